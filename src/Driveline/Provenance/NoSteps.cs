@@ -1,0 +1,10 @@
+namespace Driveline.Provenance;
+
+/// <summary>The recorder that records nothing; a kernel compiled for it does no recording work.</summary>
+public struct NoSteps : ISteps
+{
+    /// <inheritdoc/>
+    public readonly void Add(CalculationStep formula, double value)
+    {
+    }
+}

@@ -1,0 +1,70 @@
+namespace Driveline.Quantities;
+
+/// <summary>Low, expected and high value of one quantity in SI; expected and high may be unbounded (+∞).</summary>
+internal readonly struct Band : IEquatable<Band>
+{
+    public Band(double low, double expected, double high)
+    {
+        if (!(low >= 0 && low <= expected && expected <= high) || double.IsPositiveInfinity(low))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(low),
+                FormattableString.Invariant($"A band must satisfy 0 ≤ low ≤ expected ≤ high with a finite low; got {low:G6}, {expected:G6}, {high:G6}."));
+        }
+
+        Low = low;
+        Expected = expected;
+        High = high;
+    }
+
+    public double Low { get; }
+
+    public double Expected { get; }
+
+    public double High { get; }
+
+    public bool HasExpected => !double.IsPositiveInfinity(Expected);
+
+    public bool IsBounded => !double.IsPositiveInfinity(High);
+
+    public static Band Exactly(double value) => new(value, value, value);
+
+    /// <summary>The band of the smaller of two quantities, end by end: the first of two devices to act.</summary>
+    public static Band Min(Band a, Band b) =>
+        new(Math.Min(a.Low, b.Low), Math.Min(a.Expected, b.Expected), Math.Min(a.High, b.High));
+
+    /// <summary>The band of the larger of two quantities, end by end.</summary>
+    public static Band Max(Band a, Band b) =>
+        new(Math.Max(a.Low, b.Low), Math.Max(a.Expected, b.Expected), Math.Max(a.High, b.High));
+
+    public static Band operator +(Band a, Band b) => new(a.Low + b.Low, a.Expected + b.Expected, a.High + b.High);
+
+    /// <summary>Every end times a positive factor.</summary>
+    public Band Times(double factor) => new(Low * factor, Times(Expected, factor), Times(High, factor));
+
+    /// <summary>The product of two independent positive quantities, end by end.</summary>
+    public Band Times(Band factor) => new(Low * factor.Low, Times(Expected, factor.Expected), Times(High, factor.High));
+
+    /// <summary>The quotient of two independent positive quantities: low over high, high over low; a divisor of 0 gives unbounded.</summary>
+    /// <exception cref="InvalidOperationException">The divisor has no expected value.</exception>
+    public Band Over(Band divisor) => !divisor.HasExpected
+        ? throw new InvalidOperationException("A band cannot be divided by one without an expected value.")
+        : new(divisor.IsBounded ? Finite(Quotient(Low, divisor.High)) : 0, Quotient(Expected, divisor.Expected), Quotient(High, divisor.Low));
+
+    public bool Equals(Band other) => Low.Equals(other.Low) && Expected.Equals(other.Expected) && High.Equals(other.High);
+
+    public override bool Equals(object? obj) => obj is Band other && Equals(other);
+
+    public override int GetHashCode() => (((Low.GetHashCode() * 397) ^ Expected.GetHashCode()) * 397) ^ High.GetHashCode();
+
+    public override string ToString() => FormattableString.Invariant($"[{Low:G6}, {Expected:G6}, {High:G6}]");
+
+    // 0 × ∞ is 0 here: a band scaled by an exact zero vanishes.
+    private static double Times(double value, double factor) => factor == 0 || value == 0 ? 0 : value * factor;
+
+    // 0 ÷ 0 leaves nothing assured.
+    private static double Finite(double low) => Guard.IsFinite(low) ? low : 0;
+
+    private static double Quotient(double value, double divisor) =>
+        value == 0 ? 0 : divisor == 0 ? double.PositiveInfinity : value / divisor;
+}

@@ -1,0 +1,25 @@
+using System.Globalization;
+
+namespace Driveline.Quantities;
+
+/// <summary>Rounding to significant digits for people to read, invariant culture, never in exponent form.</summary>
+internal static class Significant
+{
+    /// <summary>The value with the given number of significant digits, e.g. 1231, 12.70, 0.01588.</summary>
+    public static string Digits(double value, int digits)
+    {
+        if (value == 0 || !Guard.IsFinite(value))
+        {
+            return value.ToString(CultureInfo.InvariantCulture);
+        }
+
+        int magnitude = (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
+        if (magnitude >= digits)
+        {
+            double step = Math.Pow(10, magnitude - digits);
+            return (Math.Round(value / step, MidpointRounding.AwayFromZero) * step).ToString("F0", CultureInfo.InvariantCulture);
+        }
+
+        return value.ToString("F" + Math.Min(digits - magnitude, 15).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    }
+}
