@@ -1,0 +1,8 @@
+namespace Driveline.Wording;
+
+/// <summary>A language in which texts are held.</summary>
+public enum Language
+{
+    /// <summary>English.</summary>
+    English = 0,
+}

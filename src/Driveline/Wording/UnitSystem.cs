@@ -1,0 +1,11 @@
+namespace Driveline.Wording;
+
+/// <summary>The units people read.</summary>
+public enum UnitSystem
+{
+    /// <summary>N·m, mm, MPa, kW, °C.</summary>
+    Metric = 0,
+
+    /// <summary>lbf·ft, in, ksi, hp, °F.</summary>
+    UsCustomary = 1,
+}
