@@ -1,0 +1,57 @@
+using Driveline.Quantities;
+
+namespace Driveline.Chains;
+
+/// <summary>One position of a flattened chain, with what lies between it and the PTO. Parents come before children.</summary>
+internal readonly struct ChainNode
+{
+    public ChainNode(Element? element, int parent, double ownRatio, Band ownEfficiency, bool efficiencyAssumed, double ratio, Band efficiency, Band share)
+    {
+        Element = element;
+        Parent = parent;
+        OwnRatio = ownRatio;
+        OwnEfficiency = ownEfficiency;
+        EfficiencyAssumed = efficiencyAssumed;
+        Ratio = ratio;
+        Efficiency = efficiency;
+        Share = share;
+    }
+
+    /// <summary>The element; null for the unlisted rest of the machine behind a branch.</summary>
+    public Element? Element { get; }
+
+    /// <summary>Index of the position before it; -1 at the PTO.</summary>
+    public int Parent { get; }
+
+    /// <summary>Output speed over input speed of the element itself; NaN when not known.</summary>
+    public double OwnRatio { get; }
+
+    /// <summary>Efficiency of the element itself.</summary>
+    public Band OwnEfficiency { get; }
+
+    /// <summary>True when the element's efficiency is a practice band, not a stated fact.</summary>
+    public bool EfficiencyAssumed { get; }
+
+    /// <summary>Speed at the element's input over PTO speed; NaN when not known.</summary>
+    public double Ratio { get; }
+
+    /// <summary>Efficiency from the PTO to the element's input.</summary>
+    public Band Efficiency { get; }
+
+    /// <summary>Share of the PTO power that passes the element in normal work.</summary>
+    public Band Share { get; }
+
+    public Part? Part => Element as Part;
+
+    public ProtectiveDevice? Device => Element as ProtectiveDevice;
+
+    /// <summary>T_pto = T · i / (η · share): the PTO torque of normal work at which the element carries T.</summary>
+    public Band ToPto(Band torque) => double.IsNaN(Ratio)
+        ? new Band(0, double.PositiveInfinity, double.PositiveInfinity)
+        : torque.Times(Ratio).Over(Efficiency.Times(Share));
+
+    /// <summary>T = T_pto · η · share / i: the torque at the element when the PTO carries T_pto in normal work.</summary>
+    public Band FromPto(Band torque) => double.IsNaN(Ratio)
+        ? new Band(0, double.PositiveInfinity, double.PositiveInfinity)
+        : torque.Times(Efficiency.Times(Share)).Times(1 / Ratio);
+}

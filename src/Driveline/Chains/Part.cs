@@ -1,0 +1,99 @@
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.Chains;
+
+/// <summary>A part of the driveline: shaft, joint, gearbox, rotor. It may have a limit, a speed ratio and an inertia.</summary>
+/// <remarks>Immutable. A part of any kind but <see cref="PartKind.Gearbox"/> turns at the speed of its input (ratio 1).</remarks>
+public sealed class Part : Element
+{
+    private Part(string name, PartKind kind, PartLimit? limit, double? ratio, double? efficiency, double inertia)
+        : base(name)
+    {
+        Kind = kind;
+        Limit = limit;
+        Ratio = ratio;
+        Efficiency = efficiency;
+        InertiaKgM2 = inertia;
+    }
+
+    /// <summary>What it is.</summary>
+    public PartKind Kind { get; }
+
+    /// <summary>The torque that damages it, at its own input; null when not known.</summary>
+    public PartLimit? Limit { get; }
+
+    /// <summary>Output speed over input speed, speed up above 1; null when not known (gearboxes only).</summary>
+    public double? Ratio { get; }
+
+    /// <summary>Efficiency, above 0 to 1; null when not known (gearboxes only).</summary>
+    public double? Efficiency { get; }
+
+    /// <summary>Inertia at its own speed; null when none is stated.</summary>
+    public MassMomentOfInertia? Inertia =>
+        InertiaKgM2 > 0 ? MassMomentOfInertia.FromKilogramSquareMeters(InertiaKgM2) : null;
+
+    /// <summary>True for a rotor or flywheel: it stores energy that no device upstream of it can hold back.</summary>
+    public bool StoresEnergy => Kind is PartKind.Rotor or PartKind.Flywheel;
+
+    internal double InertiaKgM2 { get; }
+
+    /// <summary>A part of a kind without a speed ratio.</summary>
+    /// <param name="kind">What it is; a gearbox is made with <see cref="Gearbox(string)"/>.</param>
+    /// <param name="name">Name by which people know it.</param>
+    public static Part Of(PartKind kind, string name) =>
+        kind == PartKind.Gearbox ? Gearbox(name) : new Part(name, kind, null, 1, 1, 0);
+
+    /// <summary>A shaft or drive tube.</summary>
+    public static Part Shaft(string name) => Of(PartKind.Shaft, name);
+
+    /// <summary>A gearbox, chain or belt drive whose ratio and efficiency are not known yet.</summary>
+    public static Part Gearbox(string name) => new(name, PartKind.Gearbox, null, null, null, 0);
+
+    /// <summary>A gearbox, chain or belt drive with its speed ratio.</summary>
+    /// <param name="name">Name by which people know it.</param>
+    /// <param name="ratio">Output speed over input speed; 0.01 to 100, speed up above 1.</param>
+    public static Part Gearbox(string name, double ratio) => Gearbox(name).WithRatio(ratio);
+
+    /// <summary>A rotor with its inertia at its own speed.</summary>
+    public static Part Rotor(string name, MassMomentOfInertia inertia) => Of(PartKind.Rotor, name).WithInertia(inertia);
+
+    /// <summary>A flywheel with its inertia at its own speed.</summary>
+    public static Part Flywheel(string name, MassMomentOfInertia inertia) => Of(PartKind.Flywheel, name).WithInertia(inertia);
+
+    /// <summary>The same part with a limit.</summary>
+    public Part WithLimit(PartLimit limit) => new(Name, Kind, Guard.NotNull(limit, nameof(limit)), Ratio, Efficiency, InertiaKgM2);
+
+    /// <summary>The same part with a stated damage torque.</summary>
+    public Part WithDamageTorque(TorqueBand damagedAt) => WithLimit(PartLimit.DamageTorque(damagedAt));
+
+    /// <summary>The same gearbox with a speed ratio.</summary>
+    /// <exception cref="InvalidOperationException">The part is not a gearbox.</exception>
+    public Part WithRatio(double ratio)
+    {
+        NeedsGearbox("speed ratio");
+        return new Part(Name, Kind, Limit, Guard.Within(ratio, 0.01, 100, "Speed ratio", string.Empty, nameof(ratio)), Efficiency, InertiaKgM2);
+    }
+
+    /// <summary>The same gearbox with an efficiency.</summary>
+    /// <exception cref="InvalidOperationException">The part is not a gearbox.</exception>
+    public Part WithEfficiency(double efficiency)
+    {
+        NeedsGearbox("efficiency");
+        return efficiency > 0 && efficiency <= 1
+            ? new Part(Name, Kind, Limit, Ratio, efficiency, InertiaKgM2)
+            : throw Guard.OutOfRange("Efficiency", "above 0 to 1", efficiency, string.Empty, nameof(efficiency));
+    }
+
+    /// <summary>The same part with an inertia at its own speed.</summary>
+    public Part WithInertia(MassMomentOfInertia inertia) => new(
+        Name, Kind, Limit, Ratio, Efficiency, Guard.Positive(Si.KilogramSquareMeters(inertia), "Inertia", "kg·m²", nameof(inertia)));
+
+    private void NeedsGearbox(string what)
+    {
+        if (Kind != PartKind.Gearbox)
+        {
+            throw new InvalidOperationException("Only a gearbox has a " + what + "; '" + Name + "' is a " + Kind + ".");
+        }
+    }
+}

@@ -1,0 +1,54 @@
+using Driveline.Provenance;
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.Chains;
+
+/// <summary>The torque at which a part is damaged, at the part's own input, and how it was found.</summary>
+public sealed class PartLimit
+{
+    private PartLimit(TorqueBand damagedAt, LimitKind kind)
+    {
+        DamagedAt = damagedAt;
+        Kind = kind;
+    }
+
+    /// <summary>The torque that damages the part: the weakest specimen at low, the strongest at high.</summary>
+    public TorqueBand DamagedAt { get; }
+
+    /// <summary>How it was found.</summary>
+    public LimitKind Kind { get; }
+
+    /// <summary>True when the limit rests on a default that nobody stated: it gives at most a Maybe.</summary>
+    public bool IsAssumed => Kind is LimitKind.UnsourcedOverloadFactor or LimitKind.ImpliedByPtoType;
+
+    /// <summary>A stated or measured damage torque.</summary>
+    public static PartLimit DamageTorque(TorqueBand damagedAt) =>
+        new(Guard.NotNull(damagedAt, nameof(damagedAt)), LimitKind.DamageTorque);
+
+    /// <summary>A limit computed from geometry and a stated material.</summary>
+    public static PartLimit Section(TorqueBand damagedAt) =>
+        new(Guard.NotNull(damagedAt, nameof(damagedAt)), LimitKind.Section);
+
+    /// <summary>A limit implied by the PTO type with a default steel.</summary>
+    public static PartLimit ImpliedByPtoType(TorqueBand damagedAt) =>
+        new(Guard.NotNull(damagedAt, nameof(damagedAt)), LimitKind.ImpliedByPtoType);
+
+    /// <summary>Rated torque times an overload factor: T = T_rated · K. Without a source it gives at most a Maybe.</summary>
+    /// <param name="rated">Rated torque; above 0.</param>
+    /// <param name="factor">Overload factor K to damage; 1 or more.</param>
+    /// <param name="isSourced">True when the factor comes from a document or the maker.</param>
+    public static PartLimit RatedTimes(Torque rated, RatioBand factor, bool isSourced)
+    {
+        double nm = Guard.Positive(Si.NewtonMeters(rated), "Rated torque", "N·m", nameof(rated));
+        Guard.NotNull(factor, nameof(factor));
+        if (factor.Low < 1)
+        {
+            throw Guard.OutOfRange("Overload factor", "1 or more", factor.Low, string.Empty, nameof(factor));
+        }
+
+        return new PartLimit(
+            TorqueBand.OfSi(factor.SiBand.Times(nm), factor.Basis.With(Basis.Given("rated torque as stated"))),
+            isSourced ? LimitKind.OverloadFactor : LimitKind.UnsourcedOverloadFactor);
+    }
+}

@@ -1,0 +1,47 @@
+using Driveline.Findings;
+using Driveline.Quantities;
+
+namespace Driveline.Chains;
+
+/// <summary>A device that should act before a part is damaged. Torques are at its own position.</summary>
+/// <remarks>
+/// <see cref="Breakaway"/> answers whether it guards, <see cref="Running"/> whether it stays quiet: a clutch that has stood
+/// breaks away later than it slips, a hot one slips earlier. For a bolt the two are the same.
+/// </remarks>
+public abstract class ProtectiveDevice : Element
+{
+    private protected ProtectiveDevice(string name)
+        : base(name)
+    {
+    }
+
+    /// <summary>What it is.</summary>
+    public abstract DeviceKind Kind { get; }
+
+    /// <summary>The torque at which it first acts after standing; null when nothing is known.</summary>
+    public abstract TorqueBand? Breakaway { get; }
+
+    /// <summary>The torque at which it acts in running work; null when nothing is known.</summary>
+    public abstract TorqueBand? Running { get; }
+
+    /// <summary>What it does once it has acted.</summary>
+    public abstract AfterTrip AfterTrip { get; }
+
+    /// <summary>What its own calculation has to say.</summary>
+    public abstract IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>Why its guard cannot be a Yes, whatever the numbers: each is a fact not known or a state not proven.</summary>
+    public abstract IReadOnlyList<Finding> GuardBars { get; }
+
+    /// <summary>Why it cannot be called quiet with a Yes, whatever the numbers.</summary>
+    public abstract IReadOnlyList<Finding> QuietBars { get; }
+
+    /// <summary>The torque at which it acts when free and in good order, for comparison with what the manual specifies; null when not known.</summary>
+    public virtual TorqueBand? InGoodOrder => Running;
+
+    /// <summary>True when it is known what it is, so that a comparison with the specified one has a meaning.</summary>
+    public virtual bool IsIdentified => Breakaway is not null;
+
+    /// <summary>Parts that exist because of the device, such as the shaft at its cross-hole.</summary>
+    public virtual IReadOnlyList<Part> ImpliedParts => [];
+}

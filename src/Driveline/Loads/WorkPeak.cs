@@ -1,0 +1,62 @@
+using Driveline.Provenance;
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.Loads;
+
+/// <summary>The highest torque of normal steady work, at the PTO.</summary>
+public sealed class WorkPeak
+{
+    private WorkPeak(TorqueBand torque, bool isAssumed)
+    {
+        Torque = torque;
+        IsAssumed = isAssumed;
+    }
+
+    /// <summary>The peaks of normal work at the PTO: the lowest, usual and highest of them.</summary>
+    public TorqueBand Torque { get; }
+
+    /// <summary>True when it rests on a default factor nobody stated: it gives at most a Maybe.</summary>
+    public bool IsAssumed { get; }
+
+    /// <summary>Measured or stated peaks at the PTO.</summary>
+    public static WorkPeak Stated(TorqueBand peaks) => new(Guard.NotNull(peaks, nameof(peaks)), false);
+
+    /// <summary>Peaks from a mean torque at the PTO and a stated factor: T = T_mean · f.</summary>
+    /// <param name="mean">Mean torque at the PTO.</param>
+    /// <param name="factor">Peak over mean; 1 or more.</param>
+    public static WorkPeak FromMean(TorqueBand mean, RatioBand factor) => FromMean(mean, factor, isAssumed: false);
+
+    /// <summary>Peaks from a mean torque at the PTO and the default factor of the machine: gives at most a Maybe.</summary>
+    public static WorkPeak FromMean(TorqueBand mean, MachineKind machine) => FromMean(mean, PeakFactor.For(machine), isAssumed: true);
+
+    /// <summary>Peaks from mean power, PTO speed and a stated factor: T = P / ω · f.</summary>
+    /// <param name="mean">Mean power at the PTO.</param>
+    /// <param name="speed">PTO speed; above 0.</param>
+    /// <param name="factor">Peak over mean; 1 or more.</param>
+    public static WorkPeak FromPower(PowerBand mean, RotationalSpeed speed, RatioBand factor) =>
+        FromMean(MeanTorque(mean, speed), factor, isAssumed: false);
+
+    /// <summary>Peaks from mean power, PTO speed and the default factor of the machine: gives at most a Maybe.</summary>
+    public static WorkPeak FromPower(PowerBand mean, RotationalSpeed speed, MachineKind machine) =>
+        FromMean(MeanTorque(mean, speed), PeakFactor.For(machine), isAssumed: true);
+
+    /// <summary>Mean torque at the PTO from mean power and speed: T = P / ω.</summary>
+    /// <example>26 kW at 540 min⁻¹: 459.8 N·m.</example>
+    /// <exception cref="ArgumentOutOfRangeException">The speed is zero, negative or not finite.</exception>
+    public static TorqueBand MeanTorque(PowerBand mean, RotationalSpeed speed)
+    {
+        Guard.NotNull(mean, nameof(mean));
+        double radPerS = Guard.Positive(Si.RadiansPerSecond(speed), "PTO speed", "rad/s", nameof(speed));
+        return TorqueBand.OfSi(mean.SiBand.Times(1 / radPerS), mean.Basis.With(Basis.Given("PTO speed as stated")));
+    }
+
+    private static WorkPeak FromMean(TorqueBand mean, RatioBand factor, bool isAssumed)
+    {
+        Guard.NotNull(mean, nameof(mean));
+        Guard.NotNull(factor, nameof(factor));
+        return factor.Low >= 1
+            ? new WorkPeak(TorqueBand.OfSi(mean.SiBand.Times(factor.SiBand), BandBasis.Combine(mean.Basis, factor.Basis)), isAssumed)
+            : throw Guard.OutOfRange("Peak factor", "1 or more", factor.Low, string.Empty, nameof(factor));
+    }
+}

@@ -1,0 +1,39 @@
+using Driveline.Chains;
+using Driveline.Quantities;
+
+namespace Driveline.Protection;
+
+/// <summary>One device of the chain against the work it must stand. Torques at the device.</summary>
+public sealed class DeviceCheck
+{
+    private readonly DrivelineChain chain;
+
+    internal DeviceCheck(DrivelineChain chain, int index, ProtectiveDevice device, Answer quiet, Band? work)
+    {
+        this.chain = chain;
+        Index = index;
+        Device = device;
+        Quiet = quiet;
+        Work = work;
+    }
+
+    /// <summary>The device.</summary>
+    public ProtectiveDevice Device { get; }
+
+    /// <summary>Does it stay quiet in normal work?</summary>
+    public Answer Quiet { get; }
+
+    /// <summary>Trip low over work peak high at the device; 0 when the work is unbounded, null when either is not known.</summary>
+    public double? Margin => Device.Running is not { } trip || Work is not { } work || work.High == 0 ? null
+        : work.IsBounded ? trip.SiBand.Low / work.High : 0;
+
+    /// <summary>The torque at which it acts after standing, referred to the PTO in the proportions of normal work; null when not known.</summary>
+    public TorqueBand? TripAtPto => Device.Breakaway is { } trip ? chain.ReferToPto(Device, trip) : null;
+
+    internal int Index { get; }
+
+    internal Band? Work { get; }
+
+    /// <inheritdoc/>
+    public override string ToString() => Device.Name + ": " + Quiet;
+}

@@ -1,0 +1,47 @@
+namespace Driveline.Protection;
+
+/// <summary>Codes of what can be measured or looked up, each with a text of how to do it safely.</summary>
+public static class Measurements
+{
+    /// <summary>Read head marks, size and layout of the device.</summary>
+    public const string IdentifyDevice = "measure.identifyDevice";
+
+    /// <summary>Have the hardness of the bolt measured, or buy a lot with a test certificate.</summary>
+    public const string BoltHardness = "measure.boltHardness";
+
+    /// <summary>Turn the hub by hand with the bolt out.</summary>
+    public const string HubTurn = "measure.hubTurn";
+
+    /// <summary>See whether shank or thread lies in the shear plane.</summary>
+    public const string PlaneThrough = "measure.planeThrough";
+
+    /// <summary>See how the bolt fits its holes and whether the faces touch.</summary>
+    public const string HoleFit = "measure.holeFit";
+
+    /// <summary>Find the steel of the shaft at its cross-hole.</summary>
+    public const string ShaftSteelAtHole = "measure.shaftSteelAtHole";
+
+    /// <summary>Log the highest torque of normal work, or the power and speed.</summary>
+    public const string WorkPeak = "measure.workPeak";
+
+    /// <summary>Find the torque that damages a part: from its maker, its rating, or its size and steel.</summary>
+    public const string PartLimit = "measure.partLimit";
+
+    /// <summary>Find how much the PTO clutch can pass.</summary>
+    public const string PtoClutchCapacity = "measure.ptoClutchCapacity";
+
+    /// <summary>Go through the driveline from tractor to rotor and list every part.</summary>
+    public const string PartsList = "measure.partsList";
+
+    /// <summary>Read the ratio and efficiency of the gearbox.</summary>
+    public const string GearboxData = "measure.gearboxData";
+
+    /// <summary>Slip the clutch after storage and measure the torque with a lever.</summary>
+    public const string SlipTest = "measure.slipTest";
+
+    /// <summary>Compute or log what the flywheel puts on the parts behind it.</summary>
+    public const string FlywheelTransient = "measure.flywheelTransient";
+
+    /// <summary>Look up in the manual which bolt or setting the maker specifies.</summary>
+    public const string ManualSpecification = "measure.manualSpecification";
+}

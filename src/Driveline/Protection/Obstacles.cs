@@ -1,0 +1,224 @@
+using Driveline.Chains;
+using Driveline.Findings;
+using Driveline.Quantities;
+
+namespace Driveline.Protection;
+
+/// <summary>Collects every reason why a question has no Yes.</summary>
+internal static class Obstacles
+{
+    public static List<Obstacle> Of(ProtectionVerdict verdict)
+    {
+        var found = new List<Obstacle>();
+        OfParts(verdict, found);
+        OfDevices(verdict, found);
+        OfList(verdict, found);
+        OfWork(verdict, found);
+        return found;
+    }
+
+    private static void OfParts(ProtectionVerdict verdict, List<Obstacle> found)
+    {
+        bool hasDevice = verdict.Devices.Count > 0;
+        foreach (PartCheck part in verdict.Parts)
+        {
+            string name = part.Part.Name;
+            if (part.Part.Limit is not { } limit)
+            {
+                if (!part.Part.StoresEnergy)
+                {
+                    found.Add(Guards(Named(ProtectionFindings.PartLimitNotKnown, Severity.Warning, name), Measurements.PartLimit, name, leavesUnknown: !verdict.HasKnownLimit));
+                }
+
+                continue;
+            }
+
+            if (limit.IsAssumed)
+            {
+                found.Add(Guards(Named(ProtectionFindings.PartLimitAssumed, Severity.Warning, name), Measurements.PartLimit, name));
+            }
+
+            if (!hasDevice)
+            {
+                continue;
+            }
+
+            if (part.IsOpen)
+            {
+                found.Add(Guards(Named(ProtectionFindings.PartNotGuarded, Severity.Danger, name), Measurements.PartsList, name));
+                continue;
+            }
+
+            if (part.PassesInertia)
+            {
+                Finding finding = Named(ProtectionFindings.PartBehindInertia, Severity.Warning, name).With("inertia", part.InertiaBetween!.Name);
+                found.Add(Guards(finding, Measurements.FlywheelTransient, name));
+            }
+
+            if (part.RestsOnEfficiency)
+            {
+                found.Add(Guards(Named(ProtectionFindings.EfficiencyAssumed, Severity.Warning, name), Measurements.GearboxData, name));
+            }
+
+            OfMargin(part, limit.DamagedAt.SiBand, found);
+        }
+    }
+
+    private static void OfMargin(PartCheck part, Band damaged, List<Obstacle> found)
+    {
+        Band trip = part.Acts;
+        if (part.Guards == Answer.Yes || part.GuardedBy is not { Breakaway: not null } device || damaged.Low > trip.High)
+        {
+            return;
+        }
+
+        bool isAbove = trip.Expected > damaged.Expected;
+        Finding finding = Named(
+                isAbove ? ProtectionFindings.TripAboveLimit : ProtectionFindings.TripMayExceedLimit,
+                isAbove ? Severity.Danger : Severity.Warning,
+                part.Part.Name)
+            .With("device", device.Name)
+            .With("tripExpected", QuantityKind.Torque, trip.Expected)
+            .With("tripHigh", QuantityKind.Torque, trip.High)
+            .With("damagedLow", QuantityKind.Torque, damaged.Low)
+            .With("damagedExpected", QuantityKind.Torque, damaged.Expected);
+        double tripWidth = Width(trip);
+        double limitWidth = Width(damaged);
+        if (tripWidth >= limitWidth)
+        {
+            found.Add(Guards(finding, Narrowing(device), device.Name, width: tripWidth));
+        }
+        else
+        {
+            found.Add(Guards(finding, Measurements.PartLimit, part.Part.Name, width: limitWidth));
+        }
+    }
+
+    private static void OfDevices(ProtectionVerdict verdict, List<Obstacle> found)
+    {
+        foreach (DeviceCheck check in verdict.Devices)
+        {
+            ProtectiveDevice device = check.Device;
+            if (device.Breakaway is null)
+            {
+                Finding finding = Named(ProtectionFindings.DeviceNotKnown, Severity.Danger, device.Name);
+                found.Add(new Obstacle(finding, true, true, true, double.PositiveInfinity, Measurements.IdentifyDevice, device.Name));
+            }
+
+            foreach (Finding bar in device.GuardBars)
+            {
+                found.Add(Guards(bar, BarMeasurements.For(bar.Code, device.Kind), device.Name));
+            }
+
+            foreach (Finding bar in device.QuietBars)
+            {
+                found.Add(Quiet(bar, BarMeasurements.For(bar.Code, device.Kind), device.Name));
+            }
+
+            if (check.Quiet != Answer.Yes && device.Running is { } running && check.Work is { HasExpected: true } work && running.SiBand.Low <= work.High)
+            {
+                OfWorkMargin(check, running.SiBand, work, found);
+            }
+        }
+    }
+
+    private static void OfWorkMargin(DeviceCheck check, Band trip, Band work, List<Obstacle> found)
+    {
+        bool isBelow = trip.Expected < work.Expected;
+        Finding finding = Named(
+                isBelow ? ProtectionFindings.TripBelowWork : ProtectionFindings.TripMayFallBelowWork, Severity.Warning, check.Device.Name)
+            .With("tripLow", QuantityKind.Torque, trip.Low)
+            .With("tripExpected", QuantityKind.Torque, trip.Expected)
+            .With("workExpected", QuantityKind.Torque, work.Expected)
+            .With("workHigh", QuantityKind.Torque, work.High);
+        double tripWidth = Math.Log(trip.Low > 0 ? trip.Expected / trip.Low : double.PositiveInfinity);
+        double workWidth = Width(work);
+        found.Add(workWidth >= tripWidth
+            ? Quiet(finding, Measurements.WorkPeak, null, width: workWidth)
+            : Quiet(finding, Narrowing(check.Device), check.Device.Name, width: tripWidth));
+    }
+
+    private static void OfList(ProtectionVerdict verdict, List<Obstacle> found)
+    {
+        ProtectionQuestion question = verdict.Question;
+        if (verdict.Devices.Count == 0)
+        {
+            Finding finding = Finding.Of(ProtectionFindings.NoDevice, Severity.Danger);
+            found.Add(new Obstacle(finding, true, true, true, double.PositiveInfinity, Measurements.IdentifyDevice, null));
+        }
+
+        foreach (Part gearbox in question.Chain.Parts.Where(p => p.Ratio is null))
+        {
+            Finding finding = Named(ProtectionFindings.GearboxRatioNotKnown, Severity.Warning, gearbox.Name);
+            found.Add(new Obstacle(finding, true, true, true, 0, Measurements.GearboxData, gearbox.Name));
+        }
+
+        if (!question.PartsComplete)
+        {
+            found.Add(Both(Finding.Of(ProtectionFindings.PartsNotComplete, Severity.Warning), Measurements.PartsList));
+        }
+
+        if (question.Machine == Loads.MachineKind.NotKnown)
+        {
+            found.Add(Both(Finding.Of(ProtectionFindings.MachineNotKnown, Severity.Warning), Measurements.PartsList));
+        }
+
+        foreach (PartKind kind in verdict.MissingParts)
+        {
+            Finding finding = Finding.Of(ProtectionFindings.ExpectedPartMissing, Severity.Warning).With("kind", PartKindWords.CodeOf(kind));
+            found.Add(Both(finding, Measurements.PartsList));
+        }
+    }
+
+    private static void OfWork(ProtectionVerdict verdict, List<Obstacle> found)
+    {
+        ProtectionQuestion question = verdict.Question;
+        if (question.TripsInNormalWork)
+        {
+            found.Add(Quiet(Finding.Of(ProtectionFindings.TripsSeenInWork, Severity.Warning), Measurements.WorkPeak, null));
+        }
+
+        if (question.Work is not { } work)
+        {
+            found.Add(Quiet(Finding.Of(ProtectionFindings.WorkNotKnown, Severity.Warning), Measurements.WorkPeak, null, leavesUnknown: true));
+        }
+        else if (work.IsAssumed)
+        {
+            found.Add(Quiet(Finding.Of(ProtectionFindings.WorkAssumed, Severity.Warning), Measurements.WorkPeak, null));
+        }
+        else if (!work.Torque.IsBounded)
+        {
+            found.Add(Quiet(Finding.Of(ProtectionFindings.WorkUnbounded, Severity.Warning), Measurements.WorkPeak, null, leavesUnknown: !work.Torque.HasExpected));
+        }
+
+        if (!question.Engagement.IsKnown)
+        {
+            found.Add(Quiet(Finding.Of(ProtectionFindings.EngagementNotKnown, Severity.Warning), Measurements.PtoClutchCapacity, null));
+        }
+        else if (verdict.EngagementMayTrip)
+        {
+            Finding finding = Finding.Of(ProtectionFindings.EngagementMayTrip, Severity.Warning)
+                .With("engagementHigh", QuantityKind.Torque, question.Engagement.Highest!.SiBand.High);
+            found.Add(Quiet(finding, Measurements.PtoClutchCapacity, null));
+        }
+    }
+
+    private static string Narrowing(ProtectiveDevice device) => device.Kind switch
+    {
+        DeviceKind.ShearBolt => Measurements.BoltHardness,
+        DeviceKind.SlipClutch or DeviceKind.CutOut => Measurements.SlipTest,
+        _ => Measurements.IdentifyDevice,
+    };
+
+    private static double Width(Band band) => band.Low > 0 ? Math.Log(band.High / band.Low) : double.PositiveInfinity;
+
+    private static Finding Named(string code, Severity severity, string name) => Finding.Of(code, severity).With("name", name);
+
+    private static Obstacle Guards(Finding finding, string measurement, string? subject, bool leavesUnknown = false, double width = 0) =>
+        new(finding, true, false, leavesUnknown, width, measurement, subject);
+
+    private static Obstacle Quiet(Finding finding, string measurement, string? subject, bool leavesUnknown = false, double width = 0) =>
+        new(finding, false, true, leavesUnknown, width, measurement, subject);
+
+    private static Obstacle Both(Finding finding, string measurement) => new(finding, true, true, false, 0, measurement, null);
+}

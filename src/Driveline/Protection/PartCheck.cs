@@ -1,0 +1,100 @@
+using Driveline.Chains;
+using Driveline.Quantities;
+
+namespace Driveline.Protection;
+
+/// <summary>One part of the chain: what guards it, from which side, and with which margin. Torques at the part's own input.</summary>
+public sealed class PartCheck
+{
+    private readonly DrivelineChain chain;
+    private readonly Reach reach;
+
+    internal PartCheck(DrivelineChain chain, int index, Part part, Answer guards, in Reach reach)
+    {
+        this.chain = chain;
+        this.reach = reach;
+        Index = index;
+        Part = part;
+        Guards = guards;
+    }
+
+    /// <summary>The part.</summary>
+    public Part Part { get; }
+
+    /// <summary>Is it guarded?</summary>
+    public Answer Guards { get; }
+
+    /// <summary>The device expected to act first for this part; null when none does.</summary>
+    public ProtectiveDevice? GuardedBy => reach.Device >= 0 ? chain.Nodes[reach.Device].Device : null;
+
+    /// <summary>From which side it is guarded.</summary>
+    public GuardSide Side => reach.Device < 0 ? GuardSide.NotGuarded : reach.Device < Index && IsAhead(reach.Device) ? GuardSide.DriveSide : GuardSide.WorkSide;
+
+    /// <summary>The rotor or flywheel between the device and the part, whose energy no device ahead of it can hold back; null when none.</summary>
+    public Part? InertiaBetween => reach.PassesInertia ? FirstInertiaAhead() : null;
+
+    /// <summary>The torque at the part at which the first device acts; null when no device acts or none is known.</summary>
+    public TorqueBand? ActsAt
+    {
+        get
+        {
+            if (reach.IsOpen || (reach.HasUnknown && !reach.Band.HasExpected) || GuardedBy?.Breakaway is not { } trip)
+            {
+                return null;
+            }
+
+            return TorqueBand.OfSi(reach.Band, chain.ReferralBasis(trip.Basis, in chain.Nodes[Math.Max(Index, reach.Device)]));
+        }
+    }
+
+    /// <summary>The damage torque referred to the PTO, in the proportions of normal work; null when not known.</summary>
+    public TorqueBand? DamagedAtPto => Part.Limit is { } limit ? chain.ReferToPto(Part, limit.DamagedAt) : null;
+
+    /// <summary>Damage torque low over trip high; 0 when the trip is unbounded, null when either is not known.</summary>
+    public double? Margin => Part.Limit is not { } limit ? null
+        : reach.HasUnknown && !reach.Band.IsBounded ? null
+        : double.IsPositiveInfinity(reach.Band.High) ? 0
+        : reach.Band.High == 0 ? null
+        : limit.DamagedAt.SiBand.Low / reach.Band.High;
+
+    internal int Index { get; }
+
+    internal bool RestsOnEfficiency => reach.RestsOnEfficiency;
+
+    internal bool IsBarredByDevice => reach.IsBarred;
+
+    internal bool PassesInertia => reach.PassesInertia;
+
+    internal bool IsOpen => reach.IsOpen;
+
+    internal Band Acts => reach.Band;
+
+    /// <inheritdoc/>
+    public override string ToString() => Part.Name + ": " + Guards;
+
+    private bool IsAhead(int other)
+    {
+        for (int k = chain.Nodes[Index].Parent; k >= 0; k = chain.Nodes[k].Parent)
+        {
+            if (k == other)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private Part? FirstInertiaAhead()
+    {
+        for (int k = chain.Nodes[Index].Parent; k >= 0; k = chain.Nodes[k].Parent)
+        {
+            if (chain.Nodes[k].Part is { StoresEnergy: true } store)
+            {
+                return store;
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,332 @@
+using Driveline.Chains;
+using Driveline.Findings;
+using Driveline.Provenance;
+using Driveline.Quantities;
+
+namespace Driveline.Protection;
+
+/// <summary>The answer to a protection question: two answers, a headline, and what they rest on. Immutable; it keeps its question.</summary>
+public sealed class ProtectionVerdict
+{
+    private readonly PartCheck[] parts;
+    private readonly DeviceCheck[] devices;
+    private List<Obstacle>? obstacles;
+
+    internal ProtectionVerdict(ProtectionQuestion question, ProtectionPolicy policy, PartCheck[] parts, DeviceCheck[] devices)
+    {
+        Question = question;
+        Policy = policy;
+        this.parts = parts;
+        this.devices = devices;
+        bool isListBarred = !question.PartsComplete || HasMissingPart(question);
+        Guards = AllGuarded(isListBarred);
+        Quiet = AllQuiet(isListBarred);
+        Headline = HeadlineOf();
+    }
+
+    /// <summary>The question that was asked.</summary>
+    public ProtectionQuestion Question { get; }
+
+    /// <summary>The policy it was asked with.</summary>
+    public ProtectionPolicy Policy { get; }
+
+    /// <summary>The verdict in one word.</summary>
+    public Headline Headline { get; }
+
+    /// <summary>Does the protection act before a part is damaged?</summary>
+    public Answer Guards { get; }
+
+    /// <summary>Does it stay quiet in normal work?</summary>
+    public Answer Quiet { get; }
+
+    /// <summary>Every part, in order from the tractor.</summary>
+    public IReadOnlyList<PartCheck> Parts => parts;
+
+    /// <summary>Every device, in order from the tractor.</summary>
+    public IReadOnlyList<DeviceCheck> Devices => devices;
+
+    /// <summary>The torque at which the first device acts, referred to the PTO; null when no device is known.</summary>
+    public TorqueBand? Trip => FirstToAct()?.TripAtPto;
+
+    /// <summary>The device expected to act first, by the torque referred to the PTO; null when none is known.</summary>
+    public ProtectiveDevice? FirstDevice => FirstToAct()?.Device;
+
+    /// <summary>The peaks of normal work at the PTO; null when not known.</summary>
+    public TorqueBand? WorkPeak => Question.Work?.Torque;
+
+    /// <summary>The part with the lowest expected damage torque, referred to the PTO; null when no limit is known.</summary>
+    public PartCheck? WeakestPart
+    {
+        get
+        {
+            PartCheck? weakest = null;
+            Band lowest = default;
+            foreach (PartCheck part in parts)
+            {
+                if (part.Part.Limit is not { } limit || double.IsNaN(Question.Chain.Nodes[part.Index].Ratio))
+                {
+                    continue;
+                }
+
+                Band atPto = Question.Chain.Nodes[part.Index].ToPto(limit.DamagedAt.SiBand);
+                if (weakest is null || atPto.Expected < lowest.Expected || (atPto.Expected.Equals(lowest.Expected) && atPto.Low < lowest.Low))
+                {
+                    weakest = part;
+                    lowest = atPto;
+                }
+            }
+
+            return weakest;
+        }
+    }
+
+    /// <summary>Smallest trip low over work peak high of any device; 0 when the work is unbounded, null when not known.</summary>
+    public double? WorkMargin
+    {
+        get
+        {
+            double? smallest = null;
+            foreach (DeviceCheck device in devices)
+            {
+                if (device.Margin is { } margin && !(margin >= smallest))
+                {
+                    smallest = margin;
+                }
+            }
+
+            return smallest;
+        }
+    }
+
+    /// <summary>Smallest damage torque low over trip high of any part, each at its own position; 0 when the trip is unbounded, null when not known.</summary>
+    public double? GuardMargin
+    {
+        get
+        {
+            double? smallest = null;
+            foreach (PartCheck part in parts)
+            {
+                if (part.Margin is { } margin && !(margin >= smallest))
+                {
+                    smallest = margin;
+                }
+            }
+
+            return smallest;
+        }
+    }
+
+    /// <summary>How what is fitted compares with what the manual specifies.</summary>
+    public FittedAgainstSpecified FittedAgainstSpecified => FittedAgainstSpecified.Compare(
+        devices.Length > 0 ? devices[0].Device : null, Question.Specified, Policy);
+
+    /// <summary>Kinds of part this machine must have that are not in the list.</summary>
+    public IReadOnlyList<PartKind> MissingParts =>
+        [.. ExpectedParts.For(Question.Machine).Where(kind => !Array.Exists(parts, p => p.Part.Kind == kind))];
+
+    /// <summary>True when engaging the PTO may reach the trip torque of a device; habit cures it.</summary>
+    public bool EngagementMayTrip
+    {
+        get
+        {
+            if (Question.Engagement.IsFeathered || Question.Engagement.Highest is not { } highest)
+            {
+                return false;
+            }
+
+            foreach (DeviceCheck device in devices)
+            {
+                Band atDevice = Question.Chain.Nodes[device.Index].FromPto(highest.SiBand);
+                if (device.Device.Running is { } trip && trip.SiBand.Low <= atDevice.High)
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
+    }
+
+    /// <summary>Everything a caller must notice, worst first.</summary>
+    public IReadOnlyList<Finding> Findings => VerdictFindings.Of(this);
+
+    /// <summary>What to measure or look up next, most useful first; empty when nothing is in doubt.</summary>
+    public IReadOnlyList<Measurement> MeasureNext => NextMeasurements.Of(this);
+
+    /// <summary>Codes of the cautions that go with this result.</summary>
+    public IReadOnlyList<string> Cautions { get; } = VerdictCautions.Always;
+
+    /// <summary>All torques in order, as a picture shows them, referred to the PTO.</summary>
+    public IReadOnlyList<LadderRung> Ladder => TorqueLadder.Of(this);
+
+    /// <summary>The weakest basis of any number the answer rests on; null when it rests on no number.</summary>
+    public Basis? WeakestBasis
+    {
+        get
+        {
+            Basis? weakest = null;
+            foreach (Basis basis in UsedBases())
+            {
+                weakest = weakest is null ? basis : Basis.Weakest(weakest, basis);
+            }
+
+            return weakest;
+        }
+    }
+
+    /// <summary>True when the limit of at least one part is known without a default.</summary>
+    internal bool HasKnownLimit => Array.Exists(parts, p => p.Part.Limit is { IsAssumed: false });
+
+    internal IReadOnlyList<Obstacle> Obstacles => obstacles ??= Protection.Obstacles.Of(this);
+
+    /// <inheritdoc/>
+    public override string ToString() => Headline + " (guards " + Guards + ", quiet " + Quiet + ")";
+
+    private static bool HasMissingPart(ProtectionQuestion question)
+    {
+        IReadOnlyList<PartKind> expected = ExpectedParts.For(question.Machine);
+        for (int e = 0; e < expected.Count; e++)
+        {
+            bool isListed = false;
+            foreach (ChainNode node in question.Chain.Nodes)
+            {
+                isListed |= node.Part is { } part && part.Kind == expected[e];
+            }
+
+            if (!isListed)
+            {
+                return true;
+            }
+        }
+
+        return expected.Count == 0;
+    }
+
+    private Answer AllGuarded(bool isListBarred)
+    {
+        if (devices.Length == 0)
+        {
+            return Question.PartsComplete ? Answer.No : Answer.NotKnown;
+        }
+
+        bool isBarred = isListBarred;
+        bool anyKnown = false;
+        bool anyLimit = false;
+        bool isYes = true;
+        foreach (PartCheck part in parts)
+        {
+            if (part.Part.Limit is null)
+            {
+                isBarred |= !part.Part.StoresEnergy;
+                continue;
+            }
+
+            if (part.Guards == Answer.No)
+            {
+                return Answer.No;
+            }
+
+            anyLimit = true;
+            anyKnown |= part.Guards != Answer.NotKnown && !(part.Part.Limit.Kind == LimitKind.ImpliedByPtoType);
+            isYes &= part.Guards == Answer.Yes;
+            isBarred |= part.Guards == Answer.NotKnown;
+        }
+
+        return !anyLimit || !anyKnown ? Answer.NotKnown : isYes && !isBarred ? Answer.Yes : Answer.Maybe;
+    }
+
+    private Answer AllQuiet(bool isListBarred)
+    {
+        if (Question.TripsInNormalWork && devices.Length > 0)
+        {
+            return Answer.No;
+        }
+
+        Answer worst = Answer.Yes;
+        bool isNotKnown = devices.Length == 0 || Question.Work is null;
+        foreach (DeviceCheck device in devices)
+        {
+            if (device.Quiet == Answer.No)
+            {
+                return Answer.No;
+            }
+
+            isNotKnown |= device.Quiet == Answer.NotKnown;
+            worst = device.Quiet == Answer.Maybe ? Answer.Maybe : worst;
+        }
+
+        bool isBarred = isListBarred || !Question.Engagement.IsKnown || EngagementMayTrip;
+        return isNotKnown ? Answer.NotKnown : isBarred ? Answer.Maybe : worst;
+    }
+
+    private Headline HeadlineOf() => IsHopeless() ? Headline.NoSettingFits
+        : Guards == Answer.No ? Headline.DoesNotProtect
+        : Quiet == Answer.No ? Headline.TripsInWork
+        : Guards == Answer.NotKnown || Quiet == Answer.NotKnown ? Headline.NotKnown
+        : Guards == Answer.Yes && Quiet == Answer.Yes ? Headline.Protected
+        : Headline.Doubtful;
+
+    // Some part is expected to be damaged by normal work itself; defaults never say so.
+    private bool IsHopeless()
+    {
+        if (Question.Work is not { IsAssumed: false } work)
+        {
+            return false;
+        }
+
+        foreach (PartCheck part in parts)
+        {
+            Band atPart = Question.Chain.Nodes[part.Index].FromPto(work.Torque.SiBand);
+            if (part.Part.Limit is { IsAssumed: false } limit && atPart.HasExpected && limit.DamagedAt.SiBand.Expected < atPart.Expected)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private DeviceCheck? FirstToAct()
+    {
+        DeviceCheck? first = null;
+        double lowest = double.PositiveInfinity;
+        foreach (DeviceCheck device in devices)
+        {
+            if (device.Device.Breakaway is { } trip && !double.IsNaN(Question.Chain.Nodes[device.Index].Ratio))
+            {
+                double expected = Question.Chain.Nodes[device.Index].ToPto(trip.SiBand).Expected;
+                if (first is null || expected < lowest)
+                {
+                    first = device;
+                    lowest = expected;
+                }
+            }
+        }
+
+        return first;
+    }
+
+    private IEnumerable<Basis> UsedBases()
+    {
+        foreach (DeviceCheck device in devices)
+        {
+            if (device.TripAtPto is { } trip)
+            {
+                yield return trip.WeakestBasis;
+            }
+        }
+
+        foreach (PartCheck part in parts)
+        {
+            if (part.DamagedAtPto is { } damaged)
+            {
+                yield return damaged.WeakestBasis;
+            }
+        }
+
+        if (WorkPeak is { } work)
+        {
+            yield return work.WeakestBasis;
+        }
+    }
+}

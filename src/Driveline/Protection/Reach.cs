@@ -1,0 +1,75 @@
+using Driveline.Quantities;
+
+namespace Driveline.Protection;
+
+/// <summary>The highest torque that can reach a position before a device acts, and what that rests on.</summary>
+internal struct Reach
+{
+    /// <summary>Nothing acts: any torque may reach the position.</summary>
+    public static readonly Reach Open = new()
+    {
+        Band = new Band(0, double.PositiveInfinity, double.PositiveInfinity),
+        IsOpen = true,
+        Device = -1,
+    };
+
+    /// <summary>The torque at which the first device acts, at the position in question.</summary>
+    public Band Band;
+
+    /// <summary>True when no device acts here at all.</summary>
+    public bool IsOpen;
+
+    /// <summary>True when one of the devices that might act first is not known.</summary>
+    public bool HasUnknown;
+
+    /// <summary>True when the high end rests on a device or referral that bars a Yes.</summary>
+    public bool IsBarred;
+
+    /// <summary>True when the high end looks safe only through an efficiency nobody stated.</summary>
+    public bool RestsOnEfficiency;
+
+    /// <summary>True when a flywheel or rotor lies between the device that sets the high end and the position.</summary>
+    public bool PassesInertia;
+
+    /// <summary>Node index of the device expected to act first; -1 when none.</summary>
+    public int Device;
+
+    /// <summary>The first of two devices to act, end by end; what bars a Yes comes from the one that sets the high end.</summary>
+    public static Reach First(in Reach a, in Reach b)
+    {
+        if (a.IsOpen)
+        {
+            return b;
+        }
+
+        if (b.IsOpen)
+        {
+            return a;
+        }
+
+        Reach first = b.Band.High < a.Band.High || (b.Band.High.Equals(a.Band.High) && a.IsBarred) ? b : a;
+        first.Device = b.Band.Expected < a.Band.Expected ? b.Device : a.Device;
+        first.HasUnknown = a.HasUnknown || b.HasUnknown;
+        first.Band = Band.Min(a.Band, b.Band);
+        return first;
+    }
+
+    /// <summary>Two branches that can load one shaft at once.</summary>
+    public static Reach Both(in Reach a, in Reach b)
+    {
+        if (a.IsOpen || b.IsOpen)
+        {
+            return Open;
+        }
+
+        return new Reach
+        {
+            Band = a.Band + b.Band,
+            HasUnknown = a.HasUnknown || b.HasUnknown,
+            IsBarred = a.IsBarred || b.IsBarred,
+            RestsOnEfficiency = a.RestsOnEfficiency || b.RestsOnEfficiency,
+            PassesInertia = a.PassesInertia || b.PassesInertia,
+            Device = a.Band.Expected <= b.Band.Expected ? a.Device : b.Device,
+        };
+    }
+}

@@ -1,0 +1,56 @@
+using Driveline.Findings;
+
+namespace Driveline.Protection;
+
+/// <summary>All findings of a verdict, worst first and each once.</summary>
+internal static class VerdictFindings
+{
+    // A trip band wider than this ratio of high to low is worth a word: grade 2 and 4.6 scatter about 2, grade 5 and 8.8 about 1.5.
+    private const double WideScatter = 1.7;
+
+    public static IReadOnlyList<Finding> Of(ProtectionVerdict verdict)
+    {
+        var findings = new List<Finding>();
+        if (verdict.Headline == Headline.NoSettingFits && verdict.WeakestPart is { } weakest)
+        {
+            findings.Add(Finding.Of(ProtectionFindings.NoSettingFits, Severity.Danger)
+                .With("name", weakest.Part.Name)
+                .With("damagedExpected", QuantityKind.Torque, weakest.DamagedAtPto!.SiBand.Expected)
+                .With("workExpected", QuantityKind.Torque, verdict.WorkPeak!.SiBand.Expected));
+        }
+
+        findings.AddRange(verdict.Obstacles.Select(o => o.Finding));
+        foreach (DeviceCheck check in verdict.Devices)
+        {
+            findings.AddRange(check.Device.Findings);
+            if (check.Device.Breakaway is { IsBounded: true } trip && trip.SiBand.Low > 0 && trip.SiBand.High / trip.SiBand.Low > WideScatter)
+            {
+                findings.Add(Finding.Of(ProtectionFindings.TripScattersWidely, Severity.Note)
+                    .With("name", check.Device.Name)
+                    .With("ratio", QuantityKind.Number, trip.SiBand.High / trip.SiBand.Low));
+            }
+        }
+
+        AddFitted(verdict, findings);
+        return [.. findings.GroupBy(Key).Select(g => g.First()).OrderBy(f => f.Severity)];
+    }
+
+    private static void AddFitted(ProtectionVerdict verdict, List<Finding> findings)
+    {
+        switch (verdict.FittedAgainstSpecified.Answer)
+        {
+            case FittedComparison.Stronger:
+                findings.Add(Finding.Of(ProtectionFindings.FittedStronger, Severity.Danger));
+                break;
+            case FittedComparison.Weaker:
+                findings.Add(Finding.Of(ProtectionFindings.FittedWeaker, Severity.Warning));
+                break;
+            case FittedComparison.NotKnown when verdict.Question.Specified is null:
+                findings.Add(Finding.Of(ProtectionFindings.SpecifiedNotKnown, Severity.Note));
+                break;
+        }
+    }
+
+    private static string Key(Finding finding) =>
+        finding.Code + "|" + string.Join("|", finding.Parameters.Select(p => p.Text));
+}
