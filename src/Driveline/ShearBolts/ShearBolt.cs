@@ -20,7 +20,7 @@ public sealed class ShearBolt
         this.plainM = plainM;
         this.neckM = neckM;
         BodyStyle = body;
-        SpringPin = springPin;
+        FittedSpringPin = springPin;
         IsSpecial = isSpecial;
     }
 
@@ -37,7 +37,7 @@ public sealed class ShearBolt
     public BodyStyle BodyStyle { get; }
 
     /// <summary>The spring pin it is; null for anything else.</summary>
-    public SpringPin? SpringPin { get; }
+    public SpringPin? FittedSpringPin { get; }
 
     /// <summary>True for a maker's special with a neck, step or taper.</summary>
     public bool IsSpecial { get; }
@@ -79,8 +79,8 @@ public sealed class ShearBolt
         false);
 
     /// <summary>A spring pin, known by its published minimum double-shear load. Nothing assures a maximum.</summary>
-    public static ShearBolt OfSpringPin(SpringPin pin) => new(
-        null, FastenerMaterial.NotKnown, PlaneThrough.Shank, Guard.NotNull(pin, nameof(pin)).NominalDiameterM, 0, BodyStyle.NotKnown, pin, false);
+    public static ShearBolt SpringPin(SpringPin pin) => new(
+        null, FastenerMaterial.NotKnown, PlaneThrough.Shank, Guard.NotNull(pin, nameof(pin)).DiameterM, 0, BodyStyle.NotKnown, pin, false);
 
     /// <summary>A maker's special: a bolt weakened by a neck, step or taper.</summary>
     /// <param name="thread">Its thread.</param>
@@ -106,17 +106,17 @@ public sealed class ShearBolt
     /// <exception cref="ArgumentException">A pin without thread cannot be cut through a thread; a spring pin has one section only.</exception>
     public ShearBolt With(PlaneThrough plane)
     {
-        if (SpringPin is not null && plane != PlaneThrough.Shank)
+        if (FittedSpringPin is not null && plane != PlaneThrough.Shank)
         {
             throw new ArgumentException("A spring pin's shear plane must be Shank: it has one section; got " + plane + ".", nameof(plane));
         }
 
-        if (Thread is null && plane is PlaneThrough.Thread or PlaneThrough.NotKnown && Thread is null)
+        if (Thread is null && (plane is PlaneThrough.Thread or PlaneThrough.NotKnown))
         {
             throw new ArgumentException("A pin's shear plane must be Shank, Neck, Step or Taper: it has no thread; got " + plane + ".", nameof(plane));
         }
 
-        return new ShearBolt(Thread, Material, plane, plainM, neckM, BodyStyle, SpringPin, IsSpecial);
+        return new ShearBolt(Thread, Material, plane, plainM, neckM, BodyStyle, FittedSpringPin, IsSpecial);
     }
 
     /// <summary>The same bolt with a diameter in the shear plane of its neck, step or taper.</summary>
@@ -125,21 +125,21 @@ public sealed class ShearBolt
     {
         double neck = Guard.Positive(Si.Meters(neckDiameter), "Neck diameter", "m", nameof(neckDiameter));
         return neck <= DiameterM * (1 + 1e-9)
-            ? new ShearBolt(Thread, Material, PlaneThrough, plainM, neck, BodyStyle, SpringPin, IsSpecial)
+            ? new ShearBolt(Thread, Material, PlaneThrough, plainM, neck, BodyStyle, FittedSpringPin, IsSpecial)
             : throw Guard.OutOfRange(
                 "Neck diameter", FormattableString.Invariant($"at most the nominal diameter {DiameterM:G6} m"), neck, "m", nameof(neckDiameter));
     }
 
     /// <summary>The same bolt with a known style of body, which narrows how thick its shank may be.</summary>
     public ShearBolt WithBody(BodyStyle style) =>
-        new(Thread, Material, PlaneThrough, plainM, neckM, style, SpringPin, IsSpecial);
+        new(Thread, Material, PlaneThrough, plainM, neckM, style, FittedSpringPin, IsSpecial);
 
     /// <summary>The same bolt of another material or grade.</summary>
     public ShearBolt WithMaterial(FastenerMaterial material) =>
-        new(Thread, Guard.NotNull(material, nameof(material)), PlaneThrough, plainM, neckM, BodyStyle, SpringPin, IsSpecial);
+        new(Thread, Guard.NotNull(material, nameof(material)), PlaneThrough, plainM, neckM, BodyStyle, FittedSpringPin, IsSpecial);
 
     /// <summary>The bolt in a few words, e.g. "1/2-13 UNC SAE 2".</summary>
-    public override string ToString() => SpringPin is not null
-        ? SpringPin.ToString()!
+    public override string ToString() => FittedSpringPin is not null
+        ? FittedSpringPin.ToString()
         : (Thread?.Designation ?? FormattableString.Invariant($"pin {DiameterM * 1000:G4} mm")) + " " + Material.Name;
 }

@@ -63,15 +63,15 @@ public static class ShearRatios
             Basis.CommonPractice("copper alloys: middle figure one page prefers"),
             Basis.CommonPractice("copper alloys: sources from 0.5 to 0.9 conflict")),
         [ShearClass.NotKnown] = new(
-            0.50, 0.50, 0.65, 0.90, 0.25,
-            Basis.FromMemory("lowest ratio of every metal held"),
-            Basis.FromMemory("lowest ratio of every metal held"),
-            Basis.FromMemory("middle of the ratios held"),
-            Basis.FromMemory("highest ratio of every metal held")),
+            0.50, 0.50, 0.68, 0.82, 0.40,
+            Basis.FromMemory("lowest ratio of every steel held"),
+            Basis.FromMemory("lowest ratio of every steel held"),
+            Basis.FromMemory("middle of the expected ratios of the steels held"),
+            Basis.FromMemory("highest ratio of every steel held")),
     };
 
     /// <summary>The ratio for a plain plane (shank, pin, neck, step, taper) or a threaded one.</summary>
-    /// <param name="shearClass">Kind of bolt; not known gives the widest ratio.</param>
+    /// <param name="shearClass">Kind of bolt; not known gives the widest ratio of any steel.</param>
     /// <param name="plane">Where the plane lies; it must be known.</param>
     /// <exception cref="ArgumentOutOfRangeException">The plane is not known: take both and span them.</exception>
     /// <example>8.8 through the shank: 0.60, 0.65, 0.72 on the plain section.</example>
