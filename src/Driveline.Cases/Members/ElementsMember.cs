@@ -13,6 +13,8 @@ internal sealed class ElementsMember : Member
     public ElementsMember(string name, Func<MemberTable> table, string doc)
         : base(name, doc) => this.table = table;
 
+    public MemberTable Table => table();
+
     public override string ValueWords => "list of elements";
 
     public override string? PermittedWords => FormattableString.Invariant($"a list of at most {Most} elements");
@@ -31,7 +33,7 @@ internal sealed class ElementsMember : Member
         while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
         {
             walk.Enter(index++);
-            if (FactsReader.Read(ref reader, table(), walk) is DrivelineElement element)
+            if (FactsReader.Read(ref reader, Table, walk) is DrivelineElement element)
             {
                 elements.Add(element);
             }
@@ -70,7 +72,7 @@ internal sealed class ElementsMember : Member
         writer.WriteString("type", "array");
         writer.WriteNumber("maxItems", Most);
         writer.WriteStartObject("items");
-        writer.WriteString("$ref", "#/$defs/" + table().Name);
+        writer.WriteString("$ref", "#/$defs/" + Table.Name);
         writer.WriteEndObject();
     }
 
