@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Driveline.Cases;
 
 /// <summary>A shear-bolt joint as fitted.</summary>
-public sealed class ShearBoltFacts : CaseFacts
+public sealed partial class ShearBoltFacts : CaseFacts
 {
     internal ShearBoltFacts(object?[] values)
         : base(values)
@@ -58,10 +58,10 @@ public sealed class ShearBoltFacts : CaseFacts
     public ShearBoltFacts WithSpringPin(string? value) => new(Set(ShearBoltMembers.SpringPin, value));
 
     /// <summary>How the bolt lies.</summary>
-    public JointLayout Layout => Value<JointLayout>(ShearBoltMembers.Layout) ?? default;
+    public BoltLayout Layout => Value<BoltLayout>(ShearBoltMembers.Layout) ?? default;
 
     /// <summary>The same with another <see cref="Layout"/>.</summary>
-    public ShearBoltFacts WithLayout(JointLayout value) => new(Set(ShearBoltMembers.Layout, value == default ? null : value));
+    public ShearBoltFacts WithLayout(BoltLayout value) => new(Set(ShearBoltMembers.Layout, value == default ? null : value));
 
     /// <summary>Diameter of the shaft that the bolt passes through. Permitted: [5 mm; 200 mm]. Null when not known.</summary>
     public Length? ShaftDiameter => Si(ShearBoltMembers.ShaftDiameter) is { } si ? Length.FromMeters(si) : null;

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Driveline.Cases;
 
 /// <summary>The shear bolt that the manual or parts list names.</summary>
-public sealed class SpecifiedBoltFacts : CaseFacts
+public sealed partial class SpecifiedBoltFacts : CaseFacts
 {
     internal SpecifiedBoltFacts(object?[] values)
         : base(values)

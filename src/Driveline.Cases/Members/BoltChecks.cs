@@ -9,6 +9,7 @@ internal static class BoltChecks
     {
         OneBody(draft, walk, ShearBoltMembers.Thread, ShearBoltMembers.PinDiameter, ShearBoltMembers.SpringPin);
         Neck(draft, walk, ShearBoltMembers.PinDiameter, ShearBoltMembers.NeckDiameter);
+        Size(draft, walk, ShearBoltMembers.Thread, ShearBoltMembers.Grade);
 
         double? radius = draft.Value<double>(ShearBoltMembers.Radius);
         double? circle = draft.Value<double>(ShearBoltMembers.BoltCircleDiameter);
@@ -26,6 +27,7 @@ internal static class BoltChecks
     {
         OneBody(draft, walk, SpecifiedBoltMembers.Thread, SpecifiedBoltMembers.PinDiameter, SpecifiedBoltMembers.SpringPin);
         Neck(draft, walk, SpecifiedBoltMembers.PinDiameter, SpecifiedBoltMembers.NeckDiameter);
+        Size(draft, walk, SpecifiedBoltMembers.Thread, SpecifiedBoltMembers.Grade);
     }
 
     /// <summary>A bolt is a thread, a plain pin or a spring pin.</summary>
@@ -51,6 +53,14 @@ internal static class BoltChecks
                 draft,
                 neck,
                 "The neck " + Shown(draft.Value<double>(neck)) + " must not be thicker than the pin " + Shown(draft.Value<double>(pin)) + ".");
+        }
+    }
+
+    private static void Size(CaseDraft draft, CaseWalk walk, Member thread, Member grade)
+    {
+        if (BoltTexts.SizeProblem(draft.Reference<string>(thread), draft.Reference<string>(grade)) is { } problem)
+        {
+            ElementChecks.Contradiction(walk, draft, grade, problem);
         }
     }
 

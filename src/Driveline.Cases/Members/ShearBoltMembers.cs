@@ -8,15 +8,18 @@ internal static class ShearBoltMembers
     public static readonly MemberTable Table = new("shearBolt", "A shear-bolt joint as fitted.", values => new ShearBoltFacts(values), BoltChecks.Fitted);
 
     public static readonly TextMember Name = Table.Text("name", 200, "What you call it.");
-    public static readonly TextMember Thread = Table.Text("thread", 60, "Thread size as it is sold, e.g. \"1/2-13 UNC\" or \"M10\".");
+    public static readonly TextMember Thread = Table.Text(
+        "thread", 60, BoltTexts.ThreadProblem, "Thread size as it is sold, e.g. \"1/2-13 UNC\" or \"M10\".");
     public static readonly TextMember Grade = Table.Text(
-        "grade", 100, "Strength class or rod material, e.g. \"SAE 2\", \"8.8\", \"A2-70\"; \"unmarked\" for a bolt without marks.");
+        "grade", 100, BoltTexts.GradeProblem, "Strength class or rod material, e.g. \"SAE 2\", \"8.8\", \"A2-70\"; \"unmarked\" for a bolt without marks.");
     public static readonly TextMember HeadMarks = Table.Text("headMarks", 200, "Marks on the bolt's head, as seen, e.g. \"three radial lines\".");
-    public static readonly TextMember Hardness = Table.Text("hardness", 40, "Measured hardness, e.g. \"HRC 28\" or \"HV 220\".");
+    public static readonly TextMember Hardness = Table.Text(
+        "hardness", 40, BoltTexts.HardnessProblem, "Measured hardness, e.g. \"HRC 28\" or \"HV 220\".");
     public static readonly QuantityMember PinDiameter = Table.Quantity(
         "pinDiameter", Dimension.Length, "[2 mm; 80 mm]", "Diameter of a plain pin or rod without thread.");
-    public static readonly TextMember SpringPin = Table.Text("springPin", 100, "Spring pin by standard and size, e.g. \"ISO 8752 10\".");
-    public static readonly ChoiceMember<JointLayout> Layout = Table.Choice<JointLayout>("layout", "How the bolt lies.");
+    public static readonly TextMember SpringPin = Table.Text(
+        "springPin", 100, BoltTexts.SpringPinProblem, "Spring pin by standard and size, e.g. \"ISO 8752 10\".");
+    public static readonly ChoiceMember<BoltLayout> Layout = Table.Choice<BoltLayout>("layout", "How the bolt lies.");
     public static readonly QuantityMember ShaftDiameter = Table.Quantity(
         "shaftDiameter", Dimension.Length, "[5 mm; 200 mm]", "Diameter of the shaft that the bolt passes through.");
     public static readonly QuantityMember Radius = Table.Quantity(

@@ -1,7 +1,7 @@
 namespace Driveline.Cases;
 
 /// <summary>How the shear bolt lies.</summary>
-public enum JointLayout
+public enum BoltLayout
 {
     /// <summary>Not stated.</summary>
     NotKnown = 0,
