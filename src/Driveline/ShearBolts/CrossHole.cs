@@ -33,6 +33,8 @@ public sealed class CrossHole
         WithoutHole = TorqueBand.OfSi(
             new Band(Math.PI / 16 * cube * stress.Low / root3, Math.PI / 16 * cube * stress.Expected / root3, Math.PI / 12 * cube * stress.High / root3),
             yield.Basis.With(Basis.CommonPractice("distortion energy: shear yield is 1/√3 of tensile yield, in textbooks of mechanics")));
+        PermanentTwist = TorqueBand.OfSi(
+            new Band(net * stress.Low / root3, ((net * stress.Expected) + (plastic * stress.Expected)) / 2 / root3, plastic * stress.High / root3), basis);
         ElasticShare = net / (Math.PI / 16 * cube) * root3 / 4;
     }
 
@@ -41,6 +43,12 @@ public sealed class CrossHole
 
     /// <summary>Torque from the first yield at the edge of the hole to full yield of the rest of the section.</summary>
     public TorqueBand Torque { get; }
+
+    /// <summary>
+    /// Torque that twists the shaft for good at one overload: low when the net section first yields, high when it yields fully,
+    /// expected halfway. Local yield at the edge of the hole, far below, starts fatigue cracks but does not twist the shaft.
+    /// </summary>
+    public TorqueBand PermanentTwist { get; }
 
     /// <summary>The same shaft without a hole: first yield to full yield.</summary>
     public TorqueBand WithoutHole { get; }

@@ -15,6 +15,7 @@ public sealed class ShearBoltJoint
         RadiusM = radiusM;
         Bolts = bolts;
         PlanesPerBolt = planesPerBolt;
+        ArePlanesStated = layout == JointLayout.ThroughShaft;
     }
 
     /// <summary>The bolt; all bolts of a joint are alike.</summary>
@@ -46,6 +47,12 @@ public sealed class ShearBoltJoint
 
     /// <summary>Gap between the faces at the shear plane; null when not stated, taken as none.</summary>
     public Length? StandOff => StandOffM > 0 ? Length.FromMeters(StandOffM) : null;
+
+    /// <summary>True when the number of planes is stated or follows from the layout.</summary>
+    public bool ArePlanesStated { get; private set; }
+
+    /// <summary>True when the gap between the faces is stated, a gap of 0 included.</summary>
+    public bool IsStandOffStated { get; private set; }
 
     /// <summary>Wall of the yoke or hub at each plane; null when not stated.</summary>
     public Length? YokeThickness => YokeYield is null ? null : Length.FromMeters(YokeThicknessM);
@@ -114,7 +121,11 @@ public sealed class ShearBoltJoint
     public ShearBoltJoint WithPlanes(int planesPerBolt)
     {
         Guard.Within(planesPerBolt, 1, 4, "Shear planes per bolt", nameof(planesPerBolt));
-        return Changed(j => j.PlanesPerBolt = planesPerBolt);
+        return Changed(j =>
+        {
+            j.PlanesPerBolt = planesPerBolt;
+            j.ArePlanesStated = true;
+        });
     }
 
     /// <summary>The same joint with a known state of the hub.</summary>
@@ -142,7 +153,11 @@ public sealed class ShearBoltJoint
     public ShearBoltJoint WithStandOff(Length gap)
     {
         double gapM = Guard.NotNegative(Si.Meters(gap), "Gap between the faces", "m", nameof(gap));
-        return Changed(j => j.StandOffM = gapM);
+        return Changed(j =>
+        {
+            j.StandOffM = gapM;
+            j.IsStandOffStated = true;
+        });
     }
 
     /// <summary>The same joint with the wall of its yoke or hub, to see whether the holes oval before the bolt shears.</summary>
