@@ -74,7 +74,9 @@ public static partial class QuantityText
         foreach (WrittenUnit unit in WrittenUnits.Of(dimension))
         {
             string? text = Exactly(si, unit, out int digits);
-            if (text is not null && IsPlain(text) && digits <= 5)
+            double size = Math.Abs(unit.FromSi(si));
+            bool isHandy = size is >= 1 and < 10000 || si == 0 || dimension == Dimension.Number;
+            if (text is not null && isHandy && digits <= 5)
             {
                 return text;
             }
@@ -139,8 +141,6 @@ public static partial class QuantityText
 
         return null;
     }
-
-    private static bool IsPlain(string text) => text.IndexOf('E') < 0 && !text.StartsWith("0.00", StringComparison.Ordinal);
 
     private static int SignificantDigits(string number)
     {
