@@ -156,7 +156,10 @@ internal static class ThreadText
     private static string NotHeld(string text, IEnumerable<ScrewThread> held, double diameterM)
     {
         double nearest = held.Min(t => Math.Abs(t.MajorDiameterM - diameterM));
-        string names = string.Join(", ", held.Where(t => Math.Abs(t.MajorDiameterM - diameterM) <= nearest + 1e-9).Select(t => t.Designation));
+        string names = string.Join(", ", held
+            .Where(t => Math.Abs(t.MajorDiameterM - diameterM) <= nearest + 1e-9)
+            .OrderBy(t => t.MajorDiameterM).ThenByDescending(t => t.PitchM)
+            .Select(t => t.Designation));
         return "\"" + text.Trim() + "\" is not among the threads held here; nearest: " + names + ". " + Accepted;
     }
 
