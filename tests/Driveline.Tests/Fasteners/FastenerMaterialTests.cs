@@ -89,6 +89,32 @@ public sealed class FastenerMaterialTests
         Assert.Throws<ArgumentException>(() => RodMaterial.Parse(text));
     }
 
+    [Theory]
+    [InlineData("SAE 5", "1/2 in", "SAE 5")]
+    [InlineData("8.8", "M12", "ISO 8.8")]
+    [InlineData("28 HRC", "1/2 in", "HRC 28")]
+    [InlineData("6061-T6", "1/2 in", "6061-T6 aluminium rod")]
+    [InlineData("Unmarked", "1/2 in", "unmarked inch bolt")]
+    [InlineData("no mark", "M12", "unmarked metric bolt")]
+    [InlineData("not known", "M12", "not known")]
+    [InlineData("unknown", "M12", "not known")]
+    public void Material_WrittenByPeople_IsUnderstood(string text, string thread, string name) =>
+        Assert.Equal(name, FastenerMaterial.Parse(text, ScrewThread.Parse(thread)).Name);
+
+    [Theory]
+    [InlineData("8.8", "1/2-13 UNC", "ISO 8.8 is not held at 1/2-13 UNC; held: M1.6 to M16")]
+    [InlineData("HRC 60", "M12", "The conversion tables held reach from HRC 20 to HRC 45; got HRC 60")]
+    [InlineData("2024", "M12", "may be 2024-T4 aluminium rod or")]
+    [InlineData("cheese", "M12", "is not a bolt grade held here; held: SAE 1")]
+    [InlineData("", "M12", "Also read here: a hardness such as HRC 28")]
+    public void Material_NotHeld_SaysWhatIsHeld(string text, string thread, string expected)
+    {
+        Assert.False(FastenerMaterial.TryParse(text, ScrewThread.Parse(thread), out FastenerMaterial? material, out string? problem));
+        Assert.Null(material);
+        Assert.Contains(expected, problem!, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => FastenerMaterial.Parse(text, ScrewThread.Parse(thread)));
+    }
+
     private static void AssertUnmarked(FastenerMaterial material, double lowMpa, double expectedMpa)
     {
         Assert.False(material.IsIdentified);

@@ -54,6 +54,8 @@ public sealed class ScrewThreadTests
     [InlineData("M10 x", "has no pitch after the size")]
     [InlineData("M10x", "has no pitch after the size")]
     [InlineData("M11", "nearest: M10, M10x1.25, M10x1, M12, M12x1.5, M12x1.25")]
+    [InlineData("M10x40", "gives 40 mm where a pitch belongs, which looks like a length; write M10 alone")]
+    [InlineData("M10x8", "nearest: M10, M10x1.25, M10x1")]
     [InlineData("M10x0.5", "nearest: M10, M10x1.25, M10x1")]
     [InlineData("1/2-11", "nearest: 1/2-13 UNC, 1/2-20 UNF")]
     [InlineData("1/2-13 UNF", "nearest: 1/2-13 UNC, 1/2-20 UNF")]
