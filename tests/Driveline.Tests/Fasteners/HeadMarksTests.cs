@@ -8,6 +8,18 @@ namespace Driveline.Tests.Fasteners;
 /// <summary>Marks as the trade's identification charts give them: common practice.</summary>
 public sealed class HeadMarksTests
 {
+    public static TheoryData<ReferenceRow> LineRows => ReferenceRow.Where(
+        "head-markings.csv", r => r["system"] == "SAE J429 (inch)" && r["lines"] is "3" or "5" or "6");
+
+    [Theory]
+    [MemberData(nameof(LineRows))]
+    public void RadialLines_EveryRowOfTheTable_IsAmongTheCandidatesWithItsBasis(ReferenceRow row)
+    {
+        HeadMarkIdentification found = HeadMarks.Identify((int)row.Number("lines"), ScrewThread.Parse("1/2-13 UNC"));
+        HeadMarkCandidate candidate = Assert.Single(found.Candidates, c => c.Name == "SAE " + row["grade_or_class"]);
+        Assert.Equal(row["confidence"] == "memory" ? BasisKind.FromMemory : BasisKind.CommonPractice, candidate.Basis.Kind);
+    }
+
     [Theory]
     [InlineData(3, "1/2 in", "SAE 5", "three radial lines mean grade 5: lines = grade minus 2")]
     [InlineData(5, "1/2 in", "SAE 7", "five radial lines, 72° apart")]
