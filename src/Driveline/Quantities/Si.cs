@@ -1,3 +1,4 @@
+using Driveline.Provenance;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -67,6 +68,24 @@ internal static class Si
         PressureUnit.PoundForcePerSquareInch => value.Value * Psi,
         PressureUnit.KilopoundForcePerSquareInch => value.Value * (1000 * Psi),
         _ => value.As(PressureUnit.Pascal),
+    };
+
+    /// <summary>A printed stress or strength, in Pa.</summary>
+    public static double Pascals(Sourced value) => value.Unit switch
+    {
+        "ksi" => value.Value * (1000 * Psi),
+        "psi" => value.Value * Psi,
+        "MPa" => value.Value * 1e6,
+        _ => throw new ArgumentException("A printed stress must be in ksi, psi or MPa; got " + value.Unit + ".", nameof(value)),
+    };
+
+    /// <summary>A printed force, in N.</summary>
+    public static double Newtons(Sourced value) => value.Unit switch
+    {
+        "lbf" => value.Value * PoundForce,
+        "N" => value.Value,
+        "kN" => value.Value * 1000,
+        _ => throw new ArgumentException("A printed force must be in lbf, N or kN; got " + value.Unit + ".", nameof(value)),
     };
 
     public static double Newtons(Force value) => value.Unit switch

@@ -1,0 +1,130 @@
+using Driveline.Provenance;
+using Driveline.Quantities;
+
+namespace Driveline.Fasteners;
+
+/// <summary>What a shear bolt or pin is made of, as far as it is known: a grade at a size, a measured hardness, a rod material, unmarked, or not known.</summary>
+public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
+{
+    private FastenerMaterial(string name, MaterialFamily family, ShearClass shearClass, StressBand? tensile, bool isIdentified, BoltGrade? grade, RodMaterial? rod)
+    {
+        Name = name;
+        Family = family;
+        ShearClass = shearClass;
+        Tensile = tensile;
+        IsIdentified = isIdentified;
+        Grade = grade;
+        RodMaterial = rod;
+    }
+
+    /// <summary>Nothing is known: no strength, which never counts as safe.</summary>
+    public static FastenerMaterial NotKnown { get; } = new("not known", MaterialFamily.NotKnown, ShearClass.NotKnown, null, false, null, null);
+
+    /// <summary>An inch bolt without a grade mark: all it may be.</summary>
+    /// <remarks>
+    /// Low: the lowest specified minimum among inch fasteners that often carry no mark (ASTM A307 C, 58 ksi = 400 MPa). Expected: the
+    /// middle of HRB 70 to 100, which grades 1 and 2 share (565 MPa). High: unbounded, because nothing assures a maximum.
+    /// </remarks>
+    public static FastenerMaterial UnmarkedInchBolt { get; } =
+        Unmarked("unmarked inch bolt", AstmBolts.A307C.Ranges[0].Strength, SaeJ429.Grade1.Ranges[0].Strength);
+
+    /// <summary>A metric bolt without a class mark: all it may be.</summary>
+    /// <remarks>
+    /// Low: the specified minimum of class 3.6, which old stock may be (330 MPa). Expected: the middle of HV 120 to 220, which classes
+    /// 4.6 to 5.8 share (545 MPa). High: unbounded, because nothing assures a maximum.
+    /// </remarks>
+    public static FastenerMaterial UnmarkedMetricBolt { get; } =
+        Unmarked("unmarked metric bolt", Iso898.Class3_6.Ranges[0].Strength, Iso898.Class4_6.Ranges[0].Strength);
+
+    /// <summary>Name for people, e.g. "SAE 5", "unmarked inch bolt", "HRC 28".</summary>
+    public string Name { get; }
+
+    /// <summary>Kind of metal.</summary>
+    public MaterialFamily Family { get; }
+
+    /// <summary>Which shear-to-tensile ratio applies.</summary>
+    public ShearClass ShearClass { get; }
+
+    /// <summary>Tensile strength; null when nothing is known.</summary>
+    public StressBand? Tensile { get; }
+
+    /// <summary>The grade, for a graded bolt; else null.</summary>
+    public BoltGrade? Grade { get; }
+
+    /// <summary>The rod material, for a rod; else null.</summary>
+    public RodMaterial? RodMaterial { get; }
+
+    /// <summary>True for a grade, a measured hardness or a named rod material; false for unmarked and not known.</summary>
+    public bool IsIdentified { get; }
+
+    /// <summary>A bolt of a grade at a size.</summary>
+    /// <exception cref="ArgumentException">The standard does not hold the grade at that size.</exception>
+    public static FastenerMaterial Graded(BoltGrade grade, ScrewThread thread)
+    {
+        Guard.NotNull(grade, nameof(grade));
+        return OfGrade(grade, grade.At(thread));
+    }
+
+    /// <summary>A bolt of a grade at a size and length, see <see cref="BoltGrade.At(ScrewThread, UnitsNet.Length)"/>.</summary>
+    /// <exception cref="ArgumentException">The standard does not hold the grade there.</exception>
+    public static FastenerMaterial Graded(BoltGrade grade, ScrewThread thread, UnitsNet.Length boltLength)
+    {
+        Guard.NotNull(grade, nameof(grade));
+        return OfGrade(grade, grade.At(thread, boltLength));
+    }
+
+    /// <summary>A steel fastener whose hardness was measured.</summary>
+    /// <remarks>
+    /// From 780 MPa expected the steel is taken as quenched and tempered, with the class nearest in strength. Below, hardness cannot tell
+    /// soft from cold-worked steel, so the shear class is <see cref="ShearClass.NotKnown"/> and the widest ratio applies.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The conversion tables do not reach the reading.</exception>
+    public static FastenerMaterial OfMeasuredHardness(Hardness hardness)
+    {
+        StressBand tensile = Guard.NotNull(hardness, nameof(hardness)).ToTensile();
+        double mpa = tensile.SiBand.Expected / 1e6;
+        bool quenched = mpa >= 780;
+        ShearClass shearClass = !quenched ? ShearClass.NotKnown
+            : mpa < 970 ? ShearClass.Quenched88
+            : mpa < 1080 ? ShearClass.Quenched98
+            : mpa < 1260 ? ShearClass.Quenched109
+            : ShearClass.Quenched129;
+        return new FastenerMaterial(
+            hardness.ToString(), quenched ? MaterialFamily.QuenchedSteel : MaterialFamily.NotKnown, shearClass, tensile, true, null, null);
+    }
+
+    /// <summary>A rod or bolt of a named material.</summary>
+    public static FastenerMaterial Rod(RodMaterial material)
+    {
+        Guard.NotNull(material, nameof(material));
+        return new FastenerMaterial(material.Designation, material.Family, material.ShearClass, material.Tensile, true, null, material);
+    }
+
+    /// <inheritdoc/>
+    public bool Equals(FastenerMaterial? other) => other is not null && Name == other.Name && Equals(Tensile, other.Tensile);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as FastenerMaterial);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(Name);
+
+    /// <summary>The name.</summary>
+    public override string ToString() => Name;
+
+    private static FastenerMaterial OfGrade(BoltGrade grade, GradeStrength strength) =>
+        new(grade.Designation, grade.Family, grade.ShearClass, strength.Tensile, true, grade, null);
+
+    private static FastenerMaterial Unmarked(string name, GradeStrength weakest, GradeStrength likely)
+    {
+        Basis practice = Basis.CommonPractice("fasteners without a grade mark are mostly mild steel; nothing assures it");
+        var band = new Band(weakest.Tensile.SiBand.Low, likely.Tensile.SiBand.Expected, double.PositiveInfinity);
+        var basis = new BandBasis(
+            Basis.Weakest(practice, weakest.Tensile.Basis.Low),
+            Basis.Weakest(practice, likely.Tensile.Basis.Expected),
+            practice,
+            BandEnd.Interval95,
+            BandEnd.Interval95);
+        return new FastenerMaterial(name, MaterialFamily.NotKnown, ShearClass.NotKnown, StressBand.OfSi(band, basis), false, null, null);
+    }
+}

@@ -1,0 +1,93 @@
+using System.Globalization;
+using Driveline.Provenance;
+using Driveline.Quantities;
+
+namespace Driveline.Fasteners;
+
+/// <summary>The hardness conversion tables held, and which of them is preferred for a scale.</summary>
+public static class HardnessTables
+{
+    // Public tables differ by about 5 % between themselves.
+    private const double LeastSpread = 0.05;
+
+    /// <summary>Every table held.</summary>
+    public static IReadOnlyList<HardnessTable> All { get; } =
+    [
+        HardnessTableData.Din50150,
+        HardnessTableData.SteelByBrinell,
+        HardnessTableData.A370RockwellB,
+        HardnessTableData.A370RockwellC,
+        HardnessTableData.OtherBrinell,
+    ];
+
+    /// <summary>Tensile strength by the preferred table of the scale: DIN 50150 for HV and HBW, ASTM A370 for HRB, the Brinell-based
+    /// steel table for HRC where it reaches (HRC 20.5 to 44.5), else ASTM A370.</summary>
+    internal static bool TryPreferred(Hardness hardness, out double pascals, out Basis? basis)
+    {
+        foreach (HardnessTable table in Preferred(hardness.Scale))
+        {
+            if (table.TryTensile(hardness, out Sourced? tensile))
+            {
+                pascals = Si.Pascals(tensile!);
+                basis = tensile!.Basis;
+                return true;
+            }
+        }
+
+        pascals = double.NaN;
+        basis = null;
+        return false;
+    }
+
+    internal static bool TryTensile(Hardness hardness, out StressBand? tensile)
+    {
+        tensile = null;
+        if (!TryPreferred(hardness, out double expected, out Basis? basis))
+        {
+            return false;
+        }
+
+        double low = expected * (1 - LeastSpread);
+        double high = expected * (1 + LeastSpread);
+        Basis ends = Basis.Weakest(basis!, Basis.CommonPractice("public conversion tables differ by about 5 %"));
+        foreach (HardnessTable table in All)
+        {
+            if (table.TryTensile(hardness, out Sourced? other))
+            {
+                low = Math.Min(low, Si.Pascals(other!));
+                high = Math.Max(high, Si.Pascals(other!));
+            }
+        }
+
+        tensile = StressBand.OfSi(
+            new Band(low, expected, high),
+            new BandBasis(ends, basis!, ends, BandEnd.Interval95, BandEnd.Interval95));
+        return true;
+    }
+
+    internal static ArgumentOutOfRangeException OffTheTables(Hardness hardness, string parameter)
+    {
+        double low = double.PositiveInfinity;
+        double high = double.NegativeInfinity;
+        foreach (HardnessTable table in Preferred(hardness.Scale))
+        {
+            if (table.TryRange(hardness.Scale, out double from, out double to))
+            {
+                low = Math.Min(low, from);
+                high = Math.Max(high, to);
+            }
+        }
+
+        string symbol = Hardness.Symbol(hardness.Scale);
+        return new ArgumentOutOfRangeException(
+            parameter,
+            string.Format(CultureInfo.InvariantCulture, "The conversion tables held reach from {0} {1:0.##} to {0} {2:0.##}; got {3}.", symbol, low, high, hardness));
+    }
+
+    private static HardnessTable[] Preferred(HardnessScale scale) => scale switch
+    {
+        HardnessScale.RockwellB => [HardnessTableData.A370RockwellB],
+        HardnessScale.RockwellC => [HardnessTableData.SteelByBrinell, HardnessTableData.A370RockwellC],
+        _ => [HardnessTableData.Din50150],
+    };
+}
