@@ -36,7 +36,8 @@ public static class TorqueLadderPicture
             context.Flush();
         }
 
-        string svg = Encoding.UTF8.GetString(stream.ToArray()).TrimStart('\uFEFF').Replace("\r\n", "\n").Trim();
+        string svg = Encoding.UTF8.GetString(stream.ToArray()).Replace("\r\n", "\n").Trim();
+        svg = svg.Substring(svg.IndexOf("<svg", StringComparison.Ordinal));
         int end = svg.IndexOf('>');
         string description = HtmlRendering.Escape(drawing.Description);
         return svg.Substring(0, end) + " role=\"img\"><title>" + description + "</title>" + svg.Substring(end + 1);

@@ -20,6 +20,9 @@ internal sealed class LadderDrawing
     private const double BarHeight = 24;
     private const double RowGap = 16;
 
+    // A torque of one value still needs to be seen.
+    private const double ThinBar = 5;
+
     private readonly Phrase phrase;
     private readonly string? title;
     private readonly string headline;
@@ -43,7 +46,7 @@ internal sealed class LadderDrawing
     /// <summary>What the picture says, for those who cannot see it.</summary>
     public string Description => headline + " " + phrase.Of("ladder.description");
 
-    public double Height => RowsTop + rows.Concat(gaps).Sum(RowHeight) + 122;
+    public double Height => Math.Ceiling(RowsTop + rows.Concat(gaps).Sum(RowHeight) + 122);
 
     private double RowsTop => Margin + (title is null ? 0 : 24)
         + LadderCanvas.ColumnHeight(Width - (2 * Margin), headline, 24, true) + 48;
@@ -161,8 +164,8 @@ internal sealed class LadderDrawing
         double solidTo = !isOpen ? right
             : double.IsPositiveInfinity(row.Expected) ? scale.X(row.Low)
             : scale.X(row.Expected);
-        double left = Math.Min(scale.X(row.Low), right - 3);
-        canvas.Box(left, top, Math.Max(3, solidTo - left), BarHeight, color, LadderColors.Ink, 0.8);
+        double left = Math.Min(scale.X(row.Low), right - ThinBar);
+        canvas.Box(left, top, Math.Max(ThinBar, solidTo - left), BarHeight, color, LadderColors.Ink, 0.8);
         if (isOpen)
         {
             canvas.DashedBox(solidTo, top, right - 14 - solidTo, BarHeight, color);
@@ -171,11 +174,11 @@ internal sealed class LadderDrawing
         if (isOpen || isBeyond)
         {
             canvas.ArrowHead(right + 12, middle, 13, color);
+            double free = isOpen ? right - 14 - solidTo : left - BarsLeft;
             string note = phrase.Of(isOpen ? "ladder.key.open" : "ladder.beyond");
-            double needed = SvgTextMeasurer.Width(note, 12) + 16;
-            if (isOpen && right - 14 - solidTo > needed)
+            if (free > SvgTextMeasurer.Width(note, 12) + 16)
             {
-                canvas.Text(right - 22, middle, note, 12, LadderColors.Ink, false, HorizontalAlignment.Right);
+                canvas.Text(isOpen ? right - 22 : left - 8, middle, note, 12, LadderColors.Ink, false, HorizontalAlignment.Right);
             }
         }
 

@@ -7,11 +7,15 @@ internal sealed class SvgTextMeasurer : ClippingRenderContext
 {
     private const double WidthPerSize = 0.60;
     private const double BoldWidthPerSize = 0.66;
+
+    // A wrapped line is an average of many characters, and the column has some slack to its right.
+    private const double WidthInColumn = 0.54;
+    private const double BoldWidthInColumn = 0.59;
     private const double HeightPerSize = 1.25;
 
     /// <summary>Characters of a size that fit into a width.</summary>
     public static int Fits(double width, double fontSize, bool isBold) =>
-        Math.Max(1, (int)(width / (fontSize * (isBold ? BoldWidthPerSize : WidthPerSize))));
+        Math.Max(1, (int)(width / (fontSize * (isBold ? BoldWidthInColumn : WidthInColumn))));
 
     /// <summary>Width of a text.</summary>
     public static double Width(string text, double fontSize) => text.Length * fontSize * WidthPerSize;

@@ -13,6 +13,7 @@ internal static class CriticalChecks
         .OrderBy(p => p.Guards == Answer.No ? 0 : 1)
         .ThenBy(p => p.GuardedBy is null ? 0 : 1)
         .ThenBy(p => p.Margin ?? double.PositiveInfinity)
+        .ThenBy(p => p.DamagedAtPto?.Expected?.NewtonMeters ?? double.PositiveInfinity)
         .FirstOrDefault();
 
     /// <summary>The device with the worst answer, then the least margin to work; null when there is none.</summary>
