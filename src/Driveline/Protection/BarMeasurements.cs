@@ -1,4 +1,5 @@
 using Driveline.Chains;
+using Driveline.ShearBolts;
 
 namespace Driveline.Protection;
 
@@ -7,6 +8,11 @@ internal static class BarMeasurements
 {
     public static string For(string findingCode, DeviceKind device) => findingCode switch
     {
-        _ => device == DeviceKind.ShearBolt ? Measurements.IdentifyDevice : Measurements.SlipTest,
+        ShearBoltFindings.HubSeized or ShearBoltFindings.HubStiff or ShearBoltFindings.HubFreedomNotKnown => Measurements.HubTurn,
+        ShearBoltFindings.PlaneNotKnown or ShearBoltFindings.NeckNotKnown or DeviceFindings.ShearPlanesNotKnown => Measurements.PlaneThrough,
+        ShearBoltFindings.NoAssuredMaximum or ShearBoltFindings.SpecialStrengthNotKnown => Measurements.BoltHardness,
+        DeviceFindings.StandOffNotKnown => Measurements.HoleFit,
+        DeviceFindings.ShaftAtCrossHoleNotKnown => Measurements.ShaftSteelAtHole,
+        _ => device == DeviceKind.SlipClutch ? Measurements.SlipTest : Measurements.IdentifyDevice,
     };
 }

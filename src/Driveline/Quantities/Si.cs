@@ -153,4 +153,6 @@ internal static class Si
     };
 
     public static double MetersPerSecond(Speed value) => value.As(SpeedUnit.MeterPerSecond);
+
+    public static double KilogramsPerSecond(MassFlow value) => value.As(MassFlowUnit.KilogramPerSecond);
 }

@@ -1,0 +1,88 @@
+using System.Text;
+using System.Text.Json;
+using Driveline.Cases.Members;
+
+namespace Driveline.Cases;
+
+/// <summary>Reads a case file (UTF-8 JSON) and lists everything that is wrong with it.</summary>
+/// <remarks>
+/// No more than 4 MiB and 64 levels are read; comments, trailing commas and anything after the case are refused.
+/// Bad input gives errors, never an exception.
+/// </remarks>
+public static class CaseReader
+{
+    /// <summary>Largest file that is read, in bytes: 4 MiB.</summary>
+    public const int LargestBytes = 4 * 1024 * 1024;
+
+    /// <summary>Deepest nesting that is read.</summary>
+    public const int DeepestNesting = 64;
+
+    /// <summary>Reads a case from UTF-8 JSON; a byte-order mark is skipped.</summary>
+    public static CaseReadResult Read(ReadOnlySpan<byte> utf8) =>
+        utf8.Length > LargestBytes ? TooLarge() : ReadBytes(utf8.ToArray());
+
+    /// <summary>Reads a case from JSON text.</summary>
+    /// <exception cref="ArgumentNullException">The text is null.</exception>
+    public static CaseReadResult Read(string json)
+    {
+        if (json is null)
+        {
+            throw new ArgumentNullException(nameof(json));
+        }
+
+        return json.Length > LargestBytes || Encoding.UTF8.GetByteCount(json) > LargestBytes ? TooLarge() : ReadBytes(Encoding.UTF8.GetBytes(json));
+    }
+
+    /// <summary>Reads a case from a stream of UTF-8 JSON, from its position to its end; the stream stays open.</summary>
+    /// <exception cref="ArgumentNullException">The stream is null.</exception>
+    /// <exception cref="IOException">The stream cannot be read.</exception>
+    public static CaseReadResult Read(Stream stream)
+    {
+        if (stream is null)
+        {
+            throw new ArgumentNullException(nameof(stream));
+        }
+
+        using var whole = new MemoryStream();
+        byte[] buffer = new byte[81920];
+        int count;
+        while ((count = stream.Read(buffer, 0, buffer.Length)) > 0)
+        {
+            whole.Write(buffer, 0, count);
+            if (whole.Length > LargestBytes)
+            {
+                return TooLarge();
+            }
+        }
+
+        return ReadBytes(whole.ToArray());
+    }
+
+    private static CaseReadResult ReadBytes(byte[] utf8)
+    {
+        utf8 = WithoutMark(utf8);
+        var walk = new CaseWalk(utf8);
+        CaseFile? read = null;
+        if (JsonSyntax.IsGood(utf8, walk))
+        {
+            var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = DeepestNesting });
+            reader.Read();
+            read = (CaseFile?)FactsReader.Read(ref reader, CaseFileMembers.Table, walk);
+        }
+
+        return new CaseReadResult(read, walk.Errors());
+    }
+
+    private static byte[] WithoutMark(byte[] utf8)
+    {
+        bool isMarked = utf8.Length >= 3 && utf8[0] == 0xEF && utf8[1] == 0xBB && utf8[2] == 0xBF;
+        return isMarked ? utf8.AsSpan(3).ToArray() : utf8;
+    }
+
+    private static CaseReadResult TooLarge()
+    {
+        var walk = new CaseWalk([]);
+        walk.Error(CaseErrorKind.TooLarge, 0, "A case file may have at most 4 MiB (4194304 bytes); this one is larger.");
+        return new CaseReadResult(null, walk.Errors());
+    }
+}

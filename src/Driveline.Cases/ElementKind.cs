@@ -1,0 +1,38 @@
+namespace Driveline.Cases;
+
+/// <summary>What kind of element of the driveline it is.</summary>
+public enum ElementKind
+{
+    /// <summary>Not stated.</summary>
+    NotKnown = 0,
+
+    /// <summary>Shaft, tube or axle.</summary>
+    Shaft,
+
+    /// <summary>Shear-bolt joint.</summary>
+    ShearBolt,
+
+    /// <summary>Gearbox; its ratio counts for all that follows.</summary>
+    Gearbox,
+
+    /// <summary>Universal joint.</summary>
+    UniversalJoint,
+
+    /// <summary>Working rotor: blades, drum, fan.</summary>
+    Rotor,
+
+    /// <summary>Flywheel.</summary>
+    Flywheel,
+
+    /// <summary>Yoke or hub.</summary>
+    Yoke,
+
+    /// <summary>Any other part that carries the torque.</summary>
+    Part,
+
+    /// <summary>Overrun clutch: drives one way only.</summary>
+    OverrunClutch,
+
+    /// <summary>A side drive that takes a stated share of the power.</summary>
+    Branch,
+}

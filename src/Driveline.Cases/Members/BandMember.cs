@@ -1,0 +1,193 @@
+using System.Text.Json;
+using Driveline.Provenance;
+using Driveline.Quantities;
+
+namespace Driveline.Cases.Members;
+
+/// <summary>A band: one quantity, or an object with low, expected and high.</summary>
+/// <remarks>
+/// One quantity is a band of that one value. In the object low is required; a missing or "unbounded" high means at least low.
+/// Low and high without expected take their middle as expected, with the basis of common practice, since nobody stated it.
+/// </remarks>
+internal sealed class BandMember : Member
+{
+    private const string Unbounded = "unbounded";
+    private static readonly Basis Case = Basis.Given("the case");
+    private static readonly Basis Middle = Basis.CommonPractice("middle of the stated low and high");
+    private static readonly string[] Ends = ["low", "expected", "high"];
+
+    private readonly QuantityValue quantity;
+    private readonly Func<Band, BandBasis, QuantityBand> create;
+
+    public BandMember(string name, ValueRange range, Func<Band, BandBasis, QuantityBand> create, string doc)
+        : base(name, doc)
+    {
+        quantity = new QuantityValue(range);
+        this.create = create;
+    }
+
+    public override string ValueWords => quantity.Words + ", or { low, expected, high }";
+
+    public override string? PermittedWords => quantity.Range.Words;
+
+    public override object? Read(ref Utf8JsonReader reader, CaseWalk walk)
+    {
+        if (reader.TokenType != JsonTokenType.StartObject)
+        {
+            return quantity.Read(ref reader, walk) is double si ? create(Band.Exactly(si), BandBasis.Of(Case)) : null;
+        }
+
+        long offset = reader.TokenStartIndex;
+        double?[] ends = [null, null, null];
+        bool isGood = ReadEnds(ref reader, walk, ends, out bool isLowStated);
+        if (!isLowStated)
+        {
+            walk.Error(
+                CaseErrorKind.MissingMember,
+                offset,
+                "A band needs low; when nothing is assured, low may be the smallest that is permitted here (" + quantity.Range.Words + ").",
+                null,
+                null,
+                null);
+        }
+
+        return isGood && isLowStated ? Assemble(ends, offset, walk) : null;
+    }
+
+    public override void Write(Utf8JsonWriter writer, object value)
+    {
+        var band = (QuantityBand)value;
+        Band si = band.SiBand;
+        if (si.Low.Equals(si.High))
+        {
+            quantity.Write(writer, si.Low);
+            return;
+        }
+
+        writer.WriteStartObject();
+        writer.WritePropertyName(Ends[0]);
+        quantity.Write(writer, si.Low);
+        if (si.HasExpected && !band.Basis.Expected.Equals(Middle))
+        {
+            writer.WritePropertyName(Ends[1]);
+            quantity.Write(writer, si.Expected);
+        }
+
+        if (si.IsBounded)
+        {
+            writer.WritePropertyName(Ends[2]);
+            quantity.Write(writer, si.High);
+        }
+
+        writer.WriteEndObject();
+    }
+
+    public override void WriteSchema(Utf8JsonWriter writer)
+    {
+        writer.WriteStartArray("oneOf");
+        writer.WriteStartObject();
+        quantity.WriteSchema(writer);
+        writer.WriteEndObject();
+        writer.WriteStartObject();
+        writer.WriteString("type", "object");
+        writer.WriteStartObject("properties");
+        foreach (string end in Ends)
+        {
+            writer.WriteStartObject(end);
+            quantity.WriteSchema(writer);
+            writer.WriteEndObject();
+        }
+
+        writer.WriteEndObject();
+        writer.WriteStartArray("required");
+        writer.WriteStringValue(Ends[0]);
+        writer.WriteEndArray();
+        writer.WriteBoolean("additionalProperties", false);
+        writer.WriteEndObject();
+        writer.WriteEndArray();
+    }
+
+    public override void Check(object value)
+    {
+        var band = (QuantityBand)value;
+        Band si = band.SiBand;
+        foreach (double end in new[] { si.Low, si.Expected, si.High })
+        {
+            if (!double.IsPositiveInfinity(end) && !quantity.Range.Contains(end))
+            {
+                throw NotPermitted(QuantityText.Format(end, quantity.Range.Dimension));
+            }
+        }
+
+        bool isGiven = band.Basis.Equals(BandBasis.Of(Case)) || band.Basis.Equals(BasisOfMiddle());
+        if (!isGiven)
+        {
+            throw new ArgumentException(
+                Name + " must be a band with the basis \"" + Case + "\" and limits as ends: a case file can state no other; got " + band.Basis + ".",
+                Name);
+        }
+    }
+
+    private static BandBasis BasisOfMiddle() => new(Case, Middle, Case, BandEnd.Limit, BandEnd.Limit);
+
+    private bool ReadEnds(ref Utf8JsonReader reader, CaseWalk walk, double?[] ends, out bool isLowStated)
+    {
+        bool isGood = true;
+        bool[] stated = new bool[Ends.Length];
+        while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
+        {
+            string? name = CaseWalk.TextOrNull(ref reader);
+            long offset = reader.TokenStartIndex;
+            int end = Array.IndexOf(Ends, name);
+            reader.Read();
+            walk.Enter(name ?? "?");
+            if (end < 0 || stated[end])
+            {
+                isGood = false;
+                UnknownMember.Report(walk, offset, name, end >= 0, "a band", Ends);
+                reader.Skip();
+            }
+            else
+            {
+                stated[end] = true;
+                ends[end] = ReadEnd(ref reader, walk, end);
+                isGood &= ends[end] is not null;
+            }
+
+            walk.Leave();
+        }
+
+        isLowStated = stated[0];
+        return isGood;
+    }
+
+    private double? ReadEnd(ref Utf8JsonReader reader, CaseWalk walk, int end) =>
+        end > 0 && reader.TokenType == JsonTokenType.String && reader.ValueTextEquals(Unbounded)
+            ? double.PositiveInfinity
+            : (double?)quantity.Read(ref reader, walk);
+
+    private QuantityBand? Assemble(double?[] ends, long offset, CaseWalk walk)
+    {
+        double low = ends[0]!.Value;
+        double high = ends[2] ?? double.PositiveInfinity;
+        bool isMiddle = ends[1] is null && !double.IsPositiveInfinity(high);
+        double expected = ends[1] ?? (isMiddle ? low + ((high - low) / 2) : double.PositiveInfinity);
+        if (low <= expected && expected <= high)
+        {
+            bool needsMiddle = isMiddle && low < high;
+            return create(new Band(low, expected, high), needsMiddle ? BasisOfMiddle() : BandBasis.Of(Case));
+        }
+
+        string received = Shown(low) + ", " + Shown(expected) + ", " + Shown(high);
+        walk.Error(
+            CaseErrorKind.Contradiction,
+            offset,
+            "A band must rise from low over expected to high; got " + received + ".",
+            "low ≤ expected ≤ high",
+            received,
+            null);
+        return null;
+    }
+
+    private string Shown(double si) => double.IsPositiveInfinity(si) ? Unbounded : QuantityText.Format(si, quantity.Range.Dimension);
+}

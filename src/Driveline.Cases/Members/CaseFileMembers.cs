@@ -1,0 +1,21 @@
+namespace Driveline.Cases.Members;
+
+/// <summary>The rows of case.</summary>
+internal static class CaseFileMembers
+{
+    public static readonly MemberTable Table = new("case", "A case: one tractor, one implement and the driveline between them. Facts that are not known are left out.", values => new CaseFile(values), CaseChecks.Across);
+
+    public static readonly TextMember Title = Table.Text("title", 200, "What the case is, in one line.");
+    public static readonly TextMember Notes = Table.Text("notes", 20000, "Anything else worth keeping.");
+    public static readonly DateMember Date = Table.Date("date", "The day for which the case is stated; ages and intervals count to it.");
+    public static readonly ObjectMember Tractor = Table.Object("tractor", () => TractorMembers.Table, "The tractor and its PTO.");
+    public static readonly ObjectMember Implement = Table.Object("implement", () => ImplementMembers.Table, "The implement.");
+    public static readonly ElementsMember Driveline = Table.Elements(
+        "driveline", () => ElementMembers.Table, "Everything that carries the torque, in order from the tractor; a torque is stated at the element's own input.");
+    public static readonly FlagMember PartsComplete = Table.Flag(
+        "partsComplete", "True when the driveline lists every part that the protection should save.");
+    public static readonly ObjectMember Specified = Table.Object(
+        "specified", () => SpecifiedMembers.Table, "What the manual or parts list specifies.");
+    public static readonly ObjectMember Work = Table.Object("work", () => WorkMembers.Table, "The load of normal work.");
+    public static readonly ObjectMember Complaint = Table.Object("complaint", () => ComplaintMembers.Table, "What is wrong, as the owner tells it.");
+}

@@ -1,0 +1,60 @@
+using Driveline.Quantities;
+
+namespace Driveline.Cases.Members;
+
+/// <summary>The rows of one driveline element.</summary>
+internal static class ElementMembers
+{
+    public static readonly MemberTable Table = new MemberTable("element", "One element of the driveline. Exactly one member names its kind.", values => new DrivelineElement(values), ElementChecks.Across).WithKinds();
+
+    private static readonly ElementKind[] Parts =
+    [
+        ElementKind.Shaft, ElementKind.Gearbox, ElementKind.UniversalJoint, ElementKind.Rotor, ElementKind.Flywheel,
+        ElementKind.Yoke, ElementKind.Part, ElementKind.OverrunClutch,
+    ];
+
+    public static readonly TextMember ShaftName = Table.Text("shaft", 200, "A shaft, tube or axle, by its name.").Naming(ElementKind.Shaft);
+    public static readonly ObjectMember ShearBolt = Table.Object(
+        "shearBolt", () => ShearBoltMembers.Table, "A shear-bolt joint.").Naming(ElementKind.ShearBolt);
+    public static readonly TextMember GearboxName = Table.Text("gearbox", 200, "A gearbox, by its name.").Naming(ElementKind.Gearbox);
+    public static readonly TextMember UniversalJointName = Table.Text(
+        "universalJoint", 200, "A universal joint, by its name.").Naming(ElementKind.UniversalJoint);
+    public static readonly TextMember RotorName = Table.Text("rotor", 200, "A working rotor, by its name.").Naming(ElementKind.Rotor);
+    public static readonly TextMember FlywheelName = Table.Text("flywheel", 200, "A flywheel, by its name.").Naming(ElementKind.Flywheel);
+    public static readonly TextMember YokeName = Table.Text("yoke", 200, "A yoke or hub, by its name.").Naming(ElementKind.Yoke);
+    public static readonly TextMember PartName = Table.Text(
+        "part", 200, "Any other part that carries the torque, by its name.").Naming(ElementKind.Part);
+    public static readonly TextMember OverrunClutchName = Table.Text(
+        "overrunClutch", 200, "An overrun clutch, by its name.").Naming(ElementKind.OverrunClutch);
+    public static readonly TextMember BranchName = Table.Text(
+        "branch", 200, "A side drive, by its name; it needs powerShare.").Naming(ElementKind.Branch);
+    public static readonly QuantityMember Ratio = Table.Quantity(
+        "ratio", Dimension.Number, "[0.05; 20]", "Output speed over input speed; above 1 is speed up.").For(ElementKind.Gearbox);
+    public static readonly QuantityMember Efficiency = Table.Quantity(
+        "efficiency", Dimension.Number, "(0; 1]", "Output power over input power.").For(ElementKind.Gearbox);
+    public static readonly QuantityMember Angle = Table.Quantity(
+        "angle", Dimension.Angle, "[0 deg; 90 deg)", "Angle between the two shafts of the joint at work.").For(ElementKind.UniversalJoint);
+    public static readonly QuantityMember Inertia = Table.Quantity(
+        "inertia", Dimension.Inertia, "(0 kg.m2; 10000 kg.m2]", "Mass moment of inertia about its own axis.").For(ElementKind.Rotor, ElementKind.Flywheel);
+    public static readonly BandMember DamagedAt = Table.Torques(
+        "damagedAt", "(0 N.m; 1000 kN.m]", "Torque at the part's own input that damages it.").For(Parts);
+    public static readonly QuantityMember OuterDiameter = Table.Quantity(
+        "outerDiameter", Dimension.Length, "[3 mm; 500 mm]", "Outer diameter where the part is weakest.").For(Parts);
+    public static readonly QuantityMember InnerDiameter = Table.Quantity(
+        "innerDiameter", Dimension.Length, "[0 mm; 500 mm)", "Bore, when it is hollow.").For(Parts);
+    public static readonly QuantityMember SplineRootDiameter = Table.Quantity(
+        "splineRootDiameter", Dimension.Length, "[3 mm; 500 mm]", "Diameter at the root of its splines.").For(Parts);
+    public static readonly BandMember YieldStrength = Table.Stresses(
+        "yieldStrength", "[10 MPa; 3000 MPa]", "Yield strength of its material.").For(Parts);
+    public static readonly TextMember Material = Table.Text(
+        "material", 100, "Its material by name, when the yield strength is not known.").For(Parts);
+    public static readonly QuantityMember RatedTorque = Table.Quantity(
+        "ratedTorque", Dimension.Torque, "(0 N.m; 1000 kN.m]", "Torque on its plate or in its catalogue.").For(Parts);
+    public static readonly BandMember OverloadFactor = Table.Ratios("overloadFactor", "[1; 20]", "Damaging torque over rated torque.").For(Parts);
+    public static readonly TextMember OverloadSource = Table.Text(
+        "overloadSource", 300, "Who states the overload factor, and where; without it the factor counts as unsourced.").For(Parts);
+    public static readonly BandMember PowerShare = Table.Ratios(
+        "powerShare", "(0; 1]", "Share of the power at this place that the branch takes.").For(ElementKind.Branch).Required();
+    public static readonly ElementsMember Driveline = Table.Elements(
+        "driveline", () => ElementMembers.Table, "The elements of the branch, in order from where it leaves.").For(ElementKind.Branch);
+}

@@ -1,0 +1,10 @@
+namespace Driveline.Cases.Members;
+
+/// <summary>The rows of specified.</summary>
+internal static class SpecifiedMembers
+{
+    public static readonly MemberTable Table = new("specified", "What the manual or parts list specifies.", values => new SpecifiedFacts(values));
+
+    public static readonly ObjectMember ShearBolt = Table.Object(
+        "shearBolt", () => SpecifiedBoltMembers.Table, "The shear bolt that the manual or parts list names.");
+}

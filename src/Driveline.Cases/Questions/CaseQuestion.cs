@@ -1,0 +1,91 @@
+using Driveline.Chains;
+using Driveline.Loads;
+using Driveline.Protection;
+
+namespace Driveline.Cases.Questions;
+
+/// <summary>The protection question that a case file asks. What the case leaves out stays not known.</summary>
+public sealed class CaseQuestion
+{
+    private CaseQuestion(ProtectionQuestion? question, IReadOnlyList<CaseError> errors)
+    {
+        Question = question;
+        Errors = errors;
+    }
+
+    /// <summary>The question; null when the facts contradict each other.</summary>
+    public ProtectionQuestion? Question { get; }
+
+    /// <summary>Facts that contradict each other; empty when there is a question.</summary>
+    public IReadOnlyList<CaseError> Errors { get; }
+
+    /// <summary>The question of a case.</summary>
+    public static CaseQuestion Of(CaseFile file)
+    {
+        if (file is null)
+        {
+            throw new ArgumentNullException(nameof(file));
+        }
+
+        var errors = new List<CaseError>();
+        DrivelineChain? chain = CaseChain.Of(file, errors);
+        if (chain is null || errors.Count > 0)
+        {
+            return new CaseQuestion(null, errors);
+        }
+
+        MachineKind machine = file.Implement?.Kind ?? MachineKind.NotKnown;
+        try
+        {
+            return new CaseQuestion(
+                ProtectionQuestion.About(chain)
+                    .WithMachine(machine)
+                    .WithPartsComplete(file.PartsComplete ?? false)
+                    .WithWork(Work(file, machine))
+                    .WithEngagement(EngagementOf(file))
+                    .WithTripsInNormalWork(IsSeenToTrip(file))
+                    .WithSpecified(CaseBolt.Specified(file, chain, errors)),
+                errors);
+        }
+        catch (ArgumentException contradiction)
+        {
+            errors.Add(CaseChain.Contradiction("work", contradiction));
+            return new CaseQuestion(null, errors);
+        }
+    }
+
+    /// <summary>Steady peaks as stated; else from the mean torque or the mean power with a peak factor, stated or usual.</summary>
+    private static WorkPeak? Work(CaseFile file, MachineKind machine)
+    {
+        WorkFacts? work = file.Work;
+        if (work?.SteadyPeak is { } peaks)
+        {
+            return WorkPeak.Stated(peaks);
+        }
+
+        if (work?.SteadyMean is { } mean)
+        {
+            return work.PeakFactor is { } factor ? WorkPeak.FromMean(mean, factor) : WorkPeak.FromMean(mean, machine);
+        }
+
+        if (work?.MeanPower is { } power && file.Tractor?.PtoSpeed is { } speed)
+        {
+            return work.PeakFactor is { } factor ? WorkPeak.FromPower(power, speed, factor) : WorkPeak.FromPower(power, speed, machine);
+        }
+
+        return null;
+    }
+
+    private static Engagement EngagementOf(CaseFile file)
+    {
+        PtoClutchFacts? clutch = file.Tractor?.PtoClutch;
+        EngagementFacts? facts = file.Work?.Engagement;
+        Engagement engagement = Engagement.Through(clutch?.Kind ?? PtoClutchKind.NotKnown)
+            .WithManner(facts?.Manner ?? EngagementManner.NotKnown);
+        engagement = clutch?.Capacity is { } capacity ? engagement.WithCapacity(capacity) : engagement;
+        return facts?.Peak is { } peak ? engagement.WithPeak(peak) : engagement;
+    }
+
+    private static bool IsSeenToTrip(CaseFile file) => file.Work?.TripsInNormalWork
+        ?? file.Complaint is { Symptom: Symptom.BreaksOften, When: ComplaintMoment.SteadyWork or ComplaintMoment.AnyTime };
+}

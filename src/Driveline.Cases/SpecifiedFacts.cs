@@ -1,0 +1,23 @@
+using Driveline.Cases.Members;
+
+namespace Driveline.Cases;
+
+/// <summary>What the manual or parts list specifies.</summary>
+public sealed class SpecifiedFacts : CaseFacts
+{
+    internal SpecifiedFacts(object?[] values)
+        : base(values)
+    {
+    }
+
+    /// <summary>Nothing stated.</summary>
+    public static SpecifiedFacts Empty { get; } = new(SpecifiedMembers.Table.NoValues());
+
+    /// <summary>The shear bolt that the manual or parts list names. Null when not known.</summary>
+    public SpecifiedBoltFacts? ShearBolt => Reference<SpecifiedBoltFacts>(SpecifiedMembers.ShearBolt);
+
+    /// <summary>The same with another <see cref="ShearBolt"/>.</summary>
+    public SpecifiedFacts WithShearBolt(SpecifiedBoltFacts? value) => new(Set(SpecifiedMembers.ShearBolt, value is null || value.IsEmpty ? null : value));
+
+    internal override MemberTable Table => SpecifiedMembers.Table;
+}

@@ -1,0 +1,84 @@
+using Driveline.Fatigue;
+using Driveline.Findings;
+using Driveline.Provenance;
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.ShearBolts;
+
+/// <summary>How long a shear bolt lasts at least under repeated work peaks.</summary>
+/// <remarks>
+/// Shear range from 0 to the peak, Δτ = T / (m · A · r), on the curve of EN 1993-1-9 for bolts in shear
+/// (<see cref="SNCurve.BoltsInShear"/>): a lower bound. Valid while the peak stays below shear yield, f_y/√3, with f_y the lowest
+/// yield strength of the bolt's class; above it the bolt yields at each peak and no life is given. The category holds for planes
+/// through the shank: with threads in the plane the root area is used and a finding says so. The low load share counts: one bolt
+/// when holes are worn or their fit is not known.
+/// </remarks>
+public sealed class BoltFatigue
+{
+    private BoltFatigue(double rangePa, double? cycles, double peaksPerHour, Basis basis, IReadOnlyList<Finding> findings)
+    {
+        RangePa = rangePa;
+        Cycles = cycles;
+        Hours = cycles is { } n ? n / peaksPerHour : null;
+        Basis = basis;
+        Findings = findings;
+    }
+
+    /// <summary>Shear stress range Δτ at the work peak.</summary>
+    public Pressure Range => Pressure.FromPascals(RangePa);
+
+    /// <summary>Peaks endured at least; positive infinity below the cut-off; null when the curve does not apply.</summary>
+    public double? Cycles { get; }
+
+    /// <summary>Hours endured at least at the stated rate of peaks; positive infinity below the cut-off or without peaks; null when the curve does not apply.</summary>
+    public double? Hours { get; }
+
+    /// <summary>Weakest basis used.</summary>
+    public Basis Basis { get; }
+
+    /// <summary>What a caller must notice.</summary>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    internal double RangePa { get; }
+
+    /// <summary>Least life of the joint's bolts under a repeated peak.</summary>
+    /// <param name="joint">The joint.</param>
+    /// <param name="workPeak">Highest torque of normal work, at the joint; 0 or more.</param>
+    /// <param name="peaksPerHour">How often it comes; 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is negative or not finite.</exception>
+    public static BoltFatigue LowerBoundLife(ShearBoltJoint joint, Torque workPeak, double peaksPerHour)
+    {
+        Guard.NotNull(joint, nameof(joint));
+        double peakNm = Guard.NotNegative(Si.NewtonMeters(workPeak), "Work peak", "N·m", nameof(workPeak));
+        double rate = Guard.NotNegative(peaksPerHour, "Peaks per hour", "1/h", nameof(peaksPerHour));
+        ShearBolt bolt = joint.Bolt;
+        ShearPlane plane = ShearPlane.Of(bolt);
+        Basis basis = Basis.Weakest(SNCurve.BoltsInShear.Basis, Basis.Weakest(plane.Load.Basis.Low, joint.Basis));
+        double areaM2 = LoadedAreaM2(bolt, plane);
+        double planes = joint.PlanesPerBolt * (joint.HoleFit == HoleFit.Tight ? joint.Bolts : 1);
+        double rangePa = areaM2 > 0 ? peakNm / (planes * areaM2 * joint.RadiusM) : 0;
+        var findings = new List<Finding>();
+        if (bolt.PlaneThrough is PlaneThrough.Thread or PlaneThrough.NotKnown && bolt.FittedSpringPin is null)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.FatigueThreadsInPlane, Severity.Note));
+        }
+
+        double shearYieldPa = ShearRatios.YieldToTensile(bolt.Material.ShearClass) * (bolt.Material.Tensile?.SiBand.Low ?? 0) / Math.Sqrt(3);
+        bool applies = areaM2 > 0 && shearYieldPa > 0 && bolt.FittedSpringPin is null;
+        if (applies && rangePa > shearYieldPa)
+        {
+            applies = false;
+            findings.Add(Finding.Of(ShearBoltFindings.YieldsAtEachPeak, Severity.Warning)
+                .With("peak", QuantityKind.Torque, peakNm)
+                .With("stress", QuantityKind.Stress, rangePa)
+                .With("yield", QuantityKind.Stress, shearYieldPa));
+        }
+
+        double? cycles = applies ? SNCurve.BoltsInShear.CyclesAt(Pressure.FromPascals(rangePa)) : null;
+        return new BoltFatigue(rangePa, cycles, rate, basis, findings);
+    }
+
+    private static double LoadedAreaM2(ShearBolt bolt, ShearPlane plane) =>
+        bolt.PlaneThrough is PlaneThrough.Thread or PlaneThrough.NotKnown && bolt.Thread is { } thread ? thread.RootAreaM2 : plane.Low.AreaM2;
+}

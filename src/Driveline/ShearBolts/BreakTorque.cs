@@ -1,0 +1,173 @@
+using Driveline.Findings;
+using Driveline.Provenance;
+using Driveline.Quantities;
+
+namespace Driveline.ShearBolts;
+
+/// <summary>Torque at which a shear-bolt joint lets go, once.</summary>
+/// <remarks>
+/// T = m · A · τ · r, with m shear planes that share the load [-], A area of a plane [m²], τ = κ R_m ultimate shear strength
+/// [Pa], r radius of the planes [m]. Low: the weakest bolt; one bolt alone when holes are worn or their fit is not known; bent
+/// by a stated gap. High: the strongest bolt, all bolts together, and the drag of hub and faces on top; unbounded when the hub
+/// is seized, not known, or stiff without a measurement. Friction never raises low or expected.
+/// Source: equilibrium; each strength carries its own.
+/// </remarks>
+/// <example>1/2-13 UNC SAE 2 through the shank in a 1 1/4 in shaft, hub free: at least 1185 N·m.</example>
+public sealed class BreakTorque
+{
+    private readonly ShearPlane plane;
+
+    private BreakTorque(ShearBoltJoint joint)
+    {
+        Joint = joint;
+        plane = ShearPlane.Of(joint.Bolt);
+        NoSteps none = default;
+        Band free = Predict(ref none);
+        BandBasis basis = JointBasis();
+        IfHubFree = TorqueBand.OfSi(free, basis);
+        Torque = TorqueBand.OfSi(new Band(free.Low, free.Expected, free.High + HubDragNm()), WithFriction(basis, joint.HubFriction));
+        Findings = JointFindings.Of(joint, plane, IfHubFree);
+    }
+
+    /// <summary>The joint.</summary>
+    public ShearBoltJoint Joint { get; }
+
+    /// <summary>Break torque at the joint, with hub, friction and holes as they are told.</summary>
+    public TorqueBand Torque { get; }
+
+    /// <summary>Break torque if the hub turned freely; flange friction stays in.</summary>
+    public TorqueBand IfHubFree { get; }
+
+    /// <summary>True when the bolt itself is bounded on at least one side: a least torque above 0, or a greatest one.</summary>
+    public bool IsKnown => IfHubFree.SiBand.Low > 0 || IfHubFree.IsBounded;
+
+    /// <summary>What a caller must notice.</summary>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>The break torque of a joint.</summary>
+    public static BreakTorque Of(ShearBoltJoint joint) => new(Guard.NotNull(joint, nameof(joint)));
+
+    /// <summary>Break torques of many joints at once, T = m · A · τ · r; allocates nothing.</summary>
+    /// <param name="planes">Number of shear planes that share the load; 1 or more.</param>
+    /// <param name="areaM2">Area of one plane, m².</param>
+    /// <param name="tauPa">Ultimate shear strength, Pa.</param>
+    /// <param name="radiusM">Radius of the planes, m.</param>
+    /// <param name="torqueNm">Receives the torques, N·m; as long as the others.</param>
+    /// <exception cref="ArgumentException">The spans differ in length.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">No plane.</exception>
+    /// <example>2 planes, 50 mm², 300 MPa, 60 mm: 1800 N·m.</example>
+    public static void NewtonMeters(
+        int planes, ReadOnlySpan<double> areaM2, ReadOnlySpan<double> tauPa, ReadOnlySpan<double> radiusM, Span<double> torqueNm)
+    {
+        Guard.Within(planes, 1, int.MaxValue, "Shear planes", nameof(planes));
+        if (areaM2.Length != torqueNm.Length || tauPa.Length != torqueNm.Length || radiusM.Length != torqueNm.Length)
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant(
+                    $"Areas, strengths, radii and torques must be equally many; got {areaM2.Length}, {tauPa.Length}, {radiusM.Length} and {torqueNm.Length}."),
+                nameof(torqueNm));
+        }
+
+        NoSteps none = default;
+        for (int i = 0; i < torqueNm.Length; i++)
+        {
+            torqueNm[i] = NewtonMeters(planes, areaM2[i], tauPa[i], radiusM[i], ref none);
+        }
+    }
+
+    /// <summary>The lines of the calculation: the low end, then the expected value, then the high end, as far as each is known.</summary>
+    public IReadOnlyList<CalculationLine> Sheet()
+    {
+        var steps = StepList.New();
+        Band free = Predict(ref steps);
+        if (Joint.HubFriction is not null && !double.IsPositiveInfinity(free.High + HubDragNm()))
+        {
+            steps.Add(ShearBoltSteps.Friction, HubDragNm());
+            steps.Add(ShearBoltSteps.Torque, free.High + HubDragNm());
+        }
+
+        return steps.Lines;
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => Torque.ToString();
+
+    internal static double NewtonMeters<S>(double planes, double areaM2, double tauPa, double radiusM, ref S log)
+        where S : struct, ISteps
+    {
+        log.Add(ShearBoltSteps.Planes, planes);
+        log.Add(ShearBoltSteps.Area, areaM2);
+        log.Add(ShearBoltSteps.Radius, radiusM);
+        double nm = planes * areaM2 * tauPa * radiusM;
+        log.Add(ShearBoltSteps.Torque, nm);
+        return nm;
+    }
+
+    private static BandBasis WithFriction(BandBasis basis, TorqueBand? friction) => friction is null
+        ? basis
+        : new BandBasis(
+            basis.Low,
+            basis.Expected,
+            Basis.Weakest(basis.High, friction.Basis.High),
+            basis.LowEnd,
+            basis.HighEnd < friction.Basis.HighEnd ? basis.HighEnd : friction.Basis.HighEnd);
+
+    private double HubDragNm()
+    {
+        double measured = Joint.HubFriction?.SiBand.High ?? double.PositiveInfinity;
+        return Joint.Hub switch
+        {
+            HubState.Seized => double.PositiveInfinity,
+            HubState.Free => Joint.HubFriction?.SiBand.High ?? 0,
+            _ => measured,
+        };
+    }
+
+    private BandBasis JointBasis()
+    {
+        BandBasis basis = WithFriction(plane.Load.Basis.With(Joint.Basis), Joint.FlangeFriction);
+        return Joint.Bolts > 1 && Joint.HoleFit != HoleFit.Tight
+            ? BandBasis.Combine(basis, new BandBasis(
+                Joint.Basis,
+                Basis.FromMemory("bolts in worn holes: midway between one bolt and all"),
+                Joint.Basis,
+                BandEnd.Limit,
+                BandEnd.Limit))
+            : basis;
+    }
+
+    private Band Predict<S>(ref S log)
+        where S : struct, ISteps
+    {
+        bool shared = Joint.Bolts == 1 || Joint.HoleFit == HoleFit.Tight;
+        double all = Joint.Bolts * Joint.PlanesPerBolt;
+        double one = shared ? all : Joint.PlanesPerBolt;
+        double low = End(one, plane.Low, ref log);
+        double expected = End((one + all) / 2, plane.Expected, ref log);
+        double high = End(all, plane.High, ref log);
+        if (Joint.StandOffM > 0)
+        {
+            double factor = StandOff.Factor(
+                Joint.StandOffM, plane.Low.DiameterM, plane.Low.Ratio, ShearRatios.YieldToTensile(Joint.Bolt.Material.ShearClass), ref log);
+            low *= factor;
+            log.Add(ShearBoltSteps.Torque, low);
+        }
+
+        if (Joint.FlangeFriction is { } friction)
+        {
+            high += friction.SiBand.High;
+            if (!double.IsPositiveInfinity(high))
+            {
+                log.Add(ShearBoltSteps.Friction, friction.SiBand.High);
+                log.Add(ShearBoltSteps.Torque, high);
+            }
+        }
+
+        return new Band(low, expected, high);
+    }
+
+    private double End<S>(double planes, PlaneEnd end, ref S log)
+        where S : struct, ISteps => end.IsUnbounded
+        ? double.PositiveInfinity
+        : NewtonMeters(planes, end.AreaM2, ShearPlane.ShearStrengthPa(end.Ratio, end.TensilePa, ref log), Joint.RadiusM, ref log);
+}

@@ -1,0 +1,137 @@
+using Driveline.Fasteners;
+using Driveline.Findings;
+using Driveline.Quantities;
+
+namespace Driveline.ShearBolts;
+
+/// <summary>What a joint and its bolt report beside the break torque.</summary>
+internal static class JointFindings
+{
+    public static IReadOnlyList<Finding> Of(ShearBoltJoint joint, ShearPlane plane, TorqueBand freeTorque)
+    {
+        var findings = new List<Finding>();
+        AddHub(findings, joint);
+        AddBolt(findings, joint.Bolt, plane);
+        AddHoles(findings, joint, freeTorque);
+        AddYokeAndShaft(findings, joint, freeTorque);
+        return findings;
+    }
+
+    private static void AddHub(List<Finding> findings, ShearBoltJoint joint)
+    {
+        switch (joint.Hub)
+        {
+            case HubState.Seized:
+                findings.Add(Finding.Of(ShearBoltFindings.HubSeized, Severity.Danger));
+                break;
+            case HubState.Stiff when joint.HubFriction is null:
+                findings.Add(Finding.Of(ShearBoltFindings.HubStiff, Severity.Warning));
+                break;
+            case HubState.NotKnown when joint.HubFriction is null:
+                findings.Add(Finding.Of(ShearBoltFindings.HubFreedomNotKnown, Severity.Warning));
+                break;
+        }
+
+        double friction = (joint.HubFriction?.SiBand.High ?? 0) + (joint.FlangeFriction?.SiBand.High ?? 0);
+        if (friction > 0)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.FrictionRaisesHigh, Severity.Note).With("friction", QuantityKind.Torque, friction));
+        }
+    }
+
+    private static void AddBolt(List<Finding> findings, ShearBolt bolt, ShearPlane plane)
+    {
+        if (bolt.FittedSpringPin is not null)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.SpringPinNoMaximum, Severity.Warning)
+                .With("pin", bolt.FittedSpringPin.ToString())
+                .With("minimum", QuantityKind.Force, bolt.FittedSpringPin.MinimumDoubleShearN));
+            return;
+        }
+
+        if (bolt.PlaneThrough == PlaneThrough.NotKnown)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.PlaneNotKnown, Severity.Warning)
+                .With("low", QuantityKind.Force, plane.Load.SiBand.Low)
+                .With("high", QuantityKind.Force, plane.Load.SiBand.High));
+        }
+        else if (bolt.PlaneThrough == PlaneThrough.Thread)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.ThreadsInPlane, Severity.Note)
+                .With("rootShare", QuantityKind.Number, bolt.Thread!.RootAreaM2 / bolt.Thread.ShankAreaM2));
+        }
+
+        if (bolt.NeedsNeck && bolt.NeckDiameter is null)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.NeckNotKnown, Severity.Warning)
+                .With("high", QuantityKind.Force, plane.Load.SiBand.High));
+        }
+
+        AddMaterial(findings, bolt);
+    }
+
+    private static void AddMaterial(List<Finding> findings, ShearBolt bolt)
+    {
+        FastenerMaterial material = bolt.Material;
+        if (bolt.IsSpecial && material.Tensile is null)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.SpecialStrengthNotKnown, Severity.Warning));
+        }
+        else if (!material.IsIdentified)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.BoltNotIdentified, Severity.Danger).With("bolt", bolt.ToString()));
+        }
+        else if (material.Tensile is { IsBounded: false })
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.NoAssuredMaximum, Severity.Warning).With("bolt", bolt.ToString()));
+        }
+
+        if (material.Family is MaterialFamily.MildSteel or MaterialFamily.ColdWorkedMildSteel)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.FastLoading, Severity.Note));
+        }
+    }
+
+    private static void AddHoles(List<Finding> findings, ShearBoltJoint joint, TorqueBand freeTorque)
+    {
+        if (joint.Bolts > 1 && joint.HoleFit != HoleFit.Tight)
+        {
+            bool worn = joint.HoleFit == HoleFit.Worn;
+            findings.Add(Finding.Of(worn ? ShearBoltFindings.HolesWorn : ShearBoltFindings.HoleFitNotKnown, Severity.Warning)
+                .With("bolts", QuantityKind.Count, joint.Bolts)
+                .With("low", QuantityKind.Torque, freeTorque.SiBand.Low));
+        }
+
+        if (joint.StandOffM > 0)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.StandOffBendsBolt, Severity.Warning)
+                .With("gap", QuantityKind.Length, joint.StandOffM)
+                .With("low", QuantityKind.Torque, freeTorque.SiBand.Low));
+        }
+    }
+
+    private static void AddYokeAndShaft(List<Finding> findings, ShearBoltJoint joint, TorqueBand freeTorque)
+    {
+        if (HoleBearing.TryOf(joint, out HoleBearing? bearing) && bearing!.Torque.SiBand.Low < freeTorque.SiBand.High)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.HolesOvalFirst, Severity.Warning)
+                .With("oval", QuantityKind.Torque, bearing.Torque.SiBand.Low)
+                .With("high", QuantityKind.Torque, freeTorque.SiBand.High));
+        }
+
+        if (joint.Layout != JointLayout.ThroughShaft)
+        {
+            return;
+        }
+
+        double ratio = joint.Bolt.DiameterM / (2 * joint.RadiusM);
+        findings.Add(ratio <= 0.5 * (1 + 1e-9)
+            ? Finding.Of(ShearBoltFindings.CrossHoleWeakensShaft, Severity.Note)
+                .With("hole", QuantityKind.Length, joint.Bolt.DiameterM)
+                .With("shaft", QuantityKind.Length, 2 * joint.RadiusM)
+                .With("share", QuantityKind.Number, CrossHole.ElasticShareOf(ratio))
+            : Finding.Of(ShearBoltFindings.CrossHoleTooLarge, Severity.Danger)
+                .With("hole", QuantityKind.Length, joint.Bolt.DiameterM)
+                .With("shaft", QuantityKind.Length, 2 * joint.RadiusM));
+    }
+}

@@ -1,0 +1,17 @@
+namespace Driveline.ShearBolts;
+
+/// <summary>The area a shear-to-tensile ratio is to be multiplied with.</summary>
+public enum ShearArea
+{
+    /// <summary>Not known.</summary>
+    NotKnown = 0,
+
+    /// <summary>Area at the root of the thread, the smallest a threaded plane can have.</summary>
+    Root,
+
+    /// <summary>Tensile stress area of the thread.</summary>
+    Stress,
+
+    /// <summary>Plain round section: shank, pin, neck, step or taper.</summary>
+    Plain,
+}

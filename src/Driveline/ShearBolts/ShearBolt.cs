@@ -1,0 +1,145 @@
+using Driveline.Fasteners;
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.ShearBolts;
+
+/// <summary>A bolt or pin that parts in shear to save a driveline: what it is, and where the shear plane cuts it.</summary>
+/// <remarks>Immutable. What is not told stays not known and widens the band; a maker's special is never silently a plain bolt.</remarks>
+public sealed class ShearBolt
+{
+    private readonly double plainM;
+    private readonly double neckM;
+
+    private ShearBolt(
+        ScrewThread? thread, FastenerMaterial material, PlaneThrough plane, double plainM, double neckM, BodyStyle body, SpringPin? springPin, bool isSpecial)
+    {
+        Thread = thread;
+        Material = material;
+        PlaneThrough = plane;
+        this.plainM = plainM;
+        this.neckM = neckM;
+        BodyStyle = body;
+        FittedSpringPin = springPin;
+        IsSpecial = isSpecial;
+    }
+
+    /// <summary>Its thread; null for a plain pin.</summary>
+    public ScrewThread? Thread { get; }
+
+    /// <summary>What it is made of, as far as it is known.</summary>
+    public FastenerMaterial Material { get; }
+
+    /// <summary>Which part the shear plane cuts.</summary>
+    public PlaneThrough PlaneThrough { get; }
+
+    /// <summary>Style of body, which decides how thick the plain shank may be.</summary>
+    public BodyStyle BodyStyle { get; }
+
+    /// <summary>The spring pin it is; null for anything else.</summary>
+    public SpringPin? FittedSpringPin { get; }
+
+    /// <summary>True for a maker's special with a neck, step or taper.</summary>
+    public bool IsSpecial { get; }
+
+    /// <summary>Nominal diameter: of the thread, the rod or the pin.</summary>
+    public Length Diameter => Length.FromMeters(DiameterM);
+
+    /// <summary>Diameter in the shear plane of a neck, step or taper; null when not told or not needed.</summary>
+    public Length? NeckDiameter => neckM > 0 ? Length.FromMeters(neckM) : null;
+
+    /// <summary>The grade of the bolt; null when it has none or it is not known.</summary>
+    public BoltGrade? Grade => Material.Grade;
+
+    internal double DiameterM => Thread?.MajorDiameterM ?? plainM;
+
+    internal double NeckDiameterM => neckM;
+
+    internal bool NeedsNeck => PlaneThrough is PlaneThrough.Neck or PlaneThrough.Step or PlaneThrough.Taper;
+
+    /// <summary>A bolt of a thread and grade. The shear plane is not known until it is told.</summary>
+    /// <exception cref="ArgumentException">The grade's standard does not hold that size.</exception>
+    public static ShearBolt Of(ScrewThread thread, BoltGrade grade) => Of(
+        thread, FastenerMaterial.Graded(Guard.NotNull(grade, nameof(grade)), Guard.NotNull(thread, nameof(thread))));
+
+    /// <summary>A bolt of a thread and any material: a grade, a measured hardness, unmarked, or not known.</summary>
+    public static ShearBolt Of(ScrewThread thread, FastenerMaterial material) => new(
+        Guard.NotNull(thread, nameof(thread)), Guard.NotNull(material, nameof(material)), PlaneThrough.NotKnown, 0, 0, BodyStyle.NotKnown, null, false);
+
+    /// <summary>A plain rod or pin: its shear plane cuts the full section.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The diameter is zero, negative or not finite.</exception>
+    public static ShearBolt Pin(Length diameter, FastenerMaterial material) => new(
+        null,
+        Guard.NotNull(material, nameof(material)),
+        PlaneThrough.Shank,
+        Guard.Positive(Si.Meters(diameter), "Pin diameter", "m", nameof(diameter)),
+        0,
+        BodyStyle.NotKnown,
+        null,
+        false);
+
+    /// <summary>A spring pin, known by its published minimum double-shear load. Nothing assures a maximum.</summary>
+    public static ShearBolt SpringPin(SpringPin pin) => new(
+        null, FastenerMaterial.NotKnown, PlaneThrough.Shank, Guard.NotNull(pin, nameof(pin)).DiameterM, 0, BodyStyle.NotKnown, pin, false);
+
+    /// <summary>A maker's special: a bolt weakened by a neck, step or taper.</summary>
+    /// <param name="thread">Its thread.</param>
+    /// <param name="neckStepOrTaper">Which of the three.</param>
+    /// <param name="neckDiameter">Measured diameter in the shear plane; null when not known: then no low end is known.</param>
+    /// <param name="hardness">Measured hardness; null when not known: then nothing bounds its strength.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The plane is none of the three, or the neck is not between 0 and the thread's diameter.</exception>
+    public static ShearBolt Special(ScrewThread thread, PlaneThrough neckStepOrTaper, Length? neckDiameter, Hardness? hardness)
+    {
+        Guard.NotNull(thread, nameof(thread));
+        if (neckStepOrTaper is not (PlaneThrough.Neck or PlaneThrough.Step or PlaneThrough.Taper))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(neckStepOrTaper), "A special's shear plane must be Neck, Step or Taper; got " + neckStepOrTaper + ".");
+        }
+
+        FastenerMaterial material = hardness is null ? FastenerMaterial.NotKnown : FastenerMaterial.OfMeasuredHardness(hardness);
+        var special = new ShearBolt(thread, material, neckStepOrTaper, 0, 0, BodyStyle.NotKnown, null, true);
+        return neckDiameter is { } neck ? special.WithNeckDiameter(neck) : special;
+    }
+
+    /// <summary>The same bolt with the shear plane through the given part.</summary>
+    /// <exception cref="ArgumentException">A pin without thread cannot be cut through a thread; a spring pin has one section only.</exception>
+    public ShearBolt With(PlaneThrough plane)
+    {
+        if (FittedSpringPin is not null && plane != PlaneThrough.Shank)
+        {
+            throw new ArgumentException("A spring pin's shear plane must be Shank: it has one section; got " + plane + ".", nameof(plane));
+        }
+
+        if (Thread is null && (plane is PlaneThrough.Thread or PlaneThrough.NotKnown))
+        {
+            throw new ArgumentException("A pin's shear plane must be Shank, Neck, Step or Taper: it has no thread; got " + plane + ".", nameof(plane));
+        }
+
+        return new ShearBolt(Thread, Material, plane, plainM, neckM, BodyStyle, FittedSpringPin, IsSpecial);
+    }
+
+    /// <summary>The same bolt with a diameter in the shear plane of its neck, step or taper.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0 and at most the nominal diameter.</exception>
+    public ShearBolt WithNeckDiameter(Length neckDiameter)
+    {
+        double neck = Guard.Positive(Si.Meters(neckDiameter), "Neck diameter", "m", nameof(neckDiameter));
+        return neck <= DiameterM * (1 + 1e-9)
+            ? new ShearBolt(Thread, Material, PlaneThrough, plainM, neck, BodyStyle, FittedSpringPin, IsSpecial)
+            : throw Guard.OutOfRange(
+                "Neck diameter", FormattableString.Invariant($"at most the nominal diameter {DiameterM:G6} m"), neck, "m", nameof(neckDiameter));
+    }
+
+    /// <summary>The same bolt with a known style of body, which narrows how thick its shank may be.</summary>
+    public ShearBolt WithBody(BodyStyle style) =>
+        new(Thread, Material, PlaneThrough, plainM, neckM, style, FittedSpringPin, IsSpecial);
+
+    /// <summary>The same bolt of another material or grade.</summary>
+    public ShearBolt WithMaterial(FastenerMaterial material) =>
+        new(Thread, Guard.NotNull(material, nameof(material)), PlaneThrough, plainM, neckM, BodyStyle, FittedSpringPin, IsSpecial);
+
+    /// <summary>The bolt in a few words, e.g. "1/2-13 UNC SAE 2".</summary>
+    public override string ToString() => FittedSpringPin is not null
+        ? FittedSpringPin.ToString()
+        : (Thread?.Designation ?? FormattableString.Invariant($"pin {DiameterM * 1000:G4} mm")) + " " + Material.Name;
+}

@@ -1,0 +1,194 @@
+using Driveline.Provenance;
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.ShearBolts;
+
+/// <summary>Shear bolts in their joint: layout, number of planes, radius, and the state of hub, holes and faces.</summary>
+/// <remarks>Immutable; each With… method gives a changed copy. States that are not told are not known, and not known is never safe.</remarks>
+public sealed class ShearBoltJoint
+{
+    private ShearBoltJoint(ShearBolt bolt, JointLayout layout, double radiusM, int bolts, int planesPerBolt)
+    {
+        Bolt = bolt;
+        Layout = layout;
+        RadiusM = radiusM;
+        Bolts = bolts;
+        PlanesPerBolt = planesPerBolt;
+        ArePlanesStated = layout == JointLayout.ThroughShaft;
+    }
+
+    /// <summary>The bolt; all bolts of a joint are alike.</summary>
+    public ShearBolt Bolt { get; private set; }
+
+    /// <summary>How the bolts sit.</summary>
+    public JointLayout Layout { get; }
+
+    /// <summary>Radius of the shear planes: half the shaft diameter, half the bolt circle, or as given.</summary>
+    public Length Radius => Length.FromMeters(RadiusM);
+
+    /// <summary>Number of bolts.</summary>
+    public int Bolts { get; }
+
+    /// <summary>Shear planes of each bolt.</summary>
+    public int PlanesPerBolt { get; private set; }
+
+    /// <summary>Whether the hub turns once the bolt has parted.</summary>
+    public HubState Hub { get; private set; }
+
+    /// <summary>How the bolts share the load.</summary>
+    public HoleFit HoleFit { get; private set; }
+
+    /// <summary>Drag of the hub without a bolt, as measured; null when not measured.</summary>
+    public TorqueBand? HubFriction { get; private set; }
+
+    /// <summary>Friction between clamped faces beside the bolts; null when not stated, taken as none.</summary>
+    public TorqueBand? FlangeFriction { get; private set; }
+
+    /// <summary>Gap between the faces at the shear plane; null when not stated, taken as none.</summary>
+    public Length? StandOff => StandOffM > 0 ? Length.FromMeters(StandOffM) : null;
+
+    /// <summary>True when the number of planes is stated or follows from the layout.</summary>
+    public bool ArePlanesStated { get; private set; }
+
+    /// <summary>True when the gap between the faces is stated, a gap of 0 included.</summary>
+    public bool IsStandOffStated { get; private set; }
+
+    /// <summary>Wall of the yoke or hub at each plane; null when not stated.</summary>
+    public Length? YokeThickness => YokeYield is null ? null : Length.FromMeters(YokeThicknessM);
+
+    /// <summary>Yield strength of the yoke; null when not stated.</summary>
+    public StressBand? YokeYield { get; private set; }
+
+    /// <summary>Yield strength of the shaft a bolt crosses; null when not stated.</summary>
+    public StressBand? ShaftYield { get; private set; }
+
+    /// <summary>Basis of the layout's dimensions.</summary>
+    public Basis Basis { get; } = Basis.Given("dimensions of the joint");
+
+    internal double RadiusM { get; }
+
+    internal double StandOffM { get; private set; }
+
+    internal double YokeThicknessM { get; private set; }
+
+    /// <summary>One bolt across a shaft: two planes, each at the surface of the shaft, so the radius is half its diameter.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The shaft diameter is not finite or not above the bolt's diameter.</exception>
+    public static ShearBoltJoint ThroughShaft(ShearBolt bolt, Length shaftDiameter)
+    {
+        double boltM = Guard.NotNull(bolt, nameof(bolt)).DiameterM;
+        double shaftM = Guard.Positive(Si.Meters(shaftDiameter), "Shaft diameter", "m", nameof(shaftDiameter));
+        return shaftM > boltM
+            ? new ShearBoltJoint(bolt, JointLayout.ThroughShaft, shaftM / 2, 1, 2)
+            : throw Guard.OutOfRange(
+                "Shaft diameter", FormattableString.Invariant($"above the bolt's diameter {boltM:G6} m"), shaftM, "m", nameof(shaftDiameter));
+    }
+
+    /// <summary>Bolts parallel to the shaft on a circle, one plane each.</summary>
+    /// <param name="bolt">The bolt; all are alike.</param>
+    /// <param name="boltCircleDiameter">Diameter (not radius) of the circle through the bolt centres.</param>
+    /// <param name="bolts">Number of bolts, 1 to 100.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The diameter is not finite or not above 0, or the number is out of range.</exception>
+    public static ShearBoltJoint BoltCircle(ShearBolt bolt, Length boltCircleDiameter, int bolts) => new(
+        Guard.NotNull(bolt, nameof(bolt)),
+        JointLayout.BoltCircle,
+        Guard.Positive(Si.Meters(boltCircleDiameter), "Bolt-circle diameter", "m", nameof(boltCircleDiameter)) / 2,
+        Guard.Within(bolts, 1, 100, "Number of bolts", nameof(bolts)),
+        1);
+
+    /// <summary>One bolt at a radius, cut in one plane; for a fork that cuts it twice add <see cref="WithPlanes"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The radius is not finite or not above 0.</exception>
+    public static ShearBoltJoint Tangential(ShearBolt bolt, Length radius) => new(
+        Guard.NotNull(bolt, nameof(bolt)),
+        JointLayout.Tangential,
+        Guard.Positive(Si.Meters(radius), "Radius of the shear plane", "m", nameof(radius)),
+        1,
+        1);
+
+    /// <summary>The same joint with another bolt.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The bolt is as thick as the shaft it crosses.</exception>
+    public ShearBoltJoint With(ShearBolt bolt)
+    {
+        double boltM = Guard.NotNull(bolt, nameof(bolt)).DiameterM;
+        return Layout != JointLayout.ThroughShaft || boltM < 2 * RadiusM
+            ? Changed(j => j.Bolt = bolt)
+            : throw Guard.OutOfRange(
+                "Bolt diameter", FormattableString.Invariant($"below the shaft diameter {2 * RadiusM:G6} m"), boltM, "m", nameof(bolt));
+    }
+
+    /// <summary>The same joint with so many shear planes in each bolt, 1 to 4.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not 1 to 4.</exception>
+    public ShearBoltJoint WithPlanes(int planesPerBolt)
+    {
+        Guard.Within(planesPerBolt, 1, 4, "Shear planes per bolt", nameof(planesPerBolt));
+        return Changed(j =>
+        {
+            j.PlanesPerBolt = planesPerBolt;
+            j.ArePlanesStated = true;
+        });
+    }
+
+    /// <summary>The same joint with a known state of the hub.</summary>
+    public ShearBoltJoint WithHub(HubState hub) => Changed(j => j.Hub = hub);
+
+    /// <summary>The same joint with the drag of the hub as measured without a bolt; it adds to the high end.</summary>
+    public ShearBoltJoint WithHubFriction(TorqueBand measured)
+    {
+        Guard.NotNull(measured, nameof(measured));
+        return Changed(j => j.HubFriction = measured);
+    }
+
+    /// <summary>The same joint with friction between clamped faces; it adds to the high end.</summary>
+    public ShearBoltJoint WithFlangeFriction(TorqueBand friction)
+    {
+        Guard.NotNull(friction, nameof(friction));
+        return Changed(j => j.FlangeFriction = friction);
+    }
+
+    /// <summary>The same joint with a known fit of the holes.</summary>
+    public ShearBoltJoint WithHoleFit(HoleFit fit) => Changed(j => j.HoleFit = fit);
+
+    /// <summary>The same joint with a gap between the faces at the shear plane.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The gap is negative or not finite.</exception>
+    public ShearBoltJoint WithStandOff(Length gap)
+    {
+        double gapM = Guard.NotNegative(Si.Meters(gap), "Gap between the faces", "m", nameof(gap));
+        return Changed(j =>
+        {
+            j.StandOffM = gapM;
+            j.IsStandOffStated = true;
+        });
+    }
+
+    /// <summary>The same joint with the wall of its yoke or hub, to see whether the holes oval before the bolt shears.</summary>
+    /// <param name="thickness">Wall at each plane.</param>
+    /// <param name="yield">Yield strength of the wall.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The thickness is not finite or not above 0.</exception>
+    public ShearBoltJoint WithYoke(Length thickness, StressBand yield)
+    {
+        double thicknessM = Guard.Positive(Si.Meters(thickness), "Yoke thickness", "m", nameof(thickness));
+        Guard.NotNull(yield, nameof(yield));
+        return Changed(j =>
+        {
+            j.YokeThicknessM = thicknessM;
+            j.YokeYield = yield;
+        });
+    }
+
+    /// <summary>The same joint with the yield strength of the shaft the bolt crosses, for <see cref="CrossHole"/>.</summary>
+    public ShearBoltJoint WithShaftYield(StressBand yield)
+    {
+        Guard.NotNull(yield, nameof(yield));
+        return Changed(j => j.ShaftYield = yield);
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => FormattableString.Invariant($"{Layout}: {Bolts} × {Bolt} at {RadiusM * 1000:G4} mm radius");
+
+    private ShearBoltJoint Changed(Action<ShearBoltJoint> change)
+    {
+        var copy = (ShearBoltJoint)MemberwiseClone();
+        change(copy);
+        return copy;
+    }
+}

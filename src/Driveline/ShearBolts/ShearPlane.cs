@@ -1,0 +1,165 @@
+using Driveline.Fasteners;
+using Driveline.Provenance;
+using Driveline.Quantities;
+
+namespace Driveline.ShearBolts;
+
+/// <summary>What one shear plane of a bolt takes before it parts.</summary>
+/// <remarks>
+/// F = κ · R_m · A. Low: smallest area and ratio at the lowest tensile strength. High: largest of each. Shank areas run from the
+/// thinnest to the thickest body of the bolt's style. A threaded plane uses the root area for low and expected and the stress
+/// area for high (<see cref="ShearRatios"/> says where the code's own area is kept). An unknown plane spans thread and shank,
+/// its expected value midway. An unknown neck may be anything up to the full shank: low 0, expected taken as high.
+/// </remarks>
+public sealed class ShearPlane
+{
+    private ShearPlane(ShearBolt bolt, PlaneEnd low, PlaneEnd expected, PlaneEnd high, BandBasis basis)
+    {
+        Bolt = bolt;
+        Low = low;
+        Expected = expected;
+        High = high;
+        Load = ForceBand.OfSi(new Band(low.LoadN, expected.LoadN, high.LoadN), basis);
+    }
+
+    /// <summary>The bolt.</summary>
+    public ShearBolt Bolt { get; }
+
+    /// <summary>Breaking load of one plane.</summary>
+    /// <example>1/2-13 UNC SAE 2 through the shank: at least 37.3 kN.</example>
+    public ForceBand Load { get; }
+
+    internal PlaneEnd Low { get; }
+
+    internal PlaneEnd Expected { get; }
+
+    internal PlaneEnd High { get; }
+
+    /// <summary>One plane of a bolt.</summary>
+    public static ShearPlane Of(ShearBolt bolt)
+    {
+        Guard.NotNull(bolt, nameof(bolt));
+        if (bolt.FittedSpringPin is { } pin)
+        {
+            return OfSpringPin(bolt, pin);
+        }
+
+        if (bolt.NeedsNeck)
+        {
+            return Cut(bolt, PlaneThrough.Shank, NeckAreas(bolt));
+        }
+
+        return bolt.PlaneThrough switch
+        {
+            PlaneThrough.Shank => Cut(bolt, PlaneThrough.Shank, PlainAreas(bolt)),
+            PlaneThrough.Thread => Cut(bolt, PlaneThrough.Thread, ThreadAreas(bolt)),
+            _ => Span(bolt, Cut(bolt, PlaneThrough.Thread, ThreadAreas(bolt)), Cut(bolt, PlaneThrough.Shank, PlainAreas(bolt))),
+        };
+    }
+
+    internal static double ShearStrengthPa<S>(double ratio, double tensilePa, ref S log)
+        where S : struct, ISteps
+    {
+        log.Add(ShearBoltSteps.Ratio, ratio);
+        log.Add(ShearBoltSteps.Tensile, tensilePa);
+        double tau = ratio * tensilePa;
+        log.Add(ShearBoltSteps.Shear, tau);
+        return tau;
+    }
+
+    private static ShearPlane OfSpringPin(ShearBolt bolt, SpringPin pin)
+    {
+        // The published load is for two planes; the area is nominal and only carries it.
+        double areaM2 = Math.PI / 4 * bolt.DiameterM * bolt.DiameterM;
+        var low = new PlaneEnd(areaM2, 1, pin.MinimumDoubleShearN / 2 / areaM2);
+        var none = new PlaneEnd(areaM2, 1, double.PositiveInfinity);
+        return new ShearPlane(bolt, low, none, none, BandBasis.Of(pin.PublishedLoad.Basis));
+    }
+
+    private static ShearPlane Cut(ShearBolt bolt, PlaneThrough plane, Areas areas)
+    {
+        ShearRatio ratio = ShearRatios.Of(bolt.Material.ShearClass, plane);
+        Band kappa = ratio.Ratio.SiBand;
+        Band tensile = bolt.Material.Tensile?.SiBand ?? new Band(0, double.PositiveInfinity, double.PositiveInfinity);
+        BandBasis strength = bolt.Material.Tensile?.Basis ?? BandBasis.Of(Basis.FromMemory("strength of the bolt not known"));
+        bool onStressArea = ratio.LowArea == ShearArea.Stress;
+        return new ShearPlane(
+            bolt,
+            new PlaneEnd(onStressArea ? areas.HighM2 : areas.LowM2, kappa.Low, tensile.Low),
+            new PlaneEnd(areas.ExpectedM2, kappa.Expected, tensile.Expected),
+            new PlaneEnd(areas.HighM2, kappa.High, tensile.High),
+            BandBasis.Combine(BandBasis.Combine(strength, ratio.Ratio.Basis), areas.Basis));
+    }
+
+    private static ShearPlane Span(ShearBolt bolt, ShearPlane thread, ShearPlane shank)
+    {
+        PlaneEnd low = thread.Low.LoadN <= shank.Low.LoadN ? thread.Low : shank.Low;
+        PlaneEnd high = thread.High.LoadN >= shank.High.LoadN ? thread.High : shank.High;
+
+        // Both expected ratios are the same, so the middle of the areas is the middle of the loads.
+        PlaneEnd a = thread.Expected, b = shank.Expected;
+        var expected = new PlaneEnd((a.AreaM2 + b.AreaM2) / 2, a.Ratio, a.TensilePa);
+        return new ShearPlane(
+            bolt,
+            low,
+            expected,
+            high,
+            BandBasis.Combine(BandBasis.Combine(thread.Load.Basis, shank.Load.Basis), new BandBasis(
+                thread.Load.Basis.Low,
+                Basis.FromMemory("shear plane not known: midway between thread and shank"),
+                shank.Load.Basis.High,
+                BandEnd.Limit,
+                BandEnd.Limit)));
+    }
+
+    private static Areas PlainAreas(ShearBolt bolt)
+    {
+        if (bolt.Thread is not { } thread)
+        {
+            return Areas.OfDiameters(Band.Exactly(bolt.DiameterM), BandBasis.Of(Basis.Given("diameter of the pin")));
+        }
+
+        return thread.BodyDiameterOf(bolt.BodyStyle) is { } body
+            ? Areas.OfDiameters(body.SiBand, body.Basis)
+            : Areas.OfDiameters(
+                Band.Exactly(thread.MajorDiameterM), BandBasis.Of(Basis.CommonPractice("body taken at the nominal diameter: no tolerance held")));
+    }
+
+    private static Areas ThreadAreas(ShearBolt bolt)
+    {
+        ScrewThread thread = bolt.Thread!;
+        return new Areas(
+            thread.RootAreaM2,
+            thread.RootAreaM2,
+            thread.StressAreaM2,
+            new BandBasis(thread.RootAreaBasis, thread.RootAreaBasis, thread.AreaBasis, BandEnd.Limit, BandEnd.Limit));
+    }
+
+    private static Areas NeckAreas(ShearBolt bolt)
+    {
+        if (bolt.NeckDiameterM > 0)
+        {
+            return Areas.OfDiameters(Band.Exactly(bolt.NeckDiameterM), BandBasis.Of(Basis.Given("diameter in the shear plane")));
+        }
+
+        Areas shank = PlainAreas(bolt);
+        Basis unknown = Basis.FromMemory("diameter in the shear plane not known");
+        return new Areas(
+            0, shank.HighM2, shank.HighM2, new BandBasis(unknown, unknown, shank.Basis.High, BandEnd.Limit, BandEnd.Limit));
+    }
+
+    private readonly struct Areas(double lowM2, double expectedM2, double highM2, BandBasis basis)
+    {
+        public double LowM2 { get; } = lowM2;
+
+        public double ExpectedM2 { get; } = expectedM2;
+
+        public double HighM2 { get; } = highM2;
+
+        public BandBasis Basis { get; } = basis;
+
+        public static Areas OfDiameters(Band m, BandBasis basis) => new(Circle(m.Low), Circle(m.Expected), Circle(m.High), basis);
+
+        private static double Circle(double diameterM) => Math.PI / 4 * diameterM * diameterM;
+    }
+}

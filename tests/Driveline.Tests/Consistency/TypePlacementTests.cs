@@ -1,0 +1,32 @@
+using System.Text.RegularExpressions;
+
+namespace Driveline.Tests.Consistency;
+
+/// <summary>A reader must guess the file from the concept: one type a file, named after it, in the folder of its namespace.</summary>
+public partial class TypePlacementTests
+{
+    private static string SourceRoot => Path.Combine(AppContext.BaseDirectory, "source");
+
+    [Fact]
+    public void Source_EveryFile_IsNamedAfterItsType()
+    {
+        string[] files = [.. Files()];
+        Assert.True(files.Length > 40, "the search must see the code it guards");
+        Assert.All(files, file => Assert.Matches(
+            @"(class|struct|interface|enum|record|delegate [\w<>\[\]?]+) " + Regex.Escape(Path.GetFileNameWithoutExtension(file).Split('.')[0]) + @"\b",
+            File.ReadAllText(file)));
+    }
+
+    [Fact]
+    public void Source_EveryNamespace_IsItsFolder() => Assert.All(Files(), file =>
+    {
+        string folder = Path.GetDirectoryName(Path.GetRelativePath(SourceRoot, file))!.Replace(Path.DirectorySeparatorChar, '.');
+        Assert.Equal(folder, Namespace().Match(File.ReadAllText(file)).Groups[1].Value);
+    });
+
+    private static IEnumerable<string> Files() => Directory.EnumerateFiles(SourceRoot, "*.cs", SearchOption.AllDirectories)
+        .Where(f => Path.GetFileName(f) is not "Polyfills.cs" and not "Program.cs" and not "AssemblyInfo.cs");
+
+    [GeneratedRegex(@"^namespace ([\w.]+);", RegexOptions.Multiline)]
+    private static partial Regex Namespace();
+}

@@ -1,0 +1,279 @@
+using System.Globalization;
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.Tests.Quantities;
+
+public class QuantityTextTests
+{
+    // Expectations are worked by hand from exact definitions: lbf·ft = 0.45359237 × 9.80665 × 0.3048 N·m.
+    private const double LbfFt = 1.3558179483314004;
+    private const double LbfIn = LbfFt / 12;
+
+    [Theory]
+    [InlineData("12 Nm", 12)]
+    [InlineData("12 N m", 12)]
+    [InlineData("12 N·m", 12)]
+    [InlineData("12 N⋅m", 12)]
+    [InlineData("12 N*m", 12)]
+    [InlineData("12 N.m", 12)]
+    [InlineData("12N-m", 12)]
+    [InlineData("12 nm", 12)]
+    [InlineData("650 lbf.ft", 650 * LbfFt)]
+    [InlineData("650 lb-ft", 650 * LbfFt)]
+    [InlineData("80 ft-lb", 80 * LbfFt)]
+    [InlineData("80 ft lbs", 80 * LbfFt)]
+    [InlineData("80 ft. lbs.", 80 * LbfFt)]
+    [InlineData("80 ft-lbf", 80 * LbfFt)]
+    [InlineData("80 FT-LB", 80 * LbfFt)]
+    [InlineData("80 lbf·ft", 80 * LbfFt)]
+    [InlineData("80 foot-pounds", 80 * LbfFt)]
+    [InlineData("80 pound feet", 80 * LbfFt)]
+    [InlineData("120 in-lb", 120 * LbfIn)]
+    [InlineData("120 lbf.in", 120 * LbfIn)]
+    [InlineData("3 kgf.m", 3 * 9.80665)]
+    [InlineData("3 daN.m", 30)]
+    [InlineData("1.2 kN.m", 1200)]
+    [InlineData("1.2e3 N.m", 1200)]
+    [InlineData("1.2E+3Nm", 1200)]
+    [InlineData("0 N.m", 0)]
+    public void Torque_WrittenAsPeopleDo_IsRead(string text, double expectedNm) => AssertClose(expectedNm, Read(text, Dimension.Torque));
+
+    [Theory]
+    [InlineData("1 3/4 in", 1.75 * 0.0254)]
+    [InlineData("1-3/4\"", 1.75 * 0.0254)]
+    [InlineData("1-3/4 in.", 1.75 * 0.0254)]
+    [InlineData("1¾ in", 1.75 * 0.0254)]
+    [InlineData("1 ¾ in", 1.75 * 0.0254)]
+    [InlineData("1 3⁄4 in", 1.75 * 0.0254)]
+    [InlineData("¾\"", 0.75 * 0.0254)]
+    [InlineData("⅜ in", 0.375 * 0.0254)]
+    [InlineData("7/16 in", 7 * 0.0254 / 16)]
+    [InlineData("0.5in", 0.0127)]
+    [InlineData(".5 in", 0.0127)]
+    [InlineData("1.5 m", 1.5)]
+    [InlineData("12,5 mm", 0.0125)]
+    [InlineData("0,125 mm", 0.000125)]
+    [InlineData("1200,500 mm", 1.2005)]
+    [InlineData("1,200.5 mm", 1.2005)]
+    [InlineData("1.200,5 mm", 1.2005)]
+    [InlineData("1,200,000 mm", 1200)]
+    [InlineData("1 200 mm", 1.2)]
+    [InlineData("1\u202F200 mm", 1.2)]
+    [InlineData("12.7\u00A0mm", 0.0127)]
+    [InlineData("12.7\u2009mm", 0.0127)]
+    [InlineData("  12.7   mm  ", 0.0127)]
+    [InlineData("\u22123 mm", -0.003)]
+    [InlineData("+3 mm", 0.003)]
+    [InlineData("6 ft", 1.8288)]
+    [InlineData("12 thou", 0.0003048)]
+    public void Length_WrittenAsPeopleDo_IsRead(string text, double expectedM) => AssertClose(expectedM, Read(text, Dimension.Length));
+
+    [Theory]
+    [InlineData("540 rpm", 540 * Math.PI / 30)]
+    [InlineData("540 min-1", 540 * Math.PI / 30)]
+    [InlineData("540 min⁻¹", 540 * Math.PI / 30)]
+    [InlineData("540 min^-1", 540 * Math.PI / 30)]
+    [InlineData("540 1/min", 540 * Math.PI / 30)]
+    [InlineData("540 r/min", 540 * Math.PI / 30)]
+    [InlineData("540/min", 540 * Math.PI / 30)]
+    [InlineData("540 rev per min", 540 * Math.PI / 30)]
+    [InlineData("9 rev/s", 9 * 2 * Math.PI)]
+    [InlineData("56.5 rad/s", 56.5)]
+    public void RotationalSpeed_WrittenAsPeopleDo_IsRead(string text, double expected) => AssertClose(expected, Read(text, Dimension.RotationalSpeed));
+
+    [Theory]
+    [InlineData("26 kW", "Power", 26000)]
+    [InlineData("35 PS", "Power", 35 * 75 * 9.80665)]
+    [InlineData("35 metric hp", "Power", 35 * 75 * 9.80665)]
+    [InlineData("4.2 kg.m2", "Inertia", 4.2)]
+    [InlineData("4.2 kg·m²", "Inertia", 4.2)]
+    [InlineData("4.2 kgm^2", "Inertia", 4.2)]
+    [InlineData("100 lb.ft2", "Inertia", 100 * 0.45359237 * 0.3048 * 0.3048)]
+    [InlineData("100 lb-ft²", "Inertia", 100 * 0.45359237 * 0.3048 * 0.3048)]
+    [InlineData("3 slug ft2", "Inertia", 3 * LbfFt)]
+    [InlineData("25 deg", "Angle", 25 * Math.PI / 180)]
+    [InlineData("25°", "Angle", 25 * Math.PI / 180)]
+    [InlineData("0.4 rad", "Angle", 0.4)]
+    [InlineData("120 ksi", "Stress", 120000 * 6894.757293168361)]
+    [InlineData("74000 psi", "Stress", 74000 * 6894.757293168361)]
+    [InlineData("800 MPa", "Stress", 800e6)]
+    [InlineData("800 N/mm2", "Stress", 800e6)]
+    [InlineData("800 N/mm²", "Stress", 800e6)]
+    [InlineData("40 %", "Number", 0.4)]
+    [InlineData("40%", "Number", 0.4)]
+    [InlineData("1.47", "Number", 1.47)]
+    [InlineData("1 1/2", "Number", 1.5)]
+    [InlineData("2.5 kN", "Force", 2500)]
+    [InlineData("100 lbs", "Force", 444.8221615260500)]
+    [InlineData("100 lbs", "Mass", 45.359237)]
+    [InlineData("2 t", "Mass", 2000)]
+    [InlineData("1.5 h", "Time", 5400)]
+    [InlineData("12 kJ", "Energy", 12000)]
+    [InlineData("10 ft-lbf", "Energy", 10 * LbfFt)]
+    [InlineData("180 °C", "Temperature", 453.15)]
+    [InlineData("-40 degC", "Temperature", 233.15)]
+    [InlineData("-40 °F", "Temperature", 233.15)]
+    [InlineData("6 km/h", "Speed", 6 / 3.6)]
+    [InlineData("5 mph", "Speed", 5 * 0.44704)]
+    [InlineData("20 kN.m/rad", "TorsionalStiffness", 20000)]
+    [InlineData("20 N m / rad", "TorsionalStiffness", 20)]
+    [InlineData("100 lbf.ft/deg", "TorsionalStiffness", 100 * LbfFt * 180 / Math.PI)]
+    [InlineData("50 N/mm", "SpringRate", 50000)]
+    [InlineData("285 lb/in", "SpringRate", 285 * 4.4482216152605 / 0.0254)]
+    [InlineData("12 N.m.s/rad", "TorsionalDamping", 12)]
+    [InlineData("84.3 mm2", "Area", 84.3e-6)]
+    [InlineData("0.1419 in²", "Area", 0.1419 * 0.0254 * 0.0254)]
+    [InlineData("40 per hour", "Rate", 40 / 3600.0)]
+    [InlineData("40/h", "Rate", 40 / 3600.0)]
+    [InlineData("12 t/h", "MassFlow", 12000 / 3600.0)]
+    [InlineData("500 J/(kg.K)", "SpecificHeat", 500)]
+    public void Quantity_OtherDimension_IsRead(string text, string dimension, double expected) =>
+        AssertClose(expected, Read(text, Enum.Parse<Dimension>(dimension)));
+
+    [Theory]
+    [InlineData("1,200 N.m", "1200 or 1.200")]
+    [InlineData("12", "has no unit: a torque is a number with a unit: N.m, kN.m, lbf.ft, lbf.in, kgf.m")]
+    [InlineData("", "got an empty text")]
+    [InlineData("   ", "got an empty text")]
+    [InlineData("26 kW", "is a power; here a torque is wanted: N.m, kN.m, lbf.ft, lbf.in, kgf.m")]
+    [InlineData("12 furlongs", "The unit “furlongs”")]
+    [InlineData("NaN N.m", "not a finite number")]
+    [InlineData("-Infinity N.m", "not a finite number")]
+    [InlineData("∞ N.m", "not a finite number")]
+    [InlineData("1e999 N.m", "too large")]
+    [InlineData("1e308 kN.m", "too large")]
+    [InlineData("1e-999 N.m", "too close to 0")]
+    [InlineData("1e-323 N.mm", "too close to 0")]
+    [InlineData("N.m", "does not begin with a number")]
+    [InlineData("1.2.3 N.m", "more than one decimal point")]
+    [InlineData("1,2,3 N.m", "dots and commas")]
+    [InlineData("1/0 N.m", "no denominator above 0")]
+    [InlineData("1 5/4 N.m", "below 1")]
+    [InlineData("3-4 N.m", "unit “-4 N.m”")]
+    [InlineData("12, N.m", "nothing follows its decimal comma")]
+    [InlineData("5 mN.m", "The unit “mN.m”")]
+    [InlineData("١٢ N.m", "does not begin with a number")]
+    public void Torque_NotReadable_SaysWhy(string text, string reason)
+    {
+        Assert.False(QuantityText.TryTorque(text, out Torque value, out string? problem));
+        Assert.Equal(0, value.NewtonMeters);
+        Assert.Contains(reason, problem, StringComparison.Ordinal);
+        Assert.Equal(problem, Assert.Throws<FormatException>(() => QuantityText.Torque(text)).Message);
+    }
+
+    [Theory]
+    [InlineData("5 mPa")]
+    [InlineData("5 mW")]
+    public void Prefix_SmallM_IsNeverTakenForMega(string text)
+    {
+        Assert.False(QuantityText.TryStress(text, out _, out _));
+        Assert.False(QuantityText.TryPower(text, out _, out _));
+    }
+
+    [Fact]
+    public void Power_BeyondDecimal_IsAProblem()
+    {
+        Assert.False(QuantityText.TryPower("1e40 kW", out Power value, out string? problem));
+        Assert.Equal(0, (double)value.Value);
+        Assert.Contains("too large", problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Torque_HundredthCharacter_IsReadAndTheNextIsNot()
+    {
+        string longest = new string('1', 96) + " N.m";
+        Assert.Equal(100, longest.Length);
+        Assert.True(QuantityText.TryTorque(longest, out _, out _));
+        Assert.False(QuantityText.TryTorque("1" + longest, out _, out string? problem));
+        Assert.Contains("at most 100 characters; got 101", problem, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("tr-TR")]
+    [InlineData("de-DE")]
+    [InlineData("ar-SA")]
+    public void AnyCulture_ReadsAndWritesTheSame(string culture) => InCulture(culture, () =>
+    {
+        AssertClose(1.5, Read("1.5 m", Dimension.Length));
+        AssertClose(0.0125, Read("12,5 mm", Dimension.Length));
+        AssertClose(540 * Math.PI / 30, Read("540 1/MIN", Dimension.RotationalSpeed));
+        AssertClose(12 * 0.0254, Read("12 IN", Dimension.Length));
+        Assert.Equal("12.7 mm", QuantityText.Format(0.0127, Dimension.Length));
+        Assert.Equal("-1.5 m", QuantityText.Format(-1.5, Dimension.Length));
+    });
+
+    [Theory]
+    [InlineData("12.7 mm", "Length")]
+    [InlineData("1.5 m", "Length")]
+    [InlineData("35 hp", "Power")]
+    [InlineData("26 kW", "Power")]
+    [InlineData("540 rpm", "RotationalSpeed")]
+    [InlineData("12 deg", "Angle")]
+    [InlineData("2300 N.m", "Torque")]
+    [InlineData("650 lbf.ft", "Torque")]
+    [InlineData("120 ksi", "Stress")]
+    [InlineData("800 MPa", "Stress")]
+    [InlineData("4.2 kg.m2", "Inertia")]
+    [InlineData("6 km/h", "Speed")]
+    [InlineData("0", "Number")]
+    public void Format_ShortValue_StaysInItsUnit(string text, string dimension)
+    {
+        var d = Enum.Parse<Dimension>(dimension);
+        Assert.Equal(text, QuantityText.Format(Read(text, d), d));
+    }
+
+    [Theory]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    public void Format_NotFinite_IsRefused(double si) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => QuantityText.Format(si, Dimension.Torque));
+
+    [Fact]
+    public void TypedMethods_EachQuantity_GivesItsType()
+    {
+        Assert.Equal(1.75, QuantityText.Length("1 3/4 in").Inches, 12);
+        Assert.Equal(540, QuantityText.RotationalSpeed("540 rpm").RevolutionsPerMinute, 6);
+        Assert.Equal(4.2, QuantityText.Inertia("4.2 kg.m2").KilogramSquareMeters, 12);
+        Assert.Equal(800, QuantityText.Stress("800 MPa").Megapascals, 9);
+        Assert.Equal(2500, QuantityText.Force("2.5 kN").Newtons, 9);
+        Assert.Equal(25, QuantityText.Angle("25 deg").Degrees, 9);
+        Assert.Equal(120, QuantityText.Mass("120 kg").Kilograms, 9);
+        Assert.Equal(1.5, QuantityText.Time("1.5 h").Hours, 9);
+        Assert.Equal(12, QuantityText.Energy("12 kJ").Kilojoules, 9);
+        Assert.Equal(180, QuantityText.Temperature("180 degC").DegreesCelsius, 9);
+        Assert.Equal(6, QuantityText.Speed("6 km/h").KilometersPerHour, 9);
+        Assert.Equal(20, QuantityText.TorsionalStiffness("20 kN.m/rad").KilonewtonMetersPerRadian, 9);
+        Assert.Equal(50, QuantityText.SpringRate("50 N/mm").NewtonsPerMillimeter, 9);
+        Assert.Equal(84.3, QuantityText.Area("84.3 mm2").SquareMillimeters, 9);
+        Assert.Equal(40, QuantityText.Rate("40 per hour").Hertz * 3600, 9);
+        Assert.Equal(12, QuantityText.MassFlow("12 t/h").TonnesPerHour, 9);
+        Assert.Equal(35, (double)QuantityText.Power("35 hp").Watts / 745.69987158227022, 9);
+        Assert.Equal(0.4, QuantityText.Number("40 %"), 12);
+        Assert.Equal(12, QuantityText.TorsionalDampingNewtonMeterSeconds("12 N.m.s/rad"), 12);
+    }
+
+    internal static double Read(string text, Dimension dimension)
+    {
+        Assert.True(QuantityText.TryParse(text, dimension, out double si, out string? problem), problem);
+        Assert.Null(problem);
+        return si;
+    }
+
+    internal static void AssertClose(double expected, double actual) =>
+        Assert.True(Math.Abs(actual - expected) <= 1e-12 * Math.Abs(expected), FormattableString.Invariant($"expected {expected:R}, got {actual:R}"));
+
+    internal static void InCulture(string culture, Action test)
+    {
+        CultureInfo before = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = new CultureInfo(culture);
+            test();
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+}
