@@ -51,9 +51,9 @@ public static class ShearRatios
             Basis.FromMemory("taken as ductile steel; no ratio for stainless bolts held"),
             Basis.FromMemory("taken as ductile steel; no ratio for stainless bolts held")),
         [ShearClass.Aluminium] = new(
-            0.57, 0.57, 0.65, 0.73, 0.50,
-            Basis.FromMemory("lowest typical ratio of the alloys held (0.603) less 5 %"),
-            Basis.FromMemory("lowest typical ratio of the alloys held (0.603) less 5 %"),
+            0.55, 0.55, 0.65, 0.73, 0.50,
+            Basis.FromMemory("lowest typical ratio of the alloys held (0.582) less 5 %"),
+            Basis.FromMemory("lowest typical ratio of the alloys held (0.582) less 5 %"),
             Basis.CommonPractice("textbook estimate for aluminium alloys"),
             Basis.FromMemory("highest typical ratio of the alloys held (0.667) and 10 %")),
         [ShearClass.Copper] = new(
