@@ -1,4 +1,5 @@
 using Driveline.Cases.Members;
+using Driveline.Loads;
 using Driveline.Quantities;
 
 namespace Driveline.Cases;

@@ -1,4 +1,5 @@
 using Driveline.Cases.Members;
+using Driveline.Loads;
 using UnitsNet;
 
 namespace Driveline.Cases;
@@ -15,10 +16,10 @@ public sealed class ImplementFacts : CaseFacts
     public static ImplementFacts Empty { get; } = new(ImplementMembers.Table.NoValues());
 
     /// <summary>What kind of implement it is.</summary>
-    public ImplementKind Kind => Value<ImplementKind>(ImplementMembers.Kind) ?? default;
+    public MachineKind Kind => Value<MachineKind>(ImplementMembers.Kind) ?? default;
 
     /// <summary>The same with another <see cref="Kind"/>.</summary>
-    public ImplementFacts WithKind(ImplementKind value) => new(Set(ImplementMembers.Kind, value == default ? null : value));
+    public ImplementFacts WithKind(MachineKind value) => new(Set(ImplementMembers.Kind, value == default ? null : value));
 
     /// <summary>Working width. Permitted: (0 m; 30 m]. Null when not known.</summary>
     public Length? Width => Si(ImplementMembers.Width) is { } si ? Length.FromMeters(si) : null;

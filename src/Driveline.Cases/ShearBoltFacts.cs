@@ -1,5 +1,6 @@
 using Driveline.Cases.Members;
 using Driveline.Quantities;
+using Driveline.ShearBolts;
 using UnitsNet;
 
 namespace Driveline.Cases;
@@ -58,10 +59,10 @@ public sealed partial class ShearBoltFacts : CaseFacts
     public ShearBoltFacts WithSpringPin(string? value) => new(Set(ShearBoltMembers.SpringPin, value));
 
     /// <summary>How the bolt lies.</summary>
-    public BoltLayout Layout => Value<BoltLayout>(ShearBoltMembers.Layout) ?? default;
+    public JointLayout Layout => Value<JointLayout>(ShearBoltMembers.Layout) ?? default;
 
     /// <summary>The same with another <see cref="Layout"/>.</summary>
-    public ShearBoltFacts WithLayout(BoltLayout value) => new(Set(ShearBoltMembers.Layout, value == default ? null : value));
+    public ShearBoltFacts WithLayout(JointLayout value) => new(Set(ShearBoltMembers.Layout, value == default ? null : value));
 
     /// <summary>Diameter of the shaft that the bolt passes through. Permitted: [5 mm; 200 mm]. Null when not known.</summary>
     public Length? ShaftDiameter => Si(ShearBoltMembers.ShaftDiameter) is { } si ? Length.FromMeters(si) : null;
@@ -94,10 +95,10 @@ public sealed partial class ShearBoltFacts : CaseFacts
     public ShearBoltFacts WithPlanes(int? value) => new(Set(ShearBoltMembers.Planes, value));
 
     /// <summary>What the shear plane passes through.</summary>
-    public BoltPlane PlaneThrough => Value<BoltPlane>(ShearBoltMembers.PlaneThrough) ?? default;
+    public PlaneThrough PlaneThrough => Value<PlaneThrough>(ShearBoltMembers.PlaneThrough) ?? default;
 
     /// <summary>The same with another <see cref="PlaneThrough"/>.</summary>
-    public ShearBoltFacts WithPlaneThrough(BoltPlane value) => new(Set(ShearBoltMembers.PlaneThrough, value == default ? null : value));
+    public ShearBoltFacts WithPlaneThrough(PlaneThrough value) => new(Set(ShearBoltMembers.PlaneThrough, value == default ? null : value));
 
     /// <summary>Diameter at the neck, step or taper. Permitted: [1 mm; 80 mm]. Null when not known.</summary>
     public Length? NeckDiameter => Si(ShearBoltMembers.NeckDiameter) is { } si ? Length.FromMeters(si) : null;
@@ -106,10 +107,10 @@ public sealed partial class ShearBoltFacts : CaseFacts
     public ShearBoltFacts WithNeckDiameter(Length? value) => new(Set(ShearBoltMembers.NeckDiameter, value is { } v ? Quantities.Si.Meters(v) : null));
 
     /// <summary>Whether hub and shaft turn on each other with the bolt out.</summary>
-    public HubFreedom Hub => Value<HubFreedom>(ShearBoltMembers.Hub) ?? default;
+    public HubState Hub => Value<HubState>(ShearBoltMembers.Hub) ?? default;
 
     /// <summary>The same with another <see cref="Hub"/>.</summary>
-    public ShearBoltFacts WithHub(HubFreedom value) => new(Set(ShearBoltMembers.Hub, value == default ? null : value));
+    public ShearBoltFacts WithHub(HubState value) => new(Set(ShearBoltMembers.Hub, value == default ? null : value));
 
     /// <summary>Torque that turns the hub on the shaft with the bolt out. Permitted: [0 N.m; 1000 kN.m]. Null when not known.</summary>
     public TorqueBand? HubFriction => Reference<TorqueBand>(ShearBoltMembers.HubFriction);
@@ -118,10 +119,10 @@ public sealed partial class ShearBoltFacts : CaseFacts
     public ShearBoltFacts WithHubFriction(TorqueBand? value) => new(Set(ShearBoltMembers.HubFriction, value));
 
     /// <summary>How the bolt fits its holes.</summary>
-    public HoleWear HoleFit => Value<HoleWear>(ShearBoltMembers.HoleFit) ?? default;
+    public HoleFit HoleFit => Value<HoleFit>(ShearBoltMembers.HoleFit) ?? default;
 
     /// <summary>The same with another <see cref="HoleFit"/>.</summary>
-    public ShearBoltFacts WithHoleFit(HoleWear value) => new(Set(ShearBoltMembers.HoleFit, value == default ? null : value));
+    public ShearBoltFacts WithHoleFit(HoleFit value) => new(Set(ShearBoltMembers.HoleFit, value == default ? null : value));
 
     /// <summary>Gap between the two parts at the shear plane. Permitted: [0 mm; 100 mm]. Null when not known.</summary>
     public Length? StandOff => Si(ShearBoltMembers.StandOff) is { } si ? Length.FromMeters(si) : null;

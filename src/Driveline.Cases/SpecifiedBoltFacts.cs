@@ -1,4 +1,5 @@
 using Driveline.Cases.Members;
+using Driveline.ShearBolts;
 using UnitsNet;
 
 namespace Driveline.Cases;
@@ -45,10 +46,10 @@ public sealed partial class SpecifiedBoltFacts : CaseFacts
     public SpecifiedBoltFacts WithSpringPin(string? value) => new(Set(SpecifiedBoltMembers.SpringPin, value));
 
     /// <summary>What the shear plane passes through.</summary>
-    public BoltPlane PlaneThrough => Value<BoltPlane>(SpecifiedBoltMembers.PlaneThrough) ?? default;
+    public PlaneThrough PlaneThrough => Value<PlaneThrough>(SpecifiedBoltMembers.PlaneThrough) ?? default;
 
     /// <summary>The same with another <see cref="PlaneThrough"/>.</summary>
-    public SpecifiedBoltFacts WithPlaneThrough(BoltPlane value) => new(Set(SpecifiedBoltMembers.PlaneThrough, value == default ? null : value));
+    public SpecifiedBoltFacts WithPlaneThrough(PlaneThrough value) => new(Set(SpecifiedBoltMembers.PlaneThrough, value == default ? null : value));
 
     /// <summary>Diameter at the neck, step or taper. Permitted: [1 mm; 80 mm]. Null when not known.</summary>
     public Length? NeckDiameter => Si(SpecifiedBoltMembers.NeckDiameter) is { } si ? Length.FromMeters(si) : null;

@@ -134,7 +134,7 @@ internal sealed class BandMember : Member
     {
         bool isGood = true;
         bool[] stated = new bool[Ends.Length];
-        while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
+        while (!walk.IsFull && reader.Read() && reader.TokenType != JsonTokenType.EndObject)
         {
             string? name = CaseWalk.TextOrNull(ref reader);
             long offset = reader.TokenStartIndex;
@@ -162,7 +162,7 @@ internal sealed class BandMember : Member
     }
 
     private double? ReadEnd(ref Utf8JsonReader reader, CaseWalk walk, int end) =>
-        end > 0 && reader.TokenType == JsonTokenType.String && reader.ValueTextEquals(Unbounded)
+        end > 0 && reader.TokenType == JsonTokenType.String && CaseWalk.TextOrNull(ref reader) == Unbounded
             ? double.PositiveInfinity
             : (double?)quantity.Read(ref reader, walk);
 

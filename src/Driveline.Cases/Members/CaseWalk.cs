@@ -16,7 +16,7 @@ internal sealed class CaseWalk
 
     public CaseWalk(byte[] utf8) => this.utf8 = utf8;
 
-    /// <summary>True when enough is wrong: nothing more needs to be worked out.</summary>
+    /// <summary>True when enough is wrong: the walk ends, so that a file full of mistakes costs no more than a good one.</summary>
     public bool IsFull => found.Count > MostErrors;
 
     public bool HasErrors => found.Count > 0;

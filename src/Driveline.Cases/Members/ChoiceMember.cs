@@ -49,7 +49,7 @@ internal sealed class ChoiceMember<T> : Member
         }
 
         string shown = CaseWalk.Shown(text);
-        string? nearest = walk.IsFull ? null : NearestName.Of(text, values.Keys);
+        string? nearest = NearestName.Of(text, values.Keys);
         walk.Error(
             CaseErrorKind.OutOfRange,
             offset,

@@ -30,8 +30,15 @@ internal sealed class ElementsMember : Member
         long offset = reader.TokenStartIndex;
         var elements = new List<DrivelineElement>();
         int index = 0;
-        while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
+        while (!walk.IsFull && reader.Read() && reader.TokenType != JsonTokenType.EndArray)
         {
+            if (index >= Most)
+            {
+                index++;
+                reader.Skip();
+                continue;
+            }
+
             walk.Enter(index++);
             if (FactsReader.Read(ref reader, Table, walk) is DrivelineElement element)
             {

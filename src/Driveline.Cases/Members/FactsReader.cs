@@ -15,7 +15,7 @@ internal static class FactsReader
         }
 
         var draft = new CaseDraft(table, reader.TokenStartIndex);
-        while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
+        while (!walk.IsFull && reader.Read() && reader.TokenType != JsonTokenType.EndObject)
         {
             string? name = CaseWalk.TextOrNull(ref reader);
             long offset = reader.TokenStartIndex;

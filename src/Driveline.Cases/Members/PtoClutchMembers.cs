@@ -1,3 +1,4 @@
+using Driveline.Loads;
 namespace Driveline.Cases.Members;
 
 /// <summary>The rows of ptoClutch.</summary>

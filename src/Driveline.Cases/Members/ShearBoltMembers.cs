@@ -1,4 +1,5 @@
 using Driveline.Quantities;
+using Driveline.ShearBolts;
 
 namespace Driveline.Cases.Members;
 
@@ -19,7 +20,7 @@ internal static class ShearBoltMembers
         "pinDiameter", Dimension.Length, "[2 mm; 80 mm]", "Diameter of a plain pin or rod without thread.");
     public static readonly TextMember SpringPin = Table.Text(
         "springPin", 100, BoltTexts.SpringPinProblem, "Spring pin by standard and size, e.g. \"ISO 8752 10\".");
-    public static readonly ChoiceMember<BoltLayout> Layout = Table.Choice<BoltLayout>("layout", "How the bolt lies.");
+    public static readonly ChoiceMember<JointLayout> Layout = Table.Choice<JointLayout>("layout", "How the bolt lies.");
     public static readonly QuantityMember ShaftDiameter = Table.Quantity(
         "shaftDiameter", Dimension.Length, "[5 mm; 200 mm]", "Diameter of the shaft that the bolt passes through.");
     public static readonly QuantityMember Radius = Table.Quantity(
@@ -28,14 +29,14 @@ internal static class ShearBoltMembers
         "boltCircleDiameter", Dimension.Length, "[4 mm; 2 m]", "Diameter of the bolt circle.");
     public static readonly WholeMember Bolts = Table.Whole("bolts", 1, 24, "Number of bolts that must shear.");
     public static readonly WholeMember Planes = Table.Whole("planes", 1, 2, "Number of planes in which each bolt shears.");
-    public static readonly ChoiceMember<BoltPlane> PlaneThrough = Table.Choice<BoltPlane>("planeThrough", "What the shear plane passes through.");
+    public static readonly ChoiceMember<PlaneThrough> PlaneThrough = Table.Choice<PlaneThrough>("planeThrough", "What the shear plane passes through.");
     public static readonly QuantityMember NeckDiameter = Table.Quantity(
         "neckDiameter", Dimension.Length, "[1 mm; 80 mm]", "Diameter at the neck, step or taper.");
-    public static readonly ChoiceMember<HubFreedom> Hub = Table.Choice<HubFreedom>(
+    public static readonly ChoiceMember<HubState> Hub = Table.Choice<HubState>(
         "hub", "Whether hub and shaft turn on each other with the bolt out.");
     public static readonly BandMember HubFriction = Table.Torques(
         "hubFriction", "[0 N.m; 1000 kN.m]", "Torque that turns the hub on the shaft with the bolt out.");
-    public static readonly ChoiceMember<HoleWear> HoleFit = Table.Choice<HoleWear>("holeFit", "How the bolt fits its holes.");
+    public static readonly ChoiceMember<HoleFit> HoleFit = Table.Choice<HoleFit>("holeFit", "How the bolt fits its holes.");
     public static readonly QuantityMember StandOff = Table.Quantity(
         "standOff", Dimension.Length, "[0 mm; 100 mm]", "Gap between the two parts at the shear plane.");
     public static readonly QuantityMember BoltLength = Table.Quantity(

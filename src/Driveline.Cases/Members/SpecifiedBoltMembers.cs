@@ -1,4 +1,5 @@
 using Driveline.Quantities;
+using Driveline.ShearBolts;
 
 namespace Driveline.Cases.Members;
 
@@ -17,7 +18,7 @@ internal static class SpecifiedBoltMembers
         "pinDiameter", Dimension.Length, "[2 mm; 80 mm]", "Diameter of a plain pin or rod without thread.");
     public static readonly TextMember SpringPin = Table.Text(
         "springPin", 100, BoltTexts.SpringPinProblem, "Spring pin by standard and size, e.g. \"ISO 8752 10\".");
-    public static readonly ChoiceMember<BoltPlane> PlaneThrough = Table.Choice<BoltPlane>("planeThrough", "What the shear plane passes through.");
+    public static readonly ChoiceMember<PlaneThrough> PlaneThrough = Table.Choice<PlaneThrough>("planeThrough", "What the shear plane passes through.");
     public static readonly QuantityMember NeckDiameter = Table.Quantity(
         "neckDiameter", Dimension.Length, "[1 mm; 80 mm]", "Diameter at the neck, step or taper.");
 }

@@ -12,11 +12,6 @@ internal static class UnknownMember
             return;
         }
 
-        if (walk.IsFull)
-        {
-            return;
-        }
-
         string[] known = names.ToArray();
         string? nearest = name is null ? null : NearestName.Of(name, known);
         string permitted = string.Join(", ", known);

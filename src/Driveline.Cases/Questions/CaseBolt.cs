@@ -45,7 +45,7 @@ internal static class CaseBolt
     {
         if (facts.ParsedSpringPin is { } pin)
         {
-            return ShearBolt.OfSpringPin(pin);
+            return ShearBolt.SpringPin(pin);
         }
 
         if (facts.PinDiameter is { } diameter)
@@ -62,7 +62,7 @@ internal static class CaseBolt
     {
         if (facts.ParsedSpringPin is { } pin)
         {
-            return ShearBolt.OfSpringPin(pin);
+            return ShearBolt.SpringPin(pin);
         }
 
         if (facts.PinDiameter is { } diameter)

@@ -1,5 +1,4 @@
 using Driveline.Chains;
-using Driveline.Provenance;
 using Driveline.Pto;
 using Driveline.Quantities;
 using UnitsNet;
@@ -118,7 +117,7 @@ internal static class CaseChain
     }
 
     private static StressBand? YieldOf(string? material) => ShaftMaterials.TryOf(material, out SteelGrade? steel)
-        ? steel!.YieldStrength
+        ? steel!.Yield
         : throw new ArgumentException(
             "Material \"" + material + "\" is not held here; held: " + string.Join("; ", ShaftMaterials.All.Select(s => s.Name)) + ". State yieldStrength instead.", nameof(material));
 

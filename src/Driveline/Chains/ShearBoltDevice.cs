@@ -75,7 +75,7 @@ public sealed class ShearBoltDevice : ProtectiveDevice
 
     /// <inheritdoc/>
     public override bool IsIdentified => BreakTorque.IsKnown
-        && (BreakTorque.Joint.Bolt.Material.IsIdentified || BreakTorque.Joint.Bolt.SpringPin is not null);
+        && (BreakTorque.Joint.Bolt.Material.IsIdentified || BreakTorque.Joint.Bolt.FittedSpringPin is not null);
 
     /// <inheritdoc/>
     public override IReadOnlyList<Part> ImpliedParts { get; }
@@ -83,7 +83,7 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     /// <summary>A joint in its place, under a name by which people know it.</summary>
     public static ShearBoltDevice Of(string name, ShearBoltJoint joint) => new(name, BreakTorque.Of(joint));
 
-    private static IReadOnlyList<Finding> AllFindings(string name, BreakTorque breakTorque)
+    private static List<Finding> AllFindings(string name, BreakTorque breakTorque)
     {
         ShearBoltJoint joint = breakTorque.Joint;
         var findings = new List<Finding>(breakTorque.Findings.Count + 2);

@@ -125,6 +125,8 @@ public sealed class BoltGrade : IEquatable<BoltGrade>
         return null;
     }
 
-    private ArgumentException NotHeld(ScrewThread thread) => new(
-        Designation + " is not held at " + thread + "; held: " + string.Join("; ", Ranges.Select(r => r.Sizes.Text)) + ".", nameof(thread));
+    internal string NotHeldText(ScrewThread thread) =>
+        Designation + " is not held at " + thread + "; held: " + string.Join("; ", Ranges.Select(r => r.Sizes.Text)) + ".";
+
+    private ArgumentException NotHeld(ScrewThread thread) => new(NotHeldText(thread), nameof(thread));
 }

@@ -76,6 +76,14 @@ public sealed class BoltStrength
         return strength is not null;
     }
 
+    /// <summary>The calculation of the minimum tensile load before rounding, step by step.</summary>
+    public IReadOnlyList<CalculationLine> Calculation()
+    {
+        StepList steps = StepList.New();
+        Newtons(Si.Pascals(Strength.MinimumTensile), Thread.StressAreaM2, ref steps);
+        return steps.Lines;
+    }
+
     /// <summary>Grade, thread and minimum tensile load.</summary>
     public override string ToString() =>
         FormattableString.Invariant($"{Grade} {Thread}: at least {Si.Newtons(MinimumTensileLoad) / 1000:0.##} kN");
@@ -94,6 +102,8 @@ public sealed class BoltStrength
     internal static double Newtons<S>(double stressPa, double stressAreaM2, ref S log)
         where S : struct, ISteps
     {
+        log.Add(FastenerSteps.TensileStrength, stressPa);
+        log.Add(FastenerSteps.StressArea, stressAreaM2);
         double n = stressPa * stressAreaM2;
         log.Add(FastenerSteps.TensileLoad, n);
         return n;

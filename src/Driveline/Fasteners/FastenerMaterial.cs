@@ -76,7 +76,8 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
     /// <summary>A steel fastener whose hardness was measured.</summary>
     /// <remarks>
     /// From 780 MPa expected the steel is taken as quenched and tempered, with the class nearest in strength. Below, hardness cannot tell
-    /// soft from cold-worked steel, so the shear class is <see cref="ShearClass.NotKnown"/> and the widest ratio applies.
+    /// soft from cold-worked steel, so the shear class is <see cref="ShearClass.NotKnown"/> and the widest ratio applies. Measure the core, on a
+    /// cut and ground end: a plated, decarburised or case-hardened surface reads otherwise.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">The conversion tables do not reach the reading.</exception>
     public static FastenerMaterial OfMeasuredHardness(Hardness hardness)
@@ -99,6 +100,18 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
         Guard.NotNull(material, nameof(material));
         return new FastenerMaterial(material.Designation, material.Family, material.ShearClass, material.Tensile, true, null, material);
     }
+
+    /// <summary>The material in a text: a grade, a hardness reading, a rod material, "unmarked" or "not known".</summary>
+    /// <param name="text">E.g. "SAE 5", "8.8", "HRC 28", "6061-T6", "unmarked", "not known".</param>
+    /// <param name="thread">The thread, which decides the strength of a grade and whether unmarked means inch or metric.</param>
+    /// <exception cref="ArgumentException">The text names nothing held, or a grade not held at the size; the message says what is held.</exception>
+    public static FastenerMaterial Parse(string text, ScrewThread thread) => TryParse(text, thread, out FastenerMaterial? material, out string? problem)
+        ? material!
+        : throw new ArgumentException(problem, nameof(text));
+
+    /// <summary>The material in a text, or what is wrong with the text; see <see cref="Parse"/>.</summary>
+    public static bool TryParse(string? text, ScrewThread thread, out FastenerMaterial? material, out string? problem) =>
+        FastenerMaterialText.TryParse(text, Guard.NotNull(thread, nameof(thread)), out material, out problem);
 
     /// <inheritdoc/>
     public bool Equals(FastenerMaterial? other) => other is not null && Name == other.Name && Equals(Tensile, other.Tensile);

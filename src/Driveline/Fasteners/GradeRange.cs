@@ -75,13 +75,8 @@ public sealed class GradeRange
     {
         double low = Si.Pascals(tensileMinimum);
         (double high, Basis highBasis, BandEnd highEnd) = High();
-        (double expected, Basis expectedBasis) = Expected();
+        (double expected, Basis expectedBasis) = Expected(low, high, highBasis);
         expected = double.IsPositiveInfinity(expected) ? expected : Math.Min(Math.Max(expected, low), high);
-        if (double.IsPositiveInfinity(expected) && !double.IsPositiveInfinity(high))
-        {
-            expected = (low + high) / 2;
-        }
-
         return StressBand.OfSi(
             new Band(low, expected, high),
             new BandBasis(tensileMinimum.Basis, expectedBasis, highBasis, BandEnd.Limit, highEnd));
@@ -107,15 +102,15 @@ public sealed class GradeRange
         return (double.PositiveInfinity, Basis, BandEnd.Interval95);
     }
 
-    private (double Pa, Basis Basis) Expected()
+    private (double Pa, Basis Basis) Expected(double low, double high, Basis highBasis)
     {
         if (hardness is not null && HardnessTables.TryPreferred(hardness.Middle, out double pa, out Basis? table))
         {
             return (pa, Basis.Weakest(MiddleOfHardness, table!));
         }
 
-        return tensileMaximum is not null
-            ? ((Si.Pascals(tensileMinimum) + Si.Pascals(tensileMaximum)) / 2, Basis.Weakest(MiddleOfStrength, tensileMaximum.Basis))
-            : (double.PositiveInfinity, Basis);
+        return double.IsPositiveInfinity(high)
+            ? (high, Basis)
+            : ((low + high) / 2, Basis.Weakest(MiddleOfStrength, highBasis));
     }
 }

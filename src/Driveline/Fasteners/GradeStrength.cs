@@ -9,6 +9,7 @@ namespace Driveline.Fasteners;
 /// Tensile band. Low: the specified minimum (a limit). High: the specified maximum where there is one (a limit), else the strength at
 /// the maximum core hardness through the conversion tables (a 95 % interval), else unbounded. Expected: the strength at the middle of
 /// the permitted hardness, which a maker aims for, or the middle of minimum and specified maximum; unbounded when neither is held.
+/// Public conversion tables differ by about 5 %, which the tail of the 95 % interval stands for; see <see cref="Hardness.ToTensile"/>.
 /// </remarks>
 public sealed class GradeStrength
 {

@@ -54,7 +54,7 @@ internal static class GradeText
 
     private static string NotHeld(string text, bool saysIso, bool saysAstm)
     {
-        string name = Regex.Replace(text.Trim(), @"^(?:SAE\s*)?(?:J429\s*)?(?:grade|gr\.?)\s*", string.Empty, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        string name = Regex.Replace(text.Trim(), @"^(?:SAE\s*)?(?:J429\s*)?(?:(?:grade|gr\.?)\s*)?", string.Empty, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
         bool isSae = name.Length < text.Trim().Length || text.TrimStart().StartsWith("SAE", StringComparison.OrdinalIgnoreCase);
         return isSae ? "Grade \"" + name + "\" is not in the SAE J429 data held here; held: " + Names(SaeJ429.All) + "."
             : saysIso ? "\"" + text.Trim() + "\" is not in the ISO 898-1 and ISO 3506-1 data held here; held: " + Names(Iso898.All) + ", " + Names(Iso3506.All) + "."

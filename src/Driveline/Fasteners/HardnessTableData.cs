@@ -13,6 +13,9 @@ internal static class HardnessTableData
     private static readonly Basis Din50150Conflict =
         Basis.FromMemory("ISO 18265 Table A.1 at HV 360: 1155 MPa; the DIN 50150 page prints 1115, out of sequence");
 
+    private static readonly Basis Din50150LowConflict =
+        Basis.FromMemory("DIN 50150 at HV 80: the page prints 250 MPa, ISO 18265 Table A.1 gives 255");
+
     private static readonly Basis SteelByBrinellBasis =
         Basis.Published("Approximate conversion for steel by Brinell", "SAE J417 and ASTM A370 family", "conversion table").ReadVia("a steel supplier page");
 
@@ -33,7 +36,7 @@ internal static class HardnessTableData
         "DIN 50150 (ISO 18265 Table A.1)",
         "MPa",
         [
-            new(80, 76, _, _, 250, Din50150Conflict),
+            new(80, 76, _, _, 250, Din50150LowConflict),
             new(85, 80.7, _, _, 270, Din50150Basis),
             new(90, 85.2, _, _, 285, Din50150Basis),
             new(95, 90.2, _, _, 305, Din50150Basis),

@@ -52,7 +52,7 @@ internal static class HeadMarkData
     ];
 
     /// <summary>Marks of inch stainless bolts.</summary>
-    public static readonly string[] InchStainless = ["304", "316", "188", "F593C", "F593D", "F593G", "F593H"];
+    public static readonly string[] InchStainless = ["304", "316", "188", "F593C"];
 
     /// <summary>Grades of a headed inch bolt without a mark.</summary>
     public static readonly TextRow[] UnmarkedInch =

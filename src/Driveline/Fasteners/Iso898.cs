@@ -35,7 +35,7 @@ public static class Iso898
     /// <summary>Class 6.8: mild steel, cold worked.</summary>
     public static BoltGrade Class6_8 { get; } = Soft("6.8", MaterialFamily.ColdWorkedMildSteel, ShearClass.ColdWorked68, 440, 480, 600, 190, 250, Table3);
 
-    /// <summary>Class 8.8: quenched and tempered; other limits over 16 mm.</summary>
+    /// <summary>Class 8.8: quenched and tempered; other limits over 16 mm. Structural bolts take the higher limits from 12 mm on.</summary>
     public static BoltGrade Class8_8 { get; } = Quenched(
         "8.8", ShearClass.Quenched88,
         Row(SizeRange.Millimeters(1.6, 16, "M1.6 to M16"), 580, 640, 800, 250, 320, Table3),

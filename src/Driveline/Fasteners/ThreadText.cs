@@ -13,6 +13,9 @@ internal static class ThreadText
 
     private const int LongestText = 64;
 
+    // ISO 261 ends at a pitch of 8 mm.
+    private const double LargestPitchMm = 8;
+
     private static readonly Regex Metric = new(
         @"^m\s*(?<d>\d+(?:[.,]\d+)?)\s*(?:mm)?\s*(?:(?<x>[x*-])\s*(?<p>\d+(?:[.,]\d+)?)?\s*(?:mm)?)?\s*(?:-\s*\d[eghEGH])?$",
         RegexOptions.CultureInvariant);
@@ -68,6 +71,13 @@ internal static class ThreadText
         }
 
         double pitch = hasPitch ? Number(match.Groups["p"].Value) : 0;
+        if (pitch > LargestPitchMm)
+        {
+            problem = "\"" + text.Trim() + "\" gives " + match.Groups["p"].Value + " mm where a pitch belongs, which looks like a length; write "
+                + "M" + match.Groups["d"].Value + " alone or with a pitch, such as M10x1.25.";
+            return null;
+        }
+
         foreach (MetricThread held in MetricThreads.All)
         {
             if (Same(held.DiameterMm, diameter) && (hasPitch ? Same(held.PitchMm, pitch) : held.Series == ThreadSeries.MetricCoarse))
@@ -156,7 +166,10 @@ internal static class ThreadText
     private static string NotHeld(string text, IEnumerable<ScrewThread> held, double diameterM)
     {
         double nearest = held.Min(t => Math.Abs(t.MajorDiameterM - diameterM));
-        string names = string.Join(", ", held.Where(t => Math.Abs(t.MajorDiameterM - diameterM) <= nearest + 1e-9).Select(t => t.Designation));
+        string names = string.Join(", ", held
+            .Where(t => Math.Abs(t.MajorDiameterM - diameterM) <= nearest + 1e-9)
+            .OrderBy(t => t.MajorDiameterM).ThenByDescending(t => t.PitchM)
+            .Select(t => t.Designation));
         return "\"" + text.Trim() + "\" is not among the threads held here; nearest: " + names + ". " + Accepted;
     }
 

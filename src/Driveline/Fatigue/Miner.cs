@@ -36,6 +36,21 @@ public static class Miner
         return damage;
     }
 
+    /// <summary>Damage of rainflow cycles whose ranges are stresses in Pa.</summary>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static double Damage(SNCurve curve, IReadOnlyList<RainflowCycle> cyclesPa)
+    {
+        Guard.NotNull(curve, nameof(curve));
+        NoSteps none = default;
+        double damage = 0;
+        foreach (RainflowCycle cycle in Guard.NotNull(cyclesPa, nameof(cyclesPa)))
+        {
+            damage += Of(cycle.Count, SNCurve.Cycles(cycle.Range, curve.CategoryPa, curve.CutOffPa, curve.Slope, ref none));
+        }
+
+        return damage;
+    }
+
     /// <summary>Damage share of some cycles when so many lead to failure; 0 when the life is endless.</summary>
     internal static double Of(double cycles, double cyclesToFailure) =>
         double.IsPositiveInfinity(cyclesToFailure) ? 0 : cycles / cyclesToFailure;

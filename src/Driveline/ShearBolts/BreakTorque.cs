@@ -12,7 +12,7 @@ namespace Driveline.ShearBolts;
 /// is seized, not known, or stiff without a measurement. Friction never raises low or expected.
 /// Source: equilibrium; each strength carries its own.
 /// </remarks>
-/// <example>1/2-13 UNC SAE 2 through the shank in a 1 1/4 in shaft, hub free: at least 1185 N·m.</example>
+/// <example>1/2-13 UNC SAE 2 hexagon cap screw through the shank in a 1 1/4 in shaft, hub free: at least 1197 N·m.</example>
 public sealed class BreakTorque
 {
     private readonly ShearPlane plane;

@@ -79,8 +79,16 @@ public sealed class CrossHole
     /// <summary>The hole of a through-shaft joint, taken as wide as its bolt; false for other layouts, an unknown shaft steel, or a hole above D/2.</summary>
     public static bool TryOf(ShearBoltJoint joint, out CrossHole? hole)
     {
+        hole = null;
+        return Guard.NotNull(joint, nameof(joint)).ShaftYield is { } yield && TryOf(joint, yield, out hole);
+    }
+
+    /// <summary>The hole of a through-shaft joint in a shaft of the given yield strength; false for other layouts or a hole above D/2.</summary>
+    public static bool TryOf(ShearBoltJoint joint, StressBand yield, out CrossHole? hole)
+    {
         Guard.NotNull(joint, nameof(joint));
-        hole = joint.Layout == JointLayout.ThroughShaft && joint.ShaftYield is { } yield && joint.Bolt.DiameterM <= joint.RadiusM * (1 + 1e-9)
+        Guard.NotNull(yield, nameof(yield));
+        hole = joint.Layout == JointLayout.ThroughShaft && joint.Bolt.DiameterM <= joint.RadiusM * (1 + 1e-9)
             ? new CrossHole(2 * joint.RadiusM, joint.Bolt.DiameterM, yield)
             : null;
         return hole is not null;

@@ -8,10 +8,14 @@ namespace Driveline.ShearBolts;
 /// T = m · 1.5 · d · t · f_y · r, with m planes that carry, d bolt diameter, t wall of the yoke, f_y its yield strength, r radius of
 /// the planes. EN 1993-1-8:2005, Table 3.10, bearing of plate and pin, safety factor taken off. When several bolts sit in worn
 /// holes, the low end counts one bolt. Needs the yoke (<see cref="ShearBoltJoint.WithYoke"/>).
+/// In the shaft a through bolt bears most at the surface and not at all at the axis: T = d · D² · 1.5 · f_y / 6 with D the shaft
+/// diameter and f_y the shaft's yield strength, from the peak pressure p = 6 T / (d D²) of a cross pin.
 /// </remarks>
 public sealed class HoleBearing
 {
     private static readonly Basis Clause = Basis.FromMemory("EN 1993-1-8:2005, Table 3.10: bearing of plate and pin 1.5 t d f_y");
+
+    private static readonly Basis CrossPin = Basis.FromMemory("peak pressure of a cross pin in its shaft, 6 T / (d D²), machine-element textbooks");
 
     private HoleBearing(ShearBoltJoint joint, StressBand yield)
     {
@@ -22,13 +26,22 @@ public sealed class HoleBearing
         Torque = TorqueBand.OfSi(
             new Band(At(joint, one, stress.Low), At(joint, (one + all) / 2, stress.Expected), At(joint, all, stress.High)),
             yield.Basis.With(Clause).With(joint.Basis));
+        if (joint.Layout == JointLayout.ThroughShaft && joint.ShaftYield is { } shaft)
+        {
+            InShaft = TorqueBand.OfSi(
+                shaft.SiBand.Times(1.5 * joint.Bolt.DiameterM * 4 * joint.RadiusM * joint.RadiusM / 6),
+                shaft.Basis.With(CrossPin).With(joint.Basis));
+        }
     }
 
     /// <summary>The joint.</summary>
     public ShearBoltJoint Joint { get; }
 
-    /// <summary>Torque at which the holes begin to oval.</summary>
+    /// <summary>Torque at which the holes of the yoke begin to oval.</summary>
     public TorqueBand Torque { get; }
+
+    /// <summary>Torque at which the hole of the shaft begins to oval; null unless a bolt crosses a shaft whose yield strength is told.</summary>
+    public TorqueBand? InShaft { get; }
 
     /// <summary>The bearing of a joint whose yoke is told.</summary>
     /// <exception cref="ArgumentException">Thickness and strength of the yoke are not told.</exception>

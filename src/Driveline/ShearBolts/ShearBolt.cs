@@ -103,6 +103,7 @@ public sealed class ShearBolt
     }
 
     /// <summary>The same bolt with the shear plane through the given part.</summary>
+    /// <remarks>When its planes cut different parts, thread on one side and shank on the other, leave the plane not known.</remarks>
     /// <exception cref="ArgumentException">A pin without thread cannot be cut through a thread; a spring pin has one section only.</exception>
     public ShearBolt With(PlaneThrough plane)
     {
@@ -119,10 +120,12 @@ public sealed class ShearBolt
         return new ShearBolt(Thread, Material, plane, plainM, neckM, BodyStyle, FittedSpringPin, IsSpecial);
     }
 
-    /// <summary>The same bolt with a diameter in the shear plane of its neck, step or taper.</summary>
+    /// <summary>The same bolt with a diameter in the shear plane of its neck, step or taper; while the plane is not known, the neck widens the band.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0 and at most the nominal diameter.</exception>
+    /// <exception cref="InvalidOperationException">The bolt is a spring pin.</exception>
     public ShearBolt WithNeckDiameter(Length neckDiameter)
     {
+        RefuseSpringPin("has no neck");
         double neck = Guard.Positive(Si.Meters(neckDiameter), "Neck diameter", "m", nameof(neckDiameter));
         return neck <= DiameterM * (1 + 1e-9)
             ? new ShearBolt(Thread, Material, PlaneThrough, plainM, neck, BodyStyle, FittedSpringPin, IsSpecial)
@@ -135,11 +138,23 @@ public sealed class ShearBolt
         new(Thread, Material, PlaneThrough, plainM, neckM, style, FittedSpringPin, IsSpecial);
 
     /// <summary>The same bolt of another material or grade.</summary>
-    public ShearBolt WithMaterial(FastenerMaterial material) =>
-        new(Thread, Guard.NotNull(material, nameof(material)), PlaneThrough, plainM, neckM, BodyStyle, FittedSpringPin, IsSpecial);
+    /// <exception cref="InvalidOperationException">The bolt is a spring pin.</exception>
+    public ShearBolt WithMaterial(FastenerMaterial material)
+    {
+        RefuseSpringPin("is known by its load, not by its material");
+        return new ShearBolt(Thread, Guard.NotNull(material, nameof(material)), PlaneThrough, plainM, neckM, BodyStyle, null, IsSpecial);
+    }
 
     /// <summary>The bolt in a few words, e.g. "1/2-13 UNC SAE 2".</summary>
     public override string ToString() => FittedSpringPin is not null
         ? FittedSpringPin.ToString()
         : (Thread?.Designation ?? FormattableString.Invariant($"pin {DiameterM * 1000:G4} mm")) + " " + Material.Name;
+
+    private void RefuseSpringPin(string why)
+    {
+        if (FittedSpringPin is not null)
+        {
+            throw new InvalidOperationException("Spring pin " + FittedSpringPin + " " + why + ".");
+        }
+    }
 }

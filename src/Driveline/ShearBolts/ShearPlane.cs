@@ -8,8 +8,8 @@ namespace Driveline.ShearBolts;
 /// <remarks>
 /// F = κ · R_m · A. Low: smallest area and ratio at the lowest tensile strength. High: largest of each. Shank areas run from the
 /// thinnest to the thickest body of the bolt's style. A threaded plane uses the root area for low and expected and the stress
-/// area for high (<see cref="ShearRatios"/> says where the code's own area is kept). An unknown plane spans thread and shank,
-/// its expected value midway. An unknown neck may be anything up to the full shank: low 0, expected taken as high.
+/// area for high (<see cref="ShearRatios"/> says where the code's own area is kept). An unknown plane spans thread and shank
+/// (and a neck whose diameter is told), its expected value midway. An unknown neck may be anything up to the full shank: low 0, expected taken as high.
 /// </remarks>
 public sealed class ShearPlane
 {
@@ -26,7 +26,7 @@ public sealed class ShearPlane
     public ShearBolt Bolt { get; }
 
     /// <summary>Breaking load of one plane.</summary>
-    /// <example>1/2-13 UNC SAE 2 through the shank: at least 37.3 kN.</example>
+    /// <example>1/2-13 UNC SAE 2 hexagon cap screw through the shank: at least 37.7 kN.</example>
     public ForceBand Load { get; }
 
     internal PlaneEnd Low { get; }
@@ -53,7 +53,7 @@ public sealed class ShearPlane
         {
             PlaneThrough.Shank => Cut(bolt, PlaneThrough.Shank, PlainAreas(bolt)),
             PlaneThrough.Thread => Cut(bolt, PlaneThrough.Thread, ThreadAreas(bolt)),
-            _ => Span(bolt, Cut(bolt, PlaneThrough.Thread, ThreadAreas(bolt)), Cut(bolt, PlaneThrough.Shank, PlainAreas(bolt))),
+            _ => Unknown(bolt),
         };
     }
 
@@ -91,23 +91,29 @@ public sealed class ShearPlane
             BandBasis.Combine(BandBasis.Combine(strength, ratio.Ratio.Basis), areas.Basis));
     }
 
-    private static ShearPlane Span(ShearBolt bolt, ShearPlane thread, ShearPlane shank)
+    private static ShearPlane Unknown(ShearBolt bolt)
     {
-        PlaneEnd low = thread.Low.LoadN <= shank.Low.LoadN ? thread.Low : shank.Low;
-        PlaneEnd high = thread.High.LoadN >= shank.High.LoadN ? thread.High : shank.High;
+        ShearPlane span = Span(bolt, Cut(bolt, PlaneThrough.Thread, ThreadAreas(bolt)), Cut(bolt, PlaneThrough.Shank, PlainAreas(bolt)));
+        return bolt.NeckDiameterM > 0 ? Span(bolt, span, Cut(bolt, PlaneThrough.Neck, NeckAreas(bolt))) : span;
+    }
+
+    private static ShearPlane Span(ShearBolt bolt, ShearPlane first, ShearPlane second)
+    {
+        PlaneEnd low = first.Low.LoadN <= second.Low.LoadN ? first.Low : second.Low;
+        PlaneEnd high = first.High.LoadN >= second.High.LoadN ? first.High : second.High;
 
         // Both expected ratios are the same, so the middle of the areas is the middle of the loads.
-        PlaneEnd a = thread.Expected, b = shank.Expected;
+        PlaneEnd a = first.Expected, b = second.Expected;
         var expected = new PlaneEnd((a.AreaM2 + b.AreaM2) / 2, a.Ratio, a.TensilePa);
         return new ShearPlane(
             bolt,
             low,
             expected,
             high,
-            BandBasis.Combine(BandBasis.Combine(thread.Load.Basis, shank.Load.Basis), new BandBasis(
-                thread.Load.Basis.Low,
-                Basis.FromMemory("shear plane not known: midway between thread and shank"),
-                shank.Load.Basis.High,
+            BandBasis.Combine(BandBasis.Combine(first.Load.Basis, second.Load.Basis), new BandBasis(
+                first.Load.Basis.Low,
+                Basis.FromMemory("shear plane not known: midway between the parts it may cut"),
+                second.Load.Basis.High,
                 BandEnd.Limit,
                 BandEnd.Limit)));
     }

@@ -77,6 +77,17 @@ public class ShearBoltJointTests
     }
 
     [Fact]
+    public void HoleBearing_InShaft_IsTheCrossPinsPressure()
+    {
+        StressBand mild = StressBand.Exactly(Pressure.FromMegapascals(310), Basis.Given("the case"));
+        ShearBoltJoint joint = ShearBoltJoint.ThroughShaft(Bolt, Length.FromMillimeters(30)).WithYoke(Length.FromMillimeters(6), mild);
+        Assert.Null(HoleBearing.Of(joint).InShaft);
+        Close.Absolute(
+            697.5, HoleBearing.Of(joint.WithShaftYield(mild)).InShaft!.Low.NewtonMeters, 0.01, "hand: 10 × 30² mm³ × 1.5 × 310 MPa / 6");
+        Close.Absolute(837, HoleBearing.Of(joint).Torque.Low.NewtonMeters, 0.01, "hand: 2 × 1.5 × 10 × 6 mm² × 310 MPa × 15 mm");
+    }
+
+    [Fact]
     public void HoleBearing_YokeNotTold_IsRefused()
     {
         ShearBoltJoint joint = ShearBoltJoint.Tangential(Bolt, Length.FromMillimeters(60));

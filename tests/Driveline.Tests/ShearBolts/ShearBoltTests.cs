@@ -77,6 +77,24 @@ public class ShearBoltTests
     }
 
     [Fact]
+    public void NeckDiameter_PlaneNotKnown_LowersTheLow()
+    {
+        ShearBolt bolt = ShearBolt.Of(M12, Iso898.Class8_8);
+        Band plain = ShearPlane.Of(bolt).Load.SiBand, necked = ShearPlane.Of(bolt.WithNeckDiameter(Length.FromMillimeters(8))).Load.SiBand;
+        Close.Absolute(0.6 * 800e6 * 50.265e-6, necked.Low, 1, "hand: 0.6 × 800 MPa × π/4 8² mm²");
+        Assert.True(necked.Low < plain.Low && necked.Expected < plain.Expected);
+        Assert.Equal(plain.High, necked.High);
+    }
+
+    [Fact]
+    public void SpringPin_NeckOrMaterial_IsRefused()
+    {
+        ShearBolt pin = ShearBolt.SpringPin(SpringPin.Parse("ISO 8752 8 mm"));
+        Assert.Throws<InvalidOperationException>(() => pin.WithNeckDiameter(Length.FromMillimeters(5)));
+        Assert.Throws<InvalidOperationException>(() => pin.WithMaterial(FastenerMaterial.NotKnown));
+    }
+
+    [Fact]
     public void SpringPin_PlaneThroughNeck_IsRefused() =>
         Assert.Throws<ArgumentException>(() => ShearBolt.SpringPin(SpringPin.Parse("ISO 8752 8 mm")).With(PlaneThrough.Neck));
 

@@ -1,0 +1,112 @@
+using Driveline.Quantities;
+
+namespace Driveline.Fatigue;
+
+/// <summary>Rainflow counting of a load history.</summary>
+/// <remarks>
+/// Three-point rule of ASTM E1049-85, 5.4.4: X newest range, Y the one before; X ≥ Y closes Y: half a cycle when it holds the first
+/// point, else a full one; what is left counts as half cycles. Equal neighbours and points that are no reversals are dropped first.
+/// Four-point rule: an inner range not larger than both its neighbours closes as a full cycle; the rest is the residue.
+/// </remarks>
+public static class Rainflow
+{
+    /// <summary>Counts a history by the three-point rule, in the order the cycles close.</summary>
+    /// <param name="history">Loads or stresses in the order they came; finite.</param>
+    /// <returns>Full and half cycles; none for fewer than two different values.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not finite.</exception>
+    /// <example>-2 1 -3 5 -1 3 -4 4 -2: half cycles 3, 4; full 4; half 8, 9, 8, 6.</example>
+    public static IReadOnlyList<RainflowCycle> Count(ReadOnlySpan<double> history)
+    {
+        var cycles = new List<RainflowCycle>();
+        var open = new List<double>();
+        foreach (double point in Reversals(history))
+        {
+            open.Add(point);
+            while (open.Count >= 3)
+            {
+                int last = open.Count - 1;
+                if (Math.Abs(open[last] - open[last - 1]) < Math.Abs(open[last - 1] - open[last - 2]))
+                {
+                    break;
+                }
+
+                if (last == 2)
+                {
+                    cycles.Add(new RainflowCycle(open[0], open[1], 0.5));
+                    open.RemoveAt(0);
+                }
+                else
+                {
+                    cycles.Add(new RainflowCycle(open[last - 2], open[last - 1], 1));
+                    open.RemoveRange(last - 2, 2);
+                }
+            }
+        }
+
+        for (int i = 1; i < open.Count; i++)
+        {
+            cycles.Add(new RainflowCycle(open[i - 1], open[i], 0.5));
+        }
+
+        return cycles;
+    }
+
+    /// <summary>Closed cycles of a history by the four-point rule, in the order they close.</summary>
+    /// <param name="history">Loads or stresses in the order they came; finite.</param>
+    /// <param name="residue">Reversals that closed no cycle: growing, then shrinking ranges.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not finite.</exception>
+    public static IReadOnlyList<RainflowCycle> ClosedCycles(ReadOnlySpan<double> history, out IReadOnlyList<double> residue)
+    {
+        var cycles = new List<RainflowCycle>();
+        var open = new List<double>();
+        foreach (double point in Reversals(history))
+        {
+            open.Add(point);
+            while (open.Count >= 4)
+            {
+                int last = open.Count - 1;
+                double inner = Math.Abs(open[last - 1] - open[last - 2]);
+                if (inner > Math.Abs(open[last] - open[last - 1]) || inner > Math.Abs(open[last - 2] - open[last - 3]))
+                {
+                    break;
+                }
+
+                cycles.Add(new RainflowCycle(open[last - 2], open[last - 1], 1));
+                open.RemoveRange(last - 2, 2);
+            }
+        }
+
+        residue = open;
+        return cycles;
+    }
+
+    /// <summary>The turning points of a history, with its first and last value.</summary>
+    internal static List<double> Reversals(ReadOnlySpan<double> history)
+    {
+        var turns = new List<double>();
+        foreach (double value in history)
+        {
+            if (!Guard.IsFinite(value))
+            {
+                throw Guard.OutOfRange("History", "finite values", value, string.Empty, nameof(history));
+            }
+
+            int count = turns.Count;
+            if (count > 0 && value.Equals(turns[count - 1]))
+            {
+                continue;
+            }
+
+            if (count > 1 && (turns[count - 1] > turns[count - 2]) == (value > turns[count - 1]))
+            {
+                turns[count - 1] = value;
+            }
+            else
+            {
+                turns.Add(value);
+            }
+        }
+
+        return turns;
+    }
+}

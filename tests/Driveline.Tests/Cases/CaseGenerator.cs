@@ -1,0 +1,117 @@
+using Driveline.Cases;
+using Driveline.Provenance;
+using Driveline.Quantities;
+using FsCheck;
+using FsCheck.Fluent;
+using UnitsNet;
+
+namespace Driveline.Tests.Cases;
+
+/// <summary>Makes cases of every shape for the laws: each fact stated or not, each number anywhere in its range.</summary>
+internal static class CaseGenerator
+{
+    private static readonly Basis Given = Basis.Given("the case");
+
+    public static Gen<CaseFile> Case => Gen.Choose(int.MinValue, int.MaxValue).Select(seed => Make(new Random(seed)));
+
+    public static CaseFile Make(Random r) => CaseFile.Empty
+        .WithTitle(Maybe(r, Text))
+        .WithNotes(Maybe(r, Text))
+        .WithDate(Value(r, Date))
+        .WithTractor(TractorFacts.Empty
+            .WithPtoPower(Value(r, x => Power.FromWatts(Spread(x, 1, 1e6))))
+            .WithEnginePower(Value(r, x => Power.FromKilowatts(Spread(x, 1, 1500))))
+            .WithPtoType(Value(r, x => x.Next(1, 5)))
+            .WithPtoSpeed(Value(r, x => RotationalSpeed.FromRevolutionsPerMinute(Spread(x, 1, 2999))))
+            .WithStubDamagedAt(Maybe(r, Torques))
+            .WithStubYieldStrength(Maybe(r, Stresses))
+            .WithPtoClutch(PtoClutchFacts.Empty.WithKind(Choice<PtoClutchKind>(r)).WithCapacity(Maybe(r, Torques))))
+        .WithImplement(ImplementFacts.Empty
+            .WithKind(Choice<ImplementKind>(r))
+            .WithWidth(Value(r, x => Length.FromFeet(Spread(x, 1, 90))))
+            .WithWorkSpeed(Value(r, x => Speed.FromMilesPerHour(Spread(x, 0.1, 30))))
+            .WithMassFlow(Value(r, x => MassFlow.FromTonnesPerHour(Spread(x, 1, 900)))))
+        .WithDriveline(Elements(r, 2))
+        .WithSpecified(SpecifiedFacts.Empty.WithShearBolt(SpecifiedBoltFacts.Empty
+            .WithThread(Maybe(r, x => Pick(x, "M10", "1/2-13 UNC")))
+            .WithHardness(Maybe(r, x => Pick(x, "HRC 28", "HV 220")))
+            .WithPlaneThrough(Choice<BoltPlane>(r))))
+        .WithWork(WorkFacts.Empty
+            .WithSteadyPeak(Maybe(r, Torques))
+            .WithMeanPower(Maybe(r, x => PowerBand.Exactly(Power.FromMechanicalHorsepower(Spread(x, 1, 900)), Given)))
+            .WithPeakFactor(Maybe(r, x => RatioBand.Between(1, Spread(x, 1, 4), 20, Given)))
+            .WithPeaksPerHour(Value(r, x => Spread(x, 1e-3, 1e6)))
+            .WithEngagement(EngagementFacts.Empty.WithManner(Choice<EngagementManner>(r)).WithPeak(Maybe(r, Torques)))
+            .WithTripsInNormalWork(Value(r, x => x.Next(2) == 0)))
+        .WithComplaint(ComplaintFacts.Empty
+            .WithSymptom(Choice<Symptom>(r))
+            .WithWhen(Choice<ComplaintMoment>(r))
+            .WithHoursBetweenBreaks(Value(r, x => Spread(x, 0.01, 1e5)))
+            .WithStruck(Choice<StruckThing>(r))
+            .WithBrokenPart(Maybe(r, Text)));
+
+    private static List<DrivelineElement> Elements(Random r, int depth) =>
+        Enumerable.Range(0, r.Next(4)).Select(_ => Element(r, depth)).ToList();
+
+    private static DrivelineElement Element(Random r, int depth) => r.Next(depth > 0 ? 6 : 5) switch
+    {
+        0 => Limits(r, DrivelineElement.Named(Pick(r, ElementKind.Shaft, ElementKind.Yoke, ElementKind.Part, ElementKind.OverrunClutch), Text(r))),
+        1 => DrivelineElement.OfShearBolt(Bolt(r)),
+        2 => Limits(r, DrivelineElement.Named(ElementKind.Gearbox, Text(r)).WithRatio(Value(r, x => Spread(x, 0.05, 20))).WithEfficiency(Value(r, x => Spread(x, 0.5, 1)))),
+        3 => Limits(r, DrivelineElement.Named(ElementKind.UniversalJoint, Text(r)).WithAngle(Value(r, x => Angle.FromDegrees(Spread(x, 0.1, 89))))),
+        4 => Limits(r, DrivelineElement.Named(Pick(r, ElementKind.Rotor, ElementKind.Flywheel), Text(r)).WithInertia(Value(r, x => MassMomentOfInertia.FromPoundSquareFeet(Spread(x, 0.1, 1e5))))),
+        _ => DrivelineElement.OfBranch(Text(r), RatioBand.Exactly(Spread(r, 0.01, 0.2), Given), Elements(r, depth - 1)),
+    };
+
+    private static DrivelineElement Limits(Random r, DrivelineElement part)
+    {
+        DrivelineElement limited = part.WithDamagedAt(Maybe(r, Torques)).WithYieldStrength(Maybe(r, Stresses)).WithMaterial(Maybe(r, Text));
+        limited = r.Next(2) == 0 ? limited : limited.WithOuterDiameter(Length.FromInches(Spread(r, 1, 10))).WithInnerDiameter(Value(r, x => Length.FromInches(Spread(x, 0.1, 0.9))));
+        return r.Next(2) == 0 ? limited : limited.WithRatedTorque(Torque.FromPoundForceFeet(Spread(r, 1, 1e4))).WithOverloadFactor(RatioBand.Exactly(2, Given)).WithOverloadSource(Maybe(r, Text));
+    }
+
+    private static ShearBoltFacts Bolt(Random r) => ShearBoltFacts.Empty
+        .WithName(Maybe(r, Text))
+        .WithThread(Maybe(r, x => Pick(x, "1/2-13 UNC", "M10", "M10x1.25", "3/8 in")))
+        .WithGrade(Maybe(r, x => Pick(x, "unmarked", "rod SAE 1018")))
+        .WithHeadMarks(Maybe(r, Text))
+        .WithLayout(Choice<BoltLayout>(r))
+        .WithShaftDiameter(Value(r, x => Length.FromInches(Spread(x, 0.25, 7))))
+        .WithBolts(Value(r, x => x.Next(1, 25)))
+        .WithPlaneThrough(Choice<BoltPlane>(r))
+        .WithHub(Choice<HubFreedom>(r))
+        .WithHubFriction(Maybe(r, Torques))
+        .WithHoleFit(Choice<HoleWear>(r))
+        .WithStandOff(Value(r, x => Length.FromMillimeters(Spread(x, 0.01, 99))))
+        .WithLastTrip(Value(r, x => new DateTime(1990, 1, 1).AddDays(x.Next(5000))));
+
+    private static TorqueBand Torques(Random r)
+    {
+        double low = Spread(r, 1, 1e5);
+        return r.Next(3) switch
+        {
+            0 => TorqueBand.Exactly(Torque.FromPoundForceFeet(low), Given),
+            1 => TorqueBand.AtLeast(Torque.FromNewtonMeters(low), Given),
+            _ => TorqueBand.Between(Torque.FromNewtonMeters(low), Torque.FromNewtonMeters(low * 1.1), Torque.FromNewtonMeters(low * Spread(r, 1.2, 3)), Given),
+        };
+    }
+
+    private static StressBand Stresses(Random r) => StressBand.Exactly(Pressure.FromKilopoundsForcePerSquareInch(Spread(r, 2, 400)), Given);
+
+    private static DateTime Date(Random r) => new DateTime(2010, 1, 1).AddDays(r.Next(10000));
+
+    private static string Text(Random r) => Pick(r, "front", "“quoted” \"name\"", "half \\ slash", "tab\tand line\n", "größe ½ 日本 🚜", "<b>&'", " x ");
+
+    private static double Spread(Random r, double low, double high) => low * Math.Pow(high / low, r.NextDouble());
+
+    private static T? Maybe<T>(Random r, Func<Random, T> make)
+        where T : class => r.Next(2) == 0 ? null : make(r);
+
+    private static T? Value<T>(Random r, Func<Random, T> make)
+        where T : struct => r.Next(2) == 0 ? null : make(r);
+
+    private static T Pick<T>(Random r, params T[] items) => items[r.Next(items.Length)];
+
+    private static T Choice<T>(Random r)
+        where T : struct, Enum => Pick(r, Enum.GetValues<T>());
+}

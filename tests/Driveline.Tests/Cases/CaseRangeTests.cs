@@ -1,0 +1,86 @@
+using Driveline.Cases;
+
+namespace Driveline.Tests.Cases;
+
+/// <summary>Each range of the format on both sides of each end.</summary>
+public class CaseRangeTests
+{
+    [Theory]
+    [InlineData("tractor.ptoPower", "\"0.001 kW\"", "\"1000 kW\"", "\"0 kW\"", "\"1000.001 kW\"")]
+    [InlineData("tractor.enginePower", "\"0.001 kW\"", "\"1500 kW\"", "\"0 kW\"", "\"1500.001 kW\"")]
+    [InlineData("tractor.engineSpeed", "\"0.001 rpm\"", "\"5000 rpm\"", "\"0 rpm\"", "\"5000.001 rpm\"")]
+    [InlineData("tractor.ptoType", "1", "4", "0", "5")]
+    [InlineData("tractor.ptoSpeed", "\"0.001 rpm\"", "\"3000 rpm\"", "\"0 rpm\"", "\"3000.001 rpm\"")]
+    [InlineData("tractor.stubDamagedAt", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"")]
+    [InlineData("tractor.stubYieldStrength", "\"10 MPa\"", "\"3000 MPa\"", "\"9.999 MPa\"", "\"3000.001 MPa\"")]
+    [InlineData("tractor.ptoClutch.capacity", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"-1 N.m\"", "\"1000.001 kN.m\"")]
+    [InlineData("implement.width", "\"1 mm\"", "\"30 m\"", "\"0 m\"", "\"30.001 m\"")]
+    [InlineData("implement.workSpeed", "\"0.001 km/h\"", "\"60 km/h\"", "\"0 km/h\"", "\"60.001 km/h\"")]
+    [InlineData("implement.massFlow", "\"0.001 kg/s\"", "\"300 kg/s\"", "\"0 kg/s\"", "\"300.001 kg/s\"")]
+    [InlineData("shearBolt.pinDiameter", "\"2 mm\"", "\"80 mm\"", "\"1.999 mm\"", "\"80.001 mm\"")]
+    [InlineData("shearBolt.shaftDiameter", "\"5 mm\"", "\"200 mm\"", "\"4.999 mm\"", "\"200.001 mm\"")]
+    [InlineData("shearBolt.radius", "\"2 mm\"", "\"1 m\"", "\"1.999 mm\"", "\"1.001 m\"")]
+    [InlineData("shearBolt.boltCircleDiameter", "\"4 mm\"", "\"2 m\"", "\"3.999 mm\"", "\"2.001 m\"")]
+    [InlineData("shearBolt.bolts", "1", "24", "0", "25")]
+    [InlineData("shearBolt.planes", "1", "2", "0", "3")]
+    [InlineData("shearBolt.neckDiameter", "\"1 mm\"", "\"80 mm\"", "\"0.999 mm\"", "\"80.001 mm\"")]
+    [InlineData("shearBolt.hubFriction", "\"0 N.m\"", "\"1000 kN.m\"", "\"-0.001 N.m\"", "\"1000.001 kN.m\"")]
+    [InlineData("shearBolt.standOff", "\"0 mm\"", "\"100 mm\"", "\"-0.001 mm\"", "\"100.001 mm\"")]
+    [InlineData("shearBolt.boltLength", "\"3 mm\"", "\"1 m\"", "\"2.999 mm\"", "\"1.001 m\"")]
+    [InlineData("shearBolt.yokeThickness", "\"0.5 mm\"", "\"300 mm\"", "\"0.499 mm\"", "\"300.001 mm\"")]
+    [InlineData("shearBolt.yokeStrength", "\"10 MPa\"", "\"3000 MPa\"", "\"9.999 MPa\"", "\"3000.001 MPa\"")]
+    [InlineData("shearBolt.shaftYieldStrength", "\"10 MPa\"", "\"3000 MPa\"", "\"9.999 MPa\"", "\"3000.001 MPa\"")]
+    [InlineData("shearBolt.lastTrip", "\"1900-01-01\"", "\"2199-12-31\"", "\"1899-12-31\"", "\"2200-01-01\"")]
+    [InlineData("date", "\"1900-01-01\"", "\"2199-12-31\"", "\"1899-12-31\"", "\"2200-01-01\"")]
+    [InlineData("element.gearbox.ratio", "0.05", "20", "0.0499", "20.001")]
+    [InlineData("element.gearbox.efficiency", "0.001", "1", "0", "1.001")]
+    [InlineData("element.gearbox.efficiency", "\"0.1 %\"", "\"100 %\"", "\"0 %\"", "\"100.1 %\"")]
+    [InlineData("element.universalJoint.angle", "\"0 deg\"", "\"89.999 deg\"", "\"-0.001 deg\"", "\"90 deg\"")]
+    [InlineData("element.rotor.inertia", "\"0.001 kg.m2\"", "\"10000 kg.m2\"", "\"0 kg.m2\"", "\"10000.001 kg.m2\"")]
+    [InlineData("element.part.damagedAt", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"")]
+    [InlineData("element.part.outerDiameter", "\"3 mm\"", "\"500 mm\"", "\"2.999 mm\"", "\"500.001 mm\"")]
+    [InlineData("element.part.splineRootDiameter", "\"3 mm\"", "\"500 mm\"", "\"2.999 mm\"", "\"500.001 mm\"")]
+    [InlineData("element.part.yieldStrength", "\"10 MPa\"", "\"3000 MPa\"", "\"9.999 MPa\"", "\"3000.001 MPa\"")]
+    [InlineData("element.part.ratedTorque", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"")]
+    [InlineData("element.branch.powerShare", "0.001", "1", "0", "1.001")]
+    [InlineData("work.steadyPeak", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"")]
+    [InlineData("work.steadyMean", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"")]
+    [InlineData("work.meanPower", "\"0.001 kW\"", "\"1000 kW\"", "\"0 kW\"", "\"1000.001 kW\"")]
+    [InlineData("work.peakFactor", "1", "20", "0.999", "20.001")]
+    [InlineData("work.peaksPerHour", "0", "1000000", "-1", "1000001")]
+    [InlineData("work.engagement.peak", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"")]
+    [InlineData("complaint.hoursBetweenBreaks", "0.001", "100000", "0", "100001")]
+    public void Range_EachEnd_IsReadWithinAndRefusedBeyond(string path, string lowest, string highest, string below, string above)
+    {
+        CaseReaderTests.ReadGood(Sample.At(path, lowest));
+        CaseReaderTests.ReadGood(Sample.At(path, highest));
+        foreach (string outside in new[] { below, above })
+        {
+            CaseError error = CaseReaderTests.ReadOneError(Sample.At(path, outside));
+            Assert.EndsWith(path.Substring(path.LastIndexOf('.') + 1), error.Path, StringComparison.Ordinal);
+            Assert.NotNull(error.Permitted);
+            Assert.Equal(outside.Trim('"'), error.Received!.Trim('"'));
+        }
+    }
+
+    [Theory]
+    [InlineData("20 mm", "19.999 mm", true)]
+    [InlineData("20 mm", "20 mm", false)]
+    [InlineData("500 mm", "499.999 mm", true)]
+    public void Bore_Boundary_IsTheOuterDiameter(string outer, string inner, bool isGood) =>
+        Assert.Equal(isGood, CaseReader.Read("{ \"driveline\": [ { \"shaft\": \"s\", \"outerDiameter\": \"" + outer + "\", \"innerDiameter\": \"" + inner + "\" } ] }").IsRead);
+
+    [Theory]
+    [InlineData("1", true)]
+    [InlineData("20", true)]
+    [InlineData("0.999", false)]
+    [InlineData("20.001", false)]
+    public void OverloadFactor_Boundary_IsOneToTwenty(string factor, bool isGood) =>
+        Assert.Equal(isGood, CaseReader.Read("{ \"driveline\": [ { \"part\": \"p\", \"ratedTorque\": \"5 N.m\", \"overloadFactor\": " + factor + " } ] }").IsRead);
+
+    [Theory]
+    [InlineData(0.5, true)]
+    [InlineData(0.501, false)]
+    public void PowerShares_Sum_MayReachOne(double second, bool isGood) =>
+        Assert.Equal(isGood, CaseReader.Read(FormattableString.Invariant($$"""{ "driveline": [ { "branch": "a", "powerShare": 0.5 }, { "branch": "b", "powerShare": {{second}} } ] }""")).IsRead);
+}

@@ -1,0 +1,42 @@
+using System.Text.Json.Nodes;
+using Driveline.Cases;
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+
+namespace Driveline.Tests.Cases;
+
+public class CaseWriterLaws
+{
+    [Property(MaxTest = 100)]
+    public Property Case_WrittenAndRead_IsEqual() => Prop.ForAll(CaseGenerator.Case.ToArbitrary(), c =>
+    {
+        CaseReadResult again = CaseReader.Read(CaseWriter.Write(c));
+        return (again.IsRead && again.Case!.Equals(c) && again.Case.GetHashCode() == c.GetHashCode()).Label(string.Join("\n", again.Errors));
+    });
+
+    [Property(MaxTest = 50)]
+    public Property Case_WrittenTwice_GivesTheSameBytes() => Prop.ForAll(
+        CaseGenerator.Case.ToArbitrary(),
+        c => CaseWriter.Write(c).SequenceEqual(CaseWriter.Write(CaseReader.Read(CaseWriter.Write(c)).Case!)));
+
+    [Property(MaxTest = 50)]
+    public Property MemberOrder_Shuffled_GivesTheSameCase() => Prop.ForAll(
+        CaseGenerator.Case.SelectMany(_ => Gen.Choose(0, int.MaxValue), (c, seed) => (c, seed)).ToArbitrary(),
+        x =>
+        {
+            JsonNode json = JsonNode.Parse(CaseWriter.ToJson(x.c))!;
+            return CaseReader.Read(Shuffled(json, new Random(x.seed)).ToJsonString()).Case?.Equals(x.c) == true;
+        });
+
+    [Property(MaxTest = 50)]
+    public Property Facts_OneChanged_AreNotEqual() => Prop.ForAll(CaseGenerator.Case.ToArbitrary(), c =>
+        !c.Equals(c.WithTitle("another title")) && c.Equals(c.WithTitle("another title").WithTitle(c.Title)));
+
+    private static JsonNode Shuffled(JsonNode node, Random r) => node switch
+    {
+        JsonObject o => new JsonObject(o.OrderBy(_ => r.Next()).Select(p => KeyValuePair.Create(p.Key, (JsonNode?)Shuffled(p.Value!, r)))),
+        JsonArray a => new JsonArray(a.Select(n => (JsonNode?)Shuffled(n!, r)).ToArray()),
+        _ => node.DeepClone(),
+    };
+}

@@ -1,0 +1,97 @@
+using System.Text.Json.Nodes;
+using Driveline.Cases;
+using Driveline.Cases.Questions;
+using Driveline.Protection;
+
+namespace Driveline.Tests.Cases;
+
+public class DemoCasesTests
+{
+    [Theory]
+    [InlineData("thornbeck-bolt-right", Headline.Protected)]
+    [InlineData("thornbeck-too-soft", Headline.TripsInWork)]
+    [InlineData("thornbeck-too-strong", Headline.DoesNotProtect)]
+    [InlineData("thornbeck-unmarked", Headline.Doubtful)]
+    [InlineData("thornbeck-seized-hub", Headline.Doubtful)]
+    [InlineData("hollinmoor-no-bolt-fits", Headline.NoSettingFits)]
+    [InlineData("ashby-lane-facts-missing", Headline.NotKnown)]
+    [InlineData("saltmere-spreader-pin", Headline.Protected)]
+    [InlineData("fenwick-auger-plain-bolt", Headline.DoesNotProtect)]
+    [InlineData("millbrook-feed-auger", Headline.Doubtful)]
+    public void Demo_Verdict_IsWhatItsTitleSays(string name, Headline headline)
+    {
+        ProtectionVerdict verdict = DemoCases.Verdict(name);
+        Assert.True(headline == verdict.Headline, verdict + "; " + string.Join("; ", verdict.Devices.Select(d => d + " " + d.Device.Breakaway)) + "; "
+            + string.Join("; ", verdict.Parts.Select(p => p + " " + p.Part.Limit?.DamagedAt + " acts " + p.ActsAt)) + "; " + string.Join("; ", verdict.Obstacles.Select(o => o.Finding.Code)));
+    }
+
+    [Fact]
+    public void Demos_Together_ShowAllHeadlines() =>
+        Assert.Equal(Enum.GetValues<Headline>().Order(), DemoCases.Names.Select(n => DemoCases.Verdict(n).Headline).Distinct().Order());
+
+    [Fact]
+    public void Demos_AnyFactOrElementLess_NeverCreatesAYes()
+    {
+        int removed = 0;
+        foreach (string name in DemoCases.Names)
+        {
+            ProtectionVerdict full = DemoCases.Verdict(name);
+            foreach ((string path, string json) in WithOneLess(DemoCases.Json(name)))
+            {
+                CaseReadResult read = CaseReader.Read(json);
+                if (!read.IsRead || CaseQuestion.Of(read.Case!).Question is not { } question)
+                {
+                    continue;
+                }
+
+                removed++;
+                ProtectionVerdict less = ProtectionCheck.Run(question);
+                Assert.False(less.Guards == Answer.Yes && full.Guards != Answer.Yes, name + ": guards became Yes without " + path);
+                Assert.False(less.Quiet == Answer.Yes && full.Quiet != Answer.Yes, name + ": quiet became Yes without " + path);
+            }
+        }
+
+        Assert.True(removed > 200, "the law must see many removals; saw " + removed);
+    }
+
+    [Fact]
+    public void Demos_WrittenAndReadAgain_AreEqual() => Assert.All(DemoCases.Names, name =>
+    {
+        CaseFile once = DemoCases.Read(name);
+        Assert.Equal(once, CaseReader.Read(CaseWriter.Write(once)).Case);
+    });
+
+    private static IEnumerable<(string Path, string Json)> WithOneLess(string json)
+    {
+        JsonNode root = JsonNode.Parse(json)!;
+        foreach (string path in Paths(root, "$"))
+        {
+            JsonNode copy = JsonNode.Parse(json)!;
+            JsonNode node = Paths(copy, "$").Zip(Nodes(copy)).First(p => p.First == path).Second;
+            if (node.Parent is JsonObject parent)
+            {
+                parent.Remove(node.GetPropertyName());
+            }
+            else if (node.Parent is JsonArray array)
+            {
+                array.RemoveAt(node.GetElementIndex());
+            }
+
+            yield return (path, copy.ToJsonString());
+        }
+    }
+
+    private static IEnumerable<string> Paths(JsonNode node, string path) => node switch
+    {
+        JsonObject members => members.Where(m => m.Value is not null).SelectMany(m => Paths(m.Value!, path + "." + m.Key).Prepend(path + "." + m.Key)),
+        JsonArray items => items.SelectMany((item, k) => Paths(item!, path + "[" + k + "]").Prepend(path + "[" + k + "]")),
+        _ => [],
+    };
+
+    private static IEnumerable<JsonNode> Nodes(JsonNode node) => node switch
+    {
+        JsonObject members => members.Where(m => m.Value is not null).SelectMany(m => Nodes(m.Value!).Prepend(m.Value!)),
+        JsonArray items => items.SelectMany(item => Nodes(item!).Prepend(item!)),
+        _ => [],
+    };
+}

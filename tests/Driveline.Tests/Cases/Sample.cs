@@ -1,0 +1,76 @@
+namespace Driveline.Tests.Cases;
+
+/// <summary>Case files that the tests share.</summary>
+internal static class Sample
+{
+    public const string BrushCutter = """
+        {
+          "title": "Brush cutter, Thornbeck common",
+          "tractor": { "ptoPower": "26 kW", "ptoType": 1, "ptoSpeed": "540 rpm", "ptoClutch": { "kind": "handLever", "capacity": "1100 N.m" } },
+          "implement": { "kind": "rotaryCutter", "width": "1.5 m" },
+          "driveline": [
+            { "shaft": "drive tube", "damagedAt": { "low": "2100 N.m", "expected": "2300 N.m", "high": "2600 N.m" } },
+            { "shearBolt": { "thread": "1/2-13 UNC", "grade": "SAE 2", "layout": "throughShaft", "shaftDiameter": "1 1/4 in", "planeThrough": "shank", "hub": "free" } },
+            { "gearbox": "main", "ratio": 1.47, "damagedAt": "2900 N.m" },
+            { "rotor": "blades", "inertia": "4.2 kg.m2" }
+          ],
+          "partsComplete": true,
+          "specified": { "shearBolt": { "thread": "1/2-13 UNC", "grade": "SAE 2" } },
+          "work": { "steadyPeak": { "low": "700 N.m", "expected": "800 N.m", "high": "1000 N.m" }, "peaksPerHour": 40 },
+          "complaint": { "symptom": "breaksOften", "when": "engaging", "hoursBetweenBreaks": 2 }
+        }
+        """;
+
+    /// <summary>Every member of the format at least once.</summary>
+    public const string Everything = """
+        {
+          "title": "Everything", "notes": "Two lines,\nthe second with “quotes”.", "date": "2026-05-31",
+          "tractor": {
+            "ptoPower": "35 hp", "enginePower": "45 PS", "engineSpeed": "2200 rpm", "ptoType": 2, "ptoSpeed": "1000 1/min",
+            "stubDamagedAt": { "low": "2 kN.m" }, "stubYieldStrength": { "low": "60 ksi", "high": "90 ksi" },
+            "ptoClutch": { "kind": "hydraulic", "capacity": { "low": "900 N.m", "expected": "1000 N.m", "high": "unbounded" } }
+          },
+          "implement": { "kind": "snowBlower", "width": "60 in", "workSpeed": "3 km/h", "massFlow": "80 t/h" },
+          "driveline": [
+            { "universalJoint": "front", "angle": "12 deg", "damagedAt": "1400 lbf.ft" },
+            { "yoke": "inner yoke", "ratedTorque": "400 N.m", "overloadFactor": { "low": 2, "expected": 2.5, "high": 3 }, "overloadSource": "maker's sheet 12" },
+            { "overrunClutch": "freewheel" },
+            { "shearBolt": {
+                "name": "impeller bolt", "thread": "5/16-18 UNC", "grade": "SAE 5", "headMarks": "three radial lines", "hardness": "HRC 28",
+                "layout": "boltCircle", "radius": "1.5 in", "boltCircleDiameter": "3 in", "bolts": 2, "planes": 1,
+                "planeThrough": "thread", "hub": "stiff", "hubFriction": "30 N.m", "holeFit": "worn", "standOff": "0.5 mm", "boltLength": "1 1/2 in",
+                "yokeThickness": "8 mm", "yokeStrength": "400 MPa", "shaftYieldStrength": { "low": "310 MPa", "expected": "400 MPa" }, "lastTrip": "2026-02-28" } },
+            { "shearBolt": { "pinDiameter": "8 mm", "grade": "rod SAE 1018", "planeThrough": "neck", "neckDiameter": "6 mm", "layout": "tangential" } },
+            { "shearBolt": { "springPin": "ISO 8752 8 mm", "layout": "throughShaft", "shaftDiameter": "30 mm", "planes": 2 } },
+            { "branch": "auger", "powerShare": { "low": 0.3, "high": "40 %" }, "driveline": [ { "gearbox": "side", "ratio": 0.5, "efficiency": "95 %" }, { "rotor": "auger" } ] },
+            { "flywheel": "disc", "inertia": "100 lb.ft2", "outerDiameter": "45 mm", "innerDiameter": "20 mm", "splineRootDiameter": "40 mm", "yieldStrength": "350 MPa" },
+            { "part": "coupling", "outerDiameter": "40 mm", "material": "1045 hot rolled" }
+          ],
+          "partsComplete": false,
+          "specified": { "shearBolt": { "thread": "5/16-18 UNC", "grade": "SAE 2", "planeThrough": "shank", "hardness": "HRB 85", "neckDiameter": "6 mm" } },
+          "work": {
+            "steadyPeak": "250 N.m", "steadyMean": "120 N.m", "meanPower": { "low": "10 kW", "expected": "12 kW", "high": "15 kW" }, "peakFactor": { "low": 1.5, "high": 2.5 },
+            "peaksPerHour": 60, "at": "front", "engagement": { "manner": "abrupt", "peak": "300 N.m" }, "tripsInNormalWork": true
+          },
+          "complaint": { "symptom": "nothingGave", "when": "striking", "hoursBetweenBreaks": 12.5, "struck": "stone", "brokenPart": "gearbox" }
+        }
+        """;
+
+    /// <summary>The smallest case around one member's value, e.g. At("tractor.ptoPower", "\"26 kW\"").</summary>
+    public static string At(string path, string value)
+    {
+        string[] names = path.Split('.');
+        string json = "\"" + names[names.Length - 1] + "\": " + value;
+        if (names[0] == "element")
+        {
+            return "{ \"driveline\": [ { \"" + names[1] + "\": \"x\", " + json + " } ] }";
+        }
+
+        for (int i = names.Length - 2; i >= 0; i--)
+        {
+            json = "\"" + names[i] + "\": { " + json + " }";
+        }
+
+        return names[0] == "shearBolt" ? "{ \"driveline\": [ { " + json + " } ] }" : "{ " + json + " }";
+    }
+}
