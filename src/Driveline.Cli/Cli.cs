@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using Driveline.Cli.Commands;
 
 namespace Driveline.Cli;
