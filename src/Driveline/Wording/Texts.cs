@@ -46,14 +46,36 @@ public sealed class Texts
             return finding.Code + string.Concat(finding.Parameters.Select(p => ", " + p.Name + " " + Words(p, units)));
         }
 
-        var text = new StringBuilder(template);
-        foreach (FindingParameter parameter in finding.Parameters)
+        return Fill(template, finding, units);
+    }
+
+    // One pass, so that braces in a name are never filled in their turn. {kind|partKind} shows the text of the code partKind.<kind>.
+    private string Fill(string template, Finding finding, UnitSystem units)
+    {
+        var text = new StringBuilder(template.Length + 64);
+        int at = 0;
+        while (at < template.Length)
         {
-            text.Replace("{" + parameter.Name + "}", Words(parameter, units));
+            int open = template.IndexOf('{', at);
+            int close = open < 0 ? -1 : template.IndexOf('}', open);
+            if (close < 0)
+            {
+                break;
+            }
+
+            string[] place = template.Substring(open + 1, close - open - 1).Split('|');
+            text.Append(template, at, open - at);
+            text.Append(finding.Parameter(place[0]) is not { } parameter ? template.Substring(open, close - open + 1)
+                : place.Length > 1 ? OfCode(place[1], parameter.Text)
+                : Words(parameter, units));
+            at = close + 1;
         }
 
-        return text.ToString();
+        return text.Append(template, at, template.Length - at).ToString();
     }
+
+    private string OfCode(string prefix, string? code) =>
+        templates.TryGetValue(prefix + "." + code, out string? words) ? words : code ?? string.Empty;
 
     private static string Words(FindingParameter parameter, UnitSystem units) =>
         parameter.Text ?? QuantityWords.Of(parameter.Value, parameter.Kind, units);

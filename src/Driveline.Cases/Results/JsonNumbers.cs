@@ -1,0 +1,48 @@
+using System.Text.Json;
+using Driveline.Quantities;
+
+namespace Driveline.Cases.Results;
+
+/// <summary>Writes numbers and bands of a result: full precision, invariant; what is unbounded or not known is null.</summary>
+internal static class JsonNumbers
+{
+    public static void Number(Utf8JsonWriter json, string name, double? value)
+    {
+        if (value is { } number && Guard.IsFinite(number))
+        {
+            json.WriteNumber(name, number);
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
+    }
+
+    /// <summary>A band as {low, expected, high}; null when not known.</summary>
+    public static void Band(Utf8JsonWriter json, string name, QuantityBand? band)
+    {
+        if (band is null)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        Number(json, "low", band.SiBand.Low);
+        Number(json, "expected", band.SiBand.Expected);
+        Number(json, "high", band.SiBand.High);
+        json.WriteEndObject();
+    }
+
+    public static void Text(Utf8JsonWriter json, string name, string? value)
+    {
+        if (value is null)
+        {
+            json.WriteNull(name);
+        }
+        else
+        {
+            json.WriteString(name, value);
+        }
+    }
+}

@@ -1,0 +1,82 @@
+using System.CommandLine;
+using Driveline.Cli.Commands;
+
+namespace Driveline.Cli;
+
+/// <summary>The command line: wires the commands, turns every trouble into a message and an exit code.</summary>
+internal static class Cli
+{
+    /// <summary>Runs as if the output went to a file.</summary>
+    public static int Run(string[] args, TextReader input, TextWriter output, TextWriter error) => Run(args, input, output, error, isTerminal: false);
+
+    /// <summary>Runs one command. Never throws.</summary>
+    public static int Run(string[] args, TextReader input, TextWriter output, TextWriter error, bool isTerminal)
+    {
+        var terminal = new Terminal(input, output, error, isTerminal);
+        try
+        {
+            RootCommand root = Root(terminal);
+            ParseResult parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+            if (parsed.Errors.Count > 0)
+            {
+                return Refuse(parsed, terminal);
+            }
+
+            return parsed.Invoke(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false });
+        }
+        catch (BadInputException bad)
+        {
+            foreach (string problem in bad.Problems)
+            {
+                terminal.Error(problem);
+            }
+
+            return ExitCode.BadInput;
+        }
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            terminal.Error("internal fault: " + fault.GetType().Name + ": " + fault.Message);
+            return ExitCode.InternalFault;
+        }
+    }
+
+    private static RootCommand Root(Terminal terminal)
+    {
+        var shared = new SharedOptions();
+        var root = new RootCommand("Sizes, checks and explains the overload protection of tractor PTO drivelines. An estimate, no certification.")
+        {
+            shared.Json, shared.Units, shared.Language,
+            DemoCommand.Create(terminal, shared),
+            AssessCommand.Create(terminal, shared),
+            StrengthCommand.Create(terminal, shared),
+            IdentifyCommand.Create(terminal, shared),
+            SchemaCommand.Create(terminal, shared),
+        };
+        root.SetAction(parsed => root.Parse(["--help"]).Invoke(parsed.InvocationConfiguration));
+        return root;
+    }
+
+    private static int Refuse(ParseResult parsed, Terminal terminal)
+    {
+        foreach (string message in parsed.Errors.Select(e => e.Message).Distinct())
+        {
+            terminal.Error(message);
+        }
+
+        Command command = parsed.CommandResult.Command;
+        IEnumerable<string> names = command.Subcommands.Select(c => c.Name)
+            .Concat(command.Options.Select(o => o.Name))
+            .Concat(parsed.RootCommandResult.Command.Options.Select(o => o.Name));
+        foreach (string token in parsed.UnmatchedTokens.Take(3))
+        {
+            if (NearestName.Of(token, names) is { } near)
+            {
+                terminal.Error("Did you mean '" + near + "'?");
+            }
+        }
+
+        string path = command is RootCommand ? string.Empty : command.Name + " ";
+        terminal.Error("See 'driveline " + path + "--help'.");
+        return ExitCode.BadInput;
+    }
+}

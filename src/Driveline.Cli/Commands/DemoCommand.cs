@@ -1,0 +1,118 @@
+using System.CommandLine;
+using System.Text.Json;
+using Driveline.Cases.Results;
+using Driveline.Reports;
+using Driveline.Wording;
+
+namespace Driveline.Cli.Commands;
+
+/// <summary>demo: the built-in cases, as an overview and in full.</summary>
+internal static class DemoCommand
+{
+    public static Command Create(Terminal terminal, SharedOptions shared)
+    {
+        var name = new Argument<string?>("NAME") { Description = "One of the built-in cases; without it, all of them.", Arity = ArgumentArity.ZeroOrOne };
+        var list = new Option<bool>("--list") { Description = "Only list the names of the built-in cases." };
+        var command = new Command("demo", "Shows the built-in cases: an overview and the first in full, or the one named.")
+        {
+            name, list, shared.Out,
+        };
+        command.SetAction(parsed =>
+        {
+            if (parsed.GetValue(name) is { } one)
+            {
+                AssessCommand.Print(EmbeddedCases.Of(one), parsed, terminal, shared);
+            }
+            else if (parsed.GetValue(list))
+            {
+                List(parsed.GetValue(shared.Json), terminal);
+            }
+            else
+            {
+                All(parsed, terminal, shared);
+            }
+
+            return ExitCode.Answered;
+        });
+        return command;
+    }
+
+    private static void List(bool asJson, Terminal terminal)
+    {
+        if (!asJson)
+        {
+            foreach (string name in EmbeddedCases.Names)
+            {
+                terminal.Output.WriteLine(name);
+            }
+
+            return;
+        }
+
+        JsonText.Print(terminal, stream =>
+        {
+            using var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true });
+            json.WriteStartArray();
+            foreach (string name in EmbeddedCases.Names)
+            {
+                json.WriteStringValue(name);
+            }
+
+            json.WriteEndArray();
+        });
+    }
+
+    private static void All(ParseResult parsed, Terminal terminal, SharedOptions shared)
+    {
+        List<CaseInput> cases = [.. EmbeddedCases.Names.Select(EmbeddedCases.Of)];
+        if (cases.Count == 0)
+        {
+            throw new InvalidOperationException("No demo case is built in.");
+        }
+
+        if (parsed.GetValue(shared.Out) is { } folder)
+        {
+            foreach (CaseInput input in cases)
+            {
+                OutFolder.WriteReports(folder, input, shared.ReportOf(parsed, input.Title), terminal);
+            }
+        }
+
+        if (parsed.GetValue(shared.Json))
+        {
+            JsonText.Print(terminal, stream => Write(cases, stream, shared.UnitsOf(parsed)));
+            return;
+        }
+
+        Texts texts = Texts.English;
+        terminal.Table(
+            ["Case", "What it is", "Verdict", "Acts in time?", "Quiet in work?"],
+            cases.Select(c => (IReadOnlyList<string>)
+            [
+                c.Name, c.Title, c.Verdict.Headline.ToString(),
+                texts.Of("answer." + c.Verdict.Guards), texts.Of("answer." + c.Verdict.Quiet),
+            ]));
+        terminal.Output.WriteLine();
+        terminal.Output.Write(VerdictText.Of(cases[0].Verdict, shared.ReportOf(parsed, cases[0].Title)));
+        terminal.Output.WriteLine("Another case in full: driveline demo NAME. A picture: add --out DIR.");
+    }
+
+    private static void Write(List<CaseInput> cases, Stream stream, UnitSystem units)
+    {
+        using var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true });
+        json.WriteStartObject();
+        json.WriteStartArray("cases");
+        foreach (CaseInput input in cases)
+        {
+            json.WriteStartObject();
+            json.WriteString("case", input.Name);
+            json.WriteString("title", input.Title);
+            json.WritePropertyName("result");
+            VerdictJson.Write(input.Verdict, json, Language.English, units);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,64 @@
+using System.Text;
+using Driveline.Reports;
+
+namespace Driveline.Cli;
+
+/// <summary>Writes files into the folder of --out: each whole or not at all, never over a folder.</summary>
+internal static class OutFolder
+{
+    /// <summary>Writes the picture and the reports of a case.</summary>
+    /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>
+    public static void WriteReports(string folder, CaseInput input, ReportOptions options, Terminal terminal)
+    {
+        string picture = input.Name + ".ladder.svg";
+        Write(folder, terminal,
+        [
+            new(picture, TorqueLadderPicture.Svg(input.Verdict, options)),
+            new(input.Name + ".report.md", VerdictMarkdown.Of(input.Verdict, options, picture)),
+            new(input.Name + ".report.html", VerdictHtml.Of(input.Verdict, options)),
+        ]);
+    }
+
+    /// <summary>Writes files by name and content.</summary>
+    /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>
+    public static void Write(string folder, Terminal terminal, IReadOnlyList<KeyValuePair<string, string>> files)
+    {
+        try
+        {
+            if (File.Exists(folder))
+            {
+                throw new BadInputException("--out '" + folder + "' is a file; a folder is wanted.");
+            }
+
+            Directory.CreateDirectory(folder);
+            if (files.Select(f => Path.Combine(folder, f.Key)).FirstOrDefault(Directory.Exists) is { } taken)
+            {
+                throw new BadInputException("'" + taken + "' is a folder; nothing was written.");
+            }
+
+            foreach ((string name, string content) in files)
+            {
+                WriteWhole(Path.Combine(folder, name), content);
+                terminal.Progress("Wrote " + Path.Combine(folder, name));
+            }
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            throw new BadInputException("--out '" + folder + "' cannot be written: " + failed.Message);
+        }
+    }
+
+    private static void WriteWhole(string path, string content)
+    {
+        string temporary = path + "." + Guid.NewGuid().ToString("N") + ".tmp";
+        try
+        {
+            File.WriteAllText(temporary, content, new UTF8Encoding(false));
+            File.Move(temporary, path, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(temporary);
+        }
+    }
+}

@@ -1,0 +1,34 @@
+using System.CommandLine;
+using Driveline.Reports;
+using Driveline.Wording;
+
+namespace Driveline.Cli;
+
+/// <summary>The options every command understands.</summary>
+internal sealed class SharedOptions
+{
+    public Option<bool> Json { get; } = new("--json") { Description = "Print the answer as JSON for other programs.", Recursive = true };
+
+    public Option<string> Units { get; } = new("--units")
+    {
+        Description = "Units of the answer: si or us.", DefaultValueFactory = _ => "si", Recursive = true,
+    };
+
+    public Option<string> Language { get; } = new("--language")
+    {
+        Description = "Language of the answer: en.", DefaultValueFactory = _ => "en", Recursive = true,
+    };
+
+    public SharedOptions()
+    {
+        Units.AcceptOnlyFromAmong("si", "us");
+        Language.AcceptOnlyFromAmong("en");
+    }
+
+    /// <summary>The folder for pictures and reports, for the commands that make them.</summary>
+    public Option<string?> Out { get; } = new("--out") { Description = "Folder for the pictures and reports; made when it is not there.", HelpName = "DIR" };
+
+    public UnitSystem UnitsOf(ParseResult parsed) => parsed.GetValue(Units) == "us" ? UnitSystem.UsCustomary : UnitSystem.Metric;
+
+    public ReportOptions ReportOf(ParseResult parsed, string title) => ReportOptions.Default.WithTitle(title).WithUnits(UnitsOf(parsed));
+}

@@ -1,0 +1,51 @@
+using Driveline.Reports.Documents;
+using Spectre.Console;
+
+namespace Driveline.Cli;
+
+/// <summary>Where a command reads and writes: answers to one stream, errors and progress to the other.</summary>
+internal sealed class Terminal(TextReader input, TextWriter output, TextWriter error, bool isTerminal)
+{
+    private const int Columns = 100;
+
+    public TextReader Input { get; } = input;
+
+    public TextWriter Output { get; } = output;
+
+    /// <summary>An error of one line, whatever is in it.</summary>
+    public void Error(string message) => error.WriteLine("driveline: " + CleanText.Line(message));
+
+    /// <summary>A word on what is being done, shown to people only.</summary>
+    public void Progress(string message)
+    {
+        if (isTerminal)
+        {
+            error.WriteLine(CleanText.Line(message));
+        }
+    }
+
+    /// <summary>A table, with colours and lines only where people look at it.</summary>
+    public void Table(IReadOnlyList<string> heads, IEnumerable<IReadOnlyList<string>> rows)
+    {
+        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Ansi = isTerminal ? AnsiSupport.Detect : AnsiSupport.No,
+            ColorSystem = isTerminal ? ColorSystemSupport.Detect : ColorSystemSupport.NoColors,
+            Interactive = InteractionSupport.No,
+            Out = new AnsiConsoleOutput(Output),
+        });
+        console.Profile.Width = Columns;
+        Table table = new Table().Border(isTerminal ? TableBorder.Rounded : TableBorder.Ascii2);
+        foreach (string head in heads)
+        {
+            table.AddColumn(new TableColumn(new Text(head, new Style(decoration: isTerminal ? Decoration.Bold : Decoration.None))));
+        }
+
+        foreach (IReadOnlyList<string> row in rows)
+        {
+            table.AddRow(row.Select(cell => new Text(CleanText.Line(cell))));
+        }
+
+        console.Write(table);
+    }
+}

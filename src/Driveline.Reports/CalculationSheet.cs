@@ -1,0 +1,52 @@
+using System.Globalization;
+using Driveline.Provenance;
+using Driveline.Reports.Documents;
+using Driveline.Reports.Verdicts;
+using Driveline.Wording;
+
+namespace Driveline.Reports;
+
+/// <summary>The steps of a calculation as a Markdown sheet: symbol, formula, value in SI, source; then where the numbers come from.</summary>
+public static class CalculationSheet
+{
+    private static readonly string[] Heads = ["sheet.step", "sheet.formula", "sheet.value", "sheet.unit", "sheet.source"];
+
+    /// <summary>A sheet without a list of bases.</summary>
+    public static string Markdown(string title, IReadOnlyList<CalculationLine> lines) => Markdown(title, lines, []);
+
+    /// <summary>A sheet with the bases of its inputs, the weakest first and each once.</summary>
+    /// <param name="title">Title of the sheet; printed safely.</param>
+    /// <param name="lines">The recorded steps in order.</param>
+    /// <param name="bases">Where the inputs come from.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    public static string Markdown(string title, IReadOnlyList<CalculationLine> lines, IReadOnlyList<Basis> bases)
+    {
+        var phrase = new Phrase(Texts.English, UnitSystem.Metric);
+        var blocks = new List<ReportBlock>
+        {
+            ReportBlock.Title(phrase.Of("sheet.title") + ": " + CleanText.Name(title ?? throw new ArgumentNullException(nameof(title)))),
+        };
+        if ((lines ?? throw new ArgumentNullException(nameof(lines))).Count == 0)
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of("sheet.none")));
+        }
+        else
+        {
+            blocks.Add(ReportBlock.Table([[.. Heads.Select(phrase.Of)], .. lines.Select(Row)]));
+        }
+
+        if ((bases ?? throw new ArgumentNullException(nameof(bases))).Count > 0)
+        {
+            blocks.Add(ReportBlock.Heading(phrase.Of("sheet.bases")));
+            blocks.Add(ReportBlock.Bullets(bases.Distinct().OrderBy(b => b.Kind).Select(b => b.ToString())));
+        }
+
+        return MarkdownRendering.Of(blocks, null);
+    }
+
+    private static string[] Row(CalculationLine line) =>
+    [
+        line.Formula.Symbol, line.Formula.Formula, line.Value.ToString("G6", CultureInfo.InvariantCulture),
+        line.Formula.Unit == "1" ? "–" : line.Formula.Unit, line.Formula.Source,
+    ];
+}

@@ -1,0 +1,50 @@
+using Driveline.Fasteners;
+using Driveline.Findings;
+using Driveline.Reports.Documents;
+using Driveline.Reports.Verdicts;
+using Driveline.Wording;
+using UnitsNet;
+using UnitSystem = Driveline.Wording.UnitSystem;
+
+namespace Driveline.Reports;
+
+/// <summary>What a bolt head mark can mean, as plain text.</summary>
+public static class IdentifyText
+{
+    /// <summary>The text in metric units.</summary>
+    public static string Of(HeadMarkIdentification identification) => Of(identification, UnitSystem.Metric);
+
+    /// <summary>The text in units of choice.</summary>
+    /// <exception cref="ArgumentNullException">The identification is missing.</exception>
+    public static string Of(HeadMarkIdentification identification, UnitSystem units)
+    {
+        HeadMarkIdentification seen = identification ?? throw new ArgumentNullException(nameof(identification));
+        var phrase = new Phrase(Texts.English, units);
+        var blocks = new List<ReportBlock> { ReportBlock.Title(CleanText.Name(seen.Thread.Designation + ", " + seen.Mark)) };
+        if (seen.Candidates.Count == 0)
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of("identify.none")));
+        }
+        else
+        {
+            blocks.Add(ReportBlock.Table(
+            [
+                [phrase.Of("identify.candidate"), phrase.Of("report.ladder.low"), phrase.Of("report.ladder.high")],
+                .. seen.Candidates.Select(c => Row(c, phrase)),
+            ]));
+        }
+
+        blocks.Add(ReportBlock.Bullets(seen.Findings.OrderBy(f => f.Severity).Select(f => phrase.Of("severity." + f.Severity) + ": " + phrase.Of(f))));
+        blocks.Add(ReportBlock.Paragraph(phrase.Of("identify.neverProves")));
+        return TextRendering.Of(blocks);
+    }
+
+    private static string[] Row(HeadMarkCandidate candidate, Phrase phrase) =>
+    [
+        candidate.Name + " (" + candidate.HeadMark + ")",
+        candidate.Tensile is { } tensile ? Words(tensile.Low, phrase) : phrase.Of("band.notKnown"),
+        candidate.Tensile?.High is { } high ? Words(high, phrase) : phrase.Of("report.ladder.open"),
+    ];
+
+    private static string Words(Pressure stress, Phrase phrase) => QuantityWords.Of(stress.Pascals, QuantityKind.Stress, phrase.Units);
+}

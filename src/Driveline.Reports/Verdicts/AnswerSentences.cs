@@ -1,0 +1,85 @@
+using Driveline.Findings;
+using Driveline.Protection;
+using Driveline.Reports.Documents;
+
+namespace Driveline.Reports.Verdicts;
+
+/// <summary>The headline and the two answers in words, each with its margin.</summary>
+internal static class AnswerSentences
+{
+    public static string Headline(ProtectionVerdict verdict, Phrase phrase)
+    {
+        string code = "headline." + verdict.Headline;
+        return verdict.Headline != Protection.Headline.Doubtful ? phrase.Of(code)
+            : phrase.Of(code + (verdict.Guards != Answer.Yes ? ".guards" : ".quiet"));
+    }
+
+    public static string Guards(ProtectionVerdict verdict, Phrase phrase)
+    {
+        if (CriticalChecks.Part(verdict) is not { } check)
+        {
+            return phrase.Of(verdict.Guards == Answer.No ? "guards.No.device" : "guards.NotKnown");
+        }
+
+        string code = verdict.Guards switch
+        {
+            Answer.Yes => check.Margin is > 1 ? "guards.Yes" : "guards.Yes.plain",
+            Answer.No => verdict.Devices.Count == 0 ? "guards.No.device" : check.GuardedBy is null ? "guards.No.open" : "guards.No",
+            Answer.Maybe => "guards.Maybe." + Kind(check.Margin),
+            _ => "guards.NotKnown",
+        };
+        return phrase.Of(Phrase.Code(code)
+            .With("device", Device(check.GuardedBy?.Name, code, phrase))
+            .With("part", CleanText.Name(check.Part.Name))
+            .With("more", More(check.Margin, phrase)));
+    }
+
+    public static string Quiet(ProtectionVerdict verdict, Phrase phrase)
+    {
+        DeviceCheck? check = CriticalChecks.Device(verdict);
+        string code = verdict.Quiet switch
+        {
+            Answer.Yes => "quiet.Yes",
+            Answer.No => verdict.Question.TripsInNormalWork ? "quiet.No.seen" : "quiet.No",
+            Answer.Maybe => check?.Margin is 0 or null ? "quiet.Maybe.plain" : "quiet.Maybe." + Kind(check.Margin),
+            _ => "quiet.NotKnown",
+        };
+        return phrase.Of(Phrase.Code(code)
+            .With("device", Device(check?.Device.Name, code, phrase))
+            .With("more", More(check?.Margin, phrase)));
+    }
+
+    /// <summary>What is fitted against what is specified, with the ratio where it is known.</summary>
+    public static string Fitted(FittedAgainstSpecified fitted, Phrase phrase)
+    {
+        string code = "comparison." + fitted.Answer;
+        if (fitted.Ratio is not { } ratio || fitted.Answer == FittedComparison.NotKnown)
+        {
+            return phrase.Of(phrase.Has(code + ".plain") ? code + ".plain" : code);
+        }
+
+        bool hasExpected = ratio.Expected is not null;
+        Finding first = Phrase.Code(!hasExpected && phrase.Has(code + ".plain") ? code + ".plain" : code);
+        Finding range = Phrase.Code("comparison.range" + (ratio.High is null ? ".open" : string.Empty))
+            .With("low", QuantityKind.Number, ratio.Low);
+        range = ratio.High is { } high ? range.With("high", QuantityKind.Number, high) : range;
+        first = ratio.Expected is { } expected ? first.With("expected", QuantityKind.Number, expected) : first;
+        return phrase.Of(first) + " " + phrase.Of(range);
+    }
+
+    private static string Kind(double? margin) => margin switch
+    {
+        null => "plain",
+        0 => "unbounded",
+        > 1 => "barred",
+        1 => "touch",
+        _ => "overlap",
+    };
+
+    private static string More(double? margin, Phrase phrase) =>
+        margin is not > 0 ? string.Empty : margin >= 1 ? MarginWords.Room(margin.Value, phrase) : MarginWords.Overlap(margin.Value, phrase);
+
+    private static string Device(string? name, string code, Phrase phrase) => name is null ? phrase.Of("deviceKind.NotKnown")
+        : code is "guards.No" or "quiet.No" ? Phrase.Capital(name)
+        : CleanText.Name(name);
+}

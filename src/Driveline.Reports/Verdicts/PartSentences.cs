@@ -1,0 +1,43 @@
+using Driveline.Protection;
+using Driveline.Reports.Documents;
+
+namespace Driveline.Reports.Verdicts;
+
+/// <summary>What guards each part, from which side and with how much room.</summary>
+internal static class PartSentences
+{
+    public static string Of(PartCheck check, Phrase phrase)
+    {
+        string part = Phrase.Capital(check.Part.Name);
+        if (check.Part.Limit is null)
+        {
+            return phrase.Of(Phrase.Code(check.Part.StoresEnergy ? "part.store" : "part.limitNotKnown").With("part", part));
+        }
+
+        string text = phrase.Of(Phrase.Code(check.GuardedBy is null ? "part.open" : "part.guarded")
+            .With("part", part)
+            .With("answer", phrase.Of("answer." + check.Guards).ToLowerInvariant())
+            .With("device", CleanText.Name(check.GuardedBy?.Name))
+            .With("side", phrase.Of("side." + check.Side)));
+        if (check.GuardedBy is not null)
+        {
+            text += Margin(check.Margin, phrase);
+        }
+
+        if (check.InertiaBetween is { } inertia)
+        {
+            text += " " + phrase.Of(Phrase.Code("part.inertia").With("inertia", Phrase.Capital(inertia.Name)));
+        }
+
+        string limitKind = "limitKind." + check.Part.Limit.Kind;
+        return phrase.Has(limitKind) ? text + " " + phrase.Of(limitKind) : text;
+    }
+
+    private static string Margin(double? margin, Phrase phrase) => margin switch
+    {
+        null => string.Empty,
+        0 => " " + phrase.Of("part.unbounded"),
+        >= 1 => " " + phrase.Of(Phrase.Code("part.room").With("more", MarginWords.Room(margin.Value, phrase))),
+        _ => " " + phrase.Of(Phrase.Code("part.overlap").With("more", MarginWords.Overlap(margin.Value, phrase))),
+    };
+}

@@ -1,0 +1,119 @@
+using Driveline.Findings;
+using Driveline.Protection;
+using Driveline.Quantities;
+using Driveline.Reports.Documents;
+
+namespace Driveline.Reports.Verdicts;
+
+/// <summary>The content of a verdict's report, once for every form it is printed in. The cautions always come last.</summary>
+internal static class VerdictReport
+{
+    public static IReadOnlyList<ReportBlock> Of(ProtectionVerdict verdict, ReportOptions options)
+    {
+        var phrase = new Phrase(Wording.Texts.In(options.Language), options.Units);
+        var blocks = new List<ReportBlock>();
+        if (options.Title is { } title)
+        {
+            blocks.Add(ReportBlock.Title(CleanText.Name(title)));
+        }
+
+        blocks.Add(ReportBlock.Lead(AnswerSentences.Headline(verdict, phrase)));
+        IReadOnlyList<Measurement> measurements = verdict.MeasureNext;
+        if (verdict.Headline is Headline.Doubtful or Headline.NotKnown && measurements.Count > 0)
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("report.measure.first").With("text", Measure(measurements[0], phrase)))));
+        }
+
+        blocks.Add(ReportBlock.Heading(phrase.Of("report.questions")));
+        blocks.Add(ReportBlock.Bullets(
+        [
+            phrase.Of("report.guards") + " " + AnswerSentences.Guards(verdict, phrase),
+            phrase.Of("report.quiet") + " " + AnswerSentences.Quiet(verdict, phrase),
+        ]));
+        AddLadder(verdict, phrase, blocks);
+        blocks.Add(ReportBlock.Heading(phrase.Of("report.fitted")));
+        blocks.Add(ReportBlock.Paragraph(AnswerSentences.Fitted(verdict.FittedAgainstSpecified, phrase)));
+        if (verdict.Parts.Count > 0)
+        {
+            blocks.Add(ReportBlock.Heading(phrase.Of("report.parts")));
+            blocks.Add(ReportBlock.Bullets(verdict.Parts.Select(p => PartSentences.Of(p, phrase))));
+        }
+
+        AddFindings(verdict, phrase, blocks);
+        blocks.Add(ReportBlock.Heading(phrase.Of("report.measure")));
+        blocks.Add(measurements.Count > 0
+            ? ReportBlock.Numbered(measurements.Select(m => Measure(m, phrase)))
+            : ReportBlock.Paragraph(phrase.Of("report.measure.none")));
+        blocks.Add(ReportBlock.Heading(phrase.Of("report.basis")));
+        blocks.Add(ReportBlock.Paragraph(verdict.WeakestBasis is { } basis
+            ? phrase.Of(Phrase.Code("report.basis.weakest").With("kind", phrase.Of("basis." + basis.Kind)).With("document", basis.Document))
+            : phrase.Of("report.basis.none")));
+        blocks.Add(ReportBlock.Heading(phrase.Of("report.cautions")));
+        blocks.Add(ReportBlock.Bullets(verdict.Cautions.Select(phrase.Of)));
+        return blocks;
+    }
+
+    private static void AddLadder(ProtectionVerdict verdict, Phrase phrase, List<ReportBlock> blocks)
+    {
+        blocks.Add(ReportBlock.Heading(phrase.Of("report.ladder")));
+        blocks.Add(ReportBlock.Picture(phrase.Of("report.picture")));
+        IReadOnlyList<LadderRung> ladder = verdict.Ladder;
+        if (ladder.Count == 0)
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of("report.ladder.empty")));
+        }
+        else
+        {
+            string unit = phrase.Of(Phrase.Code("report.ladder.unit").With("unit", phrase.TorqueUnit));
+            var rows = new List<string[]>
+            {
+                new[]
+                {
+                    phrase.Of("report.ladder.what") + " (" + unit + ")", phrase.Of("report.ladder.low"),
+                    phrase.Of("report.ladder.expected"), phrase.Of("report.ladder.high"),
+                },
+            };
+            foreach (LadderRung rung in ladder)
+            {
+                TorqueBand torque = rung.Torque;
+                rows.Add(
+                [
+                    RungName(rung, phrase),
+                    phrase.Number(torque.Low.NewtonMeters),
+                    phrase.Number(torque.Expected?.NewtonMeters ?? double.PositiveInfinity),
+                    phrase.Number(torque.High?.NewtonMeters ?? double.PositiveInfinity),
+                ]);
+            }
+
+            blocks.Add(ReportBlock.Table(rows));
+        }
+
+        string[] aside = [.. CriticalChecks.WithoutTorque(verdict).Select(e => CleanText.Name(e.Name))];
+        if (aside.Length > 0)
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("ladder.aside").With("names", string.Join(", ", aside)))));
+        }
+    }
+
+    private static string RungName(LadderRung rung, Phrase phrase)
+    {
+        string kind = rung.Kind == LadderRungKind.Trip ? "ladder.key.device" : "ladder.key.part";
+        return LadderWords.Name(rung, phrase) + (rung.Name is null ? string.Empty : " (" + phrase.Of(kind) + ")");
+    }
+
+    private static void AddFindings(ProtectionVerdict verdict, Phrase phrase, List<ReportBlock> blocks)
+    {
+        blocks.Add(ReportBlock.Heading(phrase.Of("report.findings")));
+        IReadOnlyList<Finding> findings = verdict.Findings;
+        blocks.Add(findings.Count > 0
+            ? ReportBlock.Bullets(findings.Select(f => phrase.Of("severity." + f.Severity) + ": " + phrase.Of(f)))
+            : ReportBlock.Paragraph(phrase.Of("report.findings.none")));
+    }
+
+    private static string Measure(Measurement measurement, Phrase phrase)
+    {
+        string text = phrase.Of(measurement.Code);
+        return measurement.Subject is null ? text
+            : phrase.Of(Phrase.Code("report.measure.subject").With("text", text).With("subject", CleanText.Name(measurement.Subject)));
+    }
+}
