@@ -25,6 +25,9 @@ public sealed class CoilPack : SpringPack
     /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant($"{Count} × {Spring}");
 
+    // Usual clash allowance of coil springs.
+    internal override double ReserveShare => 0.10;
+
     internal override double NominalN<S>(double deflectionM, ref S log)
     {
         double one = Spring.RateNPerM.Expected * Math.Max(0, deflectionM);

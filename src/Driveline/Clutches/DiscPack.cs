@@ -68,6 +68,9 @@ public sealed class DiscPack : SpringPack
         return 1 / (loading ? 1 - loss : 1 + loss);
     }
 
+    // The tables of the standard end at 0.75 of the cone height.
+    internal override double ReserveShare => 0.25;
+
     internal override double NominalN<S>(double deflectionM, ref S log) =>
         Count * Parallel * DiscSpringKernel.ForceN(Spring.Shape, Math.Max(0, deflectionM) / Series, ref log);
 

@@ -39,6 +39,9 @@ public abstract class SpringPack
     /// <summary>Travel from free to solid.</summary>
     internal double TravelM => FreeM - SolidM;
 
+    /// <summary>Share of the travel that should stay free.</summary>
+    internal abstract double ReserveShare { get; }
+
     /// <summary>Low, expected and high force over the nominal force.</summary>
     internal Band Factor { get; }
 
