@@ -44,11 +44,11 @@ public static class Facings
         null,
         Textbook);
 
-    /// <summary>A facing nobody can name: the whole range of dry linings, and the lowest limits among them.</summary>
-    /// <remarks>Dry friction 0.25 to 0.63: the lowest value of the spread handbook rows and the highest from memory.</remarks>
+    /// <summary>A facing nobody can name: the friction of every facing held here, and the lowest limits among them.</summary>
+    /// <remarks>Dry friction 0.10 (powdered metal) to 0.65 (friction code H), expected 0.35 (moulded organic).</remarks>
     public static Facing NotKnown { get; } = Facing.Listed(
         "facing not known",
-        RatioBand.Between(0.25, 0.35, 0.63, BandBasis.Of(Textbook)),
+        RatioBand.Between(0.10, 0.35, 0.65, BandBasis.Of(Textbook)),
         null,
         null,
         new FacingLimits(175e3, 345e3, 77 + 273.15, 110 + 273.15, 0.3e6, 0.3e6),

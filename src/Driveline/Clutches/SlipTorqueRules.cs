@@ -177,7 +177,7 @@ internal static class SlipTorqueRules
         }
     }
 
-    /// <summary>A measured or stated torque in the present surface state: less may be left in clean work; never more.</summary>
+    /// <summary>A measured torque in the present surface state: less may be left in work, or with oil or glaze that came after; never more.</summary>
     public static TorqueBand Measured(TorqueBand torque, SurfaceState surface, Facing? facing)
     {
         if (surface == SurfaceState.Dry)
@@ -187,12 +187,19 @@ internal static class SlipTorqueRules
 
         Band t = torque.SiBand;
         double share = facing?.CleanShare() ?? CleanShare;
+        if (surface is SurfaceState.Oiled or SurfaceState.Glazed)
+        {
+            Facing faced = facing ?? Facings.MouldedLining;
+            double dry = faced.Friction(SurfaceState.Dry).Running.SiBand.Low;
+            share = dry > 0 ? Math.Min(share, faced.Friction(surface).Running.SiBand.Low / dry) : 0;
+        }
+
         return TorqueBand.OfSi(
             new Band(t.Low * share, t.Expected, t.High),
             BandBasis.Combine(torque.Basis, new BandBasis(LossInWork, torque.Basis.Expected, torque.Basis.High, BandEnd.Interval95, torque.Basis.HighEnd)));
     }
 
-    /// <summary>A torque set by the book on clean dry faces, in a surface state: scaled as an unknown facing would be.</summary>
+    /// <summary>A torque set by the book on clean dry faces, in a surface state: scaled as a moulded lining, which loses most under oil.</summary>
     public static TorqueBand Stated(TorqueBand stated, SurfaceState surface)
     {
         if (surface == SurfaceState.Dry)
@@ -200,9 +207,9 @@ internal static class SlipTorqueRules
             return stated;
         }
 
-        RatioBand now = Facings.NotKnown.Friction(surface).Running;
+        RatioBand now = Facings.MouldedLining.Friction(surface).Running;
         Band f = now.SiBand;
-        Band dry = Facings.NotKnown.Friction(SurfaceState.Dry).Running.SiBand;
+        Band dry = Facings.MouldedLining.Friction(SurfaceState.Dry).Running.SiBand;
         Band t = stated.SiBand;
         double low = t.Low * f.Low / dry.Low;
         return TorqueBand.OfSi(

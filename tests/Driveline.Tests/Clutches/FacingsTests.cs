@@ -36,6 +36,20 @@ public class FacingsTests
         }
     }
 
+    [Fact]
+    public void NotKnown_SpansEveryFacingHeld()
+    {
+        Band unknown = Facings.NotKnown.Friction(SurfaceState.Dry).Running.SiBand;
+        foreach (Facing facing in Facings.All.Concat(new[] { "DD", "EE", "FF", "GG", "HH" }.Select(Facings.OfFrictionCode)))
+        {
+            Band dry = facing.Friction(SurfaceState.Dry).Running.SiBand;
+            Assert.True(unknown.Low <= dry.Low && unknown.High >= dry.High, facing.ToString());
+            Assert.False(facing.Limits.HighPressurePa < Facings.NotKnown.Limits.HighPressurePa, facing.ToString());
+            Assert.False(facing.Limits.MaximumK < Facings.NotKnown.Limits.MaximumK, facing.ToString());
+            Assert.False(facing.Limits.HighPowerWPerM2 < Facings.NotKnown.Limits.HighPowerWPerM2, facing.ToString());
+        }
+    }
+
     [Theory]
     [InlineData("FE", 0.35, 0.45, 0.25)]
     [InlineData("gg", 0.45, 0.55, 0.45)]

@@ -191,13 +191,23 @@ public class SlipTorqueTests
         Assert.Equal(BasisKind.Given, torque.Running.Basis.High.Kind);
     }
 
+    [Theory]
+    [InlineData(SurfaceState.Oiled, 60)] // hand: 600 × 0.03 / 0.30
+    [InlineData(SurfaceState.Glazed, 300)] // hand: 600 × 0.5
+    public void OfMeasured_OilOrGlaze_MayHaveComeAfterTheTest(SurfaceState surface, double lowNm)
+    {
+        ClutchCondition condition = ClutchCondition.AsOf(Build.Today).WithSurface(surface)
+            .WithSlipTest(SlipTest.Measured(Build.Today, TorqueBand.Exactly(Torque.FromNewtonMeters(600), Build.Stated)));
+        Assert.Equal(lowNm, SlipTorque.OfMeasured(condition).Running.Low.NewtonMeters, 1e-9);
+    }
+
     [Fact]
     public void OfStated_UnknownSurface_IsNeverAssured()
     {
         TorqueBand book = TorqueBand.Between(Torque.FromNewtonMeters(540), Torque.FromNewtonMeters(610), Torque.FromNewtonMeters(680), Build.Stated);
         SlipTorque torque = SlipTorque.OfStated(book, ClutchCondition.AsOf(Build.Today));
         Assert.Equal(SlipTorqueSource.Stated, torque.Source);
-        Assert.Equal(64.8, torque.Running.Low.NewtonMeters, 0.05); // hand: oil 0.04 × 0.75 = 0.03 against dry 0.25: 540 × 0.12
+        Assert.Equal(54, torque.Running.Low.NewtonMeters, 1e-9); // hand: oil 0.04 × 0.75 = 0.03 against dry 0.35 - 0.05: 540 × 0.1
         Assert.Equal(680, torque.Running.High!.Value.NewtonMeters, 1e-9);
         Assert.Null(torque.Breakaway.High);
         Assert.Throws<ArgumentException>(() => SlipTorque.OfStated(TorqueBand.AtLeast(Torque.FromNewtonMeters(5), Build.Stated), ClutchCondition.AsOf(Build.Today)));

@@ -185,6 +185,22 @@ public class SpringPackTests
     }
 
     [Theory]
+    [InlineData(1.24, 0.925, 1.25)]
+    [InlineData(1.25, 0.925, 1.15)]
+    [InlineData(3.0, 0.925, 1.15)]
+    [InlineData(3.01, 0.95, 1.10)]
+    [InlineData(6.0, 0.95, 1.10)]
+    [InlineData(6.01, 0.95, 1.05)]
+    public void DiscSpring_ForceTolerance_FollowsThickness(double mm, double low, double high)
+    {
+        // reference pack, section 3, tolerance on F in DIN 2093 (memory)
+        DiscSpring disc = DiscSpring.Of(Length.FromMillimeters(100), Length.FromMillimeters(51), Length.FromMillimeters(mm), Length.FromMillimeters(mm + 2));
+        ForceBand force = disc.Force(Length.FromMillimeters(1));
+        Assert.Equal(low, force.Low.Newtons / force.Expected!.Value.Newtons, 1e-12);
+        Assert.Equal(high, force.High!.Value.Newtons / force.Expected.Value.Newtons, 1e-12);
+    }
+
+    [Theory]
     [InlineData(50, 50, 3, 4)]
     [InlineData(50, 25, 0, 4)]
     [InlineData(50, 25, 13, 14)]
