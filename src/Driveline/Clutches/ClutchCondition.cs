@@ -37,7 +37,8 @@ public sealed class ClutchCondition
     /// <summary>What the faces are like.</summary>
     public SurfaceState Surface { get; private set; }
 
-    /// <summary>Lining wear of the whole pack since the springs were set to their length; null when not known.</summary>
+    /// <summary>Lining wear of the whole pack since the springs were set to their length; null when not known, and then up to a whole
+    /// lining on every face: measure the springs on the day, and it is 0.</summary>
     public LengthBand? Wear { get; private set; }
 
     /// <summary>True when the clutch is known to be stuck.</summary>

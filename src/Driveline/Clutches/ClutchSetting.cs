@@ -138,7 +138,7 @@ public sealed class ClutchSetting
             findings.Add(Finding.Of(ClutchFindings.LittleTravelLeft, Severity.Warning).With("left", QuantityKind.Length, left));
         }
 
-        double wear = clutch.Faces * SlipTorqueRules.UnknownWearPerFaceM(clutch);
+        double wear = clutch.Faces * SlipTorqueRules.WearLimitPerFaceM(clutch);
         if (wear >= deflectionM)
         {
             findings.Add(Finding.Of(ClutchFindings.NoWearTravel, Severity.Warning)

@@ -10,6 +10,9 @@ internal static class SlipTorqueRules
     /// <summary>Strictest printed wear of one lining before it is replaced, 1/32 in.</summary>
     public const double StrictestWearM = 0.794e-3;
 
+    /// <summary>Printed thickness of a new lining, 1/8 in: nothing more can wear off a face.</summary>
+    public const double WholeLiningM = 3.175e-3;
+
     // Share of a measured torque that may be left when the faces get hot or damp in work.
     private const double CleanShare = 0.7;
 
@@ -17,7 +20,7 @@ internal static class SlipTorqueRules
     private const double SensitiveShare = 0.05;
     private const double RuleErrorM = 0.4e-3;
 
-    private static readonly Basis WearUnknown = Basis.CommonPractice("wear not known: up to 0.8 mm a lining, the strictest printed limit");
+    private static readonly Basis WearUnknown = Basis.CommonPractice("wear not known: up to a whole lining of 3.2 mm on every face");
     private static readonly Basis RadiusBasis = Basis.Given("clutch measures stated");
     private static readonly Basis NoMeasurement = Basis.FromMemory("spring length not known");
     private static readonly Basis LossInWork = Basis.FromMemory("loss of friction when hot or damp");
@@ -54,7 +57,7 @@ internal static class SlipTorqueRules
     public static Band DeflectionM(DiscClutch clutch, ClutchCondition condition)
     {
         Band set = clutch.SpringLength!.SiBand;
-        Band wear = condition.Wear?.SiBand ?? new Band(0, 0, clutch.Faces * UnknownWearPerFaceM(clutch));
+        Band wear = condition.Wear?.SiBand ?? new Band(0, 0, clutch.Faces * WholeLiningM);
         double free = clutch.Springs.FreeM;
         return new Band(
             Math.Max(0, free - set.High - wear.High),
@@ -297,7 +300,8 @@ internal static class SlipTorqueRules
         DiscClutchKernel.SlipTorqueNm(clutch.Faces, mu, force, radius, ref log);
     }
 
-    public static double UnknownWearPerFaceM(DiscClutch clutch) => clutch.WearLimitPerFace?.SiBand.High ?? StrictestWearM;
+    /// <summary>Wear of one lining up to which a setting must hold.</summary>
+    public static double WearLimitPerFaceM(DiscClutch clutch) => clutch.WearLimitPerFace?.SiBand.High ?? StrictestWearM;
 
     private static double Times(int faces, double friction, double clampN, double radiusM)
     {
@@ -327,7 +331,7 @@ internal static class SlipTorqueRules
         if (condition.Wear is null)
         {
             findings.Add(Finding.Of(ClutchFindings.WearNotKnown, Severity.Warning)
-                .With("assumed", QuantityKind.Length, UnknownWearPerFaceM(clutch)));
+                .With("assumed", QuantityKind.Length, WholeLiningM));
             return;
         }
 

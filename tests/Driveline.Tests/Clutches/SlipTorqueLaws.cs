@@ -92,6 +92,28 @@ public class SlipTorqueLaws
         Assert.True(torque.Breakaway.High >= torque.Running.High * 0.999999);
     }
 
+    [Property]
+    public void DroppingAFact_NeverNarrowsTheBand(Share which, Share facing, Share state, Share runIn, Share wear, Share disc)
+    {
+        SpringPack pack = disc.Value < 0.5 ? Build.NinePack() : SpringPack.Of(SoftDisc());
+        var clutch = DiscClutch.Of(Length.FromMillimeters(250), Length.FromMillimeters(175), 2, Facings.All[facing.Count(0, Facings.All.Count - 1)], pack)
+            .WithSpringLength(LengthBand.Exactly(Length.FromMeters(pack.FreeM - (0.75 * pack.TravelM)), Build.Stated));
+        ClutchCondition known = Build.Trusted((RunInState)runIn.Count(0, 2)).WithSurface((SurfaceState)state.Count(0, 6))
+            .WithWear(LengthBand.Exactly(Length.FromMillimeters(wear.Between(0, 6.35)), Build.Stated));
+        SlipTorque full = SlipTorque.Of(clutch, known);
+        SlipTorque less = which.Count(0, 4) switch
+        {
+            0 => SlipTorque.Of(clutch, known.WithSurface(SurfaceState.NotKnown)),
+            1 => SlipTorque.Of(clutch, known.WithRunIn(RunInState.NotKnown)),
+            2 => SlipTorque.Of(clutch, ClutchCondition.AsOf(known.Day).WithSurface(known.Surface).WithRunIn(known.RunIn)),
+            3 => SlipTorque.Of(clutch.WithFacing(Facings.NotKnown), known),
+            _ => SlipTorque.Of(DiscClutch.Of(Length.FromMillimeters(250), Length.FromMillimeters(175), 2, clutch.Facing, pack), known),
+        };
+        Assert.True(less.Running.SiBand.Low <= full.Running.SiBand.Low + 1e-9);
+        Assert.True(less.Running.SiBand.High >= full.Running.SiBand.High - 1e-9);
+        Assert.True(less.Breakaway.SiBand.High >= full.Breakaway.SiBand.High - 1e-9);
+    }
+
     internal static DiscSpring SoftDisc() => Din2093.Find('C', Length.FromMillimeters(100)).Spring;
 
     private static double Nm(double mu, double force, int faces, double innerM) =>

@@ -119,10 +119,13 @@ public class SlipTorqueTests
     [Fact]
     public void Of_WearNotKnown_LowersOnlyTheLowEnd()
     {
-        // hand: 2 faces × 0.794 mm = 1.588 mm of 5 mm: low 535.5 × (1 - 0.3176) = 365.4 N·m
+        // hand: 2 faces × 3.175 mm = 6.35 mm is more than the 5 mm of deflection: low 0; one face leaves 267.75 × (1 - 3.175/5) = 97.7 N·m
         ClutchCondition condition = ClutchCondition.AsOf(Build.Today).WithSurface(SurfaceState.Dry).WithRunIn(RunInState.RunIn);
         SlipTorque torque = SlipTorque.Of(Build.NineSprings(), condition);
-        Assert.Equal(365.4, torque.Running.Low.NewtonMeters, 0.05);
+        Assert.Equal(0, torque.Running.Low.NewtonMeters);
+        DiscClutch oneFace = DiscClutch.Of(Length.FromMillimeters(250), Length.FromMillimeters(175), 1, Build.Exact(0.35), Build.NinePack())
+            .WithSpringLength(LengthBand.Exactly(Length.FromMillimeters(45), Build.Stated));
+        Assert.Equal(97.7, SlipTorque.Of(oneFace, condition).Running.Low.NewtonMeters, 0.05);
         Assert.Equal(535.5, Build.Expected(torque.Running), 0.005);
         Assert.Contains(torque.Findings, f => f.Code == ClutchFindings.WearNotKnown);
     }
