@@ -13,7 +13,7 @@ public class SlipTorqueLaws
     {
         double f = mu.Between(0.05, 0.6);
         double n = force.Log(10, 1e5);
-        double k = factor.Between(0.2, 3);
+        double k = factor.Between(0.2, 2.5); // friction and breakaway stay below the permitted 2
         int count = faces.Count(1, 12);
         double inner = 0.12 * ratio.Between(0.2, 0.95);
         double one = Nm(f, n, 1, inner);
