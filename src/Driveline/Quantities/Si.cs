@@ -155,4 +155,35 @@ internal static class Si
     public static double MetersPerSecond(Speed value) => value.As(SpeedUnit.MeterPerSecond);
 
     public static double KilogramsPerSecond(MassFlow value) => value.As(MassFlowUnit.KilogramPerSecond);
+
+    public static double NewtonsPerMeter(ForcePerLength value) => value.Unit switch
+    {
+        ForcePerLengthUnit.NewtonPerMeter => value.Value,
+        ForcePerLengthUnit.NewtonPerMillimeter => value.Value * 1000,
+        ForcePerLengthUnit.PoundForcePerInch => value.Value * (PoundForce / Inch),
+        _ => value.As(ForcePerLengthUnit.NewtonPerMeter),
+    };
+
+    public static double Joules(Energy value) => (double)value.As(EnergyUnit.Joule);
+
+    public static double Kelvins(Temperature value) => value.Unit switch
+    {
+        TemperatureUnit.Kelvin => value.Value,
+        TemperatureUnit.DegreeCelsius => value.Value + 273.15,
+        TemperatureUnit.DegreeFahrenheit => (value.Value + 459.67) / 1.8,
+        _ => value.As(TemperatureUnit.Kelvin),
+    };
+
+    public static double KelvinsOf(TemperatureDelta value) => value.As(TemperatureDeltaUnit.Kelvin);
+
+    public static double WattsPerSquareMeter(HeatFlux value) => value.As(HeatFluxUnit.WattPerSquareMeter);
+
+    public static double WattsPerMeterKelvin(ThermalConductivity value) => value.As(ThermalConductivityUnit.WattPerMeterKelvin);
+
+    public static double WattsPerSquareMeterKelvin(HeatTransferCoefficient value) =>
+        value.As(HeatTransferCoefficientUnit.WattPerSquareMeterKelvin);
+
+    public static double KilogramsPerCubicMeter(Density value) => value.As(DensityUnit.KilogramPerCubicMeter);
+
+    public static double JoulesPerKilogramKelvin(SpecificEntropy value) => value.As(SpecificEntropyUnit.JoulePerKilogramKelvin);
 }
