@@ -1,0 +1,60 @@
+using Driveline.Provenance;
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.Pto;
+
+/// <summary>Shaft steels with textbook strengths, all remembered.</summary>
+public static class ShaftMaterials
+{
+    private static readonly Basis Remembered = Basis.FromMemory("textbook table of steel strengths");
+
+    /// <summary>1045, hot rolled: yield 310 MPa, tensile 565 MPa.</summary>
+    public static SteelGrade HotRolled1045 { get; } = new("1045 hot rolled", 310, 565, Remembered);
+
+    /// <summary>1045, cold drawn: yield 530 MPa, tensile 625 MPa.</summary>
+    public static SteelGrade ColdDrawn1045 { get; } = new("1045 cold drawn", 530, 625, Remembered);
+
+    /// <summary>4140, quenched and tempered at 650 °C: yield 655 MPa, tensile 758 MPa.</summary>
+    public static SteelGrade Tempered650C4140 { get; } = new("4140 quenched, tempered 650 °C", 655, 758, Remembered);
+
+    /// <summary>4140, quenched and tempered at 540 °C: yield 834 MPa, tensile 951 MPa.</summary>
+    public static SteelGrade Tempered540C4140 { get; } = new("4140 quenched, tempered 540 °C", 834, 951, Remembered);
+
+    /// <summary>4140, quenched and tempered at 425 °C: yield 1140 MPa, tensile 1250 MPa.</summary>
+    public static SteelGrade Tempered425C4140 { get; } = new("4140 quenched, tempered 425 °C", 1140, 1250, Remembered);
+
+    /// <summary>All of them, weakest first.</summary>
+    public static IReadOnlyList<SteelGrade> All { get; } =
+        Array.AsReadOnly([HotRolled1045, ColdDrawn1045, Tempered650C4140, Tempered540C4140, Tempered425C4140]);
+
+    /// <summary>
+    /// What the yield strength of an unknown shaft steel may be: from the weakest to the strongest steel held here,
+    /// 310 to 1140 MPa, expected 655 MPa.
+    /// </summary>
+    /// <remarks>A guess, marked as remembered: no yield or hardness of PTO stubs was found published.</remarks>
+    public static StressBand NotKnown { get; } = StressBand.Between(
+        Pressure.FromMegapascals(310),
+        Pressure.FromMegapascals(655),
+        Pressure.FromMegapascals(1140),
+        new BandBasis(
+            Basis.FromMemory("weakest shaft steel considered: 1045 hot rolled"),
+            Basis.FromMemory("guess: a quenched and highly tempered alloy steel"),
+            Basis.FromMemory("strongest shaft steel considered: 4140 tempered at 425 °C"),
+            BandEnd.Interval95,
+            BandEnd.Interval95));
+
+    /// <summary>The steel of that name, ignoring case.</summary>
+    /// <exception cref="ArgumentException">None is held by that name; the message lists what is held.</exception>
+    public static SteelGrade Of(string name) => TryOf(name, out SteelGrade? steel)
+        ? steel!
+        : throw new ArgumentException("Steel \"" + name + "\" is not held here; held: " + string.Join("; ", All) + ".", nameof(name));
+
+    /// <summary>The steel of that name, ignoring case; false when none is held.</summary>
+    public static bool TryOf(string? name, out SteelGrade? steel)
+    {
+        string wanted = name?.Trim() ?? string.Empty;
+        steel = All.FirstOrDefault(s => string.Equals(s.Name, wanted, StringComparison.OrdinalIgnoreCase));
+        return steel is not null;
+    }
+}

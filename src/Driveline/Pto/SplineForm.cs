@@ -1,0 +1,14 @@
+namespace Driveline.Pto;
+
+/// <summary>Flank form of a PTO stub's splines.</summary>
+public enum SplineForm
+{
+    /// <summary>Not known.</summary>
+    NotKnown = 0,
+
+    /// <summary>Straight-sided splines.</summary>
+    Straight,
+
+    /// <summary>Involute splines.</summary>
+    Involute,
+}
