@@ -72,7 +72,7 @@ public sealed partial class StrikeEstimate
             Finding finding = Finding.Of(LoadsFindings.StrikeRotorSpendsItself, Severity.Note);
             findings.Add(RotorEnergy is { } energy
                 ? finding.With("energy", QuantityKind.Energy, energy.SiBand.Expected)
-                : finding.With("energy", "—"));
+                : finding.With("energy", "how much is not known"));
             return;
         }
 

@@ -146,5 +146,13 @@ internal static class Si
 
     public static double Joules(Energy value) => (double)value.As(EnergyUnit.Joule);
 
-    public static double KilogramsPerSecond(MassFlow value) => value.As(MassFlowUnit.KilogramPerSecond);
+    public static double KilogramsPerSecond(MassFlow value) => value.Unit switch
+    {
+        MassFlowUnit.KilogramPerSecond => value.Value,
+        MassFlowUnit.TonnePerHour => value.Value / 3.6,
+        MassFlowUnit.KilogramPerHour => value.Value / 3600,
+        MassFlowUnit.PoundPerHour => value.Value * (Pound / 3600),
+        MassFlowUnit.ShortTonPerHour => value.Value * (2000 * Pound / 3600),
+        _ => value.As(MassFlowUnit.KilogramPerSecond),
+    };
 }
