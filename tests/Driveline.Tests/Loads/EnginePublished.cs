@@ -54,6 +54,18 @@ public class EnginePublished
         }
     }
 
+    [Theory]
+    [InlineData(0, 630, 1.167, "TS10: 540 setting")]
+    [InlineData(1, 687, 1.272, "TS11: 540 economy setting")]
+    [InlineData(2, 1170, 1.170, "TS12: 1000 setting")]
+    public void PtoOverSpeed_EachSetting_IsAsPrinted(int index, double perMinute, double ratio, string source)
+    {
+        PtoOverSpeed setting = PtoOverSpeed.All[index];
+        Close.Absolute(perMinute, setting.Highest.RevolutionsPerMinute, 1e-9, source);
+        Close.Absolute(ratio, setting.Ratio, 5e-4, source);
+        Assert.Equal(index == 1, setting.IsEconomy);
+    }
+
     // WE23: 38 %, 13 % and 0 % of 800 N·m at 1605.5 min⁻¹, PTO 540 min⁻¹: 594.6 N·m at most.
     [Fact]
     public void EngineTorqueReading_PublicLog_IsAsWorked()
