@@ -137,6 +137,15 @@ internal static class Si
         _ => value.As(MassMomentOfInertiaUnit.KilogramSquareMeter),
     };
 
+    public static double NewtonMetersPerRadian(RotationalStiffness value) => value.Unit switch
+    {
+        RotationalStiffnessUnit.NewtonMeterPerRadian => value.Value,
+        RotationalStiffnessUnit.NewtonMeterPerDegree => value.Value / Degree,
+        RotationalStiffnessUnit.PoundForceFeetPerRadian => value.Value * (PoundForce * Foot),
+        RotationalStiffnessUnit.PoundForceFootPerDegrees => value.Value * (PoundForce * Foot) / Degree,
+        _ => value.As(RotationalStiffnessUnit.NewtonMeterPerRadian),
+    };
+
     public static double Kilograms(Mass value) => value.Unit switch
     {
         MassUnit.Kilogram => value.Value,
@@ -153,8 +162,6 @@ internal static class Si
     };
 
     public static double MetersPerSecond(Speed value) => value.As(SpeedUnit.MeterPerSecond);
-
-    public static double KilogramsPerSecond(MassFlow value) => value.As(MassFlowUnit.KilogramPerSecond);
 
     public static double NewtonsPerMeter(ForcePerLength value) => value.Unit switch
     {
@@ -186,4 +193,14 @@ internal static class Si
     public static double KilogramsPerCubicMeter(Density value) => value.As(DensityUnit.KilogramPerCubicMeter);
 
     public static double JoulesPerKilogramKelvin(SpecificEntropy value) => value.As(SpecificEntropyUnit.JoulePerKilogramKelvin);
+
+    public static double KilogramsPerSecond(MassFlow value) => value.Unit switch
+    {
+        MassFlowUnit.KilogramPerSecond => value.Value,
+        MassFlowUnit.TonnePerHour => value.Value / 3.6,
+        MassFlowUnit.KilogramPerHour => value.Value / 3600,
+        MassFlowUnit.PoundPerHour => value.Value * (Pound / 3600),
+        MassFlowUnit.ShortTonPerHour => value.Value * (2000 * Pound / 3600),
+        _ => value.As(MassFlowUnit.KilogramPerSecond),
+    };
 }
