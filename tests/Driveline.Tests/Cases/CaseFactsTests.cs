@@ -83,7 +83,7 @@ public class CaseFactsTests
             {
               "shearBolt": {
                 "thread": "M10",
-                "shaftDiameter": "1.25 in"
+                "shaftDiameter": "31.75 mm"
               }
             },
             {

@@ -192,19 +192,27 @@ public partial class CaseReaderTests
 
     private static TorqueBand Exactly(double nm) => TorqueBand.Exactly(Torque.FromNewtonMeters(nm), Basis.Given("the case"));
 
-    /// <summary>The result, given in under a second in one of five tries: other work on the machine may slow a single one.</summary>
+    /// <summary>
+    /// The result, given in under a second in one of five tries: a second on the clock, or of this process's processor time,
+    /// since other work on the machine may hold up a single try.
+    /// </summary>
     internal static CaseReadResult Timed(Func<CaseReadResult> read)
     {
+        using var process = Process.GetCurrentProcess();
         for (int attempt = 1; ; attempt++)
         {
+            TimeSpan before = process.TotalProcessorTime;
             var clock = Stopwatch.StartNew();
             CaseReadResult result = read();
-            if (clock.ElapsedMilliseconds < 1000)
+            double clockMs = clock.Elapsed.TotalMilliseconds;
+            process.Refresh();
+            double processorMs = (process.TotalProcessorTime - before).TotalMilliseconds;
+            if (Math.Min(clockMs, processorMs) < 1000)
             {
                 return result;
             }
 
-            Assert.True(attempt < 5, FormattableString.Invariant($"took {clock.ElapsedMilliseconds} ms at the fifth try"));
+            Assert.True(attempt < 5, FormattableString.Invariant($"took {clockMs:F0} ms, {processorMs:F0} ms of processor time, at the fifth try"));
         }
     }
 }
