@@ -11,9 +11,9 @@ internal static class GradeText
         @"\b(?:GRADE|GR\.?|PROPERTY|CLASS|CL\.?|TYPE\s*1|BOLTS?|SCREWS?)|[\s\-_]",
         RegexOptions.CultureInvariant);
 
-    private static readonly Regex SaePrefix = new(@"^(?:SAE(?:J429[A-Z]?)?|J429[A-Z]?)(?=[\d.])", RegexOptions.CultureInvariant);
+    private static readonly Regex SaePrefix = new(@"^(?:SAE(?:J429[A-Z]?)?|J429[A-Z]?)(?=[0-9.])", RegexOptions.CultureInvariant);
 
-    private static readonly Regex IsoPrefix = new(@"^(?:(?:DIN)?(?:EN)?ISO|DINEN)?(?:8981|35061?)?(?=\d\d?\.|A\d)|^(?:DIN)?(?:EN)?ISO(?=[\d])", RegexOptions.CultureInvariant);
+    private static readonly Regex IsoPrefix = new(@"^(?:(?:DIN)?(?:EN)?ISO|DINEN)?(?:8981|35061?)?(?=[0-9][0-9]?\.|A[0-9])|^(?:DIN)?(?:EN)?ISO(?=[0-9])", RegexOptions.CultureInvariant);
 
     public static bool TryParse(string? text, out BoltGrade? grade, out string? problem)
     {

@@ -8,7 +8,7 @@ namespace Driveline.Fasteners;
 public sealed class Hardness : IEquatable<Hardness>
 {
     private static readonly Regex Reading = new(
-        @"^\s*(?:(?<s>HV|HBW|HBS|HB|BHN|HRB|HRBW|HRC)\s*:?\s*(?<v>\d+(?:[.,]\d+)?)|(?<v>\d+(?:[.,]\d+)?)\s*(?<s>HV|HBW|HBS|HB|BHN|HRB|HRBW|HRC)(?:\s*\d+)?)\s*$",
+        @"^\s*(?:(?<s>HV|HBW|HBS|HB|BHN|HRB|HRBW|HRC)\s*:?\s*(?<v>[0-9]+(?:[.,][0-9]+)?)|(?<v>[0-9]+(?:[.,][0-9]+)?)\s*(?<s>HV|HBW|HBS|HB|BHN|HRB|HRBW|HRC)(?:\s*[0-9]+)?)\s*$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
 
     private Hardness(HardnessScale scale, double value)

@@ -107,7 +107,7 @@ public static class HeadMarks
 
     private static void AddByText(List<HeadMarkCandidate> candidates, string text, ScrewThread thread)
     {
-        string withoutZero = Regex.Replace(text, @"^0(?=\d+\.\d$)", string.Empty, RegexOptions.CultureInvariant);
+        string withoutZero = Regex.Replace(text, @"^0(?=[0-9]+\.[0-9]$)", string.Empty, RegexOptions.CultureInvariant);
         foreach (HeadMarkData.TextRow row in HeadMarkData.Texts)
         {
             if (row.Text == withoutZero)
@@ -165,7 +165,7 @@ public static class HeadMarks
             findings.Add(Finding.Of(FastenerFindings.StainlessScattersWidely, Severity.Warning));
         }
 
-        if (candidates.Count > 0 && mark.Text is { } text && Regex.IsMatch(Compact(text), @"^0\d+\.\d$", RegexOptions.CultureInvariant))
+        if (candidates.Count > 0 && mark.Text is { } text && Regex.IsMatch(Compact(text), @"^0[0-9]+\.[0-9]$", RegexOptions.CultureInvariant))
         {
             findings.Add(Finding.Of(FastenerFindings.HeadLimitsTension, Severity.Note).With("mark", mark.ToString()));
         }

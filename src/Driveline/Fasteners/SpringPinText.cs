@@ -12,7 +12,7 @@ internal static class SpringPinText
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
 
     private static readonly Regex Size = new(
-        @"(?:(?<a>\d+)/(?<b>\d+)|(?<d>\d+(?:[.,]\d+)?))\s*(?<unit>mm|in\.?|inch|"")?(?:\s*[x×]\s*\d+(?:[.,/]\d+)?)?",
+        @"(?:(?<a>[0-9]+)/(?<b>[0-9]+)|(?<d>[0-9]+(?:[.,][0-9]+)?))\s*(?<unit>mm|in\.?|inch|"")?(?:\s*[x×]\s*[0-9]+(?:[.,/][0-9]+)?)?",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
 
     private static readonly Regex AusteniticWord = new(

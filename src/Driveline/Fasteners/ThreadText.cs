@@ -17,12 +17,12 @@ internal static class ThreadText
     private const double LargestPitchMm = 8;
 
     private static readonly Regex Metric = new(
-        @"^m\s*(?<d>\d+(?:[.,]\d+)?)\s*(?:mm)?\s*(?:(?<x>[x*-])\s*(?<p>\d+(?:[.,]\d+)?)?\s*(?:mm)?)?\s*(?:-\s*\d[eghEGH])?$",
+        @"^m\s*(?<d>[0-9]+(?:[.,][0-9]+)?)\s*(?:mm)?\s*(?:(?<x>[x*-])\s*(?<p>[0-9]+(?:[.,][0-9]+)?)?\s*(?:mm)?)?\s*(?:-\s*[0-9][eghEGH])?$",
         RegexOptions.CultureInvariant);
 
     private static readonly Regex Inch = new(
-        @"^(?:(?:#|no\.?|number)\s*(?<no>\d+)|(?<no>\d+)(?=-(?:24|32)\b)|(?<w>\d+)\s*[- ]\s*(?<a>\d+)/(?<b>\d+)|(?<a>\d+)/(?<b>\d+)|(?<dec>\d*[.,]\d+|\d+[.,]?))"
-        + @"\s*(?<unit>in\.?|inch|inches|"")?\s*(?:(?<x>[-x*])\s*(?<n>\d+)?)?\s*(?:tpi)?\s*(?<s>unr?c|unr?f|nc|nf|coarse|fine)?\s*(?:-?\s*[123]a)?$",
+        @"^(?:(?:#|no\.?|number)\s*(?<no>[0-9]+)|(?<no>[0-9]+)(?=-(?:24|32)\b)|(?<w>[0-9]+)\s*[- ]\s*(?<a>[0-9]+)/(?<b>[0-9]+)|(?<a>[0-9]+)/(?<b>[0-9]+)|(?<dec>[0-9]*[.,][0-9]+|[0-9]+[.,]?))"
+        + @"\s*(?<unit>in\.?|inch|inches|"")?\s*(?:(?<x>[-x*])\s*(?<n>[0-9]+)?)?\s*(?:tpi)?\s*(?<s>unr?c|unr?f|nc|nf|coarse|fine)?\s*(?:-?\s*[123]a)?$",
         RegexOptions.CultureInvariant);
 
     public static bool TryParse(string? text, out ScrewThread? thread, out string? problem)

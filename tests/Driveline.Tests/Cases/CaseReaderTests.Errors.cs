@@ -94,7 +94,7 @@ public partial class CaseReaderTests
     [Theory]
     [InlineData("shearBolt.thread", "M10 x", "M10 x")]
     [InlineData("shearBolt.thread", "M\u0663", "M\u0663")]
-    [InlineData("shearBolt.grade", "SAE 10", "\"SAE 10\" is not in the SAE J429 data held here; held: 1, 2")]
+    [InlineData("shearBolt.grade", "SAE 10", "Grade \"10\" is not in the SAE J429 data held here; held: 1, 2")]
     [InlineData("shearBolt.grade", "SAE 101", "held here")]
     [InlineData("shearBolt.grade", "rod oak", "not a rod material held here; held: ")]
     [InlineData("shearBolt.grade", "rod SAE 101", "may be SAE 1010")]
