@@ -5,16 +5,18 @@ namespace Driveline.Cli;
 /// <summary>The demo cases built into the tool.</summary>
 internal static class EmbeddedCases
 {
+    // The case in which all is well comes first: it shows what an answer looks like.
+    private const string First = "thornbeck-bolt-right";
     private const string Prefix = "cases/";
     private const string Ending = ".case.json";
 
-    /// <summary>Their names in order.</summary>
+    /// <summary>Their names, the one in which all is well first, then in order.</summary>
     public static IReadOnlyList<string> Names { get; } =
     [
         .. typeof(EmbeddedCases).Assembly.GetManifestResourceNames()
             .Where(n => n.StartsWith(Prefix, StringComparison.Ordinal))
             .Select(n => NameOf(n[Prefix.Length..]))
-            .Order(StringComparer.Ordinal),
+            .OrderBy(n => n != First).ThenBy(n => n, StringComparer.Ordinal),
     ];
 
     /// <summary>One of them with its verdict.</summary>

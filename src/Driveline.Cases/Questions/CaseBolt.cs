@@ -16,6 +16,7 @@ internal static class CaseBolt
 
     public static ProtectiveDevice Device(ShearBoltFacts facts)
     {
+        RefuseContradictingMarks(facts);
         string name = facts.Name ?? UsualName;
         ShearBolt? bolt = BoltOf(facts);
         ShearBoltJoint? joint = bolt is null ? null : JointOf(facts, bolt);
@@ -38,6 +39,23 @@ internal static class CaseBolt
         {
             errors.Add(CaseChain.Contradiction("specified.shearBolt", contradiction));
             return null;
+        }
+    }
+
+    // Marks that belong to another grade leave open which bolt it is: neither may be believed silently.
+    private static void RefuseContradictingMarks(ShearBoltFacts facts)
+    {
+        if (facts.HeadMarks is not { } marks || facts.ParsedThread is not { } thread || facts.ParsedGrade is not { } grade)
+        {
+            return;
+        }
+
+        IReadOnlyList<HeadMarkCandidate> candidates = HeadMarks.Identify(marks, thread).Candidates;
+        if (candidates.Count > 0 && !candidates.Any(c => c.Grade?.Equals(grade) ?? false))
+        {
+            throw new ArgumentException(
+                "The head marks \"" + marks + "\" do not belong to " + grade.Designation + "; they may be " + string.Join(", ", candidates.Select(c => c.Name).Distinct())
+                + ". Believe the bolt, not the box, and state the grade that is there.", nameof(facts));
         }
     }
 

@@ -44,7 +44,9 @@ public sealed class CaseQuestion
                     .WithWork(Work(file, machine))
                     .WithEngagement(EngagementOf(file))
                     .WithTripsInNormalWork(IsSeenToTrip(file))
-                    .WithSpecified(CaseBolt.Specified(file, chain, errors)),
+                    .WithSpecified(CaseBolt.Specified(file, chain, errors))
+                    .WithPeaksPerHour(file.Work?.PeaksPerHour)
+                    .WithNotes(CaseNotes.Of(file)),
                 errors);
         }
         catch (ArgumentException contradiction)

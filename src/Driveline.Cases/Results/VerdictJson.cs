@@ -58,6 +58,13 @@ public static class VerdictJson
         }
 
         json.WriteEndArray();
+        json.WriteStartArray("gradeSteps");
+        foreach (NeighbourGrade neighbour in verdict.NeighbourGrades)
+        {
+            WriteNeighbour(json, neighbour);
+        }
+
+        json.WriteEndArray();
         FindingJson.WriteAll(json, "findings", verdict.Findings, texts, units);
         WriteMeasurements(json, verdict, texts);
         json.WriteStartArray("cautions");
@@ -127,7 +134,21 @@ public static class VerdictJson
         JsonNumbers.Band(json, "tripTorqueNm", check.TripAtPto);
         JsonNumbers.Band(json, "runningTorqueNm", AtPto(verdict, check.Device, check.Device.Running));
         JsonNumbers.Number(json, "margin", check.Margin);
+        JsonNumbers.Number(json, "fatigueHoursAtLeast", check.Fatigue?.Hours is { } hours && !double.IsInfinity(hours) ? hours : null);
         json.WriteString("afterTrip", check.Device.AfterTrip.ToString());
+        json.WriteEndObject();
+    }
+
+    private static void WriteNeighbour(Utf8JsonWriter json, NeighbourGrade neighbour)
+    {
+        json.WriteStartObject();
+        json.WriteString("grade", neighbour.Grade);
+        json.WriteBoolean("isStronger", neighbour.IsStronger);
+        JsonNumbers.Band(json, "tripTorqueNm", neighbour.Trip);
+        JsonNumbers.Number(json, "workMargin", neighbour.Verdict.WorkMargin);
+        JsonNumbers.Number(json, "guardMargin", neighbour.Verdict.GuardMargin);
+        json.WriteString("guards", neighbour.Verdict.Guards.ToString());
+        json.WriteString("quiet", neighbour.Verdict.Quiet.ToString());
         json.WriteEndObject();
     }
 

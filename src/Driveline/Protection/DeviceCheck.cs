@@ -1,5 +1,7 @@
 using Driveline.Chains;
 using Driveline.Quantities;
+using Driveline.ShearBolts;
+using UnitsNet;
 
 namespace Driveline.Protection;
 
@@ -7,14 +9,16 @@ namespace Driveline.Protection;
 public sealed class DeviceCheck
 {
     private readonly DrivelineChain chain;
+    private readonly double? peaksPerHour;
 
-    internal DeviceCheck(DrivelineChain chain, int index, ProtectiveDevice device, Answer quiet, Band? work)
+    internal DeviceCheck(DrivelineChain chain, int index, ProtectiveDevice device, Answer quiet, Band? work, double? peaksPerHour)
     {
         this.chain = chain;
         Index = index;
         Device = device;
         Quiet = quiet;
         Work = work;
+        this.peaksPerHour = peaksPerHour;
     }
 
     /// <summary>The device.</summary>
@@ -29,6 +33,14 @@ public sealed class DeviceCheck
 
     /// <summary>The torque at which it acts after standing, referred to the PTO in the proportions of normal work; null when not known.</summary>
     public TorqueBand? TripAtPto => Device.Breakaway is { } trip ? chain.ReferToPto(Device, trip) : null;
+
+    /// <summary>
+    /// How long a shear bolt lasts at least under the highest work peaks at the stated rate; null for another device, an unbounded
+    /// work peak, or a rate that is not known.
+    /// </summary>
+    public BoltFatigue? Fatigue => Device is ShearBoltDevice bolt && Work is { IsBounded: true } work && peaksPerHour is { } rate
+        ? BoltFatigue.LowerBoundLife(bolt.BreakTorque.Joint, Torque.FromNewtonMeters(work.High), rate)
+        : null;
 
     internal int Index { get; }
 

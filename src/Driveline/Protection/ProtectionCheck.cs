@@ -45,7 +45,7 @@ public static class ProtectionCheck
             else if (nodes[k].Device is { } asDevice)
             {
                 Band? work = question.Work is { } peak ? nodes[k].FromPto(peak.Torque.SiBand) : null;
-                devices[device++] = new DeviceCheck(question.Chain, k, asDevice, Quiet(asDevice, work, question, deviceCount, policy), work);
+                devices[device++] = new DeviceCheck(question.Chain, k, asDevice, Quiet(asDevice, work, question, deviceCount, policy), work, question.PeaksPerHour);
             }
         }
 

@@ -78,6 +78,9 @@ public static class ProtectionFindings
     /// <summary>What the manual specifies is not known.</summary>
     public const string SpecifiedNotKnown = "specifiedNotKnown";
 
+    /// <summary>Repeated work peaks may tire the bolt after a number of hours.</summary>
+    public const string BoltMayTire = "boltMayTire";
+
     /// <summary>The trip torque of this device scatters widely; a better-bounded grade would scatter less.</summary>
     public const string TripScattersWidely = "tripScattersWidely";
 }

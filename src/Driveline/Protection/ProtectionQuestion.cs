@@ -1,4 +1,5 @@
 using Driveline.Chains;
+using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Quantities;
 
@@ -19,6 +20,8 @@ public sealed class ProtectionQuestion
         Engagement = other.Engagement;
         TripsInNormalWork = other.TripsInNormalWork;
         Specified = other.Specified;
+        PeaksPerHour = other.PeaksPerHour;
+        Notes = other.Notes;
     }
 
     /// <summary>The driveline.</summary>
@@ -42,6 +45,12 @@ public sealed class ProtectionQuestion
     /// <summary>The device the machine's manual specifies for the place of the first device of the chain; null when not known.</summary>
     public ProtectiveDevice? Specified { get; private init; }
 
+    /// <summary>How often a work peak comes, per hour; null when not known.</summary>
+    public double? PeaksPerHour { get; private init; }
+
+    /// <summary>What else was found while the question was put together, such as a steep joint; shown with the verdict.</summary>
+    public IReadOnlyList<Finding> Notes { get; private init; } = [];
+
     /// <summary>A question about a chain of which nothing else is known yet.</summary>
     public static ProtectionQuestion About(DrivelineChain chain) => new(Guard.NotNull(chain, nameof(chain)));
 
@@ -63,6 +72,16 @@ public sealed class ProtectionQuestion
 
     /// <summary>The same question with an observation whether the device acts in normal work.</summary>
     public ProtectionQuestion WithTripsInNormalWork(bool observed) => new(this) { TripsInNormalWork = observed };
+
+    /// <summary>The same question with the rate of work peaks, per hour; 0 or more, null when not known.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The rate is negative or not finite.</exception>
+    public ProtectionQuestion WithPeaksPerHour(double? peaksPerHour) => new(this)
+    {
+        PeaksPerHour = peaksPerHour is { } rate ? Guard.NotNegative(rate, "Peaks per hour", "1/h", nameof(peaksPerHour)) : null,
+    };
+
+    /// <summary>The same question with findings to show beside the verdict.</summary>
+    public ProtectionQuestion WithNotes(IReadOnlyList<Finding> notes) => new(this) { Notes = [.. Guard.NotNull(notes, nameof(notes))] };
 
     /// <summary>The same question with the device the manual specifies.</summary>
     public ProtectionQuestion WithSpecified(ProtectiveDevice? specified) => new(this) { Specified = specified };

@@ -153,6 +153,9 @@ public sealed class ProtectionVerdict
     /// <summary>What to measure or look up next, most useful first; empty when nothing is in doubt.</summary>
     public IReadOnlyList<Measurement> MeasureNext => NextMeasurements.Of(this);
 
+    /// <summary>What a bolt one grade weaker or stronger in the same hole would do; empty when the bolt has no such neighbours.</summary>
+    public IReadOnlyList<NeighbourGrade> NeighbourGrades => NeighbourGrade.Of(this);
+
     /// <summary>Codes of the cautions that go with this result.</summary>
     public IReadOnlyList<string> Cautions { get; } = VerdictCautions.Always;
 

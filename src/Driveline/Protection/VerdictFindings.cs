@@ -8,6 +8,10 @@ internal static class VerdictFindings
     // A trip band wider than this ratio of high to low is worth a word: grade 2 and 4.6 scatter about 2, grade 5 and 8.8 about 1.5.
     private const double WideScatter = 1.7;
 
+    // A bolt that may tire within a season's work is a cause of breaks; beyond some years nobody needs to be told.
+    private const double ShortLifeHours = 100;
+    private const double LongLifeHours = 2000;
+
     public static IReadOnlyList<Finding> Of(ProtectionVerdict verdict)
     {
         var findings = new List<Finding>();
@@ -23,6 +27,7 @@ internal static class VerdictFindings
         foreach (DeviceCheck check in verdict.Devices)
         {
             findings.AddRange(check.Device.Findings);
+            AddFatigue(check, findings);
             if (check.Device.Breakaway is { IsBounded: true } trip && trip.SiBand.Low > 0 && trip.SiBand.High / trip.SiBand.Low > WideScatter)
             {
                 findings.Add(Finding.Of(ProtectionFindings.TripScattersWidely, Severity.Note)
@@ -32,7 +37,24 @@ internal static class VerdictFindings
         }
 
         AddFitted(verdict, findings);
+        findings.AddRange(verdict.Question.Notes);
         return [.. findings.GroupBy(Key).Select(g => g.First()).OrderBy(f => f.Severity)];
+    }
+
+    private static void AddFatigue(DeviceCheck check, List<Finding> findings)
+    {
+        if (check.Fatigue is not { } fatigue)
+        {
+            return;
+        }
+
+        findings.AddRange(fatigue.Findings);
+        if (fatigue.Hours is { } hours && hours < LongLifeHours)
+        {
+            findings.Add(Finding.Of(ProtectionFindings.BoltMayTire, hours < ShortLifeHours ? Severity.Warning : Severity.Note)
+                .With("name", check.Device.Name)
+                .With("hours", QuantityKind.Number, hours));
+        }
     }
 
     private static void AddFitted(ProtectionVerdict verdict, List<Finding> findings)
