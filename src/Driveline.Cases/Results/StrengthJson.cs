@@ -7,6 +7,7 @@ using Driveline.ShearBolts;
 namespace Driveline.Cases.Results;
 
 /// <summary>Writes what a bolt of a grade carries as one JSON object. Areas in mm², loads in N.</summary>
+/// <remarks>Loads are stress times area, not rounded; under "published" stand the printed cells, else the loads by the standard's rounding.</remarks>
 public static class StrengthJson
 {
     /// <summary>Writes the strength to a stream, indented; the stream stays open.</summary>
@@ -29,7 +30,7 @@ public static class StrengthJson
         json.WriteNumber("stressAreaMm2", thread.StressArea.SquareMillimeters);
         json.WriteNumber("rootAreaMm2", thread.RootArea.SquareMillimeters);
         json.WriteNumber("shankAreaMm2", thread.ShankArea.SquareMillimeters);
-        JsonNumbers.Number(json, "proofLoadN", strength.ProofLoad?.Newtons);
+        JsonNumbers.Number(json, "proofLoadN", strength.Strength.ProofStress?.Pascals * thread.StressArea.SquareMeters);
         JsonNumbers.Band(json, "tensileLoadN", strength.TensileLoad);
         json.WriteStartObject("shearLoadPerPlaneN");
         JsonNumbers.Band(json, "shank", shank);
