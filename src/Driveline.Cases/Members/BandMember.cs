@@ -94,7 +94,7 @@ internal sealed class BandMember : Member
         foreach (string end in Ends)
         {
             writer.WriteStartObject(end);
-            quantity.WriteSchema(writer);
+            quantity.WriteSchema(writer, end == Ends[0] ? string.Empty : Unbounded);
             writer.WriteEndObject();
         }
 

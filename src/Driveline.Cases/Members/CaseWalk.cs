@@ -40,7 +40,7 @@ internal sealed class CaseWalk
             found.Add(new Found(
                 CaseErrorKind.TooMany,
                 string.Empty,
-                utf8.Length,
+                offset,
                 FormattableString.Invariant($"There are more errors; the first {MostErrors} are listed."),
                 null,
                 null,

@@ -75,7 +75,10 @@ internal sealed class QuantityValue
     }
 
     /// <summary>A text with a number and a unit in it; its range stands in words, since a schema cannot convert units.</summary>
-    public void WriteSchema(Utf8JsonWriter writer)
+    public void WriteSchema(Utf8JsonWriter writer) => WriteSchema(writer, string.Empty);
+
+    /// <summary>The same, with another text that may stand for the quantity.</summary>
+    public void WriteSchema(Utf8JsonWriter writer, string orText)
     {
         if (IsNumber)
         {
@@ -89,7 +92,7 @@ internal sealed class QuantityValue
         }
 
         writer.WriteString("type", "string");
-        writer.WriteString("pattern", "[0-9½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞⅒].*[^0-9., ]");
+        writer.WriteString("pattern", (orText.Length > 0 ? "^" + orText + "$|" : string.Empty) + "[0-9½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞⅒].*[^0-9., ]");
         writer.WriteNumber("maxLength", QuantityText.LongestText);
     }
 }

@@ -81,7 +81,7 @@ public sealed class PtoType
                 .With("type", QuantityKind.Count, Number)
                 .With("power", QuantityKind.Power, watts)
                 .With("lowest", QuantityKind.Power, lowest.PowerW)
-                .With("source", lowest.Basis.ToString()));
+                .With("source", lowest.Basis.Document));
         }
 
         return findings;

@@ -35,7 +35,7 @@ public sealed class TorsionCapacity
     /// <param name="section">A solid, hollow or splined section.</param>
     /// <param name="yield">Tensile yield strength σ_y.</param>
     /// <exception cref="ArgumentException">The section is a profile whose strength must be given as a damage torque.</exception>
-    /// <example>Solid 30 mm, σ_y 310 MPa exactly: 948.9 N·m at first yield, 1265 N·m fully plastic.</example>
+    /// <example>Solid 30 mm, σ_y 310 MPa exactly: 948.8 N·m at first yield, 1265 N·m fully plastic.</example>
     public static TorsionCapacity Of(ShaftSection section, StressBand yield)
     {
         Guard.NotNull(section, nameof(section));

@@ -137,6 +137,15 @@ internal static class Si
         _ => value.As(MassMomentOfInertiaUnit.KilogramSquareMeter),
     };
 
+    public static double NewtonMetersPerRadian(RotationalStiffness value) => value.Unit switch
+    {
+        RotationalStiffnessUnit.NewtonMeterPerRadian => value.Value,
+        RotationalStiffnessUnit.NewtonMeterPerDegree => value.Value / Degree,
+        RotationalStiffnessUnit.PoundForceFeetPerRadian => value.Value * (PoundForce * Foot),
+        RotationalStiffnessUnit.PoundForceFootPerDegrees => value.Value * (PoundForce * Foot) / Degree,
+        _ => value.As(RotationalStiffnessUnit.NewtonMeterPerRadian),
+    };
+
     public static double Kilograms(Mass value) => value.Unit switch
     {
         MassUnit.Kilogram => value.Value,
@@ -154,5 +163,44 @@ internal static class Si
 
     public static double MetersPerSecond(Speed value) => value.As(SpeedUnit.MeterPerSecond);
 
-    public static double KilogramsPerSecond(MassFlow value) => value.As(MassFlowUnit.KilogramPerSecond);
+    public static double NewtonsPerMeter(ForcePerLength value) => value.Unit switch
+    {
+        ForcePerLengthUnit.NewtonPerMeter => value.Value,
+        ForcePerLengthUnit.NewtonPerMillimeter => value.Value * 1000,
+        ForcePerLengthUnit.PoundForcePerInch => value.Value * (PoundForce / Inch),
+        _ => value.As(ForcePerLengthUnit.NewtonPerMeter),
+    };
+
+    public static double Joules(Energy value) => (double)value.As(EnergyUnit.Joule);
+
+    public static double Kelvins(Temperature value) => value.Unit switch
+    {
+        TemperatureUnit.Kelvin => value.Value,
+        TemperatureUnit.DegreeCelsius => value.Value + 273.15,
+        TemperatureUnit.DegreeFahrenheit => (value.Value + 459.67) / 1.8,
+        _ => value.As(TemperatureUnit.Kelvin),
+    };
+
+    public static double KelvinsOf(TemperatureDelta value) => value.As(TemperatureDeltaUnit.Kelvin);
+
+    public static double WattsPerSquareMeter(HeatFlux value) => value.As(HeatFluxUnit.WattPerSquareMeter);
+
+    public static double WattsPerMeterKelvin(ThermalConductivity value) => value.As(ThermalConductivityUnit.WattPerMeterKelvin);
+
+    public static double WattsPerSquareMeterKelvin(HeatTransferCoefficient value) =>
+        value.As(HeatTransferCoefficientUnit.WattPerSquareMeterKelvin);
+
+    public static double KilogramsPerCubicMeter(Density value) => value.As(DensityUnit.KilogramPerCubicMeter);
+
+    public static double JoulesPerKilogramKelvin(SpecificEntropy value) => value.As(SpecificEntropyUnit.JoulePerKilogramKelvin);
+
+    public static double KilogramsPerSecond(MassFlow value) => value.Unit switch
+    {
+        MassFlowUnit.KilogramPerSecond => value.Value,
+        MassFlowUnit.TonnePerHour => value.Value / 3.6,
+        MassFlowUnit.KilogramPerHour => value.Value / 3600,
+        MassFlowUnit.PoundPerHour => value.Value * (Pound / 3600),
+        MassFlowUnit.ShortTonPerHour => value.Value * (2000 * Pound / 3600),
+        _ => value.As(MassFlowUnit.KilogramPerSecond),
+    };
 }

@@ -76,16 +76,12 @@ public sealed class BreakTorque
     }
 
     /// <summary>The lines of the calculation: the low end, then the expected value, then the high end, as far as each is known.</summary>
+    /// <remarks>The low end closes with the bent bolt when a gap is told; the high end with the faces' and the hub's drag when they are measured.</remarks>
     public IReadOnlyList<CalculationLine> Sheet()
     {
         var steps = StepList.New();
         Band free = Predict(ref steps);
-        if (Joint.HubFriction is not null && !double.IsPositiveInfinity(free.High + HubDragNm()))
-        {
-            steps.Add(ShearBoltSteps.Friction, HubDragNm());
-            steps.Add(ShearBoltSteps.Torque, free.High + HubDragNm());
-        }
-
+        AddFriction(free.High, HubDragNm(), ref steps);
         return steps.Lines;
     }
 
@@ -111,6 +107,19 @@ public sealed class BreakTorque
             Basis.Weakest(basis.High, friction.Basis.High),
             basis.LowEnd,
             basis.HighEnd < friction.Basis.HighEnd ? basis.HighEnd : friction.Basis.HighEnd);
+
+    private static double AddFriction<S>(double nm, double frictionNm, ref S log)
+        where S : struct, ISteps
+    {
+        double sum = nm + frictionNm;
+        if (frictionNm > 0 && !double.IsPositiveInfinity(sum))
+        {
+            log.Add(ShearBoltSteps.Friction, frictionNm);
+            log.Add(ShearBoltSteps.Dragging, sum);
+        }
+
+        return sum;
+    }
 
     private double HubDragNm()
     {
@@ -143,26 +152,15 @@ public sealed class BreakTorque
         double all = Joint.Bolts * Joint.PlanesPerBolt;
         double one = shared ? all : Joint.PlanesPerBolt;
         double low = End(one, plane.Low, ref log);
-        double expected = End((one + all) / 2, plane.Expected, ref log);
-        double high = End(all, plane.High, ref log);
         if (Joint.StandOffM > 0)
         {
-            double factor = StandOff.Factor(
+            low *= StandOff.Factor(
                 Joint.StandOffM, plane.Low.DiameterM, plane.Low.Ratio, ShearRatios.YieldToTensile(Joint.Bolt.Material.ShearClass), ref log);
-            low *= factor;
-            log.Add(ShearBoltSteps.Torque, low);
+            log.Add(ShearBoltSteps.Bent, low);
         }
 
-        if (Joint.FlangeFriction is { } friction)
-        {
-            high += friction.SiBand.High;
-            if (!double.IsPositiveInfinity(high))
-            {
-                log.Add(ShearBoltSteps.Friction, friction.SiBand.High);
-                log.Add(ShearBoltSteps.Torque, high);
-            }
-        }
-
+        double expected = End((one + all) / 2, plane.Expected, ref log);
+        double high = AddFriction(End(all, plane.High, ref log), Joint.FlangeFriction?.SiBand.High ?? 0, ref log);
         return new Band(low, expected, high);
     }
 

@@ -112,11 +112,15 @@ internal static class JointFindings
 
     private static void AddYokeAndShaft(List<Finding> findings, ShearBoltJoint joint, TorqueBand freeTorque)
     {
-        if (HoleBearing.TryOf(joint, out HoleBearing? bearing) && bearing!.Torque.SiBand.Low < freeTorque.SiBand.High)
+        if (HoleBearing.TryOf(joint, out HoleBearing? bearing))
         {
-            findings.Add(Finding.Of(ShearBoltFindings.HolesOvalFirst, Severity.Warning)
-                .With("oval", QuantityKind.Torque, bearing.Torque.SiBand.Low)
-                .With("high", QuantityKind.Torque, freeTorque.SiBand.High));
+            double oval = Math.Min(bearing!.Torque.SiBand.Low, bearing.InShaft?.SiBand.Low ?? double.PositiveInfinity);
+            if (oval < freeTorque.SiBand.High)
+            {
+                findings.Add(Finding.Of(ShearBoltFindings.HolesOvalFirst, Severity.Warning)
+                    .With("oval", QuantityKind.Torque, oval)
+                    .With("high", QuantityKind.Torque, freeTorque.SiBand.High));
+            }
         }
 
         if (joint.Layout != JointLayout.ThroughShaft)

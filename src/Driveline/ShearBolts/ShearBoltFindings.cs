@@ -36,7 +36,7 @@ public static class ShearBoltFindings
     /// <summary>A gap between the faces bends the bolt.</summary>
     public const string StandOffBendsBolt = "standOffBendsBolt";
 
-    /// <summary>The holes of the yoke oval before the bolt shears.</summary>
+    /// <summary>The holes of yoke or shaft may oval before the bolt shears.</summary>
     public const string HolesOvalFirst = "holesOvalBeforeBoltShears";
 
     /// <summary>The hole for the bolt weakens its own shaft.</summary>

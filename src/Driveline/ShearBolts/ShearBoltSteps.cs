@@ -23,6 +23,10 @@ internal static class ShearBoltSteps
 
     public static readonly CalculationStep Torque = new("breakTorque", "T", "m · A · τ · r", "N·m", "equilibrium");
 
+    public static readonly CalculationStep Bent = new("breakTorqueBent", "T_c", "k_c · T", "N·m", "bolt bent by the gap");
+
+    public static readonly CalculationStep Dragging = new("breakTorqueWithFriction", "T_max", "T + T_f", "N·m", "drag beside the bolts");
+
     public static readonly CalculationStep Friction = new("frictionTorque", "T_f", "hub and flange drag, high end only", "N·m", "as stated");
 
     public static readonly CalculationStep Diameter = new("pinDiameter", "d", "√(4 · T / (π · m · τ · r))", "m", "equilibrium, solved for d");

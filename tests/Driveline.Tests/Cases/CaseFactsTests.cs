@@ -1,3 +1,4 @@
+using Driveline.ShearBolts;
 using Driveline.Cases;
 using Driveline.Cases.Members;
 using Driveline.Provenance;
@@ -16,7 +17,7 @@ public class CaseFactsTests
         Assert.Throws<ArgumentOutOfRangeException>(() => TractorFacts.Empty.WithPtoType(5));
         Assert.Throws<ArgumentOutOfRangeException>(() => CaseFile.Empty.WithTitle(""));
         Assert.Throws<ArgumentOutOfRangeException>(() => CaseFile.Empty.WithDate(new DateTime(2026, 1, 1, 12, 0, 0)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => ShearBoltFacts.Empty.WithHub((HubFreedom)99));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ShearBoltFacts.Empty.WithHub((HubState)99));
         Assert.Throws<ArgumentOutOfRangeException>(() => WorkFacts.Empty.WithPeaksPerHour(double.NaN));
         Assert.Throws<ArgumentOutOfRangeException>(() => DrivelineElement.Named(ElementKind.NotKnown, "x"));
         Assert.Throws<ArgumentOutOfRangeException>(() => DrivelineElement.Named(ElementKind.Branch, "x"));
@@ -39,7 +40,7 @@ public class CaseFactsTests
         TractorFacts tractor = TractorFacts.Empty.WithPtoType(1);
         Assert.False(tractor.IsEmpty);
         Assert.Equal(TractorFacts.Empty, tractor.WithPtoType(null));
-        Assert.Equal(ShearBoltFacts.Empty, ShearBoltFacts.Empty.WithHub(HubFreedom.Free).WithHub(HubFreedom.NotKnown));
+        Assert.Equal(ShearBoltFacts.Empty, ShearBoltFacts.Empty.WithHub(HubState.Free).WithHub(HubState.NotKnown));
         Assert.Equal(CaseFile.Empty, CaseFile.Empty.WithTractor(TractorFacts.Empty).WithDriveline([]));
     }
 
@@ -82,7 +83,7 @@ public class CaseFactsTests
             {
               "shearBolt": {
                 "thread": "M10",
-                "shaftDiameter": "1.25 in"
+                "shaftDiameter": "31.75 mm"
               }
             },
             {

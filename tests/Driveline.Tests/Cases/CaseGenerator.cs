@@ -1,3 +1,5 @@
+using Driveline.ShearBolts;
+using Driveline.Loads;
 using Driveline.Cases;
 using Driveline.Provenance;
 using Driveline.Quantities;
@@ -27,7 +29,7 @@ internal static class CaseGenerator
             .WithStubYieldStrength(Maybe(r, Stresses))
             .WithPtoClutch(PtoClutchFacts.Empty.WithKind(Choice<PtoClutchKind>(r)).WithCapacity(Maybe(r, Torques))))
         .WithImplement(ImplementFacts.Empty
-            .WithKind(Choice<ImplementKind>(r))
+            .WithKind(Choice<MachineKind>(r))
             .WithWidth(Value(r, x => Length.FromFeet(Spread(x, 1, 90))))
             .WithWorkSpeed(Value(r, x => Speed.FromMilesPerHour(Spread(x, 0.1, 30))))
             .WithMassFlow(Value(r, x => MassFlow.FromTonnesPerHour(Spread(x, 1, 900)))))
@@ -35,7 +37,7 @@ internal static class CaseGenerator
         .WithSpecified(SpecifiedFacts.Empty.WithShearBolt(SpecifiedBoltFacts.Empty
             .WithThread(Maybe(r, x => Pick(x, "M10", "1/2-13 UNC")))
             .WithHardness(Maybe(r, x => Pick(x, "HRC 28", "HV 220")))
-            .WithPlaneThrough(Choice<BoltPlane>(r))))
+            .WithPlaneThrough(Choice<PlaneThrough>(r))))
         .WithWork(WorkFacts.Empty
             .WithSteadyPeak(Maybe(r, Torques))
             .WithMeanPower(Maybe(r, x => PowerBand.Exactly(Power.FromMechanicalHorsepower(Spread(x, 1, 900)), Given)))
@@ -75,13 +77,13 @@ internal static class CaseGenerator
         .WithThread(Maybe(r, x => Pick(x, "1/2-13 UNC", "M10", "M10x1.25", "3/8 in")))
         .WithGrade(Maybe(r, x => Pick(x, "unmarked", "rod SAE 1018")))
         .WithHeadMarks(Maybe(r, Text))
-        .WithLayout(Choice<BoltLayout>(r))
+        .WithLayout(Choice<JointLayout>(r))
         .WithShaftDiameter(Value(r, x => Length.FromInches(Spread(x, 0.25, 7))))
         .WithBolts(Value(r, x => x.Next(1, 25)))
-        .WithPlaneThrough(Choice<BoltPlane>(r))
-        .WithHub(Choice<HubFreedom>(r))
+        .WithPlaneThrough(Choice<PlaneThrough>(r))
+        .WithHub(Choice<HubState>(r))
         .WithHubFriction(Maybe(r, Torques))
-        .WithHoleFit(Choice<HoleWear>(r))
+        .WithHoleFit(Choice<HoleFit>(r))
         .WithStandOff(Value(r, x => Length.FromMillimeters(Spread(x, 0.01, 99))))
         .WithLastTrip(Value(r, x => new DateTime(1990, 1, 1).AddDays(x.Next(5000))));
 

@@ -1,3 +1,5 @@
+using Driveline.ShearBolts;
+using Driveline.Loads;
 using System.Diagnostics;
 using System.Text;
 using Driveline.Cases;
@@ -21,7 +23,7 @@ public partial class CaseReaderTests
         Assert.Equal(540, c.Tractor.PtoSpeed!.Value.RevolutionsPerMinute, 6);
         Assert.Equal(PtoClutchKind.HandLever, c.Tractor.PtoClutch!.Kind);
         Assert.Equal(Exactly(1100), c.Tractor.PtoClutch.Capacity);
-        Assert.Equal(ImplementKind.RotaryCutter, c.Implement!.Kind);
+        Assert.Equal(MachineKind.RotaryCutter, c.Implement!.Kind);
         Assert.Equal(1.5, c.Implement.Width!.Value.Meters);
         Assert.Equal([ElementKind.Shaft, ElementKind.ShearBolt, ElementKind.Gearbox, ElementKind.Rotor], c.Driveline.Select(e => e.Kind));
         Assert.Equal("drive tube", c.Driveline[0].Name);
@@ -32,10 +34,10 @@ public partial class CaseReaderTests
         Assert.Equal("1/2-13 UNC", bolt.Thread);
         Assert.Equal(0.0127, bolt.ParsedThread!.MajorDiameter.Meters, 9);
         Assert.Equal(SaeJ429.Grade2, bolt.ParsedGrade);
-        Assert.Equal(BoltLayout.ThroughShaft, bolt.Layout);
+        Assert.Equal(JointLayout.ThroughShaft, bolt.Layout);
         Assert.Equal(1.25, bolt.ShaftDiameter!.Value.Inches, 12);
-        Assert.Equal(BoltPlane.Shank, bolt.PlaneThrough);
-        Assert.Equal(HubFreedom.Free, bolt.Hub);
+        Assert.Equal(PlaneThrough.Shank, bolt.PlaneThrough);
+        Assert.Equal(HubState.Free, bolt.Hub);
         Assert.Equal(1.47, c.Driveline[2].Ratio);
         Assert.Equal(4.2, c.Driveline[3].Inertia!.Value.KilogramSquareMeters);
         Assert.True(c.PartsComplete);
@@ -56,9 +58,9 @@ public partial class CaseReaderTests
         Assert.Null(c.Work);
         Assert.Null(c.Tractor!.PtoPower);
         ShearBoltFacts bolt = c.Driveline[0].ShearBolt!;
-        Assert.Equal(HubFreedom.NotKnown, bolt.Hub);
-        Assert.Equal(HoleWear.NotKnown, bolt.HoleFit);
-        Assert.Equal(BoltPlane.NotKnown, bolt.PlaneThrough);
+        Assert.Equal(HubState.NotKnown, bolt.Hub);
+        Assert.Equal(HoleFit.NotKnown, bolt.HoleFit);
+        Assert.Equal(PlaneThrough.NotKnown, bolt.PlaneThrough);
         Assert.Null(bolt.ParsedGrade);
         Assert.False(bolt.IsUnmarked);
         Assert.Null(c.Driveline[0].Name);
@@ -190,19 +192,27 @@ public partial class CaseReaderTests
 
     private static TorqueBand Exactly(double nm) => TorqueBand.Exactly(Torque.FromNewtonMeters(nm), Basis.Given("the case"));
 
-    /// <summary>The result, given in under a second in one of five tries: other work on the machine may slow a single one.</summary>
+    /// <summary>
+    /// The result, given in under a second in one of five tries: a second on the clock, or of this process's processor time,
+    /// since other work on the machine may hold up a single try.
+    /// </summary>
     internal static CaseReadResult Timed(Func<CaseReadResult> read)
     {
+        using var process = Process.GetCurrentProcess();
         for (int attempt = 1; ; attempt++)
         {
+            TimeSpan before = process.TotalProcessorTime;
             var clock = Stopwatch.StartNew();
             CaseReadResult result = read();
-            if (clock.ElapsedMilliseconds < 1000)
+            double clockMs = clock.Elapsed.TotalMilliseconds;
+            process.Refresh();
+            double processorMs = (process.TotalProcessorTime - before).TotalMilliseconds;
+            if (Math.Min(clockMs, processorMs) < 1000)
             {
                 return result;
             }
 
-            Assert.True(attempt < 5, FormattableString.Invariant($"took {clock.ElapsedMilliseconds} ms at the fifth try"));
+            Assert.True(attempt < 5, FormattableString.Invariant($"took {clockMs:F0} ms, {processorMs:F0} ms of processor time, at the fifth try"));
         }
     }
 }

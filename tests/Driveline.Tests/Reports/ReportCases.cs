@@ -1,5 +1,4 @@
 using Driveline.Chains;
-using Driveline.Loads;
 using Driveline.Protection;
 using UnitsNet;
 using static Driveline.Tests.Protection.Thornbeck;

@@ -189,6 +189,27 @@ public class BreakTorqueTests
     }
 
     [Fact]
+    public void Sheet_GapAndDrag_CloseTheirEnds()
+    {
+        var drag = TorqueBand.Exactly(Torque.FromNewtonMeters(80), Basis.Given("measured"));
+        BreakTorque trip = BreakTorque.Of(
+            Shaft.WithStandOff(Length.FromMillimeters(3)).WithFlangeFriction(drag).WithHub(HubState.Stiff).WithHubFriction(drag));
+        IReadOnlyList<CalculationLine> lines = trip.Sheet();
+        Assert.Equal(trip.Torque.SiBand.Low, Assert.Single(lines, l => l.Formula.Code == "breakTorqueBent").Value);
+        Assert.Equal(2, lines.Count(l => l.Formula.Code == "frictionTorque"));
+        Assert.Equal("breakTorqueWithFriction", lines[^1].Formula.Code);
+        Assert.Equal(trip.Torque.SiBand.High, lines[^1].Value);
+    }
+
+    [Fact]
+    public void Sheet_HubSeized_StopsAtTheBolt()
+    {
+        IReadOnlyList<CalculationLine> lines = BreakTorque.Of(Shaft.WithHub(HubState.Seized)).Sheet();
+        Assert.DoesNotContain(lines, l => double.IsInfinity(l.Value));
+        Assert.Equal("breakTorque", lines[^1].Formula.Code);
+    }
+
+    [Fact]
     public void Batch_ManyJoints_AllocatesNothing()
     {
         double[] area = new double[1000], tau = new double[1000], radius = new double[1000], torque = new double[1000];

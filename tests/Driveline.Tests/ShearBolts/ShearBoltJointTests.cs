@@ -87,6 +87,18 @@ public class ShearBoltJointTests
         Close.Absolute(837, HoleBearing.Of(joint).Torque.Low.NewtonMeters, 0.01, "hand: 2 × 1.5 × 10 × 6 mm² × 310 MPa × 15 mm");
     }
 
+    // M10 8.8 through a 30 mm shaft breaks at 1747 N·m at most: 0.72 × 1030 MPa × π/4 10² mm² = 58.2 kN a plane.
+    [Theory]
+    [InlineData(310, true, "hand: soft shaft, 697.5 N·m")]
+    [InlineData(1100, false, "hand: hard shaft, 10 × 30² mm³ × 1.5 × 1100 MPa / 6 = 2475 N·m")]
+    public void Findings_ShaftHole_OvalsOnlyWhenSoft(double mpa, bool ovals, string source)
+    {
+        StressBand yoke = StressBand.Exactly(Pressure.FromMegapascals(800), Basis.Given("the case"));
+        StressBand shaft = StressBand.Exactly(Pressure.FromMegapascals(mpa), Basis.Given("the case"));
+        ShearBoltJoint joint = ShearBoltJoint.ThroughShaft(Bolt, Length.FromMillimeters(30)).WithYoke(Length.FromMillimeters(15), yoke).WithShaftYield(shaft);
+        Assert.True(ovals == BreakTorque.Of(joint).Findings.Any(f => f.Code == ShearBoltFindings.HolesOvalFirst), source);
+    }
+
     [Fact]
     public void HoleBearing_YokeNotTold_IsRefused()
     {

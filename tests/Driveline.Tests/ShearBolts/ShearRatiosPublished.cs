@@ -100,6 +100,14 @@ public class ShearRatiosPublished
     }
 
     [Fact]
+    public void Of_88ThroughTheShank_IsTheExampleOfTheTable()
+    {
+        ShearRatio ratio = ShearRatios.Of(ShearClass.Quenched88, PlaneThrough.Shank);
+        Assert.Equal(new Band(0.60, 0.65, 0.72), ratio.Ratio.SiBand);
+        Assert.Equal(ShearArea.Plain, ratio.HighArea);
+    }
+
+    [Fact]
     public void Of_PlaneNotKnown_IsRefused() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => ShearRatios.Of(ShearClass.Soft46, PlaneThrough.NotKnown));
 

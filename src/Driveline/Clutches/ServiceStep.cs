@@ -1,0 +1,36 @@
+using Driveline.Findings;
+using Driveline.Provenance;
+
+namespace Driveline.Clutches;
+
+/// <summary>One step of a service procedure, for a program to show on its own: its code, its cautions, its figures and their source.</summary>
+/// <remarks>Words are rendered from <see cref="Words"/>. Figures named low and high are the range of printed practices; the machine's manual decides.</remarks>
+public sealed class ServiceStep
+{
+    private readonly string[] cautions;
+
+    internal ServiceStep(Finding words, Basis source, string[] cautions)
+    {
+        Words = words;
+        Source = source;
+        this.cautions = cautions;
+    }
+
+    /// <summary>Stable code of the step.</summary>
+    public string Code => Words.Code;
+
+    /// <summary>Codes of the cautions to show before the step, in order.</summary>
+    public IReadOnlyList<string> Cautions => cautions;
+
+    /// <summary>The figures of the step.</summary>
+    public IReadOnlyList<FindingParameter> Parameters => Words.Parameters;
+
+    /// <summary>Code and figures together, as the texts render them.</summary>
+    public Finding Words { get; }
+
+    /// <summary>Where the practice comes from.</summary>
+    public Basis Source { get; }
+
+    /// <inheritdoc/>
+    public override string ToString() => Code;
+}

@@ -1,0 +1,157 @@
+using Driveline.Findings;
+using Driveline.Provenance;
+using Driveline.Quantities;
+
+namespace Driveline.Clutches;
+
+/// <summary>The torque at which a slip clutch lets go, and whether it may be trusted to.</summary>
+/// <remarks>
+/// T = N · μ · F · r. Run in (uniform wear) r = (Ro + Ri)/2; new (uniform pressure) r = 2/3 · (Ro³ - Ri³)/(Ro² - Ri²);
+/// not known: low from the one, high from the other, expected run in.
+/// Running is the torque while the faces slip, breakaway the torque that starts a slip. Without a slip test that counts, breakaway
+/// has no high end, because nothing printed bounds what rust holds; of a clutch known to be stuck it has no expected value either.
+/// A lever measurement beats any calculation. Whether a clutch guards is judged by the breakaway high end, whether it
+/// stays quiet by the running low end.
+/// </remarks>
+public sealed class SlipTorque
+{
+    private readonly DiscClutch? clutch;
+
+    private SlipTorque(
+        DiscClutch? clutch, ClutchCondition condition, SlipTorqueSource source, TorqueBand running, TorqueBand breakaway,
+        ForceBand? clampForce, IReadOnlyList<Finding> findings)
+    {
+        this.clutch = clutch;
+        Condition = condition;
+        Source = source;
+        Running = running;
+        Breakaway = breakaway;
+        ClampForce = clampForce;
+        Findings = findings;
+    }
+
+    /// <summary>The condition it holds for.</summary>
+    public ClutchCondition Condition { get; }
+
+    /// <summary>How the torque was found.</summary>
+    public SlipTorqueSource Source { get; }
+
+    /// <summary>Torque carried while the faces slip.</summary>
+    public TorqueBand Running { get; }
+
+    /// <summary>Torque that starts a slip; no high end unless the clutch may be trusted to slip.</summary>
+    public TorqueBand Breakaway { get; }
+
+    /// <summary>Clamp force of the springs; null when no clutch was described.</summary>
+    public ForceBand? ClampForce { get; }
+
+    /// <summary>Which spread of pressure the torque assumes.</summary>
+    public PressureAssumption Assumption => Condition.RunIn switch
+    {
+        RunInState.New => PressureAssumption.UniformPressure,
+        RunInState.RunIn => PressureAssumption.UniformWear,
+        _ => PressureAssumption.SpansBoth,
+    };
+
+    /// <summary>Mean pressure on a face, F / (π · (Ro² - Ri²)); null when no clutch was described.</summary>
+    public StressBand? MeanPressure => ClampForce is null ? null
+        : StressBand.OfSi(ClampForce.SiBand.Times(1 / DiscClutchKernel.AreaM2(clutch!.OuterM, clutch.InnerM)), ClampForce.Basis);
+
+    /// <summary>Pressure at the inner radius of run-in faces, F / (2π · Ri · (Ro - Ri)); null when no clutch was described.</summary>
+    public StressBand? PeakPressure => ClampForce is null ? null
+        : StressBand.OfSi(ClampForce.SiBand.Times(1 / (2 * Math.PI * clutch!.InnerM * (clutch.OuterM - clutch.InnerM))), ClampForce.Basis);
+
+    /// <summary>Whether the clutch may be trusted to slip at all.</summary>
+    public SlipTrust Trust => Condition.Trust;
+
+    /// <summary>True only when a slip test since the last storage allows it; a guard may be certain only then.</summary>
+    public bool MayBeTrustedToSlip => Condition.MayBeTrustedToSlip;
+
+    /// <summary>What a caller must notice.</summary>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>The slip torque of a described clutch; its lever measurement when there is one.</summary>
+    /// <param name="clutch">The clutch, with its spring length.</param>
+    /// <param name="condition">Its condition on the day judged on.</param>
+    /// <example>250/175 mm, 2 faces, μ 0.35, 7200 N: 541.1 N·m new, 535.5 N·m run in.</example>
+    public static SlipTorque Of(DiscClutch clutch, ClutchCondition condition)
+    {
+        Guard.NotNull(clutch, nameof(clutch));
+        Guard.NotNull(condition, nameof(condition));
+        var findings = new List<Finding>();
+        ForceBand clamp = SlipTorqueRules.Clamp(clutch, condition, findings);
+        SlipTorqueRules.Pressure(clutch, condition, clamp, findings);
+        FrictionBand friction = clutch.Facing.Friction(condition.Surface);
+        Band radius = SlipTorqueRules.RadiusM(clutch, condition.RunIn);
+        TorqueBand running = SlipTorqueRules.Torque(clutch, friction.Running, clamp, radius);
+        TorqueBand breakaway = SlipTorqueRules.Torque(clutch, friction.Breakaway, clamp, radius);
+        SlipTorqueRules.Faces(condition, findings);
+        return Judge(clutch, condition, SlipTorqueRules.SourceOf(clutch), running, breakaway, clamp, findings);
+    }
+
+    /// <summary>The slip torque of a clutch of which only the torque in the machine's documents is known.</summary>
+    /// <param name="stated">Slip torque of a clutch set by the book, while slipping; bounded.</param>
+    /// <param name="condition">Its condition on the day judged on.</param>
+    /// <exception cref="ArgumentException">The torque is unbounded.</exception>
+    public static SlipTorque OfStated(TorqueBand stated, ClutchCondition condition)
+    {
+        Guard.NotNull(condition, nameof(condition));
+        if (!Guard.NotNull(stated, nameof(stated)).IsBounded)
+        {
+            throw new ArgumentException("A stated slip torque must have a high end; got " + stated + ".", nameof(stated));
+        }
+
+        var findings = new List<Finding>();
+        SlipTorqueRules.Faces(condition, findings);
+        TorqueBand running = SlipTorqueRules.Stated(stated, condition.Surface);
+        return Judge(null, condition, SlipTorqueSource.Stated, running, SlipTorqueRules.BreakawayOf(running), null, findings);
+    }
+
+    /// <summary>The slip torque of a clutch of which only a lever measurement is known.</summary>
+    /// <param name="condition">Its condition, with a slip test that measured a torque.</param>
+    /// <exception cref="ArgumentException">The condition has no slip test with a measured torque.</exception>
+    public static SlipTorque OfMeasured(ClutchCondition condition)
+    {
+        TorqueBand running = Guard.NotNull(condition, nameof(condition)).LastSlipTest?.Running
+            ?? throw new ArgumentException("The last slip test must have a measured torque; this condition has none.", nameof(condition));
+        return Judge(null, condition, SlipTorqueSource.Measured, running, SlipTorqueRules.BreakawayOf(running), null, []);
+    }
+
+    /// <summary>The calculation of the expected running torque, line by line; empty when only a document states the torque.</summary>
+    public IReadOnlyList<CalculationLine> Sheet()
+    {
+        StepList log = StepList.New();
+        if (Source == SlipTorqueSource.Measured && Condition.LastSlipTest is { } test && !double.IsNaN(test.LeverForceN))
+        {
+            log.Add(ClutchSteps.LeverTorque, test.LeverForceN * test.LeverArmM);
+        }
+        else if (Source == SlipTorqueSource.Calculated)
+        {
+            SlipTorqueRules.Record(clutch!, Condition, ref log);
+        }
+
+        return log.Lines;
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => "running " + Running + "; breakaway " + Breakaway + "; " + Trust;
+
+    private static SlipTorque Judge(
+        DiscClutch? clutch, ClutchCondition condition, SlipTorqueSource source, TorqueBand running, TorqueBand breakaway,
+        ForceBand? clamp, List<Finding> findings)
+    {
+        if (condition.LastSlipTest is { Running: { } read } test)
+        {
+            SlipTorqueRules.Compare(read, running, source, findings);
+            findings.Add(Finding.Of(ClutchFindings.Measured, Severity.Note)
+                .With("date", test.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture))
+                .With("torque", QuantityKind.Torque, read.SiBand.Expected));
+            source = SlipTorqueSource.Measured;
+            running = SlipTorqueRules.Measured(read, condition.Surface, clutch?.Facing);
+            breakaway = test.Breakaway is null ? SlipTorqueRules.BreakawayOf(read, running) : SlipTorqueRules.FirstMovement(test.Breakaway, running);
+        }
+
+        SlipTorqueRules.Trust(condition, findings);
+        return new SlipTorque(clutch, condition, source, running, SlipTorqueRules.Released(breakaway, condition), clamp, findings.ToArray());
+    }
+}

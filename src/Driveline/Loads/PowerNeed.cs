@@ -1,0 +1,202 @@
+using Driveline.Findings;
+using Driveline.Provenance;
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.Loads;
+
+/// <summary>The rotary power a machine needs in work, with its range, its basis and what to notice.</summary>
+/// <remarks>
+/// Parameters: P = a + b · w + c · F, low and high ± r % about it; the range spreads over designs, adjustments and crops, it
+/// is no limit. Printed powers: per unit width times the working width, where a width is printed. A printed tractor size is
+/// not what the machine draws; a finding says so. Mean torque then follows by <see cref="WorkPeak.MeanTorque"/>.
+/// Source of the form: ASABE D497, remembered.
+/// </remarks>
+public sealed class PowerNeed
+{
+    // A printed machine scaled by more than this share of its width is another machine.
+    private const double SameWidth = 0.02;
+
+    private readonly double widthM;
+    private readonly double feedKgPerS;
+
+    private PowerNeed(PowerRow? row, double widthM, double feedKgPerS, PowerBand power, IReadOnlyList<Finding> findings)
+    {
+        Row = row;
+        this.widthM = widthM;
+        this.feedKgPerS = feedKgPerS;
+        Power = power;
+        Findings = findings;
+    }
+
+    /// <summary>The row it was computed from; null for a stated power, or for several rows of a kind.</summary>
+    public PowerRow? Row { get; }
+
+    /// <summary>Mean power at the machine's input: low, expected and high.</summary>
+    public PowerBand Power { get; }
+
+    /// <summary>What a caller must notice.</summary>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>A power the caller states: a measurement, or the machine's papers.</summary>
+    public static PowerNeed Stated(PowerBand power) => new(null, 0, 0, Guard.NotNull(power, nameof(power)), []);
+
+    /// <summary>The need by a row that follows from neither width nor feed rate.</summary>
+    /// <exception cref="ArgumentException">The row needs a width or a feed rate.</exception>
+    public static PowerNeed Of(PowerRow row) => Of(Guard.NotNull(row, nameof(row)), 0, 0);
+
+    /// <summary>The need by a row that follows from the working width.</summary>
+    /// <param name="row">A row of <see cref="ImplementPower"/>.</param>
+    /// <param name="width">Working width w; above 0.</param>
+    /// <exception cref="ArgumentException">The row needs a feed rate, or does not take a width.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The width is zero, negative or not finite.</exception>
+    /// <example>Disk mower, 2.8 m: 14.0 kW, from 9.8 to 18.2 kW.</example>
+    public static PowerNeed Of(PowerRow row, Length width) => Of(Guard.NotNull(row, nameof(row)), Meters(width), 0);
+
+    /// <summary>The need by a row that follows from the feed rate.</summary>
+    /// <param name="row">A row of <see cref="ImplementPower"/>.</param>
+    /// <param name="feed">Feed rate F; above 0.</param>
+    /// <exception cref="ArgumentException">The row needs a width, or does not take a feed rate.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The feed rate is zero, negative or not finite.</exception>
+    /// <example>Round baler with variable chamber, 15 t/h: 20.5 kW, from 10.25 to 30.75 kW.</example>
+    public static PowerNeed Of(PowerRow row, MassFlow feed) => Of(
+        Guard.NotNull(row, nameof(row)), 0, Guard.Positive(Si.KilogramsPerSecond(feed), "Feed rate", "kg/s", nameof(feed)));
+
+    /// <summary>The need of a kind of machine by every row held that follows from its width: from the lowest to the highest of them.</summary>
+    /// <param name="kind">The kind of machine.</param>
+    /// <param name="width">Working width w; above 0.</param>
+    /// <exception cref="ArgumentException">No row of the kind follows from a width; state the power instead.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The width is zero, negative or not finite.</exception>
+    public static PowerNeed Of(MachineKind kind, Length width) => TryOf(kind, width, out PowerNeed? need)
+        ? need!
+        : throw new ArgumentException(
+            "No power per width is held for " + kind + "; state the power. Held for: "
+            + string.Join(", ", ImplementPower.All.Where(r => r.NeedsWidth).Select(r => r.Kind).Where(k => k != MachineKind.Other).Distinct()) + ".",
+            nameof(kind));
+
+    /// <summary>The need of a kind of machine by width; false when no row of the kind follows from a width.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The width is zero, negative or not finite.</exception>
+    public static bool TryOf(MachineKind kind, Length width, out PowerNeed? need)
+    {
+        double meters = Meters(width);
+        need = null;
+        PowerNeed[] needs = kind == MachineKind.Other
+            ? []
+            : [.. ImplementPower.For(kind).Where(r => r.NeedsWidth && !r.NeedsFeed).Select(r => Of(r, meters, 0))];
+        if (needs.Length == 0)
+        {
+            return false;
+        }
+
+        need = needs.Length == 1 ? needs[0] : Union(needs, meters);
+        return true;
+    }
+
+    /// <summary>The same need times a factor, e.g. 1.2 for straw.</summary>
+    public PowerNeed WithFactor(RatioBand factor)
+    {
+        Guard.NotNull(factor, nameof(factor));
+        PowerBand scaled = PowerBand.OfSi(Power.SiBand.Times(factor.SiBand), BandBasis.Combine(Power.Basis, factor.Basis));
+        return new PowerNeed(Row, widthM, feedKgPerS, scaled, Findings);
+    }
+
+    /// <summary>The lines of the calculation; empty when nothing was computed from parameters.</summary>
+    public IReadOnlyList<CalculationLine> Sheet()
+    {
+        var steps = StepList.New();
+        if (Row is { HasParameters: true } row)
+        {
+            Parameters(row, widthM, feedKgPerS, ref steps);
+        }
+
+        return steps.Lines;
+    }
+
+    /// <summary>P = a + b · w + c · F, then its range ± r.</summary>
+    internal static Band Watts<S>(double aW, double bWPerM, double widthM, double cJPerKg, double feedKgPerS, double range, ref S log)
+        where S : struct, ISteps
+    {
+        double watts = aW + (bWPerM * widthM) + (cJPerKg * feedKgPerS);
+        log.Add(LoadsSteps.PowerNeed, watts);
+        var band = new Band(watts * (1 - range), watts, watts * (1 + range));
+        log.Add(LoadsSteps.PowerNeedLow, band.Low);
+        log.Add(LoadsSteps.PowerNeedHigh, band.High);
+        return band;
+    }
+
+    private static double Meters(Length width) => Guard.Positive(Si.Meters(width), "Working width", "m", nameof(width));
+
+    private static PowerNeed Of(PowerRow row, double widthM, double feedKgPerS)
+    {
+        if (row.NeedsWidth != widthM > 0 || row.NeedsFeed != feedKgPerS > 0)
+        {
+            throw new ArgumentException(
+                "The power of '" + row + "' follows from " + (row.NeedsWidth ? "its working width" : row.NeedsFeed ? "its feed rate" : "neither width nor feed rate")
+                + "; got " + (widthM > 0 ? "a width" : feedKgPerS > 0 ? "a feed rate" : "neither") + ".",
+                nameof(row));
+        }
+
+        var findings = new List<Finding>();
+        PowerBand power = row.HasParameters ? ByParameters(row, widthM, feedKgPerS) : ByPrint(row, widthM, findings);
+        if (row.Meaning != PowerMeaning.MachineDraws)
+        {
+            findings.Add(Finding.Of(LoadsFindings.PowerIsTractorSize, Severity.Warning).With("machine", row.ToString()));
+        }
+
+        if (row.Basis.Kind == BasisKind.FromMemory)
+        {
+            findings.Add(Finding.Of(LoadsFindings.PowerFromMemory, Severity.Warning).With("machine", row.ToString()));
+        }
+
+        findings.AddRange(row.Remarks.Select(code => Finding.Of(code, Severity.Note)));
+        return new PowerNeed(row, widthM, feedKgPerS, power, findings);
+    }
+
+    private static PowerBand ByParameters(PowerRow row, double widthM, double feedKgPerS)
+    {
+        NoSteps none = default;
+        var basis = new BandBasis(row.Basis, row.Basis, row.Basis, BandEnd.Interval95, BandEnd.Interval95);
+        return PowerBand.OfSi(Parameters(row, widthM, feedKgPerS, ref none), basis.With(Basis.Given("width and feed rate as stated")));
+    }
+
+    // 1 kW·h/t is 3600 J/kg.
+    private static Band Parameters<S>(PowerRow row, double widthM, double feedKgPerS, ref S log)
+        where S : struct, ISteps => Watts(
+            row.ConstantKilowatts * 1e3, row.KilowattsPerMeter * 1e3, widthM, row.KilowattHoursPerTonne * 3600, feedKgPerS, row.RangePercent / 100, ref log);
+
+    private static PowerBand ByPrint(PowerRow row, double widthM, List<Finding> findings)
+    {
+        PowerBand printed = row.Printed!;
+        if (widthM == 0)
+        {
+            return printed;
+        }
+
+        double scale = widthM / row.WidthM;
+        if (!row.IsPerWidth && Math.Abs(scale - 1) > SameWidth)
+        {
+            findings.Add(Finding.Of(LoadsFindings.PowerScaledByWidth, Severity.Note)
+                .With("machine", row.ToString())
+                .With("width", QuantityKind.Length, widthM)
+                .With("printedWidth", QuantityKind.Length, row.WidthM));
+        }
+
+        return PowerBand.OfSi(printed.SiBand.Times(scale), printed.Basis.With(Basis.Given("width as stated")));
+    }
+
+    private static PowerNeed Union(PowerNeed[] needs, double widthM)
+    {
+        double low = needs.Min(n => n.Power.SiBand.Low);
+        double expected = needs.Average(n => n.Power.SiBand.Expected);
+        double high = needs.Max(n => n.Power.SiBand.High);
+        BandBasis basis = needs.Select(n => n.Power.Basis).Aggregate(BandBasis.Combine);
+        Finding spread = Finding.Of(LoadsFindings.PowerSourcesDiffer, Severity.Note)
+            .With("lowest", QuantityKind.Power, low)
+            .With("highest", QuantityKind.Power, high);
+        Finding[] findings =
+        [
+            spread, .. needs.SelectMany(n => n.Findings).Where(f => f.Code != LoadsFindings.PowerScaledByWidth).GroupBy(f => f.Code).Select(g => g.First()),
+        ];
+        return new PowerNeed(null, widthM, 0, PowerBand.OfSi(new Band(low, expected, high), basis), findings);
+    }
+}

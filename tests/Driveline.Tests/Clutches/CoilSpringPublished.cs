@@ -1,0 +1,75 @@
+using Driveline.Clutches;
+using Driveline.Provenance;
+using UnitsNet;
+
+namespace Driveline.Tests.Clutches;
+
+public class CoilSpringPublished
+{
+    // Rate and solid length from the measures. 0 for a value that is not printed.
+    [Theory]
+    [InlineData(7, 42, 10, "SquaredGround", 81.37, 110, 41.2, 0.05, 70, "CS01 Bhandari, Ex 10.1")]
+    [InlineData(11, 55, 7, "SquaredGround", 81.37, 100, 179.01, 0.006, 77, "CS02 Bhandari, Ex 10.2")]
+    [InlineData(4.25, 34, 16, "SquaredGround", 84, 124, 6.25, 0.03, 68, "CS04 Singh, Machine Design I, Ex 8.1: wanted 6.25, Na 13.95 rounded to 14")]
+    [InlineData(3, 18, 17, "SquaredGround", 84, 80, 9.72, 0.006, 0, "CS05 Singh, Ex 8.3: Na 15")]
+    [InlineData(4, 19.36, 32, "SquaredGround", 85, 250, 12.5, 0.01, 0, "CS06 Singh, Ex 8.8: Na 30")]
+    [InlineData(5, 30, 17, "SquaredGround", 84, 150, 16.20, 0.006, 0, "CS07 Jindal, Ex 8-1, recomputed: the transcription divided integers")]
+    [InlineData(2, 18, 11, "SquaredGround", 81, 60, 3.086, 0.0006, 0, "CS08 Jindal, Ex 8-8, recomputed: transcription and print both unreliable")]
+    [InlineData(2.667, 15.748, 12.79, "SquaredGround", 81.7, 60, 12.259, 0.02, 0, "CS09 Wentzell, Ex 8.2: 70 lb/in, 12.79 coils")]
+    [InlineData(0.9398, 10.16, 12.5, "Squared", 81.7, 52.3, 0.72327, 0.0006, 12.7, "CS10 Shigley, Example 10-1: 4.13 lbf/in, Ls 0.500 in (memory)")]
+    public void CoilSpring_PrintedExample_Matches(
+        double wireMm, double meanMm, double coils, string ends, double gpa, double freeMm, double nPerMm, double tolerance, double solidMm, string source)
+    {
+        CoilSpring spring = CoilSpring.OfWire(
+            Length.FromMillimeters(wireMm), Length.FromMillimeters(meanMm), coils, Enum.Parse<CoilEnds>(ends), Pressure.FromGigapascals(gpa), Length.FromMillimeters(freeMm));
+        Assert.True(Math.Abs(spring.Rate.NewtonsPerMillimeter - nPerMm) <= tolerance, $"{spring.Rate.NewtonsPerMillimeter} N/mm; {source}");
+        if (solidMm > 0)
+        {
+            Assert.True(Math.Abs(spring.SolidLength.Millimeters - solidMm) <= 0.02, $"{spring.SolidLength.Millimeters} mm; {source}");
+        }
+    }
+
+    [Fact]
+    public void ActiveCoils_ForWantedRate_MatchPrinted()
+    {
+        // CS03 Bhandari, Ex 10.4: d 4, D 24 mm, G 81.37 GPa, 150 N over 5 mm: Na 6.28, 7 taken, Nt 9, solid 36 mm.
+        var log = default(NoSteps);
+        double oneCoil = CoilSpringKernel.RateNPerM(81.37e9, 0.004, 0.024, 1, ref log);
+        Assert.Equal(6.28, oneCoil / 30e3, 0.006);
+        Assert.Equal(7, CoilSpringKernel.ActiveCoils(9, CoilEnds.SquaredGround));
+        Assert.Equal(0.036, CoilSpringKernel.SolidLengthM(0.004, 9, CoilEnds.SquaredGround), 1e-12);
+    }
+
+    [Theory]
+    [InlineData(6, 1.2525, 0.00006, "CS01, CS05")]
+    [InlineData(5, 1.3105, 0.00006, "CS02")]
+    [InlineData(8, 1.184, 0.0006, "CS04")]
+    [InlineData(4.84, 1.322, 0.0006, "CS06")]
+    public void Wahl_PrintedIndex_Matches(double index, double expected, double tolerance, string source) =>
+        Assert.True(Math.Abs(CoilSpringKernel.Wahl(index) - expected) <= tolerance, source);
+
+    [Fact]
+    public void Bergstrasser_PrintedIndex_Matches() => Assert.Equal(1.124, CoilSpringKernel.Bergstrasser(10.16 / 0.9398), 0.0006); // CS10
+
+    [Theory]
+    [InlineData(40, 3, 18, 85.05, 0.006, "CS05 Singh, Ex 8.3")]
+    [InlineData(1000, 4, 19.36, 1018.5, 0.2, "CS06 Singh, Ex 8.8: index rounded to 4.84")]
+    public void ShearStress_PrintedExample_Matches(double newtons, double wireMm, double meanMm, double mpa, double tolerance, string source)
+    {
+        var log = default(NoSteps);
+        double tau = CoilSpringKernel.ShearStressPa(newtons, wireMm / 1000, meanMm / 1000, ref log) / 1e6;
+        Assert.True(Math.Abs(tau - mpa) <= tolerance, $"{tau}; {source}");
+    }
+
+    // Wire diameter for a permitted stress: d³ scales the stress, so check the stress at the unrounded wire.
+    [Theory]
+    [InlineData(1250, 6.625, 6, 545, 0.2, "CS01: d 6.625 mm at 0.5 · 1090 MPa")]
+    [InlineData(3500, 10.55, 5, 525, 0.5, "CS02: d 10.55 mm at 0.5 · 1050 MPa")]
+    [InlineData(300, 4.15, 8, 420, 0.5, "CS04: d 4.15 mm at 420 MPa")]
+    public void ShearStress_AtPrintedWire_IsThePermittedOne(double newtons, double wireMm, double index, double mpa, double tolerance, string source)
+    {
+        var log = default(NoSteps);
+        double tau = CoilSpringKernel.ShearStressPa(newtons, wireMm / 1000, index * wireMm / 1000, ref log) / 1e6;
+        Assert.True(Math.Abs(tau - mpa) <= tolerance, $"{tau}; {source}");
+    }
+}

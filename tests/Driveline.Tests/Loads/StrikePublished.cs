@@ -1,0 +1,49 @@
+using Driveline.Loads;
+using Driveline.Provenance;
+using Driveline.Pto;
+using Driveline.Quantities;
+using UnitsNet;
+using static Driveline.Tests.Loads.LoadsTestBands;
+
+namespace Driveline.Tests.Loads;
+
+public class StrikePublished
+{
+    [Theory]
+    [InlineData(0, 56.548668, 2.0, 5000, 5655.0, 1e-3, "WE28: 540 min⁻¹, machine side stops dead")]
+    [InlineData(0, 56.548668, 0.5, 2000, 1788.2259, 1e-7, "T02")]
+    [InlineData(300, 56.548668, 0.5, 2000, 2088.2259, 1e-7, "T04: preloaded to T_d")]
+    [InlineData(0, 56.548668, 0.8, 2000, 2261.9467, 1e-7, "T15")]
+    public void Peak_StoppedDead_IsAsPublished(double steady, double radPerS, double kgM2, double nmPerRad, double peak, double tolerance, string source)
+    {
+        DrivingSide side = DrivingSide.At(RotationalSpeed.FromRadiansPerSecond(radPerS), Nm(steady))
+            .WithEngineInertia(KgM2(0)).WithLineInertia(KgM2(kgM2)).WithStiffness(NmPerRad(nmPerRad));
+        StrikeEstimate strike = StrikeEstimate.Of(StrikePlace.Driveline, side).WithDeadStop();
+        Close.Relative(peak, strike.Peak.Expected!.Value.NewtonMeters, tolerance, source);
+        Close.Relative(peak, strike.Peak.Low.NewtonMeters, tolerance, source);
+        Assert.Contains(strike.Findings, f => f.Code == LoadsFindings.StrikeCapacityNotKnown);
+    }
+
+    // T14: 321.7 MPa in the 20 mm shaft; π / 16 × 0.02³ × 321.7e6 = 505.3 N·m.
+    [Fact]
+    public void Peak_GrindingWheel_TwistsItsShaftAsPrinted()
+    {
+        DrivingSide side = DrivingSide.At(RotationalSpeed.FromRevolutionsPerMinute(2400), Nm(0))
+            .WithEngineInertia(KgM2(0)).WithLineInertia(KgM2(8.143e-4))
+            .WithStiffness(LineStiffness.Of(
+                ShaftSection.Solid(Length.FromMillimeters(20)),
+                Length.FromMillimeters(250),
+                StressBand.Exactly(Pressure.FromGigapascals(79), Given)));
+        double nm = StrikeEstimate.Of(StrikePlace.Driveline, side).Peak.Expected!.Value.NewtonMeters;
+        Close.Relative(321.7, nm * 16 / Math.PI / 8e-6 / 1e6, 1e-3, "T14, printed 322 MPa");
+    }
+
+    [Fact]
+    public void ImpactNm_ZeroFactors_AddNothing()
+    {
+        NoSteps none = default;
+        Assert.Equal(250, StrikeKernel.ImpactNm(250, 56, 0, double.PositiveInfinity, ref none));
+        Assert.Equal(250, StrikeKernel.ImpactNm(250, 56, double.PositiveInfinity, 0, ref none));
+        Assert.Equal(double.PositiveInfinity, StrikeKernel.ImpactNm(250, 56, double.PositiveInfinity, 5000, ref none));
+    }
+}
