@@ -11,12 +11,16 @@ internal sealed class SharedOptions
 
     public Option<string> Units { get; } = new("--units")
     {
-        Description = "Units of the answer: si or us.", DefaultValueFactory = _ => "si", Recursive = true,
+        Description = "Units of the answer: si or us.",
+        DefaultValueFactory = _ => "si",
+        Recursive = true,
     };
 
     public Option<string> Language { get; } = new("--language")
     {
-        Description = "Language of the answer: en.", DefaultValueFactory = _ => "en", Recursive = true,
+        Description = "Language of the answer: en.",
+        DefaultValueFactory = _ => "en",
+        Recursive = true,
     };
 
     public SharedOptions()

@@ -12,6 +12,12 @@ internal static class CleanText
     /// <summary>Longest name that is kept.</summary>
     public const int LongestName = 60;
 
+    /// <summary>Longest title that is kept.</summary>
+    public const int LongestTitle = 100;
+
+    /// <summary>A title as one printable line.</summary>
+    public static string Title(string text) => Clean(text, LongestTitle);
+
     /// <summary>One printable line.</summary>
     public static string Line(string text) => Clean(text, LongestLine);
 

@@ -34,7 +34,7 @@ internal sealed class LadderDrawing
     public LadderDrawing(ProtectionVerdict verdict, ReportOptions options)
     {
         phrase = new Phrase(Wording.Texts.In(options.Language), options.Units);
-        title = options.Title is null ? null : CleanText.Name(options.Title);
+        title = options.Title is null ? null : CleanText.Title(options.Title);
         headline = AnswerSentences.Headline(verdict, phrase);
         answers = phrase.Of("report.guards") + " " + phrase.Of("answer." + verdict.Guards) + ".   "
             + phrase.Of("report.quiet") + " " + phrase.Of("answer." + verdict.Quiet) + ".";

@@ -15,7 +15,7 @@ internal static class VerdictReport
         var blocks = new List<ReportBlock>();
         if (options.Title is { } title)
         {
-            blocks.Add(ReportBlock.Title(CleanText.Name(title)));
+            blocks.Add(ReportBlock.Title(CleanText.Title(title)));
         }
 
         blocks.Add(ReportBlock.Lead(AnswerSentences.Headline(verdict, phrase)));

@@ -42,6 +42,9 @@ public abstract class ProtectiveDevice : Element
     /// <summary>True when it is known what it is, so that a comparison with the specified one has a meaning.</summary>
     public virtual bool IsIdentified => Breakaway is not null;
 
+    /// <summary>True when an unbounded expected torque is the device's state (stuck, springs solid), not a lack of knowledge.</summary>
+    public virtual bool IsStuck => false;
+
     /// <summary>Parts that exist because of the device, such as the shaft at its cross-hole.</summary>
     public virtual IReadOnlyList<Part> ImpliedParts => [];
 }

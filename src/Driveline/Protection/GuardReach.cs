@@ -65,6 +65,7 @@ internal static class GuardReach
     {
         Band = device.Breakaway?.SiBand ?? new Band(0, double.PositiveInfinity, double.PositiveInfinity),
         HasUnknown = device.Breakaway is null,
+        MayActEarlier = device.Breakaway is not { HasExpected: true } && !device.IsStuck,
         IsBarred = device.GuardBars.Count > 0,
         Device = index,
     };

@@ -70,10 +70,10 @@ public static class ProtectionCheck
             return Answer.NotKnown;
         }
 
-        // An unknown device beside a known one might act earlier: that bars a No, not the bound of the known one.
+        // A device whose expected torque is not known might act earlier: that bars a No, not the bound of a known one.
         if (reach.Band.Expected > damaged.Expected)
         {
-            return limit.IsAssumed || reach.HasUnknown ? Answer.Maybe : Answer.No;
+            return limit.IsAssumed || reach.MayActEarlier ? Answer.Maybe : Answer.No;
         }
 
         bool isBelow = damaged.Low > reach.Band.High * policy.MinimumGuardMargin;

@@ -22,6 +22,9 @@ internal struct Reach
     /// <summary>True when one of the devices that might act first is not known.</summary>
     public bool HasUnknown;
 
+    /// <summary>True when a device's expected torque is not known, so that it may act earlier than the bands say.</summary>
+    public bool MayActEarlier;
+
     /// <summary>True when the high end rests on a device or referral that bars a Yes.</summary>
     public bool IsBarred;
 
@@ -50,6 +53,7 @@ internal struct Reach
         Reach first = b.Band.High < a.Band.High || (b.Band.High.Equals(a.Band.High) && a.IsBarred) ? b : a;
         first.Device = b.Band.Expected < a.Band.Expected ? b.Device : a.Device;
         first.HasUnknown = a.HasUnknown || b.HasUnknown;
+        first.MayActEarlier = a.MayActEarlier || b.MayActEarlier;
         first.Band = Band.Min(a.Band, b.Band);
         return first;
     }
@@ -66,6 +70,7 @@ internal struct Reach
         {
             Band = a.Band + b.Band,
             HasUnknown = a.HasUnknown || b.HasUnknown,
+            MayActEarlier = a.MayActEarlier || b.MayActEarlier,
             IsBarred = a.IsBarred || b.IsBarred,
             RestsOnEfficiency = a.RestsOnEfficiency || b.RestsOnEfficiency,
             PassesInertia = a.PassesInertia || b.PassesInertia,

@@ -98,6 +98,13 @@ public class ProtectionCheckTests
     }
 
     [Fact]
+    public void Guards_ExpectedTripNotKnown_IsMaybeNotNo()
+    {
+        ProtectiveDevice stainless = StatedDevice.Of("pin", DeviceKind.ShearBolt, AfterTrip.TorqueGone, TorqueBand.AtLeast(Torque.FromNewtonMeters(1200), Stated));
+        Assert.Equal(Answer.Maybe, ProtectionCheck.Run(With(stainless)).Guards);
+    }
+
+    [Fact]
     public void Run_DeviceBehindGearbox_IsComparedAtEachPosition()
     {
         // Trip 1000 N·m behind a gearbox of ratio 0.5 (speed down) and η 0.8: before it, 1000 · 0.5 / 0.8 = 625 N·m.
