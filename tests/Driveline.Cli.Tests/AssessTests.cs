@@ -25,7 +25,7 @@ public class AssessTests
         Assert.Equal(
             [
                 "verdict", "guards", "quiet", "fittedAgainstSpecified", "tripTorqueNm", "workPeakNm", "weakestPart", "workMargin", "guardMargin",
-                "parts", "devices", "findings", "measureNext", "cautions", "weakestBasis",
+                "parts", "devices", "gradeSteps", "findings", "measureNext", "cautions", "weakestBasis",
             ],
             json.RootElement.EnumerateObject().Select(m => m.Name));
         Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("workPeakNm").ValueKind);
