@@ -1,0 +1,71 @@
+using System.Diagnostics;
+using System.Globalization;
+using Driveline.Benchmarks.Protection;
+using Driveline.Benchmarks.ShearBolts;
+
+namespace Driveline.Benchmarks;
+
+/// <summary>Times two methods by turns in one process and prints the median of their ratio with a 95 % interval.</summary>
+/// <remarks>Turns cancel what changes on the machine meanwhile. The interval is that of the median by order statistics.</remarks>
+internal static class PairedRun
+{
+    public static void All()
+    {
+        var bolts = new BreakTorqueBenchmarks();
+        Compare("break torque, 10k: span batch (kernel with empty recorder) over hand-written loop", () => bolts.HandWrittenLoop_10k(), () => bolts.SpanBatch_10k(), 50, null);
+        var assessment = new AssessmentBenchmarks();
+        Compare("assessment of a built chain over the bare comparison", () => assessment.BareComparison(), () => (double)assessment.Assessment(), 1000, () => assessment.Assessment());
+    }
+
+    private static void Compare(string name, Func<double> baseline, Func<double> tried, int inner, Action? measured)
+    {
+        const int Pairs = 201;
+        double sink = 0;
+        for (int k = 0; k < 200 * inner; k++)
+        {
+            sink += baseline() + tried();
+        }
+
+        var ratios = new double[Pairs];
+        var nanoseconds = new double[Pairs];
+        for (int pair = 0; pair < Pairs; pair++)
+        {
+            double first = Time(baseline, inner, ref sink);
+            nanoseconds[pair] = Time(tried, inner, ref sink);
+            ratios[pair] = nanoseconds[pair] / first;
+        }
+
+        Array.Sort(ratios);
+        Array.Sort(nanoseconds);
+        int middle = Pairs / 2;
+        int half = (int)Math.Ceiling(0.98 * Math.Sqrt(Pairs));
+        Console.WriteLine(string.Format(
+            CultureInfo.InvariantCulture,
+            "{0}: median ratio {1:F3} [{2:F3}, {3:F3}], median {4:F0} ns{5}{6}",
+            name, ratios[middle], ratios[middle - half], ratios[middle + half], nanoseconds[middle],
+            measured is null ? string.Empty : ", " + Allocated(measured) + " B",
+            double.IsNaN(sink) ? "!" : string.Empty));
+    }
+
+    private static double Time(Func<double> method, int inner, ref double sink)
+    {
+        long start = Stopwatch.GetTimestamp();
+        for (int k = 0; k < inner; k++)
+        {
+            sink += method();
+        }
+
+        return Stopwatch.GetElapsedTime(start).TotalNanoseconds / inner;
+    }
+
+    private static string Allocated(Action measured)
+    {
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        for (int k = 0; k < 1000; k++)
+        {
+            measured();
+        }
+
+        return ((GC.GetAllocatedBytesForCurrentThread() - before) / 1000).ToString(CultureInfo.InvariantCulture);
+    }
+}
