@@ -10,9 +10,18 @@ public class InterviewTests
         // An owner whose hub is rusted fast; every other answer is the usual one.
         var truth = new Dictionary<string, string>
         {
-            ["device"] = "shearBolt", ["hubTurns"] = "notAtAll", ["hubGreased"] = "never", ["lastTrip"] = "never", ["gradeAgainstManual"] = "same",
-            ["rotorAtStrike"] = "stoppedDead", ["whatStruck"] = "blade", ["storage"] = "outdoors", ["climate"] = "moist",
-            ["boltSize"] = "asManual", ["damageSeen"] = "nothing", ["modifications"] = "none",
+            ["device"] = "shearBolt",
+            ["hubTurns"] = "notAtAll",
+            ["hubGreased"] = "never",
+            ["lastTrip"] = "never",
+            ["gradeAgainstManual"] = "same",
+            ["rotorAtStrike"] = "stoppedDead",
+            ["whatStruck"] = "blade",
+            ["storage"] = "outdoors",
+            ["climate"] = "moist",
+            ["boltSize"] = "asManual",
+            ["damageSeen"] = "nothing",
+            ["modifications"] = "none",
         };
         Interview interview = Interview.Start(Symptom.NothingGaveAtStrike);
         int asked = 0;
