@@ -1,0 +1,27 @@
+namespace Driveline.Advice;
+
+/// <summary>Stable codes of the advice's enums, for texts and files: the name with a small first letter.</summary>
+public static class AdviceCodes
+{
+    /// <summary>Number of causes, <see cref="Cause.NotKnown"/> included.</summary>
+    internal const int Causes = (int)Cause.RotorUnbalanced + 1;
+
+    /// <summary>Number of symptoms, <see cref="Symptom.NotKnown"/> included.</summary>
+    internal const int Symptoms = (int)Symptom.Vibration + 1;
+
+    /// <summary>Code of the text of a cause, e.g. "cause.hubSeized".</summary>
+    public static string Of(Cause cause) => "cause." + Small(cause.ToString());
+
+    /// <summary>Code of the text of a symptom, e.g. "symptom.breaksOften".</summary>
+    public static string Of(Symptom symptom) => "symptom." + Small(symptom.ToString());
+
+    /// <summary>Code of the text of a place, e.g. "place.standstill".</summary>
+    public static string Of(CheckPlace place) => "place." + Small(place.ToString());
+
+    internal static bool TryCause(string code, out Cause cause) => Enum.TryParse(code, ignoreCase: true, out cause) && Small(cause.ToString()) == code;
+
+    internal static bool TrySymptom(string code, out Symptom symptom) =>
+        Enum.TryParse(code, ignoreCase: true, out symptom) && Small(symptom.ToString()) == code;
+
+    private static string Small(string name) => char.ToLowerInvariant(name[0]) + name.Substring(1);
+}

@@ -1,0 +1,45 @@
+using Driveline.Quantities;
+
+namespace Driveline.Advice;
+
+/// <summary>What an owner complains of and what is known about it. The order of the facts has no meaning. Immutable.</summary>
+public sealed class Complaint
+{
+    private Complaint(Symptom symptom, IReadOnlyList<Fact> facts, ModelEvidence model)
+    {
+        Symptom = symptom;
+        Facts = facts;
+        Model = model;
+    }
+
+    /// <summary>The symptom.</summary>
+    public Symptom Symptom { get; }
+
+    /// <summary>The facts, in the order given.</summary>
+    public IReadOnlyList<Fact> Facts { get; }
+
+    /// <summary>What the model says; <see cref="ModelEvidence.None"/> when there is no model.</summary>
+    public ModelEvidence Model { get; }
+
+    /// <summary>A symptom without facts yet.</summary>
+    public static Complaint Of(Symptom symptom) => new(symptom, [], ModelEvidence.None);
+
+    /// <summary>The same complaint with a fact more; the same fact again changes nothing.</summary>
+    /// <exception cref="ArgumentException">The question is answered otherwise already, or question or answer is not in the catalogue.</exception>
+    public Complaint With(string question, string answer) => With(Fact.Of(question, answer));
+
+    /// <summary>The same complaint with a fact more; the same fact again changes nothing.</summary>
+    /// <exception cref="ArgumentException">The question is answered otherwise already.</exception>
+    public Complaint With(Fact fact)
+    {
+        Guard.NotNull(fact, nameof(fact));
+        Fact? held = Facts.FirstOrDefault(f => f.Question == fact.Question);
+        return held is null ? new Complaint(Symptom, [.. Facts, fact], Model)
+            : held.Equals(fact) ? this
+            : held.Answer == Fact.NotKnown ? new Complaint(Symptom, [.. Facts.Select(f => f.Question == fact.Question ? fact : f)], Model)
+            : throw new ArgumentException("'" + fact.Question + "' is answered with '" + held.Answer + "' already; got '" + fact.Answer + "'.", nameof(fact));
+    }
+
+    /// <summary>The same complaint with what the model says.</summary>
+    public Complaint WithModel(ModelEvidence model) => new(Symptom, Facts, Guard.NotNull(model, nameof(model)));
+}

@@ -1,0 +1,112 @@
+using Driveline.Chains;
+using Driveline.Findings;
+using Driveline.Protection;
+using Driveline.Quantities;
+
+namespace Driveline.Advice;
+
+/// <summary>What to inspect after a strike, in order, and what is known of the load on each part.</summary>
+/// <remarks>
+/// A blade's blow goes into the driveline, a blow on pan or deck never does: it reaches gearbox mounts, hitch and tractor from the
+/// side. When a device acted, a part it guards carried at most the torque at which the strongest specimen acts; when none acted, or
+/// a flywheel or rotor lies between, nothing is bounded here. The list is never shortened by a calculation, only ordered.
+/// </remarks>
+public sealed class InspectionList
+{
+    /// <summary>The strike put at most this torque on the part, which is below what damages a weak one.</summary>
+    public const string BoundedBelowDamage = "inspect.loadBoundedBelowDamage";
+
+    /// <summary>The strike may have put a torque on the part that damages a weak one.</summary>
+    public const string MayHaveReachedDamage = "inspect.loadMayHaveReachedDamage";
+
+    /// <summary>Nothing bounds the torque of the strike on the part.</summary>
+    public const string LoadNotKnown = "inspect.loadNotKnown";
+
+    /// <summary>The blow did not pass the driveline.</summary>
+    public const string BlowBesideDriveline = "inspect.blowBesideDriveline";
+
+    private static readonly string[] Side =
+        ["inspect.deckFrame", "inspect.gearboxMounts", "inspect.hitchPins", "inspect.liftArms", "inspect.topLink", "inspect.tractorHitch"];
+
+    private static readonly string[] Rotor = ["inspect.blades", "inspect.bladeBolts", "inspect.bladeCarrier"];
+
+    private InspectionList(IReadOnlyList<InspectionItem> items, IReadOnlyList<Finding> partLoads)
+    {
+        Items = items;
+        PartLoads = partLoads;
+    }
+
+    /// <summary>What to inspect, most urgent first.</summary>
+    public IReadOnlyList<InspectionItem> Items { get; }
+
+    /// <summary>What is known of the torque on each part of the verdict, most loaded first; empty without a verdict.</summary>
+    public IReadOnlyList<Finding> PartLoads { get; }
+
+    /// <summary>The cautions of the inspection.</summary>
+    public IReadOnlyList<Caution> Cautions { get; } =
+        [.. Advice.Cautions.Always, Advice.Cautions.SupportHalfShafts, Advice.Cautions.HotClutch];
+
+    /// <summary>Did the strike hurt the tractor? What is known of its PTO stub; null when only an inspection can tell.</summary>
+    public Finding? Tractor => Items.First(i => i.Code == "inspect.ptoStub").Load;
+
+    /// <summary>After a strike of which no model is at hand.</summary>
+    public static InspectionList After(StruckBy struckBy) => Of(struckBy, null, false);
+
+    /// <summary>After a strike on a machine that was checked.</summary>
+    /// <param name="struckBy">What hit the obstacle.</param>
+    /// <param name="deviceActed">True when the shear bolt broke or the clutch slipped.</param>
+    /// <param name="verdict">The verdict on the machine as it was.</param>
+    public static InspectionList After(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict) =>
+        Of(struckBy, Guard.NotNull(verdict, nameof(verdict)), deviceActed);
+
+    private static InspectionList Of(StruckBy struckBy, ProtectionVerdict? verdict, bool deviceActed)
+    {
+        bool isBeside = struckBy is StruckBy.Pan or StruckBy.Deck;
+        (Part Part, Finding Load, double Ratio)[] loads = verdict is null ? [] :
+            [.. verdict.Parts.Select(p => LoadOn(p, isBeside, deviceActed)).OrderByDescending(l => l.Ratio)];
+        Finding? On(PartKind kind)
+        {
+            (Part Part, Finding Load, double Ratio)[] own = Array.FindAll(loads, l => l.Part.Kind == kind);
+            return own.Length > 0 ? own[0].Load : isBeside ? Finding.Of(BlowBesideDriveline, Severity.Note) : null;
+        }
+
+        // The driveline, by load where it is known and else from the blades towards the tractor.
+        var kinds = new List<(string Code, PartKind Kind)>
+        {
+            ("inspect.driveTube", PartKind.Shaft), ("inspect.joints", PartKind.UniversalJoint), ("inspect.gearbox", PartKind.Gearbox),
+            ("inspect.boltAndHoles", PartKind.ShaftAtCrossHole), ("inspect.ptoStub", PartKind.PtoStub),
+        };
+        double Ratio(PartKind kind) => loads.Where(l => l.Part.Kind == kind).Select(l => l.Ratio).DefaultIfEmpty(0).Max();
+        InspectionItem[] driveline =
+        [
+            .. kinds.OrderByDescending(k => Ratio(k.Kind)).Select(k => new InspectionItem(k.Code, true, On(k.Kind))),
+            new InspectionItem("inspect.ptoClutch", true, isBeside ? Finding.Of(BlowBesideDriveline, Severity.Note) : null),
+        ];
+        InspectionItem[] rotor = [.. Rotor.Select(c => new InspectionItem(c, false, null))];
+        InspectionItem[] side = [.. Side.Select(c => new InspectionItem(c, false, null))];
+        IReadOnlyList<InspectionItem> items = isBeside ? [.. side, .. rotor, .. driveline] : [.. driveline, .. rotor, .. side];
+        return new InspectionList(items, [.. loads.Select(l => l.Load)]);
+    }
+
+    private static (Part Part, Finding Load, double Ratio) LoadOn(PartCheck check, bool isBeside, bool deviceActed)
+    {
+        if (isBeside)
+        {
+            return (check.Part, Finding.Of(BlowBesideDriveline, Severity.Note).With("name", check.Part.Name), 0);
+        }
+
+        bool isBounded = deviceActed && !check.IsOpen && !check.PassesInertia && check.Acts.IsBounded;
+        if (!isBounded || check.Part.Limit is not { } limit)
+        {
+            return (check.Part, Finding.Of(LoadNotKnown, Severity.Warning).With("name", check.Part.Name), double.PositiveInfinity);
+        }
+
+        double ratio = check.Acts.High / limit.DamagedAt.SiBand.Low;
+        bool isBelow = ratio < 1 && !limit.IsAssumed && !check.IsBarredByDevice && !check.RestsOnEfficiency;
+        Finding load = Finding.Of(isBelow ? BoundedBelowDamage : MayHaveReachedDamage, isBelow ? Severity.Note : Severity.Danger)
+            .With("name", check.Part.Name)
+            .With("atMost", QuantityKind.Torque, check.Acts.High)
+            .With("damagedLow", QuantityKind.Torque, limit.DamagedAt.SiBand.Low);
+        return (check.Part, load, ratio);
+    }
+}

@@ -1,0 +1,162 @@
+using Driveline.Findings;
+using Driveline.Protection;
+using Driveline.Provenance;
+using Driveline.Quantities;
+
+namespace Driveline.Advice;
+
+/// <summary>What the model's numbers say about causes: a computed margin is evidence beside what people see.</summary>
+/// <remarks>
+/// A ratio r of expected torques multiplies the chance of its causes by (r / r0)^4, kept between 1/20 and 20, with r0 where the
+/// number says nothing: trip over damage 1.0; work over trip 0.7; engagement over trip 0.8. A strike whose peak reaches the trip
+/// with probability P, while nothing gave, multiplies "too soft" by (1 − P)/P, within the same bounds. The exponents and r0 are
+/// from memory: they turn margins into plain speech, not into statistics. A number that is not known leaves every chance alone.
+/// Immutable.
+/// </remarks>
+public sealed class ModelEvidence
+{
+    /// <summary>Code: expected trip against expected damage of the part nearest to it.</summary>
+    public const string TripAgainstDamage = "model.tripAgainstDamage";
+
+    /// <summary>Code: expected work peak against expected trip.</summary>
+    public const string WorkAgainstTrip = "model.workAgainstTrip";
+
+    /// <summary>Code: expected engagement torque against expected trip.</summary>
+    public const string EngagementAgainstTrip = "model.engagementAgainstTrip";
+
+    /// <summary>Code: the fitted device against the specified one.</summary>
+    public const string FittedAgainstSpecified = "model.fittedAgainstSpecified";
+
+    /// <summary>Code: the strike's peak against the trip.</summary>
+    public const string StrikeAgainstTrip = "model.strikeAgainstTrip";
+
+    /// <summary>No model at hand.</summary>
+    public static readonly ModelEvidence None = new([], null);
+
+    private const double Most = 20;
+    private static readonly Basis FactorBasis = Basis.FromMemory("how strongly a computed margin speaks for a cause");
+
+    private ModelEvidence(IReadOnlyList<ModelFactor> factors, ProtectionVerdict? verdict)
+    {
+        Factors = factors;
+        Verdict = verdict;
+    }
+
+    /// <summary>The verdict it came from; null when there is none.</summary>
+    public ProtectionVerdict? Verdict { get; }
+
+    /// <summary>The numbers used, each with a text.</summary>
+    public IReadOnlyList<Finding> Findings => [.. Factors.Select(f => f.Finding)];
+
+    /// <summary>Basis of the factors, with the verdict's.</summary>
+    public Basis Basis => Verdict?.WeakestBasis is { } basis ? Basis.Weakest(basis, FactorBasis) : FactorBasis;
+
+    internal IReadOnlyList<ModelFactor> Factors { get; }
+
+    /// <summary>The evidence of a verdict.</summary>
+    public static ModelEvidence Of(ProtectionVerdict verdict)
+    {
+        Guard.NotNull(verdict, nameof(verdict));
+        return new ModelEvidence([.. Damage(verdict), .. Work(verdict), .. Engagement(verdict), .. Fitted(verdict)], verdict);
+    }
+
+    /// <summary>The same evidence with the peak that a strike put on the driveline at the PTO, while nothing gave.</summary>
+    /// <remarks>Changes nothing when the trip torque is not known.</remarks>
+    /// <param name="peakAtPto">The strike's peak, computed, simulated or stated, at the PTO.</param>
+    /// <exception cref="InvalidOperationException">There is no verdict to compare it with.</exception>
+    public ModelEvidence WithStrike(TorqueBand peakAtPto)
+    {
+        Guard.NotNull(peakAtPto, nameof(peakAtPto));
+        ProtectionVerdict verdict = Verdict ?? throw new InvalidOperationException("A strike needs a verdict whose trip torque it is compared with.");
+        if (verdict.Trip is not { } trip || BandDistribution.TryOf(trip) is not { } strength || BandDistribution.TryOf(peakAtPto) is not { } load)
+        {
+            return this;
+        }
+
+        double reached = Interference.Reached(load, strength);
+        Finding finding = Finding.Of(StrikeAgainstTrip, Severity.Note)
+            .With("peak", QuantityKind.Torque, peakAtPto.SiBand.Expected)
+            .With("tripExpected", QuantityKind.Torque, trip.SiBand.Expected)
+            .With("probability", QuantityKind.Probability, reached);
+        double odds = Clamped((1 - reached) / Math.Max(reached, 1e-6));
+        return new ModelEvidence([.. Factors, new ModelFactor(finding, odds, Cause.StrikeTooSoft)], Verdict);
+    }
+
+    private static IEnumerable<ModelFactor> Damage(ProtectionVerdict verdict)
+    {
+        PartCheck? nearest = null;
+        double ratio = 0;
+        foreach (PartCheck part in verdict.Parts)
+        {
+            if (part.Part.Limit is { IsAssumed: false } limit && limit.DamagedAt.HasExpected && part.ActsAt is { HasExpected: true } acts)
+            {
+                double own = acts.SiBand.Expected / limit.DamagedAt.SiBand.Expected;
+                nearest = own > ratio ? part : nearest;
+                ratio = Math.Max(own, ratio);
+            }
+        }
+
+        if (nearest is not null)
+        {
+            yield return new ModelFactor(
+                Finding.Of(TripAgainstDamage, Severity.Note)
+                    .With("name", nearest.Part.Name)
+                    .With("tripExpected", QuantityKind.Torque, nearest.ActsAt!.SiBand.Expected)
+                    .With("damagedExpected", QuantityKind.Torque, nearest.Part.Limit!.DamagedAt.SiBand.Expected)
+                    .With("ratio", QuantityKind.Number, ratio),
+                Power(ratio, 1.0),
+                Cause.GradeTooStrong,
+                Cause.DiameterTooLarge,
+                Cause.ClutchOvertightened);
+        }
+    }
+
+    private static IEnumerable<ModelFactor> Work(ProtectionVerdict verdict)
+    {
+        if (verdict.Question.Work is { IsAssumed: false } work && work.Torque.HasExpected && verdict.Trip is { HasExpected: true } trip && trip.SiBand.Expected > 0)
+        {
+            yield return new ModelFactor(
+                Against(WorkAgainstTrip, work.Torque, trip),
+                Power(work.Torque.SiBand.Expected / trip.SiBand.Expected, 0.7),
+                Cause.GradeTooSoft,
+                Cause.DiameterTooSmall,
+                Cause.ThreadsInPlane,
+                Cause.ClutchSetTooLoose,
+                Cause.ClutchWorn,
+                Cause.Overload,
+                Cause.TractorTooStrong);
+        }
+    }
+
+    private static IEnumerable<ModelFactor> Engagement(ProtectionVerdict verdict)
+    {
+        if (!verdict.Question.Engagement.IsFeathered && verdict.Question.Engagement.Highest is { HasExpected: true } highest
+            && verdict.Trip is { HasExpected: true } trip && trip.SiBand.Expected > 0)
+        {
+            yield return new ModelFactor(
+                Against(EngagementAgainstTrip, highest, trip),
+                Power(highest.SiBand.Expected / trip.SiBand.Expected, 0.8),
+                Cause.AbruptEngagement,
+                Cause.EngagementSpeedTooHigh);
+        }
+    }
+
+    private static IEnumerable<ModelFactor> Fitted(ProtectionVerdict verdict)
+    {
+        if (verdict.FittedAgainstSpecified.Ratio is { HasExpected: true } ratio)
+        {
+            Finding finding = Finding.Of(FittedAgainstSpecified, Severity.Note).With("ratio", QuantityKind.Number, ratio.SiBand.Expected);
+            yield return new ModelFactor(finding, Power(ratio.SiBand.Expected, 1.0), Cause.GradeTooStrong, Cause.DiameterTooLarge);
+            yield return new ModelFactor(finding, Power(1 / Math.Max(ratio.SiBand.Expected, 1e-6), 1.0), Cause.GradeTooSoft, Cause.DiameterTooSmall);
+        }
+    }
+
+    private static Finding Against(string code, TorqueBand torque, TorqueBand trip) => Finding.Of(code, Severity.Note)
+        .With("torque", QuantityKind.Torque, torque.SiBand.Expected)
+        .With("tripExpected", QuantityKind.Torque, trip.SiBand.Expected)
+        .With("ratio", QuantityKind.Number, torque.SiBand.Expected / trip.SiBand.Expected);
+
+    private static double Power(double ratio, double neutral) => Clamped(Math.Pow(ratio / neutral, 4));
+
+    private static double Clamped(double factor) => Math.Min(Most, Math.Max(1 / Most, factor));
+}

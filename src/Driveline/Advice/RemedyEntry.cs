@@ -1,0 +1,30 @@
+namespace Driveline.Advice;
+
+/// <summary>A line of the remedies catalogue.</summary>
+internal sealed class RemedyEntry
+{
+    public RemedyEntry(string code, int order, double? minutes, MarginEffect onWork, MarginEffect onGuard, Caution caution, params Cause[] causes)
+    {
+        Code = "remedy." + code;
+        Order = order;
+        Minutes = minutes;
+        OnWork = onWork;
+        OnGuard = onGuard;
+        Caution = caution;
+        Causes = causes;
+    }
+
+    public string Code { get; }
+
+    public int Order { get; }
+
+    public double? Minutes { get; }
+
+    public MarginEffect OnWork { get; }
+
+    public MarginEffect OnGuard { get; }
+
+    public Caution Caution { get; }
+
+    public Cause[] Causes { get; }
+}

@@ -1,0 +1,66 @@
+using Driveline.Protection;
+using Driveline.Provenance;
+
+namespace Driveline.Tests.Protection;
+
+public class InterferencePublished
+{
+    private static readonly Basis Stated = Basis.Given("the reference table");
+
+    [Theory]
+    [InlineData("RI01", 0.158655, 5e-7, "P(load>strength)=0.158655")]
+    [InlineData("RI02", 0.00747845, 5e-9, "P(load>strength)=0.00747845")]
+    [InlineData("RI06", 0.00636268, 5e-9, "P(load>strength)=0.00636268")]
+    [InlineData("RI07", 8.39591e-13, 5e-18, "P(load>strength)=8.39591e-13")]
+    public void NormalNormal_Row_MatchesInClosedFormAndByQuadrature(string id, double expected, double tolerance, string printed)
+    {
+        ReferenceTable.Row row = Row(id);
+        Assert.Contains(printed, row["recomputed"], StringComparison.Ordinal);
+        NormalDistribution load = NormalDistribution.Of(row.Number("load_mean"), row.Number("load_sd"), Stated);
+        NormalDistribution strength = NormalDistribution.Of(row.Number("strength_mean"), row.Number("strength_sd"), Stated);
+        Assert.Equal(expected, NormalInterference.Of(load, strength).Value, tolerance);
+        Assert.Equal(expected, Interference.Of(load, strength).Value, tolerance);
+    }
+
+    [Fact]
+    public void LognormalLognormal_RI05_MatchesInClosedFormAndByQuadrature()
+    {
+        ReferenceTable.Row row = Row("RI05");
+        Assert.Contains("P=0.021592534", row["recomputed"], StringComparison.Ordinal);
+        Assert.Equal(0.021592534, LognormalInterference.Of(70, 0.15, 100, 0.10, Stated).Value, 5e-10);   // 10.5/70, 10/100
+        Assert.Equal(
+            0.021592534,
+            Interference.Of(LognormalDistribution.Of(70, 0.15, Stated), LognormalDistribution.Of(100, 0.10, Stated)).Value,
+            5e-10);
+    }
+
+    [Fact]
+    public void NormalDesignFactor_RI03_MatchesThePrintedExample()
+    {
+        // Shigley (8th-10th ed.): 78.4 ± 5.9, 50 ± 4.1, reliability 0.999: n = 1.416.
+        Assert.Contains("nd=1.416", Row("RI03")["printed_answer"], StringComparison.Ordinal);
+        Assert.Equal(1.416, NormalInterference.DesignFactor(4.1 / 50, 5.9 / 78.4, 0.001), 1e-3);
+    }
+
+    [Fact]
+    public void LognormalDesignFactor_RI04_MatchesTheTable()
+    {
+        Assert.Contains("nd=1.41599", Row("RI04")["recomputed"], StringComparison.Ordinal);
+        // The row works with z = 3.09 as printed in RI03; Φ(−3.09) = 0.00100078.
+        Assert.Equal(1.41599, LognormalInterference.DesignFactor(4.1 / 50, 5.9 / 78.4, 0.00100078), 5e-6);
+    }
+
+    [Theory]
+    [InlineData(1, 0.00636268, 5e-9)]
+    [InlineData(10, 0.047903, 5e-7)]
+    [InlineData(100, 0.200161, 5e-7)]
+    public void RepeatedPeaksOnOneSpecimen_RI08_MatchesTheTable(long peaks, double expected, double tolerance)
+    {
+        Assert.Contains("n=10 0.047903; n=100 0.200161", Row("RI08")["recomputed"], StringComparison.Ordinal);
+        Probability p = Interference.Of(NormalDistribution.Of(700, 90, Stated), NormalDistribution.Of(1000, 80, Stated), peaks);
+        Assert.Equal(expected, p.Value, tolerance);
+    }
+
+    private static ReferenceTable.Row Row(string id) =>
+        ReferenceTable.Read("clutch", "reliability-interference.csv").Rows.Single(r => r["id"] == id);
+}
