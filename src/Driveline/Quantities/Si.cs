@@ -118,6 +118,15 @@ internal static class Si
         _ => value.As(MassMomentOfInertiaUnit.KilogramSquareMeter),
     };
 
+    public static double NewtonMetersPerRadian(RotationalStiffness value) => value.Unit switch
+    {
+        RotationalStiffnessUnit.NewtonMeterPerRadian => value.Value,
+        RotationalStiffnessUnit.NewtonMeterPerDegree => value.Value / Degree,
+        RotationalStiffnessUnit.PoundForceFeetPerRadian => value.Value * (PoundForce * Foot),
+        RotationalStiffnessUnit.PoundForceFootPerDegrees => value.Value * (PoundForce * Foot) / Degree,
+        _ => value.As(RotationalStiffnessUnit.NewtonMeterPerRadian),
+    };
+
     public static double Kilograms(Mass value) => value.Unit switch
     {
         MassUnit.Kilogram => value.Value,

@@ -1,0 +1,395 @@
+namespace Driveline.Torsion;
+
+/// <summary>Every quantity of one step as a power series in s = (t − start)/h, 0 ≤ s ≤ 1.</summary>
+/// <remarks>
+/// Between events the model is linear with inputs that are constant or rise linearly, so the series of the state is the
+/// exponential of the system matrix acting on it, xⱼ₊₁ = h/(j+1)·(A·xⱼ + bⱼ), cut where its remainder is below rounding.
+/// No matrix is formed: the chain is sparse, and a product A·x costs a few operations a link. A universal joint makes the
+/// model non-linear; its ratio R = cos β/(1 − sin²β·cos²θ) then enters as a series of its own.
+/// </remarks>
+internal sealed class StepSeries
+{
+    public const int MaxDegree = 27;
+    public const int Stride = MaxDegree + 1;
+
+    private readonly double[] joint;
+    private readonly double[] transferred;
+    private readonly double[] residue;
+    private readonly double[] bodyNet;
+
+    public StepSeries(int rotors, int links)
+    {
+        Speed = new double[rotors * Stride];
+        Angle = new double[rotors * Stride];
+        Net = new double[rotors * Stride];
+        Twist = new double[links * Stride];
+        Slip = new double[links * Stride];
+        SlipRate = new double[links * Stride];
+        Closing = new double[links * Stride];
+        Torque = new double[links * Stride];
+        joint = new double[links * 4 * Stride];
+        transferred = new double[links * Stride];
+        residue = new double[rotors];
+        bodyNet = new double[rotors];
+    }
+
+    public double[] Speed { get; }
+
+    public double[] Angle { get; }
+
+    /// <summary>Torque that a held rotor gives to the driveline.</summary>
+    public double[] Net { get; }
+
+    public double[] Twist { get; }
+
+    public double[] Slip { get; }
+
+    public double[] SlipRate { get; }
+
+    /// <summary>Speed difference across the link: twist rate plus slip rate.</summary>
+    public double[] Closing { get; }
+
+    public double[] Torque { get; }
+
+    /// <summary>Highest power held.</summary>
+    public int Degree { get; private set; }
+
+    public double Length { get; private set; }
+
+    public ReadOnlySpan<double> Of(double[] series, int index) => new(series, index * Stride, Degree + 1);
+
+    /// <summary>Least degree whose remainder is below rounding for a step of that many radians of the fastest rate.</summary>
+    public static int DegreeFor(double reach)
+    {
+        double term = 1;
+        for (int j = 1; j <= MaxDegree; j++)
+        {
+            term *= reach / j;
+            if (term < 1e-18 && j >= 3)
+            {
+                return j;
+            }
+        }
+
+        return MaxDegree;
+    }
+
+    public void Compute(Mechanism m, RunState x, Plan plan, double h, int degree)
+    {
+        Degree = degree;
+        Length = h;
+        Begin(m, x);
+        for (int j = 0; j <= degree; j++)
+        {
+            double gain = h / (j + 1);
+            for (int l = 0; l < m.Links; l++)
+            {
+                Link(m, x, plan, l, j, h, gain);
+            }
+
+            Rotors(m, plan, j, h, gain);
+        }
+    }
+
+    /// <summary>Shortens the step to a part of it; the series stay exact.</summary>
+    public void Shorten(Mechanism m, double part)
+    {
+        double power = 1;
+        for (int j = 1; j <= Degree; j++)
+        {
+            power *= part;
+            for (int i = 0; i < m.Rotors; i++)
+            {
+                Speed[(i * Stride) + j] *= power;
+                Angle[(i * Stride) + j] *= power;
+                Net[(i * Stride) + j] *= power;
+            }
+
+            for (int l = 0; l < m.Links; l++)
+            {
+                int at = (l * Stride) + j;
+                Twist[at] *= power;
+                Slip[at] *= power;
+                SlipRate[at] *= power;
+                Closing[at] *= power;
+                Torque[at] *= power;
+            }
+        }
+
+        Length *= part;
+    }
+
+    /// <summary>The largest last term relative to its series: what the cut leaves out, for models with joints.</summary>
+    public double Tail(Mechanism m)
+    {
+        double worst = 0;
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            worst = Math.Max(worst, Tail(Speed, i));
+        }
+
+        for (int l = 0; l < m.Links; l++)
+        {
+            worst = Math.Max(worst, Tail(Twist, l));
+        }
+
+        return worst;
+    }
+
+    /// <summary>Writes the state at the end of the step.</summary>
+    public void Finish(Mechanism m, RunState x)
+    {
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            x.Speed[i] = Sum(Speed, i);
+            x.Angle[i] = Sum(Angle, i);
+        }
+
+        for (int l = 0; l < m.Links; l++)
+        {
+            x.Twist[l] = Sum(Twist, l);
+            x.Slip[l] = Sum(Slip, l);
+        }
+    }
+
+    private double Tail(double[] series, int index)
+    {
+        double largest = 0;
+        for (int j = 0; j <= Degree; j++)
+        {
+            largest = Math.Max(largest, Math.Abs(series[(index * Stride) + j]));
+        }
+
+        double last = Math.Max(Math.Abs(series[(index * Stride) + Degree]), Math.Abs(series[(index * Stride) + Degree - 1]));
+        return largest == 0 ? 0 : last / largest;
+    }
+
+    private double Sum(double[] series, int index)
+    {
+        double sum = 0;
+        int first = index * Stride;
+        for (int j = Degree; j >= 0; j--)
+        {
+            sum += series[first + j];
+        }
+
+        return sum;
+    }
+
+    private void Begin(Mechanism m, RunState x)
+    {
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            Speed[i * Stride] = x.Speed[i];
+            Angle[i * Stride] = x.Angle[i];
+        }
+
+        for (int l = 0; l < m.Links; l++)
+        {
+            int at = l * Stride;
+            Twist[at] = x.Twist[l];
+            Slip[at] = x.Slip[l];
+            if (x.Links[l] is LinkState.SlipForward or LinkState.SlipBackward or LinkState.Open or LinkState.Free && !x.Relaxing[l])
+            {
+                Array.Clear(Twist, at + 1, MaxDegree);
+            }
+        }
+    }
+
+    private void Link(Mechanism m, RunState x, Plan plan, int l, int j, double h, double gain)
+    {
+        int at = (l * Stride) + j;
+        int to = m.To[l];
+        double closing = m.JointCosine[l] < 1
+            ? JointSpeed(m, l, j) - (to >= 0 ? Speed[(to * Stride) + j] : 0)
+            : Speed[(m.From[l] * Stride) + j] - (to >= 0 ? Speed[(to * Stride) + j] : 0);
+        Closing[at] = closing;
+        double torque = 0;
+        double slip = 0;
+        switch (x.Links[l])
+        {
+            case LinkState.Absent:
+                Closing[at] = 0;
+                Advance(Twist, at, 0);
+                break;
+            case LinkState.Locked:
+                if (m.IsElastic(l))
+                {
+                    torque = (m.Stiffness[l] * Twist[at]) + (m.Damping[l] * closing);
+                    Advance(Twist, at, gain * closing);
+                }
+
+                break;
+            default:
+                torque = j == 0 ? plan.Carried[l] : j == 1 ? plan.CarriedRate[l] * h : 0;
+                slip = closing - Unwind(m, x, l, j, at, torque, h, gain, plan);
+                break;
+        }
+
+        Torque[at] = torque;
+        SlipRate[at] = slip;
+        Advance(Slip, at, gain * slip);
+        if (m.JointCosine[l] < 1)
+        {
+            transferred[at] = JointTorque(l, j);
+        }
+    }
+
+    // Twist rate of a slipping link's spring: none, that of a torque that rises linearly, or the damped return to it.
+    private double Unwind(Mechanism m, RunState x, int l, int j, int at, double torque, double h, double gain, Plan plan)
+    {
+        if (!m.IsElastic(l))
+        {
+            return 0;
+        }
+
+        if (x.Relaxing[l])
+        {
+            double rate = (torque - (m.Stiffness[l] * Twist[at])) / m.Damping[l];
+            Advance(Twist, at, gain * rate);
+            return rate;
+        }
+
+        if (j > 0)
+        {
+            return 0;
+        }
+
+        double steady = plan.CarriedRate[l] / m.Stiffness[l];
+        Twist[at + 1] = h * steady;
+        return steady;
+    }
+
+    private static void Advance(double[] series, int at, double next)
+    {
+        if ((at % Stride) < MaxDegree)
+        {
+            series[at + 1] = next;
+        }
+    }
+
+    private void Rotors(Mechanism m, Plan plan, int j, double h, double gain)
+    {
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            double load = j == 0 ? plan.Constant[i] : j == 1 ? plan.Ramp[i] * h : 0;
+            residue[i] = load - (plan.Viscous[i] * Speed[(i * Stride) + j]);
+        }
+
+        for (int l = 0; l < m.Links; l++)
+        {
+            int at = (l * Stride) + j;
+            residue[m.From[l]] -= m.JointCosine[l] < 1 ? transferred[at] : Torque[at];
+            if (m.To[l] >= 0)
+            {
+                residue[m.To[l]] += Torque[at];
+            }
+        }
+
+        if (plan.HasRigid)
+        {
+            RigidTorques(m, plan, j);
+        }
+
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            int at = (i * Stride) + j;
+            double acceleration = plan.HasRigid ? bodyNet[plan.Body[i]] : residue[i] * m.InverseInertia[i];
+            Net[at] = m.IsHeld(i) ? -residue[i] : 0;
+            Advance(Speed, at, gain * acceleration);
+            Advance(Angle, at, gain * Speed[at]);
+        }
+    }
+
+    // Leaves bodyNet holding each body's acceleration, and the constraint torques in the rigid links.
+    private void RigidTorques(Mechanism m, Plan plan, int j)
+    {
+        Array.Clear(bodyNet, 0, m.Rotors);
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            bodyNet[plan.Body[i]] += m.IsHeld(plan.Body[i]) ? 0 : residue[i];
+        }
+
+        for (int l = 0; l < m.Links; l++)
+        {
+            if (plan.GroundShare[l] > 0)
+            {
+                double held = plan.GroundShare[l] * bodyNet[plan.Body[m.From[l]]];
+                Torque[(l * Stride) + j] = held;
+                residue[m.From[l]] -= held;
+            }
+        }
+
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            bodyNet[i] *= plan.Body[i] == i ? plan.BodyInverse[i] : 0;
+        }
+
+        for (int n = plan.Hanging - 1; n >= 0; n--)
+        {
+            int i = plan.Order[n];
+            int l = plan.ParentLink[i];
+            double spare = residue[i] - (m.Inertia[i] * bodyNet[plan.Body[i]]);
+            Torque[(l * Stride) + j] = m.From[l] == i ? spare : -spare;
+            residue[plan.Parent[i]] += spare;
+        }
+    }
+
+    // Speed behind the joint: R(θ)·ω. Rows of the joint's scratch: cos 2θ, sin 2θ, R, and its denominator.
+    private double JointSpeed(Mechanism m, int l, int j)
+    {
+        int cos = l * 4 * Stride;
+        int sin = cos + Stride;
+        int ratio = sin + Stride;
+        int den = ratio + Stride;
+        int from = m.From[l];
+        double scale = m.LinkRatio[l];
+        double cosine = m.JointCosine[l];
+        double half = 0.5 * (1 - (cosine * cosine));
+        if (j == 0)
+        {
+            double twice = 2 * ((scale * Angle[from * Stride]) + m.JointPhase[l]);
+            joint[cos] = Math.Cos(twice);
+            joint[sin] = Math.Sin(twice);
+            joint[den] = 1 - half - (half * joint[cos]);
+            joint[ratio] = cosine / joint[den];
+        }
+        else
+        {
+            double c = 0;
+            double s = 0;
+            for (int i = 1; i <= j; i++)
+            {
+                double step = 2 * scale * i * Angle[(from * Stride) + i];
+                c -= step * joint[sin + j - i];
+                s += step * joint[cos + j - i];
+            }
+
+            joint[cos + j] = c / j;
+            joint[sin + j] = s / j;
+            joint[den + j] = -half * joint[cos + j];
+            double sum = 0;
+            for (int i = 1; i <= j; i++)
+            {
+                sum += joint[den + i] * joint[ratio + j - i];
+            }
+
+            joint[ratio + j] = -sum / joint[den];
+        }
+
+        return Product(joint, ratio, Speed, from * Stride, j);
+    }
+
+    private double JointTorque(int l, int j) => Product(joint, ((l * 4) + 2) * Stride, Torque, l * Stride, j);
+
+    private static double Product(double[] a, int atA, double[] b, int atB, int j)
+    {
+        double sum = 0;
+        for (int i = 0; i <= j; i++)
+        {
+            sum += a[atA + i] * b[atB + j - i];
+        }
+
+        return sum;
+    }
+}
