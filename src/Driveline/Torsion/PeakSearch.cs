@@ -9,6 +9,15 @@ internal static class PeakSearch
 {
     private const double LeastWidth = 1.0 / (1 << 26);
 
+    /// <summary>True when neither f nor −f can exceed the best values so far.</summary>
+    public static bool CannotRaise(ReadOnlySpan<double> c, double best, double bestReverse)
+    {
+        double right = Polynomial.AtOne(c, out double rightSlope, out double fourth);
+        double slope = c.Length > 1 ? c[1] : 0;
+        return Polynomial.Upper(c[0], slope, right, rightSlope, 1, fourth) <= Floor(best)
+            && Polynomial.Upper(-c[0], -slope, -right, -rightSlope, 1, fourth) <= Floor(bestReverse);
+    }
+
     /// <summary>Raises <paramref name="best"/> and sets its place when sign·f exceeds it on 0 ≤ s ≤ 1.</summary>
     /// <returns>True when it did.</returns>
     public static bool Raise(ReadOnlySpan<double> c, double sign, ref double best, ref double at)

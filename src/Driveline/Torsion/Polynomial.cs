@@ -7,6 +7,10 @@ namespace Driveline.Torsion;
 /// </remarks>
 internal static class Polynomial
 {
+    // j(j−1)(j−2)(j−3).
+    private static readonly double[] FourthFactor =
+        Enumerable.Range(0, StepSeries.Stride).Select(j => (double)j * (j - 1) * (j - 2) * (j - 3)).ToArray();
+
     public static double Value(ReadOnlySpan<double> c, double s)
     {
         double value = 0;
@@ -55,11 +59,13 @@ internal static class Polynomial
         double value = 0;
         double first = 0;
         double bound = 0;
+        ReadOnlySpan<double> factor = new ReadOnlySpan<double>(FourthFactor, 0, c.Length);
         for (int j = 0; j < c.Length; j++)
         {
-            value += c[j];
-            first += j * c[j];
-            bound += (double)(j * (j - 1)) * ((j - 2) * (j - 3)) * Math.Abs(c[j]);
+            double term = c[j];
+            value += term;
+            first += j * term;
+            bound += factor[j] * Math.Abs(term);
         }
 
         slope = first;

@@ -89,6 +89,11 @@ internal sealed class RunLog
             }
 
             ReadOnlySpan<double> torque = series.Of(series.Torque, l);
+            if (PeakSearch.CannotRaise(torque, Most[l], Least[l]))
+            {
+                continue;
+            }
+
             double at = 0;
             if (PeakSearch.Raise(torque, 1, ref Most[l], ref at))
             {

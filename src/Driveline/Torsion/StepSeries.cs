@@ -10,7 +10,8 @@ namespace Driveline.Torsion;
 internal sealed class StepSeries
 {
     public const int MaxDegree = 27;
-    public const int Stride = MaxDegree + 1;
+    /// <summary>Room for each series; one more than its coefficients, so that the last advance needs no question.</summary>
+    public const int Stride = MaxDegree + 2;
 
     private readonly double[] joint;
     private readonly double[] transferred;
@@ -262,10 +263,7 @@ internal sealed class StepSeries
 
     private static void Advance(double[] series, int at, double next)
     {
-        if ((at % Stride) < MaxDegree)
-        {
-            series[at + 1] = next;
-        }
+        series[at + 1] = next;
     }
 
     private void Rotors(Mechanism m, Plan plan, int j, double h, double gain)

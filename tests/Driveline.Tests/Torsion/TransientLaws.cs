@@ -61,8 +61,8 @@ public class TransientLaws
         return All(chain, s => Close(0.5 * a.PeakNm(s), b.PeakNm(s), 1e-10 * chain.TorqueScale));
     });
 
-    [Property(MaxTest = 30)]
-    public Property Split_ShaftInSeries_ChangesNothing() => Prop.ForAll(Chains(), chain =>
+    [Property(MaxTest = 6)]
+    public Property Split_ShaftInSeries_ChangesNothing() => Prop.ForAll(Chains(0.02), chain =>
     {
         // 1/(5k) + 1/(1.25k) = 1/k. The node between needs an inertia: a millionth of the least, which bounds the agreement.
         TransientResult a = chain.Model(0).Run(chain.Seconds);
@@ -129,13 +129,13 @@ public class TransientLaws
     private static Gen<double> LogUniform(double low, double high) =>
         Gen.Choose(0, 1_000_000).Select(n => low * Math.Pow(high / low, n / 1e6));
 
-    private static Arbitrary<Drawn> Chains() =>
+    private static Arbitrary<Drawn> Chains(double seconds = 0.15) =>
         (from n in Gen.Choose(2, 5)
          from inertia in LogUniform(0.05, 5).ArrayOf(n)
          from stiffness in LogUniform(500, 50000).ArrayOf(n - 1)
          from damping in LogUniform(0.01, 1).ArrayOf(n - 1)
          from speeds in LogUniform(5, 60).ArrayOf(n)
-         select new Drawn(inertia, stiffness, damping, speeds)).ToArbitrary();
+         select new Drawn(inertia, stiffness, damping, speeds) { Seconds = seconds }).ToArbitrary();
 
     private sealed record Drawn(double[] Inertia, double[] Stiffness, double[] Damping, double[] Speed)
     {
