@@ -7,18 +7,6 @@ namespace Driveline.Torsion;
 /// </remarks>
 internal sealed class EnergyMeter
 {
-    private static readonly double[] Weights =
-    [
-        0.050614268145188130, 0.111190517226687235, 0.156853322938943644, 0.181341891689180992,
-        0.181341891689180992, 0.156853322938943644, 0.111190517226687235, 0.050614268145188130,
-    ];
-
-    private static readonly double[] Nodes =
-    [
-        0.019855071751231884, 0.101666761293186630, 0.237233795041835507, 0.408282678752175098,
-        0.591717321247824902, 0.762766204958164493, 0.898333238706813370, 0.980144928248768116,
-    ];
-
     private readonly double[] rate = new double[StepSeries.Stride];
 
     public EnergyMeter(int rotors, int links, int torques)
@@ -163,15 +151,26 @@ internal sealed class EnergyMeter
         return Square(new ReadOnlySpan<double>(rate, 0, closing.Length));
     }
 
+    // The eight nodes side by side: eight independent Horner chains.
     private static double Square(ReadOnlySpan<double> c)
     {
-        double sum = 0;
-        for (int q = 0; q < Nodes.Length; q++)
+        double a = 0, b = 0, d = 0, e = 0, f = 0, g = 0, p = 0, q = 0;
+        for (int j = c.Length - 1; j >= 0; j--)
         {
-            double value = Polynomial.Value(c, Nodes[q]);
-            sum += Weights[q] * value * value;
+            double term = c[j];
+            a = (a * 0.019855071751231884) + term;
+            b = (b * 0.101666761293186630) + term;
+            d = (d * 0.237233795041835507) + term;
+            e = (e * 0.408282678752175098) + term;
+            f = (f * 0.591717321247824902) + term;
+            g = (g * 0.762766204958164493) + term;
+            p = (p * 0.898333238706813370) + term;
+            q = (q * 0.980144928248768116) + term;
         }
 
-        return sum;
+        return (0.050614268145188130 * ((a * a) + (q * q)))
+            + (0.111190517226687235 * ((b * b) + (p * p)))
+            + (0.156853322938943644 * ((d * d) + (g * g)))
+            + (0.181341891689180992 * ((e * e) + (f * f)));
     }
 }

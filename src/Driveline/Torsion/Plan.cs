@@ -24,6 +24,11 @@ internal sealed class Plan
         Constant = new double[rotors];
         Ramp = new double[rotors];
         Viscous = new double[rotors];
+        Springs = new Spring[links];
+        Inverse = new double[rotors];
+        Others = new int[links];
+        Input = new double[rotors];
+        InputRate = new double[rotors];
         Order = new int[rotors];
         Parent = new int[rotors];
         ParentLink = new int[rotors];
@@ -65,6 +70,20 @@ internal sealed class Plan
 
     public double[] Viscous { get; }
 
+    /// <summary>Links that carry torque through their springs, and all other links.</summary>
+    public Spring[] Springs { get; }
+
+    public int SpringCount { get; private set; }
+
+    public int[] Others { get; }
+
+    public int OtherCount { get; private set; }
+
+    /// <summary>Torque on each rotor that does not depend on the motion, slipping links included, and its rate.</summary>
+    public double[] Input { get; }
+
+    public double[] InputRate { get; }
+
     /// <summary>Rotors that hang on a parent by a rigid link, parents first.</summary>
     public int[] Order { get; }
 
@@ -73,6 +92,12 @@ internal sealed class Plan
     public int[] Parent { get; }
 
     public int[] ParentLink { get; }
+
+    /// <summary>True when rotors are joined rigidly, so that torques between them must be found.</summary>
+    public bool HasHanging { get; private set; }
+
+    /// <summary>1/J of each rotor; 0 for one that is held or at rest. For use when no rotors are joined rigidly.</summary>
+    public double[] Inverse { get; }
 
     public bool HasRigid { get; private set; }
 
@@ -87,6 +112,26 @@ internal sealed class Plan
         Loads(m, x);
         GroundShares(m, x);
         Rate = RateBound(m, x);
+        SpringCount = 0;
+        OtherCount = 0;
+        for (int l = 0; l < m.Links; l++)
+        {
+            if (x.Links[l] == LinkState.Locked && m.IsElastic(l))
+            {
+                Springs[SpringCount++] = Lay(m, l);
+            }
+            else
+            {
+                Others[OtherCount++] = l;
+            }
+        }
+
+        HasHanging = Hanging > 0;
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            Inverse[i] = BodyAtRest[Body[i]] ? 0 : m.InverseInertia[i];
+        }
+
         AtTime(m, x);
     }
 
@@ -125,6 +170,40 @@ internal sealed class Plan
             Constant[m.TorqueRotor[k]] += scale * m.Torque[k];
             Ramp[m.TorqueRotor[k]] += rate * m.Torque[k];
             HasRamps |= x.Time < m.TorqueStart[k] + m.TorqueRamp[k];
+        }
+
+        Inputs(m);
+    }
+
+    private static Spring Lay(Mechanism m, int l) => new()
+    {
+        Link = l,
+        From = m.From[l],
+        To = m.To[l],
+        At = l * StepSeries.Stride,
+        FromAt = m.From[l] * StepSeries.Stride,
+        ToAt = m.To[l] * StepSeries.Stride,
+        Stiffness = m.Stiffness[l],
+        Damping = m.Damping[l],
+    };
+
+    private void Inputs(Mechanism m)
+    {
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            Input[i] = Constant[i];
+            InputRate[i] = Ramp[i];
+        }
+
+        for (int l = 0; l < m.Links; l++)
+        {
+            Input[m.From[l]] -= Carried[l];
+            InputRate[m.From[l]] -= CarriedRate[l];
+            if (m.To[l] >= 0)
+            {
+                Input[m.To[l]] += Carried[l];
+                InputRate[m.To[l]] += CarriedRate[l];
+            }
         }
     }
 

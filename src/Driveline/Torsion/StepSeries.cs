@@ -80,6 +80,17 @@ internal sealed class StepSeries
         Degree = degree;
         Length = h;
         Begin(m, x);
+        if (!m.HasJoints)
+        {
+            Straight(m, plan, h);
+            for (int n = 0; n < plan.OtherCount; n++)
+            {
+                Other(m, x, plan, plan.Others[n], h);
+            }
+
+            return;
+        }
+
         for (int j = 0; j <= degree; j++)
         {
             double gain = h / (j + 1);
@@ -89,6 +100,126 @@ internal sealed class StepSeries
             }
 
             Rotors(m, plan, j, h, gain);
+        }
+    }
+
+    // Without joints only springs and inertias feed on one another; the other links follow from them afterwards.
+    private void Straight(Mechanism m, Plan plan, double h)
+    {
+        double[] w = Speed;
+        double[] e = Twist;
+        double[] torque = Torque;
+        double[] closing = Closing;
+        double[] net = residue;
+        double[] inverse = plan.HasHanging ? bodyNet : plan.Inverse;
+        double[] viscous = plan.Viscous;
+        Spring[] springs = plan.Springs;
+        int count = plan.SpringCount;
+        int rotors = m.Rotors;
+        for (int j = 0; j <= Degree; j++)
+        {
+            double gain = h / (j + 1);
+            for (int i = 0, at = j; i < rotors; i++, at += Stride)
+            {
+                net[i] = -viscous[i] * w[at];
+            }
+
+            if (j < 2)
+            {
+                AddInputs(plan, rotors, j, h);
+            }
+
+            for (int n = 0; n < count; n++)
+            {
+                ref readonly Spring spring = ref springs[n];
+                int at = spring.At + j;
+                double d = w[spring.FromAt + j];
+                if (spring.To >= 0)
+                {
+                    d -= w[spring.ToAt + j];
+                }
+
+                double t = (spring.Stiffness * e[at]) + (spring.Damping * d);
+                closing[at] = d;
+                torque[at] = t;
+                e[at + 1] = gain * d;
+                net[spring.From] -= t;
+                if (spring.To >= 0)
+                {
+                    net[spring.To] += t;
+                }
+            }
+
+            if (plan.HasHanging)
+            {
+                RigidTorques(m, plan, j);
+                for (int i = 0, at = j; i < rotors; i++, at += Stride)
+                {
+                    Net[at] = -net[i];
+                    w[at + 1] = gain * inverse[plan.Body[i]];
+                }
+
+                continue;
+            }
+
+            for (int i = 0, at = j; i < rotors; i++, at += Stride)
+            {
+                Net[at] = -net[i];
+                w[at + 1] = gain * net[i] * inverse[i];
+            }
+        }
+
+        for (int i = 0; i < rotors; i++)
+        {
+            int first = i * Stride;
+            for (int j = 0; j <= Degree; j++)
+            {
+                Angle[first + j + 1] = h / (j + 1) * w[first + j];
+            }
+        }
+    }
+
+    private void AddInputs(Plan plan, int rotors, int j, double h)
+    {
+        for (int i = 0; i < rotors; i++)
+        {
+            residue[i] += j == 0 ? plan.Input[i] : plan.InputRate[i] * h;
+        }
+    }
+
+    private void Other(Mechanism m, RunState x, Plan plan, int l, double h)
+    {
+        bool locked = x.Links[l] == LinkState.Locked;
+        int to = m.To[l];
+        int first = l * Stride;
+        for (int j = 0; j <= Degree; j++)
+        {
+            int at = first + j;
+            double gain = h / (j + 1);
+            double closing = Speed[(m.From[l] * Stride) + j] - (to >= 0 ? Speed[(to * Stride) + j] : 0);
+            double slip = 0;
+            if (x.Links[l] == LinkState.Absent)
+            {
+                closing = 0;
+                Torque[at] = 0;
+            }
+            else if (locked)
+            {
+                if (!plan.HasHanging)
+                {
+                    Torque[at] = -plan.GroundShare[l] * Net[(m.From[l] * Stride) + j];
+                }
+            }
+            else
+            {
+                double torque = j == 0 ? plan.Carried[l] : j == 1 ? plan.CarriedRate[l] * h : 0;
+                Torque[at] = torque;
+                slip = closing - Unwind(m, x, l, j, at, torque, h, gain, plan);
+            }
+
+            Closing[at] = closing;
+            SlipRate[at] = slip;
+            Slip[at + 1] = gain * slip;
         }
     }
 
@@ -190,9 +321,16 @@ internal sealed class StepSeries
             int at = l * Stride;
             Twist[at] = x.Twist[l];
             Slip[at] = x.Slip[l];
-            if (x.Links[l] is LinkState.SlipForward or LinkState.SlipBackward or LinkState.Open or LinkState.Free && !x.Relaxing[l])
+            bool spring = x.Links[l] == LinkState.Locked && m.IsElastic(l);
+            if (!spring && !x.Relaxing[l])
             {
                 Array.Clear(Twist, at + 1, MaxDegree);
+            }
+
+            if (spring && !m.HasJoints)
+            {
+                Array.Clear(Slip, at + 1, MaxDegree);
+                Array.Clear(SlipRate, at, MaxDegree + 1);
             }
         }
     }
