@@ -7,6 +7,24 @@ namespace Driveline.Torsion;
 /// </remarks>
 internal sealed class EnergyMeter
 {
+    public const int NodeCount = 8;
+
+    private const double N0 = 0.019855071751231884;
+    private const double N1 = 0.101666761293186630;
+    private const double N2 = 0.237233795041835507;
+    private const double N3 = 0.408282678752175098;
+    private const double N4 = 0.591717321247824902;
+    private const double N5 = 0.762766204958164493;
+    private const double N6 = 0.898333238706813370;
+    private const double N7 = 0.980144928248768116;
+    private const double W0 = 0.050614268145188130;
+    private const double W1 = 0.111190517226687235;
+    private const double W2 = 0.156853322938943644;
+    private const double W3 = 0.181341891689180992;
+
+    private static readonly double[] Nodes = [N0, N1, N2, N3, N4, N5, N6, N7];
+    private static readonly double[] Weights = [W0, W1, W2, W3, W3, W2, W1, W0];
+
     private readonly double[] rate = new double[StepSeries.Stride];
 
     public EnergyMeter(int rotors, int links, int torques)
@@ -34,6 +52,8 @@ internal sealed class EnergyMeter
     public double[] Torque { get; }
 
     public double Drive { get; private set; }
+
+    public void AddDrive(double joules) => Drive += joules;
 
     public double Start { get; set; }
 
@@ -151,6 +171,27 @@ internal sealed class EnergyMeter
         return Square(new ReadOnlySpan<double>(rate, 0, closing.Length));
     }
 
+    /// <summary>∫ a·b ds from 0 to 1, from values at the nodes.</summary>
+    public static double ProductOfNodes(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    {
+        double sum = 0;
+        for (int q = 0; q < NodeCount; q++)
+        {
+            sum += Weights[q] * a[q] * b[q];
+        }
+
+        return sum;
+    }
+
+    /// <summary>Values of a series at the nodes.</summary>
+    public static void AtNodes(ReadOnlySpan<double> c, Span<double> values)
+    {
+        for (int q = 0; q < NodeCount; q++)
+        {
+            values[q] = Polynomial.Value(c, Nodes[q]);
+        }
+    }
+
     // The eight nodes side by side: eight independent Horner chains.
     private static double Square(ReadOnlySpan<double> c)
     {
@@ -158,19 +199,16 @@ internal sealed class EnergyMeter
         for (int j = c.Length - 1; j >= 0; j--)
         {
             double term = c[j];
-            a = (a * 0.019855071751231884) + term;
-            b = (b * 0.101666761293186630) + term;
-            d = (d * 0.237233795041835507) + term;
-            e = (e * 0.408282678752175098) + term;
-            f = (f * 0.591717321247824902) + term;
-            g = (g * 0.762766204958164493) + term;
-            p = (p * 0.898333238706813370) + term;
-            q = (q * 0.980144928248768116) + term;
+            a = (a * N0) + term;
+            b = (b * N1) + term;
+            d = (d * N2) + term;
+            e = (e * N3) + term;
+            f = (f * N4) + term;
+            g = (g * N5) + term;
+            p = (p * N6) + term;
+            q = (q * N7) + term;
         }
 
-        return (0.050614268145188130 * ((a * a) + (q * q)))
-            + (0.111190517226687235 * ((b * b) + (p * p)))
-            + (0.156853322938943644 * ((d * d) + (g * g)))
-            + (0.181341891689180992 * ((e * e) + (f * f)));
+        return (W0 * ((a * a) + (q * q))) + (W1 * ((b * b) + (p * p))) + (W2 * ((d * d) + (g * g))) + (W3 * ((e * e) + (f * f)));
     }
 }

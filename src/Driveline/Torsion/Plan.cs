@@ -8,6 +8,8 @@ namespace Driveline.Torsion;
 internal sealed class Plan
 {
     private readonly int[] stack;
+    private readonly double[] kept;
+    private bool hushed;
 
     public Plan(int rotors, int links)
     {
@@ -33,6 +35,7 @@ internal sealed class Plan
         Parent = new int[rotors];
         ParentLink = new int[rotors];
         stack = new int[rotors];
+        kept = new double[rotors];
     }
 
     /// <summary>Capacity forward at the start of the step, N·m, and its rate, N·m/s.</summary>
@@ -173,6 +176,18 @@ internal sealed class Plan
         }
 
         Inputs(m);
+    }
+
+    /// <summary>Takes the inputs away, or brings them back: for the response to a state alone.</summary>
+    public void HushInputs(bool hush)
+    {
+        for (int i = 0; i < Input.Length; i++)
+        {
+            kept[i] = hush ? Input[i] : kept[i];
+            Input[i] = hush ? 0 : hushed ? kept[i] : Input[i];
+        }
+
+        hushed = hush;
     }
 
     private static Spring Lay(Mechanism m, int l) => new()

@@ -37,6 +37,18 @@ internal static class TransientLoop
         while (x.Time < end)
         {
             double next = Transitions.NextTime(m, x, end);
+            if (w.Plan.Rate * (next - x.Time) > Reach * (1 + 1e-9) && trace.Length == 0
+                && w.Propagator.TryStep(m, x, w.Plan, w.Series, log, w.Energy))
+            {
+                log.StepsExhausted = log.Steps > mostSteps;
+                if (log.StepsExhausted)
+                {
+                    return;
+                }
+
+                continue;
+            }
+
             double h = Step(m, w, next - x.Time);
             bool hits = h == next - x.Time;
             double part = w.Events.First(m, x, w.Plan, w.Series, log.Scale);
@@ -93,6 +105,7 @@ internal static class TransientLoop
 
     private static void Rebuild(Mechanism m, TransientWorkspace w)
     {
+        w.Propagator.Forget();
         w.Plan.Build(m, w.State);
         if (Transitions.Follow(m, w.State, w.Plan))
         {

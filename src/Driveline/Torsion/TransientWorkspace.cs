@@ -18,6 +18,8 @@ public sealed class TransientWorkspace
 
     internal RunLog Log { get; private set; } = null!;
 
+    internal Propagator Propagator { get; private set; } = null!;
+
     internal EventSearch Events { get; } = new();
 
     internal TransientResult? Result { get; set; }
@@ -37,6 +39,7 @@ public sealed class TransientWorkspace
         Series = new StepSeries(rotors, links);
         Energy = new EnergyMeter(rotors, links, torques);
         Log = new RunLog(links);
+        Propagator = new Propagator(rotors, links);
         Result = null;
     }
 }

@@ -80,6 +80,26 @@ public class TransientLaws
         return All(chain, s => Close(a.PeakNm(s), b.PeakNm(s), 1e-11 * chain.TorqueScale));
     });
 
+    [Property(MaxTest = 30)]
+    public Property WholeStepsByMatrix_AgainstSeriesThroughout_GiveTheSameRun() => Prop.ForAll(Chains(1.5), chain =>
+    {
+        // A traced run takes every step by series.
+        TorsionStart start = chain.Model(0.02, b => b
+            .AddDrive("engine", "r0", TorqueSpeedLine.Of(Nm(50), RadPerS(40), 1.5))
+            .AddViscousLoad("air", chain.Last, 0.8)
+            .AddTorque("push", chain.Last, Nm(-20), S(0.4), S(0.1)));
+        TransientResult fast = start.Run(chain.Seconds);
+        TransientResult slow = Transient.TraceTorque(start, S(chain.Seconds), new TransientWorkspace(), "s0", new double[2]);
+        double energy = slow.StoredEnergy.Joules + 1;
+        return All(chain, s => Close(fast.PeakNm(s), slow.PeakNm(s), 1e-10 * chain.TorqueScale)
+                && Close(fast.PeakS(s), slow.PeakS(s), 1e-6)
+                && Close(fast.DampingEnergy(s).Joules, slow.DampingEnergy(s).Joules, 1e-9 * energy))
+            && Close(fast.DriveWork.Joules, slow.DriveWork.Joules, 1e-9 * energy)
+            && Close(fast.LoadEnergy("air").Joules, slow.LoadEnergy("air").Joules, 1e-9 * energy)
+            && Close(fast.Turned("r0").Radians, slow.Turned("r0").Radians, 1e-10 * slow.Turned("r0").Radians)
+            && Math.Abs(fast.EnergyImbalance) < 1e-10;
+    });
+
     [Property(MaxTest = 40)]
     public Property BreakingCoupling_Torque_NeverExceedsItsCapacity() => Prop.ForAll(Chains(), chain =>
     {
