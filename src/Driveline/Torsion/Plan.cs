@@ -114,7 +114,7 @@ internal sealed class Plan
         Bodies(m, x);
         Loads(m, x);
         GroundShares(m, x);
-        Rate = RateBound(m, x);
+        Rate = RateBound.Of(m, x, this);
         SpringCount = 0;
         OtherCount = 0;
         for (int l = 0; l < m.Links; l++)
@@ -398,55 +398,5 @@ internal sealed class Plan
                 x.Speed[i] = 0;
             }
         }
-    }
-
-    // Gershgorin's bound on the mass-normalised stiffness gives ω², on the damping a decay rate; relaxing springs add k/c.
-    private double RateBound(Mechanism m, RunState x)
-    {
-        double stiffest = 0;
-        double dampest = 0;
-        double relaxing = 0;
-        for (int i = 0; i < m.Rotors; i++)
-        {
-            double own = Math.Sqrt(BodyInverse[Body[i]]);
-            double k = 0;
-            double c = 0;
-            for (int other = 0; other < m.Rotors; other++)
-            {
-                c += Body[other] == Body[i] ? Viscous[other] * own * own : 0;
-            }
-
-            for (int l = 0; l < m.Links; l++)
-            {
-                if (x.Links[l] != LinkState.Locked || !m.IsElastic(l))
-                {
-                    continue;
-                }
-
-                bool from = Body[m.From[l]] == Body[i];
-                bool to = m.To[l] >= 0 && Body[m.To[l]] == Body[i];
-                if (from || to)
-                {
-                    int far = from ? m.To[l] : m.From[l];
-                    double there = far < 0 ? 0 : Math.Sqrt(BodyInverse[Body[far]]);
-                    double gain = from && m.JointCosine[l] < 1 ? 1 / m.JointCosine[l] : 1;
-                    k += m.Stiffness[l] * own * (own + there) * gain * gain;
-                    c += m.Damping[l] * own * (own + there) * gain * gain;
-                }
-            }
-
-            stiffest = Math.Max(stiffest, k);
-            dampest = Math.Max(dampest, c);
-        }
-
-        for (int l = 0; l < m.Links; l++)
-        {
-            if (x.Relaxing[l])
-            {
-                relaxing = Math.Max(relaxing, m.Stiffness[l] / m.Damping[l]);
-            }
-        }
-
-        return Math.Max(Math.Sqrt(stiffest) + dampest, relaxing);
     }
 }

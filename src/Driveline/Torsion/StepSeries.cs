@@ -13,7 +13,7 @@ internal sealed class StepSeries
     /// <summary>Room for each series; one more than its coefficients, so that the last advance needs no question.</summary>
     public const int Stride = MaxDegree + 2;
 
-    private readonly double[] joint;
+    private readonly JointSeries joints;
     private readonly double[] transferred;
     private readonly double[] residue;
     private readonly double[] bodyNet;
@@ -28,7 +28,7 @@ internal sealed class StepSeries
         SlipRate = new double[links * Stride];
         Closing = new double[links * Stride];
         Torque = new double[links * Stride];
-        joint = new double[links * 4 * Stride];
+        joints = new JointSeries(links);
         transferred = new double[links * Stride];
         residue = new double[rotors];
         bodyNet = new double[rotors];
@@ -340,7 +340,7 @@ internal sealed class StepSeries
         int at = (l * Stride) + j;
         int to = m.To[l];
         double closing = m.JointCosine[l] < 1
-            ? JointSpeed(m, l, j) - (to >= 0 ? Speed[(to * Stride) + j] : 0)
+            ? joints.Speed(m, l, j, Speed, Angle) - (to >= 0 ? Speed[(to * Stride) + j] : 0)
             : Speed[(m.From[l] * Stride) + j] - (to >= 0 ? Speed[(to * Stride) + j] : 0);
         Closing[at] = closing;
         double torque = 0;
@@ -370,7 +370,7 @@ internal sealed class StepSeries
         Advance(Slip, at, gain * slip);
         if (m.JointCosine[l] < 1)
         {
-            transferred[at] = JointTorque(l, j);
+            transferred[at] = joints.Torque(l, j, Torque);
         }
     }
 
@@ -469,63 +469,5 @@ internal sealed class StepSeries
             Torque[(l * Stride) + j] = m.From[l] == i ? spare : -spare;
             residue[plan.Parent[i]] += spare;
         }
-    }
-
-    // Speed behind the joint: R(θ)·ω. Rows of the joint's scratch: cos 2θ, sin 2θ, R, and its denominator.
-    private double JointSpeed(Mechanism m, int l, int j)
-    {
-        int cos = l * 4 * Stride;
-        int sin = cos + Stride;
-        int ratio = sin + Stride;
-        int den = ratio + Stride;
-        int from = m.From[l];
-        double scale = m.LinkRatio[l];
-        double cosine = m.JointCosine[l];
-        double half = 0.5 * (1 - (cosine * cosine));
-        if (j == 0)
-        {
-            double twice = 2 * ((scale * Angle[from * Stride]) + m.JointPhase[l]);
-            joint[cos] = Math.Cos(twice);
-            joint[sin] = Math.Sin(twice);
-            joint[den] = 1 - half - (half * joint[cos]);
-            joint[ratio] = cosine / joint[den];
-        }
-        else
-        {
-            double c = 0;
-            double s = 0;
-            for (int i = 1; i <= j; i++)
-            {
-                double step = 2 * scale * i * Angle[(from * Stride) + i];
-                c -= step * joint[sin + j - i];
-                s += step * joint[cos + j - i];
-            }
-
-            joint[cos + j] = c / j;
-            joint[sin + j] = s / j;
-            joint[den + j] = -half * joint[cos + j];
-            double sum = 0;
-            for (int i = 1; i <= j; i++)
-            {
-                sum += joint[den + i] * joint[ratio + j - i];
-            }
-
-            joint[ratio + j] = -sum / joint[den];
-        }
-
-        return Product(joint, ratio, Speed, from * Stride, j);
-    }
-
-    private double JointTorque(int l, int j) => Product(joint, ((l * 4) + 2) * Stride, Torque, l * Stride, j);
-
-    private static double Product(double[] a, int atA, double[] b, int atB, int j)
-    {
-        double sum = 0;
-        for (int i = 0; i <= j; i++)
-        {
-            sum += a[atA + i] * b[atB + j - i];
-        }
-
-        return sum;
     }
 }
