@@ -80,6 +80,25 @@ public class TransientLaws
         return All(chain, s => Close(a.PeakNm(s), b.PeakNm(s), 1e-11 * chain.TorqueScale));
     });
 
+    [Property(MaxTest = 60)]
+    public Property DevicesOfAllKindsAtOnce_RunEndsAndEnergyIsAccountedFor() => Prop.ForAll(Chains(0.4), LogUniform(5, 500).ToArbitrary(), (chain, torque) =>
+    {
+        TorsionStart start = chain.Model(1, b => b
+            .Rotor("front", 0.4).AddCoupling("plate", "front", "r0", FrictionCoupling.Of(Nm(torque), Nm(0.8 * torque)).Engaging(S(0.01), S(0.05)))
+            .Rotor("tail", 0.3).AddShaft("ratchet", chain.Last, "tail", Shaft(4000), OneWayCoupling.Forward)
+            .Rotor("loose", 0.2).AddShaft("play", "tail", "loose", Shaft(3000, 0.2).WithBacklash(UnitsNet.Angle.FromDegrees(2)))
+            .AddFrictionLoad("rub", "loose", Nm(0.2 * torque), Nm(0.1 * torque))
+            .AddFrictionLoad("bearing", "r0", Nm(3), Nm(3))
+            .AddDrive("engine", "front", TorqueSpeedLine.Of(Nm(torque), RadPerS(40), 1.5))
+            .AddObstacle("stump", chain.Last, Obstacle.Yielding(S(0.1), NmPerRad(8000), Nm(3 * torque)).AfterSwingBack(UnitsNet.Angle.FromDegrees(9), Nm(torque)))
+            .AddObstacle("stone", "loose", Obstacle.RigidStop(S(0.2))))
+            .WithSpeed("front", RadPerS(45)).WithSpeed("tail", RadPerS(20)).WithSpeed("loose", RadPerS(20));
+        TransientResult result = start.Run(chain.Seconds);
+        string last = result.EventCount == 0 ? "none" : result.Event(result.EventCount - 1).ToString();
+        return (result.IsComplete && Math.Abs(result.EnergyImbalance) < 1e-9)
+            .Label(FormattableString.Invariant($"complete {result.IsComplete}, imbalance {result.EnergyImbalance:E2}, {result.EventCount} events, last {last}"));
+    });
+
     [Property(MaxTest = 30)]
     public Property WholeStepsByMatrix_AgainstSeriesThroughout_GiveTheSameRun() => Prop.ForAll(Chains(1.5), chain =>
     {

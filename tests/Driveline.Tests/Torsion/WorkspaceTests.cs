@@ -80,6 +80,21 @@ public class WorkspaceTests
     }
 
     [Fact]
+    public void Findings_ChatterMarked_NameThePartAndDistrustThePeaks()
+    {
+        // No model is known that chatters; the mark itself is set by hand.
+        (TorsionStart start, double seconds) = ReferenceModels.Of("c05");
+        var workspace = new TransientWorkspace();
+        TransientResult result = Transient.Run(start, S(seconds), workspace);
+        Assert.DoesNotContain(result.Findings, f => f.Code == TorsionFindings.Chatter);
+        workspace.Log.Chattered = true;
+        Assert.False(result.IsComplete);
+        Driveline.Findings.Finding finding = Assert.Single(result.Findings, f => f.Code == TorsionFindings.Chatter);
+        Assert.Equal("s1", finding.Parameter("part")!.Text);
+        Assert.DoesNotContain("{", Texts.English.Of(finding), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Run_EngagementOfAHeavyRotorAgainstFriction_EndsWithoutChatter()
     {
         // Torque equal to the friction that holds: the rotor must stay where it is, not switch back and forth.
