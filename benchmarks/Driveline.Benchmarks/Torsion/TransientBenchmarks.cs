@@ -1,0 +1,60 @@
+using BenchmarkDotNet.Attributes;
+using Driveline.Torsion;
+using UnitsNet;
+
+namespace Driveline.Benchmarks.Torsion;
+
+/// <summary>One second of a damped four-inertia chain whose end jams and whose coupling breaks.</summary>
+[MemoryDiagnoser]
+public class TransientBenchmarks
+{
+    /// <summary>Least number of fixed steps at which every peak is within 1e-7 of the exact one; see <see cref="PeakErrors"/>.</summary>
+    public const int EqualSteps = 10_800;
+
+    public const double Speed = 56.5;
+
+    private static readonly double[] Inertia = [1.1, 0.06, 0.1, 4.0];
+    private static readonly double[] Stiffness = [20000, 8000, 15000];
+    private static readonly double[] Damping = [1.5, 0.4, 0.9];
+    private readonly FixedStepChain fixedStep = new(Inertia, Stiffness, Damping, 1500);
+    private readonly TransientWorkspace workspace = new();
+    private readonly TorsionStart start = Model();
+    private readonly Duration second = Duration.FromSeconds(1);
+
+    [Benchmark(Baseline = true)]
+    public double FixedStep_OneSecond() => fixedStep.Run(Speed, 1, EqualSteps);
+
+    [Benchmark]
+    public double Transient_OneSecond() => Transient.Run(start, second, workspace).Peak("s3").Own!.Value.NewtonMeters;
+
+    /// <summary>Relative error of each shaft's peak with that many fixed steps.</summary>
+    public static double[] PeakErrors(int steps)
+    {
+        var chain = new FixedStepChain(Inertia, Stiffness, Damping, 1500);
+        chain.Run(Speed, 1, steps);
+        TransientResult exact = Transient.Run(Model(), Duration.FromSeconds(1));
+        return Array.ConvertAll([0, 1, 2], i => Math.Abs((chain.Peak[i] / exact.Peak("s" + (i + 1)).Own!.Value.NewtonMeters) - 1));
+    }
+
+    internal static TorsionStart Model()
+    {
+        var builder = new TorsionModelBuilder();
+        for (int i = 0; i < 4; i++)
+        {
+            builder.AddRotor("r" + (i + 1), MassMomentOfInertia.FromKilogramSquareMeters(Inertia[i]));
+        }
+
+        for (int i = 0; i < 3; i++)
+        {
+            Shaft shaft = Shaft.OfStiffness(RotationalStiffness.FromNewtonMetersPerRadian(Stiffness[i])).WithDamping(Damping[i]);
+            string name = "s" + (i + 1);
+            string from = "r" + (i + 1);
+            string to = "r" + (i + 2);
+            builder = i == 1
+                ? builder.AddShaft(name, from, to, shaft, BreakingCoupling.At(Torque.FromNewtonMeters(1500)))
+                : builder.AddShaft(name, from, to, shaft);
+        }
+
+        return builder.AddObstacle("jam", "r4", Obstacle.Jam(Duration.Zero)).Build().TurningAt(RotationalSpeed.FromRadiansPerSecond(Speed));
+    }
+}

@@ -1,0 +1,95 @@
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.Torsion;
+
+/// <summary>Something that a rotor meets from a time on: a stop, a springy or yielding resistance, or a jam.</summary>
+/// <remarks>
+/// Immutable. All but the jam only push back: the rotor may leave the obstacle and meet it again at the same place. A rotor
+/// that meets a rigid obstacle stops at once and its energy goes into the obstacle; the torque of that blow is unbounded.
+/// </remarks>
+public sealed class Obstacle
+{
+    private Obstacle(double start, double stiffness, double damping, double yield, bool holdsBothWays)
+    {
+        Start = start;
+        Stiffness = stiffness;
+        Damping = damping;
+        Yield = yield;
+        HoldsBothWays = holdsBothWays;
+    }
+
+    private double Start { get; }
+
+    private double Stiffness { get; }
+
+    private double Damping { get; }
+
+    private double Yield { get; }
+
+    private bool HoldsBothWays { get; }
+
+    private double SwingAngle { get; set; }
+
+    private double SwingTorque { get; set; }
+
+    /// <summary>The rotor stops at that time and is held in both directions.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The time is negative or not finite.</exception>
+    public static Obstacle Jam(Duration at) => new(Time(at), double.PositiveInfinity, 0, double.PositiveInfinity, true);
+
+    /// <summary>The rotor stops at that time; it may turn back.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The time is negative or not finite.</exception>
+    public static Obstacle RigidStop(Duration at) => new(Time(at), double.PositiveInfinity, 0, double.PositiveInfinity, false);
+
+    /// <summary>A spring and damper side by side, T = k·θ + c·dθ/dt, never pulling.</summary>
+    /// <param name="at">Time of contact; 0 s or more.</param>
+    /// <param name="stiffness">k; above 0.</param>
+    /// <param name="newtonMeterSecondsPerRadian">Damping c, N·m·s/rad; 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static Obstacle SpringDamper(Duration at, RotationalStiffness stiffness, double newtonMeterSecondsPerRadian) => new(
+        Time(at),
+        Guard.Positive(Si.NewtonMetersPerRadian(stiffness), "Obstacle stiffness", "N·m/rad", nameof(stiffness)),
+        Guard.NotNegative(newtonMeterSecondsPerRadian, "Obstacle damping", "N·m·s/rad", nameof(newtonMeterSecondsPerRadian)),
+        double.PositiveInfinity,
+        false);
+
+    /// <summary>Elastic up to a torque, then giving way at that torque and staying deformed.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static Obstacle Yielding(Duration at, RotationalStiffness stiffness, Torque yieldTorque) => new(
+        Time(at),
+        Guard.Positive(Si.NewtonMetersPerRadian(stiffness), "Obstacle stiffness", "N·m/rad", nameof(stiffness)),
+        0,
+        Guard.Positive(Si.NewtonMeters(yieldTorque), "Yield torque", "N·m", nameof(yieldTorque)),
+        false);
+
+    /// <summary>The same obstacle met by blades that first swing back: a constant torque over a travel, then the obstacle itself.</summary>
+    /// <param name="travel">Rotor travel while the blades swing back; above 0.</param>
+    /// <param name="resistance">Torque on the rotor meanwhile; 0 or more, and below a yielding obstacle's torque.</param>
+    /// <remarks>A simplification: the blades' own inertia is to be counted in the rotor, their swing costs resistance × travel.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">The obstacle is a jam, which leaves blades no travel.</exception>
+    public Obstacle AfterSwingBack(Angle travel, Torque resistance) => new(Start, Stiffness, Damping, Yield, false)
+    {
+        SwingAngle = HoldsBothWays
+            ? throw new InvalidOperationException("A jam leaves blades no travel to swing back; use a rigid stop, a spring-damper or a yielding obstacle.")
+            : Guard.Positive(Si.Radians(travel), "Swing-back travel", "rad", nameof(travel)),
+        SwingTorque = double.IsPositiveInfinity(Yield)
+            ? Guard.NotNegative(Si.NewtonMeters(resistance), "Swing-back torque", "N·m", nameof(resistance))
+            : Guard.Within(Si.NewtonMeters(resistance), 0, Yield, "Swing-back torque", "N·m", nameof(resistance)),
+    };
+
+    internal void WriteTo(Mechanism m, int link, double ratio)
+    {
+        m.Start[link] = Start;
+        m.Stiffness[link] = double.IsPositiveInfinity(Stiffness) ? Stiffness : Stiffness * ratio * ratio;
+        m.Damping[link] = Damping * ratio * ratio;
+        m.Breakaway[link] = m.Running[link] = double.IsPositiveInfinity(Yield) ? Yield : Yield * ratio;
+        m.ReverseBreakaway[link] = m.ReverseRunning[link] = HoldsBothWays ? double.PositiveInfinity : 0;
+        m.HasGap[link] = !HoldsBothWays;
+        m.Backlash[link] = double.PositiveInfinity;
+        m.SwingAngle[link] = SwingAngle / ratio;
+        m.SwingTorque[link] = SwingTorque * ratio;
+    }
+
+    private static double Time(Duration at) => Guard.NotNegative(Si.Seconds(at), "Time of the obstacle", "s", nameof(at));
+}

@@ -1,0 +1,402 @@
+namespace Driveline.Torsion;
+
+/// <summary>What the present states of the links make of the model: torques laid down, capacities, bodies, fastest rate.</summary>
+/// <remarks>
+/// Rotors joined by rigid links that do not slip move as one body. Torques in such links follow from equilibrium, leaf to
+/// root. Where several friction loads hold one body at rest, each takes its share by capacity; a rigid stop takes all.
+/// </remarks>
+internal sealed class Plan
+{
+    private readonly int[] stack;
+    private readonly double[] kept;
+    private bool hushed;
+
+    public Plan(int rotors, int links)
+    {
+        Forward = new double[links];
+        ForwardRate = new double[links];
+        Reverse = new double[links];
+        ReverseRate = new double[links];
+        Carried = new double[links];
+        CarriedRate = new double[links];
+        GroundShare = new double[links];
+        Body = new int[rotors];
+        BodyInverse = new double[rotors];
+        BodyAtRest = new bool[rotors];
+        Constant = new double[rotors];
+        Ramp = new double[rotors];
+        Viscous = new double[rotors];
+        Springs = new Spring[links];
+        Inverse = new double[rotors];
+        Others = new int[links];
+        Input = new double[rotors];
+        InputRate = new double[rotors];
+        Order = new int[rotors];
+        Parent = new int[rotors];
+        ParentLink = new int[rotors];
+        stack = new int[rotors];
+        kept = new double[rotors];
+    }
+
+    /// <summary>Capacity forward at the start of the step, N·m, and its rate, N·m/s.</summary>
+    public double[] Forward { get; }
+
+    public double[] ForwardRate { get; }
+
+    public double[] Reverse { get; }
+
+    public double[] ReverseRate { get; }
+
+    /// <summary>Signed torque of a slipping link, and its rate.</summary>
+    public double[] Carried { get; }
+
+    public double[] CarriedRate { get; }
+
+    /// <summary>Part of its body's torque that a locked rigid link to the ground takes.</summary>
+    public double[] GroundShare { get; }
+
+    /// <summary>Root rotor of each rotor's body.</summary>
+    public int[] Body { get; }
+
+    /// <summary>By root: 1/ΣJ, 0 for a body that is held or at rest.</summary>
+    public double[] BodyInverse { get; }
+
+    public bool[] BodyAtRest { get; }
+
+    /// <summary>What the drive gives apart from its slope, N·m.</summary>
+    public double DriveConstant { get; private set; }
+
+    /// <summary>Constant torque on each rotor at the start of the step, and its rate.</summary>
+    public double[] Constant { get; }
+
+    public double[] Ramp { get; }
+
+    public double[] Viscous { get; }
+
+    /// <summary>Links that carry torque through their springs, and all other links.</summary>
+    public Spring[] Springs { get; }
+
+    public int SpringCount { get; private set; }
+
+    public int[] Others { get; }
+
+    public int OtherCount { get; private set; }
+
+    /// <summary>Torque on each rotor that does not depend on the motion, slipping links included, and its rate.</summary>
+    public double[] Input { get; }
+
+    public double[] InputRate { get; }
+
+    /// <summary>Rotors that hang on a parent by a rigid link, parents first.</summary>
+    public int[] Order { get; }
+
+    public int Hanging { get; private set; }
+
+    public int[] Parent { get; }
+
+    public int[] ParentLink { get; }
+
+    /// <summary>True when rotors are joined rigidly, so that torques between them must be found.</summary>
+    public bool HasHanging { get; private set; }
+
+    /// <summary>1/J of each rotor; 0 for one that is held or at rest. For use when no rotors are joined rigidly.</summary>
+    public double[] Inverse { get; }
+
+    public bool HasRigid { get; private set; }
+
+    public bool HasRamps { get; private set; }
+
+    /// <summary>A bound on how fast the state can change, 1/s: what limits the step.</summary>
+    public double Rate { get; private set; }
+
+    public void Build(Mechanism m, RunState x)
+    {
+        Bodies(m, x);
+        Loads(m, x);
+        GroundShares(m, x);
+        Rate = RateBound.Of(m, x, this);
+        SpringCount = 0;
+        OtherCount = 0;
+        for (int l = 0; l < m.Links; l++)
+        {
+            if (x.Links[l] == LinkState.Locked && m.IsElastic(l))
+            {
+                Springs[SpringCount++] = Lay(m, l);
+            }
+            else
+            {
+                Others[OtherCount++] = l;
+            }
+        }
+
+        HasHanging = Hanging > 0;
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            Inverse[i] = BodyAtRest[Body[i]] ? 0 : m.InverseInertia[i];
+        }
+
+        AtTime(m, x);
+    }
+
+    /// <summary>Sets what changes with time within ramps; the step must not cross a ramp's end.</summary>
+    public void AtTime(Mechanism m, RunState x)
+    {
+        HasRamps = false;
+        for (int l = 0; l < m.Links; l++)
+        {
+            double scale = 1;
+            double rate = 0;
+            if (m.RampTime[l] >= 0 && !x.Broken[l])
+            {
+                Scale(x.Time, m.RampStart[l], m.RampTime[l], out scale, out rate);
+                HasRamps |= x.Time < m.RampStart[l] + m.RampTime[l];
+            }
+
+            Capacities(m, x, l, scale, rate);
+        }
+
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            Constant[i] = 0;
+            Ramp[i] = 0;
+        }
+
+        if (m.DriveRotor >= 0)
+        {
+            DriveConstant = x.DriveLimit == 0 ? m.DriveAtRest : x.DriveLimit > 0 ? m.DriveMost : m.DriveLeast;
+            Constant[m.DriveRotor] = DriveConstant;
+        }
+
+        for (int k = 0; k < m.Torque.Length; k++)
+        {
+            Scale(x.Time, m.TorqueStart[k], m.TorqueRamp[k], out double scale, out double rate);
+            Constant[m.TorqueRotor[k]] += scale * m.Torque[k];
+            Ramp[m.TorqueRotor[k]] += rate * m.Torque[k];
+            HasRamps |= x.Time < m.TorqueStart[k] + m.TorqueRamp[k];
+        }
+
+        Inputs(m);
+    }
+
+    /// <summary>Takes the inputs away, or brings them back: for the response to a state alone.</summary>
+    public void HushInputs(bool hush)
+    {
+        for (int i = 0; i < Input.Length; i++)
+        {
+            kept[i] = hush ? Input[i] : kept[i];
+            Input[i] = hush ? 0 : hushed ? kept[i] : Input[i];
+        }
+
+        hushed = hush;
+    }
+
+    private static Spring Lay(Mechanism m, int l) => new()
+    {
+        Link = l,
+        From = m.From[l],
+        To = m.To[l],
+        At = l * StepSeries.Stride,
+        FromAt = m.From[l] * StepSeries.Stride,
+        ToAt = m.To[l] * StepSeries.Stride,
+        Stiffness = m.Stiffness[l],
+        Damping = m.Damping[l],
+    };
+
+    private void Inputs(Mechanism m)
+    {
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            Input[i] = Constant[i];
+            InputRate[i] = Ramp[i];
+        }
+
+        for (int l = 0; l < m.Links; l++)
+        {
+            Input[m.From[l]] -= Carried[l];
+            InputRate[m.From[l]] -= CarriedRate[l];
+            if (m.To[l] >= 0)
+            {
+                Input[m.To[l]] += Carried[l];
+                InputRate[m.To[l]] += CarriedRate[l];
+            }
+        }
+    }
+
+    /// <summary>Share and rate of a ramp that begins at start and takes a time.</summary>
+    public static void Scale(double time, double start, double duration, out double scale, out double rate)
+    {
+        bool on = time >= start;
+        bool rising = on && time < start + duration;
+        rate = rising ? 1 / duration : 0;
+        scale = !on ? 0 : rising ? (time - start) / duration : 1;
+    }
+
+    private void Capacities(Mechanism m, RunState x, int l, double scale, double rate)
+    {
+        double forward = m.Breakaway[l];
+        double reverse = m.ReverseBreakaway[l];
+        double running = m.Running[l];
+        double reverseRunning = m.ReverseRunning[l];
+        if (x.Broken[l])
+        {
+            forward = reverse = running = reverseRunning = m.Residual[l];
+        }
+        else if (m.SwingAngle[l] > 0 && !x.SwungBack[l])
+        {
+            forward = running = m.SwingTorque[l];
+        }
+
+        if (m.HasGap[l])
+        {
+            forward = x.Side[l] < 0 ? 0 : forward;
+            reverse = x.Side[l] < 0 ? reverse : 0;
+        }
+
+        Forward[l] = Times(forward, scale);
+        ForwardRate[l] = rate == 0 ? 0 : rate * forward;
+        Reverse[l] = Times(reverse, scale);
+        ReverseRate[l] = rate == 0 ? 0 : rate * reverse;
+        double sign = x.Links[l] == LinkState.SlipForward ? running : x.Links[l] == LinkState.SlipBackward ? -reverseRunning : 0;
+        Carried[l] = sign * scale;
+        CarriedRate[l] = sign * rate;
+    }
+
+    private static double Times(double capacity, double scale) => scale == 1 ? capacity : scale * capacity;
+
+    private void Bodies(Mechanism m, RunState x)
+    {
+        Hanging = 0;
+        HasRigid = false;
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            Body[i] = -1;
+            BodyAtRest[i] = false;
+        }
+
+        // Held rotors first, so that they are the roots of their bodies.
+        for (int pass = 0; pass < 2; pass++)
+        {
+            for (int i = 0; i < m.Rotors; i++)
+            {
+                if (Body[i] < 0 && (pass == 1 || m.IsHeld(i)))
+                {
+                    Grow(m, x, i);
+                }
+            }
+        }
+
+        for (int l = 0; l < m.Links; l++)
+        {
+            if (IsRigidLock(m, x, l))
+            {
+                HasRigid = true;
+                if (m.To[l] == Mechanism.Ground)
+                {
+                    int root = Body[m.From[l]];
+                    BodyAtRest[root] = true;
+                    BodyInverse[root] = 0;
+                }
+            }
+        }
+    }
+
+    public static bool IsRigidLock(Mechanism m, RunState x, int l) => x.Links[l] == LinkState.Locked && !m.IsElastic(l);
+
+    private void Grow(Mechanism m, RunState x, int root)
+    {
+        int depth = 0;
+        stack[depth++] = root;
+        Body[root] = root;
+        double sum = 0;
+        double momentum = 0;
+        bool held = false;
+        while (depth > 0)
+        {
+            int i = stack[--depth];
+            held |= m.IsHeld(i);
+            if (!held)
+            {
+                sum += m.Inertia[i];
+                momentum += m.Inertia[i] * x.Speed[i];
+            }
+
+            for (int l = 0; l < m.Links; l++)
+            {
+                if (!IsRigidLock(m, x, l) || m.To[l] == Mechanism.Ground || (m.From[l] != i && m.To[l] != i))
+                {
+                    continue;
+                }
+
+                int other = m.From[l] == i ? m.To[l] : m.From[l];
+                if (Body[other] < 0)
+                {
+                    Body[other] = root;
+                    Parent[other] = i;
+                    ParentLink[other] = l;
+                    Order[Hanging++] = other;
+                    stack[depth++] = other;
+                }
+            }
+        }
+
+        BodyInverse[root] = held ? 0 : 1 / sum;
+        double speed = held ? x.Speed[root] : momentum / sum;
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            if (Body[i] == root && i != root)
+            {
+                x.Speed[i] = speed;
+                x.Speed[root] = speed;
+            }
+        }
+    }
+
+    private void Loads(Mechanism m, RunState x)
+    {
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            Viscous[i] = m.Viscous[i];
+        }
+
+        if (m.DriveRotor >= 0 && x.DriveLimit == 0)
+        {
+            Viscous[m.DriveRotor] += m.DriveSlope;
+        }
+    }
+
+    private void GroundShares(Mechanism m, RunState x)
+    {
+        for (int l = 0; l < m.Links; l++)
+        {
+            GroundShare[l] = 0;
+            if (m.To[l] != Mechanism.Ground || !IsRigidLock(m, x, l))
+            {
+                continue;
+            }
+
+            int root = Body[m.From[l]];
+            x.Speed[m.From[l]] = 0;
+            double total = 0;
+            int stop = -1;
+            for (int other = 0; other < m.Links; other++)
+            {
+                if (m.To[other] == Mechanism.Ground && IsRigidLock(m, x, other) && Body[m.From[other]] == root)
+                {
+                    bool stops = double.IsPositiveInfinity(m.Breakaway[other]);
+                    stop = stops && stop < 0 ? other : stop;
+                    total += stops ? 0 : m.Breakaway[other];
+                }
+            }
+
+            GroundShare[l] = stop >= 0 ? (stop == l ? 1 : 0) : total > 0 ? m.Breakaway[l] / total : 1;
+        }
+
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            if (BodyAtRest[Body[i]])
+            {
+                x.Speed[i] = 0;
+            }
+        }
+    }
+}

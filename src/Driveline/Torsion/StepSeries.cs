@@ -1,0 +1,473 @@
+namespace Driveline.Torsion;
+
+/// <summary>Every quantity of one step as a power series in s = (t − start)/h, 0 ≤ s ≤ 1.</summary>
+/// <remarks>
+/// Between events the model is linear with inputs that are constant or rise linearly, so the series of the state is the
+/// exponential of the system matrix acting on it, xⱼ₊₁ = h/(j+1)·(A·xⱼ + bⱼ), cut where its remainder is below rounding.
+/// No matrix is formed: the chain is sparse, and a product A·x costs a few operations a link. A universal joint makes the
+/// model non-linear; its ratio R = cos β/(1 − sin²β·cos²θ) then enters as a series of its own.
+/// </remarks>
+internal sealed class StepSeries
+{
+    public const int MaxDegree = 27;
+    /// <summary>Room for each series; one more than its coefficients, so that the last advance needs no question.</summary>
+    public const int Stride = MaxDegree + 2;
+
+    private readonly JointSeries joints;
+    private readonly double[] transferred;
+    private readonly double[] residue;
+    private readonly double[] bodyNet;
+
+    public StepSeries(int rotors, int links)
+    {
+        Speed = new double[rotors * Stride];
+        Angle = new double[rotors * Stride];
+        Net = new double[rotors * Stride];
+        Twist = new double[links * Stride];
+        Slip = new double[links * Stride];
+        SlipRate = new double[links * Stride];
+        Closing = new double[links * Stride];
+        Torque = new double[links * Stride];
+        joints = new JointSeries(links);
+        transferred = new double[links * Stride];
+        residue = new double[rotors];
+        bodyNet = new double[rotors];
+    }
+
+    public double[] Speed { get; }
+
+    public double[] Angle { get; }
+
+    /// <summary>Torque that a held rotor gives to the driveline.</summary>
+    public double[] Net { get; }
+
+    public double[] Twist { get; }
+
+    public double[] Slip { get; }
+
+    public double[] SlipRate { get; }
+
+    /// <summary>Speed difference across the link: twist rate plus slip rate.</summary>
+    public double[] Closing { get; }
+
+    public double[] Torque { get; }
+
+    /// <summary>Highest power held.</summary>
+    public int Degree { get; private set; }
+
+    public double Length { get; private set; }
+
+    public ReadOnlySpan<double> Of(double[] series, int index) => new(series, index * Stride, Degree + 1);
+
+    /// <summary>Least degree whose remainder is below rounding for a step of that many radians of the fastest rate.</summary>
+    public static int DegreeFor(double reach)
+    {
+        double term = 1;
+        for (int j = 1; j <= MaxDegree; j++)
+        {
+            term *= reach / j;
+            if (term < 1e-18 && j >= 3)
+            {
+                return j;
+            }
+        }
+
+        return MaxDegree;
+    }
+
+    public void Compute(Mechanism m, RunState x, Plan plan, double h, int degree)
+    {
+        Degree = degree;
+        Length = h;
+        Begin(m, x);
+        if (!m.HasJoints)
+        {
+            Straight(m, plan, h);
+            for (int n = 0; n < plan.OtherCount; n++)
+            {
+                Other(m, x, plan, plan.Others[n], h);
+            }
+
+            return;
+        }
+
+        for (int j = 0; j <= degree; j++)
+        {
+            double gain = h / (j + 1);
+            for (int l = 0; l < m.Links; l++)
+            {
+                Link(m, x, plan, l, j, h, gain);
+            }
+
+            Rotors(m, plan, j, h, gain);
+        }
+    }
+
+    // Without joints only springs and inertias feed on one another; the other links follow from them afterwards.
+    private void Straight(Mechanism m, Plan plan, double h)
+    {
+        double[] w = Speed;
+        double[] e = Twist;
+        double[] torque = Torque;
+        double[] closing = Closing;
+        double[] net = residue;
+        double[] inverse = plan.HasHanging ? bodyNet : plan.Inverse;
+        double[] viscous = plan.Viscous;
+        Spring[] springs = plan.Springs;
+        int count = plan.SpringCount;
+        int rotors = m.Rotors;
+        for (int j = 0; j <= Degree; j++)
+        {
+            double gain = h / (j + 1);
+            for (int i = 0, at = j; i < rotors; i++, at += Stride)
+            {
+                net[i] = -viscous[i] * w[at];
+            }
+
+            if (j < 2)
+            {
+                AddInputs(plan, rotors, j, h);
+            }
+
+            for (int n = 0; n < count; n++)
+            {
+                ref readonly Spring spring = ref springs[n];
+                int at = spring.At + j;
+                double d = w[spring.FromAt + j];
+                if (spring.To >= 0)
+                {
+                    d -= w[spring.ToAt + j];
+                }
+
+                double t = (spring.Stiffness * e[at]) + (spring.Damping * d);
+                closing[at] = d;
+                torque[at] = t;
+                e[at + 1] = gain * d;
+                net[spring.From] -= t;
+                if (spring.To >= 0)
+                {
+                    net[spring.To] += t;
+                }
+            }
+
+            if (plan.HasHanging)
+            {
+                RigidTorques(m, plan, j);
+                for (int i = 0, at = j; i < rotors; i++, at += Stride)
+                {
+                    Net[at] = -net[i];
+                    w[at + 1] = gain * inverse[plan.Body[i]];
+                }
+
+                continue;
+            }
+
+            for (int i = 0, at = j; i < rotors; i++, at += Stride)
+            {
+                Net[at] = -net[i];
+                w[at + 1] = gain * net[i] * inverse[i];
+            }
+        }
+
+        for (int i = 0; i < rotors; i++)
+        {
+            int first = i * Stride;
+            for (int j = 0; j <= Degree; j++)
+            {
+                Angle[first + j + 1] = h / (j + 1) * w[first + j];
+            }
+        }
+    }
+
+    private void AddInputs(Plan plan, int rotors, int j, double h)
+    {
+        for (int i = 0; i < rotors; i++)
+        {
+            residue[i] += j == 0 ? plan.Input[i] : plan.InputRate[i] * h;
+        }
+    }
+
+    private void Other(Mechanism m, RunState x, Plan plan, int l, double h)
+    {
+        bool locked = x.Links[l] == LinkState.Locked;
+        int to = m.To[l];
+        int first = l * Stride;
+        for (int j = 0; j <= Degree; j++)
+        {
+            int at = first + j;
+            double gain = h / (j + 1);
+            double closing = Speed[(m.From[l] * Stride) + j] - (to >= 0 ? Speed[(to * Stride) + j] : 0);
+            double slip = 0;
+            if (x.Links[l] == LinkState.Absent)
+            {
+                closing = 0;
+                Torque[at] = 0;
+            }
+            else if (locked)
+            {
+                if (!plan.HasHanging)
+                {
+                    Torque[at] = -plan.GroundShare[l] * Net[(m.From[l] * Stride) + j];
+                }
+            }
+            else
+            {
+                double torque = j == 0 ? plan.Carried[l] : j == 1 ? plan.CarriedRate[l] * h : 0;
+                Torque[at] = torque;
+                slip = closing - Unwind(m, x, l, j, at, torque, h, gain, plan);
+            }
+
+            Closing[at] = closing;
+            SlipRate[at] = slip;
+            Slip[at + 1] = gain * slip;
+        }
+    }
+
+    /// <summary>Shortens the step to a part of it; the series stay exact.</summary>
+    public void Shorten(Mechanism m, double part)
+    {
+        double power = 1;
+        for (int j = 1; j <= Degree; j++)
+        {
+            power *= part;
+            for (int i = 0; i < m.Rotors; i++)
+            {
+                Speed[(i * Stride) + j] *= power;
+                Angle[(i * Stride) + j] *= power;
+                Net[(i * Stride) + j] *= power;
+            }
+
+            for (int l = 0; l < m.Links; l++)
+            {
+                int at = (l * Stride) + j;
+                Twist[at] *= power;
+                Slip[at] *= power;
+                SlipRate[at] *= power;
+                Closing[at] *= power;
+                Torque[at] *= power;
+            }
+        }
+
+        Length *= part;
+    }
+
+    /// <summary>The largest last term relative to its series: what the cut leaves out, for models with joints.</summary>
+    public double Tail(Mechanism m)
+    {
+        double worst = 0;
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            worst = Math.Max(worst, Tail(Speed, i));
+        }
+
+        for (int l = 0; l < m.Links; l++)
+        {
+            worst = Math.Max(worst, Tail(Twist, l));
+        }
+
+        return worst;
+    }
+
+    /// <summary>Writes the state at the end of the step.</summary>
+    public void Finish(Mechanism m, RunState x)
+    {
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            x.Speed[i] = Sum(Speed, i);
+            x.Angle[i] = Sum(Angle, i);
+        }
+
+        for (int l = 0; l < m.Links; l++)
+        {
+            x.Twist[l] = Sum(Twist, l);
+            x.Slip[l] = Sum(Slip, l);
+        }
+    }
+
+    private double Tail(double[] series, int index)
+    {
+        double largest = 0;
+        for (int j = 0; j <= Degree; j++)
+        {
+            largest = Math.Max(largest, Math.Abs(series[(index * Stride) + j]));
+        }
+
+        double last = Math.Max(Math.Abs(series[(index * Stride) + Degree]), Math.Abs(series[(index * Stride) + Degree - 1]));
+        return largest == 0 ? 0 : last / largest;
+    }
+
+    private double Sum(double[] series, int index)
+    {
+        double sum = 0;
+        int first = index * Stride;
+        for (int j = Degree; j >= 0; j--)
+        {
+            sum += series[first + j];
+        }
+
+        return sum;
+    }
+
+    private void Begin(Mechanism m, RunState x)
+    {
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            Speed[i * Stride] = x.Speed[i];
+            Angle[i * Stride] = x.Angle[i];
+        }
+
+        for (int l = 0; l < m.Links; l++)
+        {
+            int at = l * Stride;
+            Twist[at] = x.Twist[l];
+            Slip[at] = x.Slip[l];
+            bool spring = x.Links[l] == LinkState.Locked && m.IsElastic(l);
+            if (!spring && !x.Relaxing[l])
+            {
+                Array.Clear(Twist, at + 1, MaxDegree);
+            }
+
+            if (spring && !m.HasJoints)
+            {
+                Array.Clear(Slip, at + 1, MaxDegree);
+                Array.Clear(SlipRate, at, MaxDegree + 1);
+            }
+        }
+    }
+
+    private void Link(Mechanism m, RunState x, Plan plan, int l, int j, double h, double gain)
+    {
+        int at = (l * Stride) + j;
+        int to = m.To[l];
+        double closing = m.JointCosine[l] < 1
+            ? joints.Speed(m, l, j, Speed, Angle) - (to >= 0 ? Speed[(to * Stride) + j] : 0)
+            : Speed[(m.From[l] * Stride) + j] - (to >= 0 ? Speed[(to * Stride) + j] : 0);
+        Closing[at] = closing;
+        double torque = 0;
+        double slip = 0;
+        switch (x.Links[l])
+        {
+            case LinkState.Absent:
+                Closing[at] = 0;
+                Advance(Twist, at, 0);
+                break;
+            case LinkState.Locked:
+                if (m.IsElastic(l))
+                {
+                    torque = (m.Stiffness[l] * Twist[at]) + (m.Damping[l] * closing);
+                    Advance(Twist, at, gain * closing);
+                }
+
+                break;
+            default:
+                torque = j == 0 ? plan.Carried[l] : j == 1 ? plan.CarriedRate[l] * h : 0;
+                slip = closing - Unwind(m, x, l, j, at, torque, h, gain, plan);
+                break;
+        }
+
+        Torque[at] = torque;
+        SlipRate[at] = slip;
+        Advance(Slip, at, gain * slip);
+        if (m.JointCosine[l] < 1)
+        {
+            transferred[at] = joints.Torque(l, j, Torque);
+        }
+    }
+
+    // Twist rate of a slipping link's spring: none, that of a torque that rises linearly, or the damped return to it.
+    private double Unwind(Mechanism m, RunState x, int l, int j, int at, double torque, double h, double gain, Plan plan)
+    {
+        if (!m.IsElastic(l))
+        {
+            return 0;
+        }
+
+        if (x.Relaxing[l])
+        {
+            double rate = (torque - (m.Stiffness[l] * Twist[at])) / m.Damping[l];
+            Advance(Twist, at, gain * rate);
+            return rate;
+        }
+
+        if (j > 0)
+        {
+            return 0;
+        }
+
+        double steady = plan.CarriedRate[l] / m.Stiffness[l];
+        Twist[at + 1] = h * steady;
+        return steady;
+    }
+
+    private static void Advance(double[] series, int at, double next)
+    {
+        series[at + 1] = next;
+    }
+
+    private void Rotors(Mechanism m, Plan plan, int j, double h, double gain)
+    {
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            double load = j == 0 ? plan.Constant[i] : j == 1 ? plan.Ramp[i] * h : 0;
+            residue[i] = load - (plan.Viscous[i] * Speed[(i * Stride) + j]);
+        }
+
+        for (int l = 0; l < m.Links; l++)
+        {
+            int at = (l * Stride) + j;
+            residue[m.From[l]] -= m.JointCosine[l] < 1 ? transferred[at] : Torque[at];
+            if (m.To[l] >= 0)
+            {
+                residue[m.To[l]] += Torque[at];
+            }
+        }
+
+        if (plan.HasRigid)
+        {
+            RigidTorques(m, plan, j);
+        }
+
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            int at = (i * Stride) + j;
+            double acceleration = plan.HasRigid ? bodyNet[plan.Body[i]] : residue[i] * m.InverseInertia[i];
+            Net[at] = m.IsHeld(i) ? -residue[i] : 0;
+            Advance(Speed, at, gain * acceleration);
+            Advance(Angle, at, gain * Speed[at]);
+        }
+    }
+
+    // Leaves bodyNet holding each body's acceleration, and the constraint torques in the rigid links.
+    private void RigidTorques(Mechanism m, Plan plan, int j)
+    {
+        Array.Clear(bodyNet, 0, m.Rotors);
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            bodyNet[plan.Body[i]] += m.IsHeld(plan.Body[i]) ? 0 : residue[i];
+        }
+
+        for (int l = 0; l < m.Links; l++)
+        {
+            if (plan.GroundShare[l] > 0)
+            {
+                double held = plan.GroundShare[l] * bodyNet[plan.Body[m.From[l]]];
+                Torque[(l * Stride) + j] = held;
+                residue[m.From[l]] -= held;
+            }
+        }
+
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            bodyNet[i] *= plan.Body[i] == i ? plan.BodyInverse[i] : 0;
+        }
+
+        for (int n = plan.Hanging - 1; n >= 0; n--)
+        {
+            int i = plan.Order[n];
+            int l = plan.ParentLink[i];
+            double spare = residue[i] - (m.Inertia[i] * bodyNet[plan.Body[i]]);
+            Torque[(l * Stride) + j] = m.From[l] == i ? spare : -spare;
+            residue[plan.Parent[i]] += spare;
+        }
+    }
+}

@@ -1,0 +1,30 @@
+using Driveline.Quantities;
+
+namespace Driveline.Torsion;
+
+/// <summary>How far a run may go before it gives up and says so. Immutable.</summary>
+public sealed class TransientLimits
+{
+    private TransientLimits(int events, long steps)
+    {
+        Events = events;
+        Steps = steps;
+    }
+
+    /// <summary>10 000 events and 20 million steps.</summary>
+    public static TransientLimits Usual { get; } = new(10_000, 20_000_000);
+
+    /// <summary>Most events of a run.</summary>
+    public int Events { get; }
+
+    /// <summary>Most steps of a run; a step is at most two radians of the fastest vibration.</summary>
+    public long Steps { get; }
+
+    /// <summary>The same limits with another number of events; from 1 to a million.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
+    public TransientLimits WithEvents(int most) => new(Guard.Within(most, 1, 1_000_000, "Number of events", nameof(most)), Steps);
+
+    /// <summary>The same limits with another number of steps; 1 or more.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
+    public TransientLimits WithSteps(int most) => new(Events, Guard.Within(most, 1, int.MaxValue, "Number of steps", nameof(most)));
+}

@@ -1,0 +1,155 @@
+using Driveline.Findings;
+using UnitsNet;
+
+namespace Driveline.Torsion;
+
+/// <summary>What a run found. Valid until the next run in the same workspace.</summary>
+/// <remarks>Torque is positive when it drives from the element's first to its second rotor. Speeds are the rotors' own.</remarks>
+public sealed class TransientResult
+{
+    private readonly TransientWorkspace workspace;
+    private TorsionModel model = null!;
+    private double end;
+
+    internal TransientResult(TransientWorkspace workspace) => this.workspace = workspace;
+
+    /// <summary>True when the run reached its end. When not, peaks and energies are those up to where it stopped: not safe to rely on.</summary>
+    public bool IsComplete => !(workspace.Log.Chattered || workspace.Log.EventsExhausted || workspace.Log.StepsExhausted);
+
+    /// <summary>Time reached.</summary>
+    public Duration Time => Duration.FromSeconds(workspace.State.Time);
+
+    /// <summary>Number of events.</summary>
+    public int EventCount => workspace.Log.Count;
+
+    /// <summary>Number of steps taken.</summary>
+    public long StepCount => workspace.Log.Steps;
+
+    /// <summary>Energy not accounted for as a part of all energy that took part: a measure of the arithmetic.</summary>
+    public double EnergyImbalance => workspace.Energy.Imbalance(model.Mechanism, workspace.State);
+
+    /// <summary>Work the drive has done; negative when it was driven.</summary>
+    public Energy DriveWork => Joules(workspace.Energy.Drive);
+
+    /// <summary>Motion and spring energy left in the model, without held rotors.</summary>
+    public Energy StoredEnergy => Joules(EnergyMeter.Stored(model.Mechanism, workspace.State));
+
+    /// <summary>What a caller must notice: a run that stopped early, a blow without a bound, poor arithmetic.</summary>
+    public IReadOnlyList<Finding> Findings => TorsionFindings.Of(this, model, workspace.Log, end);
+
+    /// <summary>Event number index, in order of time.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no event of that number.</exception>
+    public TransientEvent Event(int index)
+    {
+        if (index < 0 || index >= workspace.Log.Count)
+        {
+            throw new ArgumentOutOfRangeException(nameof(index), FormattableString.Invariant($"Event number must be from 0 to {workspace.Log.Count - 1}; got {index}."));
+        }
+
+        EventRecord record = workspace.Log[index];
+        return new TransientEvent(record.Kind, record.Link < 0 ? model.DriveName! : model.LinkName(record.Link), record.Time);
+    }
+
+    /// <summary>Largest torque in the driving direction.</summary>
+    /// <exception cref="ArgumentException">There is no such element.</exception>
+    public TorquePeak Peak(string element)
+    {
+        int l = model.LinkIndex(element);
+        RunLog log = workspace.Log;
+        return new TorquePeak(log.Struck[l] ? double.PositiveInfinity : log.Most[l], model.Mechanism.LinkRatio[l], log.MostAt[l]);
+    }
+
+    /// <summary>Largest torque against the driving direction, as a number of 0 or more.</summary>
+    /// <exception cref="ArgumentException">There is no such element.</exception>
+    public TorquePeak ReversePeak(string element)
+    {
+        int l = model.LinkIndex(element);
+        return new TorquePeak(workspace.Log.Least[l], model.Mechanism.LinkRatio[l], workspace.Log.LeastAt[l]);
+    }
+
+    /// <summary>When a coupling first broke or slipped, a friction load first moved, or an obstacle first yielded; null when it did not.</summary>
+    /// <remarks>A coupling or load that slips from the start, because the speeds differ, has not tripped by that.</remarks>
+    /// <exception cref="ArgumentException">There is no such element.</exception>
+    public Duration? TripTime(string element)
+    {
+        double seconds = workspace.Log.FirstSlip[model.LinkIndex(element)];
+        return double.IsNaN(seconds) ? null : Duration.FromSeconds(seconds);
+    }
+
+    /// <summary>Slip of an element since the start, at its own speed: driving side less driven side.</summary>
+    /// <exception cref="ArgumentException">There is no such element.</exception>
+    public Angle SlipAngle(string element)
+    {
+        int l = model.LinkIndex(element);
+        return Angle.FromRadians(workspace.State.Slip[l] * model.Mechanism.LinkRatio[l]);
+    }
+
+    /// <summary>Heat made by slip in an element, or spent in an obstacle's yielding or in a spring that a break set free.</summary>
+    /// <exception cref="ArgumentException">There is no such element.</exception>
+    public Energy SlipEnergy(string element) => Joules(workspace.Energy.Slip[model.LinkIndex(element)]);
+
+    /// <summary>Heat made by an element's damping.</summary>
+    /// <exception cref="ArgumentException">There is no such element.</exception>
+    public Energy DampingEnergy(string element) => Joules(workspace.Energy.Damper[model.LinkIndex(element)]);
+
+    /// <summary>Energy of motion that a rigid obstacle took at once.</summary>
+    /// <exception cref="ArgumentException">There is no such element.</exception>
+    public Energy ImpactEnergy(string element) => Joules(workspace.Energy.Impact[model.LinkIndex(element)]);
+
+    /// <summary>Energy into a viscous load, or work done by an applied torque.</summary>
+    /// <exception cref="ArgumentException">There is no such load.</exception>
+    public Energy LoadEnergy(string load)
+    {
+        int k = 0;
+        Mechanism m = model.Mechanism;
+        foreach (LoadPart part in model.LoadParts)
+        {
+            if (part.Name == load)
+            {
+                double r = m.RotorRatio[part.Rotor];
+                return Joules(part.IsViscous ? part.Coefficient * r * r * workspace.Energy.SpeedSquare[part.Rotor] : workspace.Energy.Torque[k]);
+            }
+
+            k += part.IsViscous ? 0 : 1;
+        }
+
+        throw new ArgumentException("There is no load \"" + load + "\"; there are: " + string.Join(", ", model.LoadParts.Select(p => p.Name)) + ".", nameof(load));
+    }
+
+    /// <summary>Work that whatever holds a held rotor has done on the driveline.</summary>
+    /// <exception cref="ArgumentException">There is no such rotor.</exception>
+    public Energy HeldWork(string rotor) => Joules(workspace.Energy.Held[model.RotorIndex(rotor)]);
+
+    /// <summary>Speed of a rotor at the end.</summary>
+    /// <exception cref="ArgumentException">There is no such rotor.</exception>
+    public RotationalSpeed Speed(string rotor)
+    {
+        int i = model.RotorIndex(rotor);
+        return RotationalSpeed.FromRadiansPerSecond(workspace.State.Speed[i] * model.Mechanism.RotorRatio[i]);
+    }
+
+    /// <summary>Angle a rotor has turned since the start.</summary>
+    /// <exception cref="ArgumentException">There is no such rotor.</exception>
+    public Angle Turned(string rotor)
+    {
+        int i = model.RotorIndex(rotor);
+        return Angle.FromRadians(workspace.State.Angle[i] * model.Mechanism.RotorRatio[i]);
+    }
+
+    /// <summary>Torque in an element's spring at the end, at its own speed; 0 for a rigid one.</summary>
+    /// <exception cref="ArgumentException">There is no such element.</exception>
+    public Torque SpringTorque(string element)
+    {
+        int l = model.LinkIndex(element);
+        Mechanism m = model.Mechanism;
+        return Torque.FromNewtonMeters(m.IsElastic(l) ? m.Stiffness[l] * workspace.State.Twist[l] / m.LinkRatio[l] : 0);
+    }
+
+    internal void Show(TorsionModel run, double duration)
+    {
+        model = run;
+        end = duration;
+    }
+
+    private static Energy Joules(double value) => Energy.FromJoules(value);
+}

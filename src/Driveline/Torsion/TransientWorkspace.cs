@@ -1,0 +1,45 @@
+namespace Driveline.Torsion;
+
+/// <summary>Memory that a transient runs in, owned by the caller. Runs after the first allocate nothing.</summary>
+/// <remarks>Not for two threads at a time: give each thread its own. The result of a run is valid until the next run in it.</remarks>
+public sealed class TransientWorkspace
+{
+    private int rotors = -1;
+    private int links = -1;
+    private int torques = -1;
+
+    internal RunState State { get; private set; } = null!;
+
+    internal Plan Plan { get; private set; } = null!;
+
+    internal StepSeries Series { get; private set; } = null!;
+
+    internal EnergyMeter Energy { get; private set; } = null!;
+
+    internal RunLog Log { get; private set; } = null!;
+
+    internal Propagator Propagator { get; private set; } = null!;
+
+    internal EventSearch Events { get; } = new();
+
+    internal TransientResult? Result { get; set; }
+
+    internal void FitTo(Mechanism m)
+    {
+        if (m.Rotors == rotors && m.Links == links && m.Torque.Length == torques)
+        {
+            return;
+        }
+
+        rotors = m.Rotors;
+        links = m.Links;
+        torques = m.Torque.Length;
+        State = new RunState(rotors, links);
+        Plan = new Plan(rotors, links);
+        Series = new StepSeries(rotors, links);
+        Energy = new EnergyMeter(rotors, links, torques);
+        Log = new RunLog(links);
+        Propagator = new Propagator(rotors, links);
+        Result = null;
+    }
+}
