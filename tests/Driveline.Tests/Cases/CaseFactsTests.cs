@@ -1,8 +1,8 @@
-using Driveline.ShearBolts;
 using Driveline.Cases;
 using Driveline.Cases.Members;
 using Driveline.Provenance;
 using Driveline.Quantities;
+using Driveline.ShearBolts;
 using UnitsNet;
 
 namespace Driveline.Tests.Cases;

@@ -1,8 +1,8 @@
-using Driveline.ShearBolts;
-using Driveline.Loads;
 using Driveline.Cases;
+using Driveline.Loads;
 using Driveline.Provenance;
 using Driveline.Quantities;
+using Driveline.ShearBolts;
 using FsCheck;
 using FsCheck.Fluent;
 using UnitsNet;

@@ -1,11 +1,11 @@
-using Driveline.ShearBolts;
-using Driveline.Loads;
 using System.Diagnostics;
 using System.Text;
 using Driveline.Cases;
 using Driveline.Fasteners;
+using Driveline.Loads;
 using Driveline.Provenance;
 using Driveline.Quantities;
+using Driveline.ShearBolts;
 using Driveline.Tests.Quantities;
 using UnitsNet;
 
