@@ -3,7 +3,7 @@ namespace Driveline.Protection;
 /// <summary>What to measure next, most useful first.</summary>
 /// <remarks>
 /// First what leaves a question without any answer; then what stands in the way of the question with the fewest obstacles
-/// (one measurement may settle it); among bands that overlap, the widest band first.
+/// (one measurement may settle it); what is a danger before a doubt; among bands that overlap, the widest band first.
 /// </remarks>
 internal static class NextMeasurements
 {
@@ -19,6 +19,7 @@ internal static class NextMeasurements
             .OrderByDescending(o => o.LeavesUnknown)
             .ThenByDescending(o => o.OnGuards && o.OnQuiet)
             .ThenByDescending(o => guardsFirst ? o.OnGuards : o.OnQuiet)
+            .ThenBy(o => o.Finding.Severity)
             .ThenByDescending(o => o.Width)
             .Select(o => new Measurement(o.Measurement!, o.Subject, o.Finding.Code));
         IEnumerable<Measurement> specification = verdict.Question.Specified is null

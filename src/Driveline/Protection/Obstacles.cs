@@ -73,6 +73,11 @@ internal static class Obstacles
         }
 
         bool isAbove = trip.Expected > damaged.Expected;
+        if (!isAbove && !trip.IsBounded && part.IsBarredByDevice)
+        {
+            return;   // what leaves the device without a known maximum is an obstacle of its own, and says what to look at
+        }
+
         Finding finding = Named(
                 isAbove ? ProtectionFindings.TripAboveLimit : ProtectionFindings.TripMayExceedLimit,
                 isAbove ? Severity.Danger : Severity.Warning,

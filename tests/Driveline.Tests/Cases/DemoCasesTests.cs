@@ -25,6 +25,14 @@ public class DemoCasesTests
             + string.Join("; ", verdict.Parts.Select(p => p + " " + p.Part.Limit?.DamagedAt + " acts " + p.ActsAt)) + "; " + string.Join("; ", verdict.Obstacles.Select(o => o.Finding.Code)));
     }
 
+    [Theory]
+    [InlineData("thornbeck-seized-hub", "measure.hubTurn", "the bolt is the right one; only the hub stands in the way")]
+    [InlineData("thornbeck-unmarked", "measure.identifyDevice", "nothing but the bolt's identity is open")]
+    [InlineData("ashby-lane-facts-missing", "measure.identifyDevice", "without the device there is no answer at all")]
+    [InlineData("millbrook-feed-auger", "measure.ptoClutchCapacity", "only the engagement is in doubt")]
+    public void Demo_MeasureFirst_IsWhatWouldSettleIt(string name, string code, string why) =>
+        Assert.True(DemoCases.Verdict(name).MeasureNext[0].Code == code, why + "; got " + string.Join(", ", DemoCases.Verdict(name).MeasureNext));
+
     [Fact]
     public void Demos_Together_ShowAllHeadlines() =>
         Assert.Equal(Enum.GetValues<Headline>().Order(), DemoCases.Names.Select(n => DemoCases.Verdict(n).Headline).Distinct().Order());
