@@ -5,4 +5,7 @@ public enum Language
 {
     /// <summary>English.</summary>
     English = 0,
+
+    /// <summary>Spanish, with a decimal comma.</summary>
+    Spanish = 1,
 }

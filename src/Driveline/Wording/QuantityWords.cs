@@ -7,17 +7,45 @@ namespace Driveline.Wording;
 /// <summary>A quantity as people read it: rounded, with the unit of their system. Never used for data.</summary>
 public static class QuantityWords
 {
-    /// <summary>The value in words, e.g. "1231 N·m" or "908 lbf·ft"; +∞ becomes "no known limit".</summary>
+    /// <summary>The value in English words, e.g. "1230 N·m" or "908 lbf·ft"; +∞ becomes "no known limit".</summary>
     /// <param name="si">The value in SI; +∞ means unbounded.</param>
     /// <param name="kind">What it is.</param>
     /// <param name="units">The units to show.</param>
-    public static string Of(double si, QuantityKind kind, UnitSystem units)
+    public static string Of(double si, QuantityKind kind, UnitSystem units) => Of(si, kind, units, Language.English);
+
+    /// <summary>The value in words of a language; unit symbols are the same in every language.</summary>
+    /// <param name="si">The value in SI; +∞ means unbounded.</param>
+    /// <param name="kind">What it is.</param>
+    /// <param name="units">The units to show.</param>
+    /// <param name="language">The language, which decides the decimal sign.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The kind is a text, or no texts are held in that language.</exception>
+    /// <example>0.0127 m in Spanish: "12,7 mm"; +∞: "sin límite conocido".</example>
+    public static string Of(double si, QuantityKind kind, UnitSystem units, Language language)
     {
+        Texts texts = Texts.In(language);
         if (double.IsPositiveInfinity(si))
         {
-            return "no known limit";
+            return texts.Of("quantity.noKnownLimit");
         }
 
+        return kind != QuantityKind.Probability ? WithDecimalSign(Invariant(si, kind, units), texts)
+            : si < 0.001 ? texts.Of("quantity.fewerThanOneInThousand")
+            : si > 0.999 ? texts.Of("quantity.allButOneInThousand")
+            : WithDecimalSign(Digits(si * 100, 2, "%"), texts);
+    }
+
+    /// <summary>A plain number in a language: the invariant format with the language's decimal sign.</summary>
+    /// <param name="value">The number.</param>
+    /// <param name="format">A .NET number format without group separators, e.g. "F2".</param>
+    /// <param name="language">The language.</param>
+    /// <exception cref="ArgumentNullException">The format is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
+    /// <example>1.5 as "F2" in Spanish: "1,50".</example>
+    public static string Number(double value, string format, Language language) =>
+        WithDecimalSign(value.ToString(Guard.NotNull(format, nameof(format)), CultureInfo.InvariantCulture), Texts.In(language));
+
+    private static string Invariant(double si, QuantityKind kind, UnitSystem units)
+    {
         bool us = units == UnitSystem.UsCustomary;
         return kind switch
         {
@@ -35,14 +63,11 @@ public static class QuantityWords
             QuantityKind.Energy => us ? Digits(si / (Si.PoundForce * Si.Foot), 3, "ft·lbf") : Digits(si, 3, "J"),
             QuantityKind.Time => Digits(si, 3, "s"),
             QuantityKind.Temperature => us ? Digits((si * 1.8) - 459.67, 3, "°F") : Digits(si - 273.15, 3, "°C"),
-            QuantityKind.Probability => Probability(si),
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "A text has no quantity words."),
         };
     }
 
     private static string Digits(double value, int digits, string unit) => Significant.Digits(value, digits) + " " + unit;
 
-    private static string Probability(double value) => value < 0.001 ? "less than 1 in 1000"
-        : value > 0.999 ? "more than 999 in 1000"
-        : Significant.Digits(value * 100, 2) + " %";
+    private static string WithDecimalSign(string invariant, Texts texts) => invariant.Replace(".", texts.Of("quantity.decimalSign"));
 }

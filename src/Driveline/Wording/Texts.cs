@@ -8,31 +8,56 @@ namespace Driveline.Wording;
 /// <summary>The words for findings and other codes, by language and unit system.</summary>
 /// <remarks>
 /// Texts are data: UTF-8 files of lines "code = text with {parameter}", one file a concept, embedded in the library.
-/// Lines that start with # are comments. An application may translate them by code and supply its own renderer.
+/// Lines that start with # are comments. Names that the library gives itself in English (a default name, a material, a source)
+/// have their words under "name.", see <see cref="Name"/>. An application may add a language by code and supply its own renderer.
 /// </remarks>
 public sealed class Texts
 {
-    private static readonly Lazy<Texts> EnglishTexts = new(() => new Texts(Load("en")));
+    private const string NamePrefix = "name.";
+
+    private static readonly Lazy<Texts> EnglishTexts = new(() => new Texts(Language.English));
+    private static readonly Lazy<Texts> SpanishTexts = new(() => new Texts(Language.Spanish));
 
     private readonly Dictionary<string, string> templates;
+    private readonly NameWords names;
 
-    private Texts(Dictionary<string, string> templates) => this.templates = templates;
+    private Texts(Language language)
+    {
+        Dictionary<string, string> all = Load(Languages.CodeOf(language));
+        Language = language;
+        names = new NameWords(all
+            .Where(e => IsName(e.Key))
+            .Select(e => new KeyValuePair<string, string>(e.Key.Substring(NamePrefix.Length), e.Value)));
+        templates = all.Where(e => !IsName(e.Key)).ToDictionary(e => e.Key, e => e.Value, StringComparer.Ordinal);
+    }
 
     /// <summary>The English texts.</summary>
     public static Texts English => EnglishTexts.Value;
+
+    /// <summary>The Spanish texts.</summary>
+    public static Texts Spanish => SpanishTexts.Value;
+
+    /// <summary>The language of these texts.</summary>
+    public Language Language { get; }
 
     /// <summary>Every code for which there is a text.</summary>
     public IReadOnlyCollection<string> Codes => templates.Keys;
 
     /// <summary>The texts of a language.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
     public static Texts In(Language language) => language switch
     {
         Language.English => English,
+        Language.Spanish => Spanish,
         _ => throw new ArgumentOutOfRangeException(nameof(language), language, "No texts are held in that language."),
     };
 
     /// <summary>The text of a code without parameters; the code itself when there is none, so that nothing is lost.</summary>
     public string Of(string code) => templates.TryGetValue(Guard.NotNull(code, nameof(code)), out string? text) ? text : code;
+
+    /// <summary>The words for a name that the library gives itself in English; any other name, such as one from a case, as it is.</summary>
+    /// <example>In Spanish "shear bolt" is "perno fusible", and "drive tube" stays "drive tube".</example>
+    public string Name(string name) => names.Of(Guard.NotNull(name, nameof(name)));
 
     /// <summary>A finding in words, in metric units.</summary>
     public string Of(Finding finding) => Of(finding, UnitSystem.Metric);
@@ -77,8 +102,10 @@ public sealed class Texts
     private string OfCode(string prefix, string? code) =>
         templates.TryGetValue(prefix + "." + code, out string? words) ? words : code ?? string.Empty;
 
-    private static string Words(FindingParameter parameter, UnitSystem units) =>
-        parameter.Text ?? QuantityWords.Of(parameter.Value, parameter.Kind, units);
+    private string Words(FindingParameter parameter, UnitSystem units) =>
+        parameter.Text is { } text ? Name(text) : QuantityWords.Of(parameter.Value, parameter.Kind, units, Language);
+
+    private static bool IsName(string code) => code.StartsWith(NamePrefix, StringComparison.Ordinal);
 
     private static Dictionary<string, string> Load(string language)
     {
