@@ -1,4 +1,3 @@
-using System.Globalization;
 using Driveline.Provenance;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
@@ -11,17 +10,27 @@ public static class CalculationSheet
 {
     private static readonly string[] Heads = ["sheet.step", "sheet.formula", "sheet.value", "sheet.unit", "sheet.source"];
 
-    /// <summary>A sheet without a list of bases.</summary>
+    /// <summary>An English sheet without a list of bases.</summary>
     public static string Markdown(string title, IReadOnlyList<CalculationLine> lines) => Markdown(title, lines, []);
 
-    /// <summary>A sheet with the bases of its inputs, the weakest first and each once.</summary>
+    /// <summary>An English sheet with the bases of its inputs, the weakest first and each once.</summary>
     /// <param name="title">Title of the sheet; printed safely.</param>
     /// <param name="lines">The recorded steps in order.</param>
     /// <param name="bases">Where the inputs come from.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static string Markdown(string title, IReadOnlyList<CalculationLine> lines, IReadOnlyList<Basis> bases)
+    public static string Markdown(string title, IReadOnlyList<CalculationLine> lines, IReadOnlyList<Basis> bases) =>
+        Markdown(title, lines, bases, Language.English);
+
+    /// <summary>A sheet in a language; formulas, symbols and the sources of the steps stay as the library holds them.</summary>
+    /// <param name="title">Title of the sheet; printed safely.</param>
+    /// <param name="lines">The recorded steps in order.</param>
+    /// <param name="bases">Where the inputs come from.</param>
+    /// <param name="language">Language of the headings and of the number's decimal sign.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
+    public static string Markdown(string title, IReadOnlyList<CalculationLine> lines, IReadOnlyList<Basis> bases, Language language)
     {
-        var phrase = new Phrase(Texts.English, UnitSystem.Metric);
+        var phrase = new Phrase(Texts.In(language), UnitSystem.Metric);
         var blocks = new List<ReportBlock>
         {
             ReportBlock.Title(phrase.Of("sheet.title") + ": " + CleanText.Name(title ?? throw new ArgumentNullException(nameof(title)))),
@@ -32,7 +41,7 @@ public static class CalculationSheet
         }
         else
         {
-            blocks.Add(ReportBlock.Table([[.. Heads.Select(phrase.Of)], .. lines.Select(Row)]));
+            blocks.Add(ReportBlock.Table([[.. Heads.Select(phrase.Of)], .. lines.Select(line => Row(line, phrase))]));
         }
 
         if ((bases ?? throw new ArgumentNullException(nameof(bases))).Count > 0)
@@ -44,9 +53,9 @@ public static class CalculationSheet
         return MarkdownRendering.Of(blocks, null);
     }
 
-    private static string[] Row(CalculationLine line) =>
+    private static string[] Row(CalculationLine line, Phrase phrase) =>
     [
-        line.Formula.Symbol, line.Formula.Formula, line.Value.ToString("G6", CultureInfo.InvariantCulture),
+        line.Formula.Symbol, line.Formula.Formula, phrase.Number(line.Value, "G6"),
         line.Formula.Unit == "1" ? "–" : line.Formula.Unit, line.Formula.Source,
     ];
 }

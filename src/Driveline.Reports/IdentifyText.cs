@@ -11,16 +11,21 @@ namespace Driveline.Reports;
 /// <summary>What a bolt head mark can mean, as plain text.</summary>
 public static class IdentifyText
 {
-    /// <summary>The text in metric units.</summary>
+    /// <summary>The English text in metric units.</summary>
     public static string Of(HeadMarkIdentification identification) => Of(identification, UnitSystem.Metric);
 
-    /// <summary>The text in units of choice.</summary>
+    /// <summary>The English text in units of choice.</summary>
     /// <exception cref="ArgumentNullException">The identification is missing.</exception>
-    public static string Of(HeadMarkIdentification identification, UnitSystem units)
+    public static string Of(HeadMarkIdentification identification, UnitSystem units) => Of(identification, units, Language.English);
+
+    /// <summary>The text in units and language of choice.</summary>
+    /// <exception cref="ArgumentNullException">The identification is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
+    public static string Of(HeadMarkIdentification identification, UnitSystem units, Language language)
     {
         HeadMarkIdentification seen = identification ?? throw new ArgumentNullException(nameof(identification));
-        var phrase = new Phrase(Texts.English, units);
-        var blocks = new List<ReportBlock> { ReportBlock.Title(CleanText.Name(seen.Thread.Designation + ", " + seen.Mark)) };
+        var phrase = new Phrase(Texts.In(language), units);
+        var blocks = new List<ReportBlock> { ReportBlock.Title(CleanText.Name(seen.Thread.Designation + ", " + phrase.Name(seen.Mark.ToString()))) };
         if (seen.Candidates.Count == 0)
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of("identify.none")));
@@ -41,10 +46,10 @@ public static class IdentifyText
 
     private static string[] Row(HeadMarkCandidate candidate, Phrase phrase) =>
     [
-        candidate.Name + " (" + candidate.HeadMark + ")",
+        phrase.Name(candidate.Name) + " (" + phrase.Name(candidate.HeadMark) + ")",
         candidate.Tensile is { } tensile ? Words(tensile.Low, phrase) : phrase.Of("band.notKnown"),
         candidate.Tensile?.High is { } high ? Words(high, phrase) : phrase.Of("report.ladder.open"),
     ];
 
-    private static string Words(Pressure stress, Phrase phrase) => QuantityWords.Of(stress.Pascals, QuantityKind.Stress, phrase.Units);
+    private static string Words(Pressure stress, Phrase phrase) => phrase.Quantity(stress.Pascals, QuantityKind.Stress);
 }

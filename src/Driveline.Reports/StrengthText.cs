@@ -11,21 +11,26 @@ namespace Driveline.Reports;
 /// <summary>What a bolt of a grade carries, as plain text.</summary>
 public static class StrengthText
 {
-    /// <summary>The text in metric units.</summary>
+    /// <summary>The English text in metric units.</summary>
     public static string Of(BoltStrength strength) => Of(strength, UnitSystem.Metric);
 
-    /// <summary>The text in units of choice.</summary>
+    /// <summary>The English text in units of choice.</summary>
     /// <exception cref="ArgumentNullException">The strength is missing.</exception>
-    public static string Of(BoltStrength strength, UnitSystem units)
+    public static string Of(BoltStrength strength, UnitSystem units) => Of(strength, units, Language.English);
+
+    /// <summary>The text in units and language of choice.</summary>
+    /// <exception cref="ArgumentNullException">The strength is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
+    public static string Of(BoltStrength strength, UnitSystem units, Language language)
     {
         ScrewThread thread = (strength ?? throw new ArgumentNullException(nameof(strength))).Thread;
-        var phrase = new Phrase(Texts.English, units);
+        var phrase = new Phrase(Texts.In(language), units);
         ShearBolt bolt = ShearBolt.Of(thread, strength.Grade);
         ForceBand shank = ShearPlane.Of(bolt.With(PlaneThrough.Shank)).Load;
         ForceBand threaded = ShearPlane.Of(bolt.With(PlaneThrough.Thread)).Load;
         ReportBlock[] blocks =
         [
-            ReportBlock.Title(thread.Designation + " " + strength.Grade.Designation),
+            ReportBlock.Title(thread.Designation + " " + phrase.Name(strength.Grade.Designation)),
             ReportBlock.Bullets(
             [
                 Line("strength.proof", strength.ProofLoad?.Newtons, phrase),
@@ -46,13 +51,13 @@ public static class StrengthText
     }
 
     private static string Line(string code, double? newtons, Phrase phrase) => phrase.Of(Phrase.Code(code).With(
-        "load", newtons is { } load ? QuantityWords.Of(load, QuantityKind.Force, phrase.Units) : phrase.Of("band.notKnown")));
+        "load", newtons is { } load ? phrase.Quantity(load, QuantityKind.Force) : phrase.Of("band.notKnown")));
 
     private static string[] Row(string code, ForceBand load, Phrase phrase) =>
     [
         phrase.Of(code),
         .. new[] { load.Low, load.Expected, load.High }.Select(end => end is { } force
-            ? QuantityWords.Of(force.Newtons, QuantityKind.Force, phrase.Units)
+            ? phrase.Quantity(force.Newtons, QuantityKind.Force)
             : phrase.Of("report.ladder.open")),
     ];
 }

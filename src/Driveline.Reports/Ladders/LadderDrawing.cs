@@ -1,4 +1,3 @@
-using System.Globalization;
 using Driveline.Protection;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
@@ -107,7 +106,7 @@ internal sealed class LadderDrawing
         foreach (double tick in scale.Ticks)
         {
             canvas.Line(scale.X(tick), top, scale.X(tick), bottom, LadderColors.Grid, 1);
-            canvas.Text(scale.X(tick), bottom + 16, tick.ToString("0.####", CultureInfo.InvariantCulture), 13, LadderColors.Ink, false, HorizontalAlignment.Center);
+            canvas.Text(scale.X(tick), bottom + 16, phrase.Number(tick, "0.####"), 13, LadderColors.Ink, false, HorizontalAlignment.Center);
         }
 
         canvas.Line(BarsLeft, bottom, BarsRight, bottom, LadderColors.Ink, 1.5);

@@ -1,7 +1,6 @@
 using Driveline.Findings;
 using Driveline.Protection;
 using Driveline.Quantities;
-using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
 using UnitsNet;
 
@@ -27,7 +26,7 @@ internal static class LadderGaps
             return LadderRow.NotKnown(LadderRowKind.NoRoom, phrase.Of("gap.part.none"), phrase.Of("gap.part.notKnown"));
         }
 
-        string part = CleanText.Name(check.Part.Name);
+        string part = phrase.Name(check.Part.Name);
         string name = phrase.Of(Phrase.Code("gap.part").With("part", part));
         if (check.GuardedBy is null)
         {
@@ -45,7 +44,7 @@ internal static class LadderGaps
             return LadderRow.NotKnown(LadderRowKind.NoRoom, name, phrase.Of(code + ".notKnown"));
         }
 
-        Finding words = Phrase.Code(string.Empty + code + Kind(ratio)).With("device", CleanText.Name(device)).With("part", part);
+        Finding words = Phrase.Code(string.Empty + code + Kind(ratio)).With("device", phrase.Name(device)).With("part", part);
         if (lower.High is not { } top || ratio == 0)
         {
             return LadderRow.NotKnown(LadderRowKind.NoRoom, name, phrase.Of(words));

@@ -32,7 +32,7 @@ internal static class LadderRows
         foreach (Chains.Element element in CriticalChecks.WithoutTorque(verdict))
         {
             LadderRowKind kind = element is Chains.ProtectiveDevice ? LadderRowKind.Device : LadderRowKind.Part;
-            rows.Add(LadderRow.NotKnown(kind, Phrase.Capital(element.Name), notKnown));
+            rows.Add(LadderRow.NotKnown(kind, phrase.Capital(element.Name), notKnown));
         }
 
         return rows;

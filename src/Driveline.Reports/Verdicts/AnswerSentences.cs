@@ -1,6 +1,5 @@
 using Driveline.Findings;
 using Driveline.Protection;
-using Driveline.Reports.Documents;
 
 namespace Driveline.Reports.Verdicts;
 
@@ -30,7 +29,7 @@ internal static class AnswerSentences
         };
         return phrase.Of(Phrase.Code(code)
             .With("device", Device(check.GuardedBy?.Name, code, phrase))
-            .With("part", CleanText.Name(check.Part.Name))
+            .With("part", phrase.Name(check.Part.Name))
             .With("more", More(check.Margin, phrase)));
     }
 
@@ -80,6 +79,6 @@ internal static class AnswerSentences
         margin is not > 0 ? string.Empty : margin >= 1 ? MarginWords.Room(margin.Value, phrase) : MarginWords.Overlap(margin.Value, phrase);
 
     private static string Device(string? name, string code, Phrase phrase) => name is null ? phrase.Of("deviceKind.NotKnown")
-        : code is "guards.No" or "quiet.No" ? Phrase.Capital(name)
-        : CleanText.Name(name);
+        : code is "guards.No" or "quiet.No" ? phrase.Capital(name)
+        : phrase.Name(name);
 }

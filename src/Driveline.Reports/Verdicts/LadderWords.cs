@@ -9,7 +9,7 @@ internal static class LadderWords
 {
     /// <summary>"Normal work", "Letting the PTO in", or the name of the device or part.</summary>
     public static string Name(LadderRung rung, Phrase phrase) =>
-        rung.Name is null ? phrase.Of("rung." + rung.Kind) : Phrase.Capital(rung.Name);
+        rung.Name is null ? phrase.Of("rung." + rung.Kind) : phrase.Capital(rung.Name);
 
     /// <summary>What happens at which torque: "breaks at 1200 to 2000 N·m, most likely 1500".</summary>
     public static string Detail(LadderRung rung, ProtectionVerdict verdict, Phrase phrase)

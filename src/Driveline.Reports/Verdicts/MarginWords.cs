@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Driveline.Reports.Verdicts;
 
 /// <summary>A ratio of at least 1 in words: "5 % more than", "2.3 times as much as".</summary>
@@ -18,17 +16,17 @@ internal static class MarginWords
     {
         if (ratio >= 2)
         {
-            return phrase.Of(Phrase.Code("margin.times").With("times", Digits(round, ratio, ratio < 20 ? 10 : 1)));
+            return phrase.Of(Phrase.Code("margin.times").With("times", Digits(round, ratio, ratio < 20 ? 10 : 1, phrase)));
         }
 
         double percent = (ratio - 1) * 100;
-        return phrase.Of(Phrase.Code("margin.percent").With("percent", Digits(round, percent, percent < 10 ? 10 : 1)));
+        return phrase.Of(Phrase.Code("margin.percent").With("percent", Digits(round, percent, percent < 10 ? 10 : 1, phrase)));
     }
 
-    private static string Digits(Func<double, double> round, double value, double per)
+    private static string Digits(Func<double, double> round, double value, double per, Phrase phrase)
     {
         double nearest = Math.Round(value * per);
         double rounded = Math.Abs((value * per) - nearest) < Slack * per * 100 ? nearest : round(value * per);
-        return (rounded / per).ToString("0.#", CultureInfo.InvariantCulture);
+        return phrase.Number(rounded / per, "0.#");
     }
 }

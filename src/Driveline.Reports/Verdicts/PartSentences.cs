@@ -1,5 +1,4 @@
 using Driveline.Protection;
-using Driveline.Reports.Documents;
 
 namespace Driveline.Reports.Verdicts;
 
@@ -8,7 +7,7 @@ internal static class PartSentences
 {
     public static string Of(PartCheck check, Phrase phrase)
     {
-        string part = Phrase.Capital(check.Part.Name);
+        string part = phrase.Capital(check.Part.Name);
         if (check.Part.Limit is null)
         {
             return phrase.Of(Phrase.Code(check.Part.StoresEnergy ? "part.store" : "part.limitNotKnown").With("part", part));
@@ -17,7 +16,7 @@ internal static class PartSentences
         string text = phrase.Of(Phrase.Code(check.GuardedBy is null ? "part.open" : "part.guarded")
             .With("part", part)
             .With("answer", phrase.Of("answer." + check.Guards).ToLowerInvariant())
-            .With("device", CleanText.Name(check.GuardedBy?.Name))
+            .With("device", phrase.Name(check.GuardedBy?.Name))
             .With("side", phrase.Of("side." + check.Side)));
         if (check.GuardedBy is not null)
         {
@@ -26,7 +25,7 @@ internal static class PartSentences
 
         if (check.InertiaBetween is { } inertia)
         {
-            text += " " + phrase.Of(Phrase.Code("part.inertia").With("inertia", Phrase.Capital(inertia.Name)));
+            text += " " + phrase.Of(Phrase.Code("part.inertia").With("inertia", phrase.Capital(inertia.Name)));
         }
 
         string limitKind = "limitKind." + check.Part.Limit.Kind;

@@ -29,21 +29,29 @@ internal sealed class Phrase
     /// <summary>True when there is a text of that code.</summary>
     public bool Has(string code) => texts.Codes.Contains(code);
 
-    /// <summary>A name from a case, printable and with a capital where it begins a sentence.</summary>
-    public static string Capital(string name)
+    /// <summary>A name as one printable line: in the language when the library gave it, as it is when the case did.</summary>
+    public string Name(string? name) => texts.Name(CleanText.Name(name));
+
+    /// <summary>A name with a capital where it begins a sentence.</summary>
+    public string Capital(string? name)
     {
-        string clean = CleanText.Name(name);
+        string clean = Name(name);
         return char.ToUpperInvariant(clean[0]) + clean.Substring(1);
     }
 
     /// <summary>The unit of torque shown.</summary>
     public string TorqueUnit => Units == UnitSystem.UsCustomary ? "lbf·ft" : "N·m";
 
+    /// <summary>A quantity with its unit.</summary>
+    public string Quantity(double si, QuantityKind kind) => QuantityWords.Of(si, kind, Units, texts.Language);
+
+    /// <summary>A plain number.</summary>
+    public string Number(double value, string format) => QuantityWords.Number(value, format, texts.Language);
+
     /// <summary>A torque without its unit; +∞ as "no known end".</summary>
     public string Number(double newtonMeters)
     {
-        string words = QuantityWords.Of(newtonMeters, QuantityKind.Torque, Units);
-        int blank = words.LastIndexOf(' ');
-        return double.IsPositiveInfinity(newtonMeters) ? Of("report.ladder.open") : words.Substring(0, blank);
+        string words = Quantity(newtonMeters, QuantityKind.Torque);
+        return double.IsPositiveInfinity(newtonMeters) ? Of("report.ladder.open") : words.Substring(0, words.LastIndexOf(' '));
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Driveline.Findings;
 using Driveline.Protection;
 using Driveline.Quantities;
@@ -90,7 +89,7 @@ internal static class VerdictReport
             blocks.Add(ReportBlock.Table(rows));
         }
 
-        string[] aside = [.. CriticalChecks.WithoutTorque(verdict).Select(e => CleanText.Name(e.Name))];
+        string[] aside = [.. CriticalChecks.WithoutTorque(verdict).Select(e => phrase.Name(e.Name))];
         if (aside.Length > 0)
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("ladder.aside").With("names", string.Join(", ", aside)))));
@@ -132,7 +131,7 @@ internal static class VerdictReport
     ];
 
     private static string MarginNumber(double? margin, Phrase phrase) => margin is { } value
-        ? value.ToString("F2", CultureInfo.InvariantCulture)
+        ? phrase.Number(value, "F2")
         : phrase.Of("answer.NotKnown");
 
     private static void AddFindings(ProtectionVerdict verdict, Phrase phrase, List<ReportBlock> blocks)
@@ -148,6 +147,6 @@ internal static class VerdictReport
     {
         string text = phrase.Of(measurement.Code);
         return measurement.Subject is null ? text
-            : phrase.Of(Phrase.Code("report.measure.subject").With("text", text).With("subject", CleanText.Name(measurement.Subject)));
+            : phrase.Of(Phrase.Code("report.measure.subject").With("text", text).With("subject", phrase.Name(measurement.Subject)));
     }
 }

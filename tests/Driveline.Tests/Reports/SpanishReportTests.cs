@@ -1,0 +1,193 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Driveline.Cases.Results;
+using Driveline.Fasteners;
+using Driveline.Protection;
+using Driveline.Provenance;
+using Driveline.Reports;
+using Driveline.Tests.Cases;
+using Driveline.Wording;
+
+namespace Driveline.Tests.Reports;
+
+/// <summary>Reports in Spanish, read whole.</summary>
+public partial class SpanishReportTests
+{
+    private static readonly ReportOptions Spanish = ReportOptions.Default.WithLanguage(Language.Spanish);
+
+    public static TheoryData<string> Demos => [.. DemoCases.Names];
+
+    public static TheoryData<string> MadeUp => ReportCases.Names;
+
+    [Theory]
+    [InlineData("Protegido: actúa antes de que se dañe una pieza y no actúa en el trabajo normal.")]
+    [InlineData("Las dos preguntas ----------------- - ¿Actúa antes de que se rompa algo caro? Sí. De todas las piezas, «eje en el agujero del perno» es la que tiene menos margen, y resiste un 3,5 % más de lo que aguanta el ejemplar más fuerte de «perno fusible».")]
+    [InlineData("¿Aguanta sin actuar en el trabajo normal? Sí. Hasta un ejemplar débil de «perno fusible» aguanta un 59 % más de lo que exige el pico más alto del trabajo normal.")]
+    [InlineData("Qué (en N·m) Más bajo Más probable Más alto")]
+    [InlineData("Trabajo normal 420 500 650")]
+    [InlineData("Lo mismo que especifica el manual.")]
+    [InlineData("Eje de la toma de fuerza (tipo 1): sí. La protege «perno fusible», por el lado del trabajo.")]
+    [InlineData("Drive tube: sí.")]
+    [InlineData("Los números por encima de 1 dejan margen. Un perno más resistente que el del manual es una modificación de la máquina: solo su fabricante puede permitirlo.")]
+    [InlineData("Nota: El agujero de 9,52 mm a través del eje de 31,8 mm deja")]
+    [InlineData("Para esta respuesta no hace falta nada más.")]
+    [InlineData("El número más débil en que se apoya es de memoria: nadie lo ha comprobado (VDI 2230 parte 1, relaciones entre cortadura y tracción).")]
+    [InlineData("Tenga cuidado ------------- - Antes de acercar las manos a la transmisión: desconecte la toma de fuerza, pare el motor, saque la llave y espere a que todo haya dejado de girar. - No haga funcionar nunca")]
+    public void Text_DemoInWhichAllIsWell_Says(string words) =>
+        Assert.Contains(words, OneLine(VerdictText.Of(DemoCases.Verdict("thornbeck-bolt-right"), Spanish)), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("thornbeck-unmarked", "Puede que no proteja: es dudoso que actúe antes de que se dañe una pieza.")]
+    [InlineData("thornbeck-unmarked", "PELIGRO: 1/2-13 UNC, perno en pulgadas sin marca: nada indica cuánto aguanta como máximo.")]
+    [InlineData("thornbeck-unmarked", "sin fin conocido")]
+    [InlineData("thornbeck-too-strong", "MÁS RESISTENTE que lo que especifica el manual")]
+    [InlineData("thornbeck-seized-hub", "El cubo está agarrotado. Con el perno cortado o quitado, el eje puede seguir moviendo la máquina: el perno no protege nada.")]
+    [InlineData("hollinmoor-no-bolt-fits", "Ningún ajuste sirve: la pieza más débil no soporta el trabajo normal.")]
+    [InlineData("hollinmoor-no-bolt-fits", "No. «Perno fusible» aguantará, según lo esperado, más que «drive shaft».")]
+    [InlineData("ashby-lane-facts-missing", "No se ha identificado «perno fusible»: nadie puede decir con qué par actúa.")]
+    [InlineData("ashby-lane-facts-missing", "tiene una pieza que no está en la lista: el eje de la toma de fuerza del tractor.")]
+    [InlineData("ashby-lane-facts-missing", "Fuera del orden anterior, por desconocerse: perno fusible, drive shaft, gearbox.")]
+    public void Text_Demo_Says(string name, string words) =>
+        Assert.Contains(words, OneLine(VerdictText.Of(DemoCases.Verdict(name), Spanish)), StringComparison.Ordinal);
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void AnyForm_Demo_HasNoEnglishButTheNamesOfTheCase(string name)
+    {
+        ProtectionVerdict verdict = DemoCases.Verdict(name);
+        string[] ofTheCase = [.. verdict.Parts.Select(p => p.Part.Name).Concat(verdict.Devices.Select(d => d.Device.Name)).OrderByDescending(n => n.Length)];
+        foreach (string form in new[] { VerdictText.Of(verdict, Spanish), VerdictMarkdown.Of(verdict, Spanish), TorqueLadderPicture.Svg(verdict, Spanish) })
+        {
+            string text = ofTheCase.Aggregate(OneLine(Tag().Replace(form, " ")), (t, n) => t.Replace(n, string.Empty, StringComparison.OrdinalIgnoreCase));
+            Assert.DoesNotMatch(EnglishWord(), text);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(MadeUp))]
+    public void AnyForm_AnyVerdict_EndsWithEveryCaution(string name)
+    {
+        ProtectionVerdict verdict = ReportCases.All[name];
+        string cautions = "Tenga cuidado ------------- - " + string.Join(" - ", verdict.Cautions.Select(Texts.Spanish.Of));
+        Assert.EndsWith(cautions, OneLine(VerdictText.Of(verdict, Spanish)), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(MadeUp))]
+    public void AnyForm_AnyVerdict_HasNoCodeLeft(string name) => Assert.DoesNotMatch(
+        @"\b(gap|guards|quiet|answer|measure|rung|part|side|report|headline|name|margin)\.[A-Za-z]", VerdictText.Of(ReportCases.All[name], Spanish));
+
+    [Fact]
+    public void Html_Spanish_SaysItsLanguage()
+    {
+        ProtectionVerdict verdict = ReportCases.All["protected"];
+        Assert.Contains("<html lang=\"es\">", VerdictHtml.Of(verdict, Spanish), StringComparison.Ordinal);
+        Assert.Contains("<html lang=\"en\">", VerdictHtml.Of(verdict), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Json_Spanish_ChangesMessagesAndNothingElse()
+    {
+        ProtectionVerdict verdict = DemoCases.Verdict("thornbeck-too-strong");
+        using JsonDocument english = Json(verdict, Language.English);
+        using JsonDocument spanish = Json(verdict, Language.Spanish);
+        Assert.Equal(Data(english.RootElement), Data(spanish.RootElement));
+        Assert.All(
+            english.RootElement.GetProperty("findings").EnumerateArray().Zip(spanish.RootElement.GetProperty("findings").EnumerateArray()),
+            pair => Assert.NotEqual(pair.First.GetProperty("message").GetString(), pair.Second.GetProperty("message").GetString()));
+        Assert.StartsWith("Antes de acercar las manos", spanish.RootElement.GetProperty("cautions")[0].GetProperty("text").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sheet_Spanish_HasItsHeadingsAndComma()
+    {
+        string sheet = CalculationSheet.Markdown("x", [new CalculationLine(new CalculationStep("torque", "T", "T = F · r", "N·m", "equilibrium"), 1.5)], [], Language.Spanish);
+        Assert.Contains("# Cálculo: x", sheet, StringComparison.Ordinal);
+        Assert.Contains("| Paso | Fórmula | Valor | Unidad | Fuente |", sheet, StringComparison.Ordinal);
+        Assert.Contains("| 1,5 |", sheet, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Strength_Spanish_Says()
+    {
+        string text = OneLine(StrengthText.Of(BoltStrength.Of(Iso898.Class8_8, ScrewThread.Parse("M10")), UnitSystem.Metric, Language.Spanish));
+        Assert.Contains("Carga que lo rompe Más bajo Más probable Más alto", text, StringComparison.Ordinal);
+        Assert.Contains("a cortadura, una sección por la rosca", text, StringComparison.Ordinal);
+        Assert.DoesNotMatch(EnglishWord(), text);
+    }
+
+    [Theory]
+    [InlineData(3, "3 rayas radiales", "ADVERTENCIA: Una cabeza así (3 rayas radiales) puede ser: SAE 5")]
+    [InlineData(0, "sin marca de grado", "como máximo, sin límite conocido")]
+    public void Identify_Spanish_Says(int lines, string title, string words)
+    {
+        string text = OneLine(IdentifyText.Of(HeadMarks.Identify(lines, ScrewThread.Parse("1/2 in")), UnitSystem.Metric, Language.Spanish));
+        Assert.StartsWith("1/2-13 UNC, " + title, text, StringComparison.Ordinal);
+        Assert.Contains(words, text, StringComparison.Ordinal);
+        Assert.DoesNotMatch(EnglishWord(), text);
+    }
+
+    // The dotted and dotless i of Turkish, the comma of German: neither may show.
+    [Theory]
+    [InlineData("tr-TR")]
+    [InlineData("de-DE")]
+    public void AnyForm_ForeignCulture_GivesTheSameBytes(string culture)
+    {
+        string[] here = Everything();
+        Assert.NotEqual("1.5", 1.5.ToString(CultureInfo.GetCultureInfo(culture)));   // the culture must differ for this to prove anything
+        CultureInfo before = CultureInfo.CurrentCulture;
+        CultureInfo beforeUi = CultureInfo.CurrentUICulture;
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
+            CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo(culture);
+            Assert.Equal(here, Everything());
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+            CultureInfo.CurrentUICulture = beforeUi;
+        }
+    }
+
+    private static string[] Everything() => [.. DemoCases.Names.SelectMany(name =>
+    {
+        ProtectionVerdict verdict = DemoCases.Verdict(name);
+        using var json = new MemoryStream();
+        VerdictJson.Write(verdict, json, Language.Spanish, UnitSystem.UsCustomary);
+        ReportOptions us = Spanish.WithUnits(UnitSystem.UsCustomary);
+        return new[]
+        {
+            Encoding.UTF8.GetString(json.ToArray()), VerdictText.Of(verdict, Spanish), VerdictText.Of(verdict, us),
+            VerdictMarkdown.Of(verdict, Spanish), VerdictHtml.Of(verdict, us), TorqueLadderPicture.Svg(verdict, Spanish),
+        };
+    })];
+
+    private static JsonDocument Json(ProtectionVerdict verdict, Language language)
+    {
+        using var stream = new MemoryStream();
+        VerdictJson.Write(verdict, stream, language, UnitSystem.Metric);
+        return JsonDocument.Parse(stream.ToArray());
+    }
+
+    // Every member but the words.
+    private static string Data(JsonElement element) => element.ValueKind switch
+    {
+        JsonValueKind.Object => "{" + string.Join(",", element.EnumerateObject().Where(m => m.Name is not ("message" or "text")).Select(m => m.Name + ":" + Data(m.Value))) + "}",
+        JsonValueKind.Array => "[" + string.Join(",", element.EnumerateArray().Select(Data)) + "]",
+        _ => element.GetRawText(),
+    };
+
+    private static string OneLine(string text) => Blank().Replace(text, " ").Trim();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Blank();
+
+    [GeneratedRegex("<[^>]*>")]
+    private static partial Regex Tag();
+
+    [GeneratedRegex(@"\b(the|and|of|is|it|not|known|bolt|shaft|clutch|torque|PTO|may|lines|read|unmarked|stub|power|limit|page)\b|[0-9]\.[0-9]+ (mm|MPa|kW|N·m|%)", RegexOptions.IgnoreCase)]
+    private static partial Regex EnglishWord();
+}
