@@ -1,10 +1,16 @@
 using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Unicode;
 
 namespace Driveline.Cli;
 
 /// <summary>Prints a JSON document that is written to a stream.</summary>
 internal static class JsonText
 {
+    /// <summary>Indented; letters of every language stay readable.</summary>
+    public static JsonWriterOptions Options { get; } = new() { Indented = true, Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
+
     public static void Print(Terminal terminal, Action<Stream> write)
     {
         using var stream = new MemoryStream();

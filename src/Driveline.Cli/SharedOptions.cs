@@ -18,7 +18,7 @@ internal sealed class SharedOptions
 
     public Option<string> Language { get; } = new("--language")
     {
-        Description = "Language of the answer: en.",
+        Description = "Language of the answer: en or es. Errors and this help are in English.",
         DefaultValueFactory = _ => "en",
         Recursive = true,
     };
@@ -26,7 +26,7 @@ internal sealed class SharedOptions
     public SharedOptions()
     {
         Units.AcceptOnlyFromAmong("si", "us");
-        Language.AcceptOnlyFromAmong("en");
+        Language.AcceptOnlyFromAmong([.. Languages.All.Select(Languages.CodeOf)]);
     }
 
     /// <summary>The folder for pictures and reports, for the commands that make them.</summary>
@@ -34,5 +34,8 @@ internal sealed class SharedOptions
 
     public UnitSystem UnitsOf(ParseResult parsed) => parsed.GetValue(Units) == "us" ? UnitSystem.UsCustomary : UnitSystem.Metric;
 
-    public ReportOptions ReportOf(ParseResult parsed, string title) => ReportOptions.Default.WithTitle(title).WithUnits(UnitsOf(parsed));
+    public Language LanguageOf(ParseResult parsed) => Languages.Parse(parsed.GetValue(Language)!);
+
+    public ReportOptions ReportOf(ParseResult parsed, string title) =>
+        ReportOptions.Default.WithTitle(title).WithUnits(UnitsOf(parsed)).WithLanguage(LanguageOf(parsed));
 }

@@ -2,7 +2,6 @@ using System.CommandLine;
 using Driveline.Cases.Results;
 using Driveline.Protection;
 using Driveline.Reports;
-using Driveline.Wording;
 
 namespace Driveline.Cli.Commands;
 
@@ -36,7 +35,7 @@ internal static class AssessCommand
 
         if (parsed.GetValue(shared.Json))
         {
-            JsonText.Print(terminal, stream => VerdictJson.Write(input.Verdict, stream, Language.English, shared.UnitsOf(parsed)));
+            JsonText.Print(terminal, stream => VerdictJson.Write(input.Verdict, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
         }
         else
         {

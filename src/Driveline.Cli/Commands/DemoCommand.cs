@@ -9,6 +9,8 @@ namespace Driveline.Cli.Commands;
 /// <summary>demo: the built-in cases, as an overview and in full.</summary>
 internal static class DemoCommand
 {
+    private static readonly string[] Heads = ["overview.case", "overview.title", "overview.verdict", "overview.guards", "overview.quiet"];
+
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
         var name = new Argument<string?>("NAME") { Description = "One of the built-in cases; without it, all of them.", Arity = ArgumentArity.ZeroOrOne };
@@ -51,7 +53,7 @@ internal static class DemoCommand
 
         JsonText.Print(terminal, stream =>
         {
-            using var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true });
+            using var json = new Utf8JsonWriter(stream, JsonText.Options);
             json.WriteStartArray();
             foreach (string name in EmbeddedCases.Names)
             {
@@ -80,26 +82,26 @@ internal static class DemoCommand
 
         if (parsed.GetValue(shared.Json))
         {
-            JsonText.Print(terminal, stream => Write(cases, stream, shared.UnitsOf(parsed)));
+            JsonText.Print(terminal, stream => Write(cases, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
             return;
         }
 
-        Texts texts = Texts.English;
+        Texts texts = Texts.In(shared.LanguageOf(parsed));
         terminal.Table(
-            ["Case", "What it is", "Verdict", "Acts in time?", "Quiet in work?"],
+            [.. Heads.Select(texts.Of)],
             cases.Select(c => (IReadOnlyList<string>)
             [
-                c.Name, c.Title, c.Verdict.Headline.ToString(),
+                c.Name, c.Title, texts.Of("overview.verdict." + c.Verdict.Headline),
                 texts.Of("answer." + c.Verdict.Guards), texts.Of("answer." + c.Verdict.Quiet),
             ]));
         terminal.Output.WriteLine();
         terminal.Output.Write(VerdictText.Of(cases[0].Verdict, shared.ReportOf(parsed, cases[0].Title)));
-        terminal.Output.WriteLine("Another case in full: driveline demo NAME. A picture: add --out DIR.");
+        terminal.Output.WriteLine(texts.Of("overview.more"));
     }
 
-    private static void Write(List<CaseInput> cases, Stream stream, UnitSystem units)
+    private static void Write(List<CaseInput> cases, Stream stream, Language language, UnitSystem units)
     {
-        using var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true });
+        using var json = new Utf8JsonWriter(stream, JsonText.Options);
         json.WriteStartObject();
         json.WriteStartArray("cases");
         foreach (CaseInput input in cases)
@@ -108,7 +110,7 @@ internal static class DemoCommand
             json.WriteString("case", input.Name);
             json.WriteString("title", input.Title);
             json.WritePropertyName("result");
-            VerdictJson.Write(input.Verdict, json, Language.English, units);
+            VerdictJson.Write(input.Verdict, json, language, units);
             json.WriteEndObject();
         }
 

@@ -2,7 +2,6 @@ using System.CommandLine;
 using Driveline.Cases.Results;
 using Driveline.Fasteners;
 using Driveline.Reports;
-using Driveline.Wording;
 
 namespace Driveline.Cli.Commands;
 
@@ -36,11 +35,11 @@ internal static class IdentifyCommand
             HeadMarkIdentification identified = HeadMarks.Identify(string.IsNullOrWhiteSpace(letters) ? seen : seen.WithText(letters), thread!);
             if (parsed.GetValue(shared.Json))
             {
-                JsonText.Print(terminal, stream => IdentifyJson.Write(identified, stream, Language.English, shared.UnitsOf(parsed)));
+                JsonText.Print(terminal, stream => IdentifyJson.Write(identified, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
             }
             else
             {
-                terminal.Output.Write(IdentifyText.Of(identified, shared.UnitsOf(parsed)));
+                terminal.Output.Write(IdentifyText.Of(identified, shared.UnitsOf(parsed), shared.LanguageOf(parsed)));
             }
 
             return ExitCode.Answered;

@@ -22,7 +22,7 @@ internal static class StrengthCommand
             }
             else
             {
-                terminal.Output.Write(StrengthText.Of(strength, shared.UnitsOf(parsed)));
+                terminal.Output.Write(StrengthText.Of(strength, shared.UnitsOf(parsed), shared.LanguageOf(parsed)));
             }
 
             return ExitCode.Answered;
