@@ -38,7 +38,8 @@ internal sealed class Terminal(TextReader input, TextWriter output, TextWriter e
         Table table = new Table().Border(isTerminal ? TableBorder.Rounded : TableBorder.Ascii2);
         foreach (string head in heads)
         {
-            table.AddColumn(new TableColumn(new Text(head, new Style(decoration: isTerminal ? Decoration.Bold : Decoration.None))));
+            var column = new TableColumn(new Text(head, new Style(decoration: isTerminal ? Decoration.Bold : Decoration.None)));
+            table.AddColumn(table.Columns.Count == 0 ? column.NoWrap() : column);
         }
 
         foreach (IReadOnlyList<string> row in rows)

@@ -9,7 +9,7 @@ namespace Driveline.Cli.Commands;
 /// <summary>demo: the built-in cases, as an overview and in full.</summary>
 internal static class DemoCommand
 {
-    private static readonly string[] Heads = ["overview.case", "overview.title", "overview.verdict", "overview.guards", "overview.quiet"];
+    private static readonly string[] Heads = ["overview.case", "overview.verdict", "overview.guards", "overview.quiet"];
 
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
@@ -91,7 +91,7 @@ internal static class DemoCommand
             [.. Heads.Select(texts.Of)],
             cases.Select(c => (IReadOnlyList<string>)
             [
-                c.Name, c.Title, texts.Of("overview.verdict." + c.Verdict.Headline),
+                c.Name, texts.Of("overview.verdict." + c.Verdict.Headline),
                 texts.Of("answer." + c.Verdict.Guards), texts.Of("answer." + c.Verdict.Quiet),
             ]));
         terminal.Output.WriteLine();
