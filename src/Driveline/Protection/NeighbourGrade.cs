@@ -8,8 +8,11 @@ namespace Driveline.Protection;
 /// <remarks>Showing a stronger bolt is not recommending it: only the bolt the machine's manual names may be fitted, unless its maker agrees.</remarks>
 public sealed class NeighbourGrade
 {
-    private NeighbourGrade(string grade, bool isStronger, ProtectionVerdict verdict)
+    private readonly ShearBoltDevice device;
+
+    private NeighbourGrade(string grade, bool isStronger, ProtectionVerdict verdict, ShearBoltDevice device)
     {
+        this.device = device;
         Grade = grade;
         IsStronger = isStronger;
         Verdict = verdict;
@@ -25,16 +28,15 @@ public sealed class NeighbourGrade
     public ProtectionVerdict Verdict { get; }
 
     /// <summary>The torque at which that bolt acts, referred to the PTO.</summary>
-    public TorqueBand? Trip => Verdict.Devices.FirstOrDefault(d => d.Device is ShearBoltDevice)?.TripAtPto;
+    public TorqueBand? Trip => Verdict.Devices.First(d => ReferenceEquals(d.Device, device)).TripAtPto;
 
     /// <summary>The neighbours of the first graded shear bolt of a verdict; empty when there is none.</summary>
-    internal static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict)
-    {
-        if (verdict.Devices.Select(d => d.Device).OfType<ShearBoltDevice>().FirstOrDefault() is not { } fitted)
-        {
-            return [];
-        }
+    internal static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict) =>
+        verdict.Devices.Select(d => d.Device).OfType<ShearBoltDevice>().FirstOrDefault() is { } fitted ? Of(verdict, fitted) : [];
 
+    /// <summary>The neighbours of one graded shear bolt of a verdict.</summary>
+    internal static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict, ShearBoltDevice fitted)
+    {
         GradeStep step = GradeStep.Of(fitted.BreakTorque.Joint);
         var neighbours = new List<NeighbourGrade>();
         Add(step.Weaker, false);
@@ -45,8 +47,10 @@ public sealed class NeighbourGrade
         {
             if (neighbour?.Joint is { } joint)
             {
-                DrivelineChain chain = verdict.Question.Chain.With(fitted, ShearBoltDevice.Of(fitted.Name, joint));
-                neighbours.Add(new NeighbourGrade(joint.Bolt.Material.Name, isStronger, ProtectionCheck.Run(verdict.Question.WithChain(chain), verdict.Policy)));
+                ShearBoltDevice device = ShearBoltDevice.Of(fitted.Name, joint);
+                DrivelineChain chain = verdict.Question.Chain.With(fitted, device);
+                ProtectionVerdict with = ProtectionCheck.Run(verdict.Question.WithChain(chain), verdict.Policy);
+                neighbours.Add(new NeighbourGrade(joint.Bolt.Material.Name, isStronger, with, device));
             }
         }
     }

@@ -88,8 +88,8 @@ public sealed class CrossHole
     {
         Guard.NotNull(joint, nameof(joint));
         Guard.NotNull(yield, nameof(yield));
-        hole = joint.Layout == JointLayout.ThroughShaft && joint.Bolt.DiameterM <= joint.RadiusM * (1 + 1e-9)
-            ? new CrossHole(2 * joint.RadiusM, joint.Bolt.DiameterM, yield)
+        hole = joint.Layout == JointLayout.ThroughShaft && joint.HoleM <= joint.RadiusM * (1 + 1e-9)
+            ? new CrossHole(2 * joint.RadiusM, joint.HoleM, yield)
             : null;
         return hole is not null;
     }

@@ -128,14 +128,14 @@ internal static class JointFindings
             return;
         }
 
-        double ratio = joint.Bolt.DiameterM / (2 * joint.RadiusM);
+        double ratio = joint.HoleM / (2 * joint.RadiusM);
         findings.Add(ratio <= 0.5 * (1 + 1e-9)
             ? Finding.Of(ShearBoltFindings.CrossHoleWeakensShaft, Severity.Note)
-                .With("hole", QuantityKind.Length, joint.Bolt.DiameterM)
+                .With("hole", QuantityKind.Length, joint.HoleM)
                 .With("shaft", QuantityKind.Length, 2 * joint.RadiusM)
                 .With("share", QuantityKind.Number, CrossHole.ElasticShareOf(ratio))
             : Finding.Of(ShearBoltFindings.CrossHoleTooLarge, Severity.Danger)
-                .With("hole", QuantityKind.Length, joint.Bolt.DiameterM)
+                .With("hole", QuantityKind.Length, joint.HoleM)
                 .With("shaft", QuantityKind.Length, 2 * joint.RadiusM));
     }
 }

@@ -8,6 +8,8 @@ namespace Driveline.ShearBolts;
 /// <remarks>Immutable; each With… method gives a changed copy. States that are not told are not known, and not known is never safe.</remarks>
 public sealed class ShearBoltJoint
 {
+    private double holeM;
+
     private ShearBoltJoint(ShearBolt bolt, JointLayout layout, double radiusM, int bolts, int planesPerBolt)
     {
         Bolt = bolt;
@@ -70,6 +72,9 @@ public sealed class ShearBoltJoint
 
     internal double StandOffM { get; private set; }
 
+    /// <summary>Widest hole through the shaft, m; the bolt's own diameter unless a wider one is told.</summary>
+    internal double HoleM => Math.Max(holeM, Bolt.DiameterM);
+
     internal double YokeThicknessM { get; private set; }
 
     /// <summary>One bolt across a shaft: two planes, each at the surface of the shaft, so the radius is half its diameter.</summary>
@@ -115,6 +120,9 @@ public sealed class ShearBoltJoint
             : throw Guard.OutOfRange(
                 "Bolt diameter", FormattableString.Invariant($"below the shaft diameter {2 * RadiusM:G6} m"), boltM, "m", nameof(bolt));
     }
+
+    /// <summary>The same joint with a hole in its shaft that may be wider than the bolt.</summary>
+    internal ShearBoltJoint WithHole(double diameterM) => Changed(j => j.holeM = diameterM);
 
     /// <summary>The same joint with so many shear planes in each bolt, 1 to 4.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not 1 to 4.</exception>

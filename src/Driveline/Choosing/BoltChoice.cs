@@ -1,0 +1,89 @@
+using Driveline.Chains;
+using Driveline.Findings;
+using Driveline.Protection;
+using Driveline.Quantities;
+
+namespace Driveline.Choosing;
+
+/// <summary>Which bolts may take the place of the fitted one, best first, and what would help when none is good.</summary>
+/// <remarks>
+/// Ranked by the worse of two margins: weakest specimen over the highest work peak, weakest part over the strongest specimen. A
+/// bolt with a guard margin below 1 never stands above one with at least 1. Where no part's limit is known nothing is offered; where
+/// some limit is open, nothing that may be stronger than the fitted or the specified bolt. The machine's manual decides: a bolt
+/// stronger than specified is the last remedy, after engagement, attitude, holes and hub, and only with the maker's consent.
+/// </remarks>
+public sealed class BoltChoice
+{
+    private BoltChoice(ProtectionQuestion question, ChoiceTerms terms)
+    {
+        Question = question;
+        Terms = terms;
+        AsFitted = ProtectionCheck.Run(question, terms.Policy);
+        Place = PlaceOf(question, terms);
+        if (Place is null)
+        {
+            Findings = ChoiceFindings.WithoutJoint(AsFitted);
+            return;
+        }
+
+        var search = new BoltSearch(question, terms, AsFitted, Place);
+        Specified = search.Specified;
+        IReadOnlyList<RankedBolt> fitting = search.Fitting();
+        Choices = [.. fitting.Where(search.MayOffer).OrderBy(b => b, BoltOrder.BestFirst)];
+        Findings = ChoiceFindings.Of(search, fitting, Choices);
+    }
+
+    /// <summary>The question whose bolt is chosen.</summary>
+    public ProtectionQuestion Question { get; }
+
+    /// <summary>The terms of the choice.</summary>
+    public ChoiceTerms Terms { get; }
+
+    /// <summary>The verdict with what is fitted now.</summary>
+    public ProtectionVerdict AsFitted { get; }
+
+    /// <summary>The shear bolt to replace; null when no shear-bolt joint is known.</summary>
+    public ShearBoltDevice? Place { get; }
+
+    /// <summary>What the manual specifies for that place; null when not known.</summary>
+    public ProtectiveDevice? Specified { get; }
+
+    /// <summary>The bolts offered, best first; empty when there is none.</summary>
+    public IReadOnlyList<RankedBolt> Choices { get; } = [];
+
+    /// <summary>The best of them, when both its margins leave room; null when nothing fits.</summary>
+    public RankedBolt? Best => Choices.FirstOrDefault(c => c.LeavesRoom);
+
+    /// <summary>What a caller must notice, worst first, and what would help when nothing fits.</summary>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>Codes of the cautions that go with every choice; each bolt has its own beside them.</summary>
+    public IReadOnlyList<string> Cautions { get; } = VerdictCautions.Always;
+
+    /// <summary>The choice on the default terms.</summary>
+    public static BoltChoice For(ProtectionQuestion question) => For(question, ChoiceTerms.Default);
+
+    /// <summary>The choice of a bolt.</summary>
+    /// <param name="question">The driveline with what is fitted now.</param>
+    /// <param name="terms">Stock, holes, policy, and which bolt.</param>
+    /// <exception cref="ArgumentException">The terms name a shear bolt that is not in the driveline; the message lists those that are.</exception>
+    public static BoltChoice For(ProtectionQuestion question, ChoiceTerms terms) =>
+        new(Guard.NotNull(question, nameof(question)), Guard.NotNull(terms, nameof(terms)));
+
+    /// <inheritdoc/>
+    public override string ToString() => Best?.ToString() ?? "nothing fits";
+
+    private static ShearBoltDevice? PlaceOf(ProtectionQuestion question, ChoiceTerms terms)
+    {
+        ShearBoltDevice[] bolts = [.. question.Chain.Devices.OfType<ShearBoltDevice>()];
+        if (terms.Device is not { } name)
+        {
+            return bolts.FirstOrDefault();
+        }
+
+        return Array.Find(bolts, b => b.Name == name) ?? throw new ArgumentException(
+            "\"" + name + "\" is not a known shear-bolt joint of this driveline; there are: "
+            + (bolts.Length > 0 ? string.Join(", ", bolts.Select(b => b.Name)) : "none") + ".",
+            nameof(terms));
+    }
+}

@@ -1,0 +1,86 @@
+namespace Driveline.Choosing;
+
+/// <summary>Codes of what choosing reports. They never change their meaning.</summary>
+public static class ChoosingFindings
+{
+    /// <summary>No shear-bolt joint is known well enough to choose a bolt for it.</summary>
+    public const string NoKnownJoint = "choosing.noKnownJoint";
+
+    /// <summary>No part's damage torque is known: nothing is offered.</summary>
+    public const string LimitsNotKnown = "choosing.limitsNotKnown";
+
+    /// <summary>A part's limit is not known: bolts that may be stronger than what is fitted or specified are left out.</summary>
+    public const string StrongerWithheldByPart = "choosing.strongerWithheld.part";
+
+    /// <summary>The list of parts is not complete: bolts that may be stronger than what is fitted or specified are left out.</summary>
+    public const string StrongerWithheldByList = "choosing.strongerWithheld.list";
+
+    /// <summary>Nobody knows what the joint may hold at most: bolts that may be stronger than what is fitted or specified are left out.</summary>
+    public const string StrongerWithheldByTrip = "choosing.strongerWithheld.trip";
+
+    /// <summary>No bolt of the stock goes through a permitted hole.</summary>
+    public const string NoneInHole = "choosing.noneInHole";
+
+    /// <summary>No offered bolt both guards and stays quiet over its whole band.</summary>
+    public const string NothingFits = "choosing.nothingFits";
+
+    /// <summary>Nobody knows what any offered bolt may hold at most: none is sure to guard.</summary>
+    public const string NothingGuards = "choosing.nothingGuards";
+
+    /// <summary>The torque of normal work is not known: bolts are ranked by the guard alone.</summary>
+    public const string RankedByGuardAlone = "choosing.rankedByGuardAlone";
+
+    /// <summary>A smaller bolt of a better-bounded grade would leave more room.</summary>
+    public const string SmallerBetterBounded = "choosing.smallerBetterBounded";
+
+    /// <summary>The fitted bolt is not the specified one: the specified comes first.</summary>
+    public const string SpecifiedFirst = "choosing.specifiedFirst";
+
+    /// <summary>What would change it: letting the PTO in gently.</summary>
+    public const string ChangeEngagement = "choosing.change.engagement";
+
+    /// <summary>What would change it: less power, or lighter work.</summary>
+    public const string ChangePower = "choosing.change.power";
+
+    /// <summary>What would change it: a hub that turns freely.</summary>
+    public const string ChangeHub = "choosing.change.hub";
+
+    /// <summary>What would change it: the device before an element.</summary>
+    public const string ChangePositionBefore = "choosing.change.positionBefore";
+
+    /// <summary>What would change it: the device behind an element.</summary>
+    public const string ChangePositionBehind = "choosing.change.positionBehind";
+
+    /// <summary>What would change it: the bolt at another radius.</summary>
+    public const string ChangeRadius = "choosing.change.radius";
+
+    /// <summary>What would change it: another part, or its limit known better.</summary>
+    public const string ChangePart = "choosing.change.part";
+
+    /// <summary>No spring setting of this clutch both guards and stays quiet.</summary>
+    public const string NoSetting = "choosing.noSetting";
+
+    /// <summary>A part's limit is not known: no setting is offered.</summary>
+    public const string SettingNeedsPart = "choosing.settingNeeds.part";
+
+    /// <summary>The list of parts is not complete: no setting is offered.</summary>
+    public const string SettingNeedsList = "choosing.settingNeeds.list";
+
+    /// <summary>The clutch is stuck: no setting is offered before it is free.</summary>
+    public const string SettingNeedsFreeClutch = "choosing.settingNeeds.freeClutch";
+
+    /// <summary>The torque of normal work has no known bound: no lowest setting can be found.</summary>
+    public const string SettingNeedsWork = "choosing.settingNeeds.work";
+
+    /// <summary>The window holds only once the clutch, so set, has been slipped.</summary>
+    public const string SlipAfterSetting = "choosing.slipAfterSetting";
+
+    /// <summary>The window lies away from what the manual specifies, or nobody knows that it does not.</summary>
+    public const string SettingNotTheManuals = "choosing.settingNotTheManuals";
+
+    /// <summary>What would change it: stronger springs.</summary>
+    public const string ChangeSprings = "choosing.change.springs";
+
+    /// <summary>What would change it: clean, dry, run-in faces.</summary>
+    public const string ChangeFaces = "choosing.change.faces";
+}

@@ -1,0 +1,155 @@
+using Driveline.Clutches;
+using Driveline.Findings;
+using Driveline.Protection;
+
+namespace Driveline.Choosing;
+
+/// <summary>What a choice of settings reports, worst first.</summary>
+internal static class SettingFindings
+{
+    /// <summary>What must be known before any setting can be offered; empty when all is.</summary>
+    public static IReadOnlyList<Finding> Missing(ProtectionVerdict verdict, ClutchCondition told)
+    {
+        var missing = new List<Finding>();
+        if (told.IsStuck)
+        {
+            missing.Add(Finding.Of(ChoosingFindings.SettingNeedsFreeClutch, Severity.Danger));
+        }
+
+        if (!LimitKnowledge.IsAnyKnown(verdict))
+        {
+            missing.Add(Finding.Of(ChoosingFindings.LimitsNotKnown, Severity.Danger));
+        }
+        else if (!LimitKnowledge.IsComplete(verdict))
+        {
+            missing.Add(LimitKnowledge.FirstUnknownPart(verdict) is { } unknown
+                ? Finding.Of(ChoosingFindings.SettingNeedsPart, Severity.Danger).With("name", unknown)
+                : Finding.Of(ChoosingFindings.SettingNeedsList, Severity.Danger));
+        }
+
+        if (verdict.WorkPeak is not { IsBounded: true })
+        {
+            missing.Add(Finding.Of(ChoosingFindings.SettingNeedsWork, Severity.Danger));
+        }
+
+        missing.AddRange(verdict.Findings.Where(f => f.Code == ProtectionFindings.GearboxRatioNotKnown));
+        return missing;
+    }
+
+    public static IReadOnlyList<Finding> Answer(ClutchSearch search, ClutchPoint best, ClutchWindow? window)
+    {
+        var findings = new List<Finding>();
+        if (window is null)
+        {
+            AddNone(search, best, findings);
+        }
+        else
+        {
+            findings.Add(Finding.Of(ChoosingFindings.SlipAfterSetting, Severity.Danger));
+            bool isManuals = search.Question.Specified?.InGoodOrder is { HasExpected: true } named
+                && named.SiBand.Expected >= window.Lowest.TorqueNm && named.SiBand.Expected <= window.Highest.TorqueNm;
+            if (!isManuals)
+            {
+                findings.Add(Finding.Of(ChoosingFindings.SettingNotTheManuals, Severity.Warning));
+            }
+        }
+
+        findings.AddRange(best.Slip.Findings.Where(f => f.Code is not ClutchFindings.SpringLengthNotKnown));
+        return [.. findings.OrderBy(f => f.Severity)];
+    }
+
+    private static void AddNone(ClutchSearch search, ClutchPoint best, List<Finding> findings)
+    {
+        double work = best.WorkMargin ?? 0;
+        double guard = best.GuardMargin ?? 0;
+        findings.Add(Finding.Of(ChoosingFindings.NoSetting, Severity.Warning)
+            .With("torque", QuantityKind.Torque, best.TorqueNm)
+            .With("workMargin", QuantityKind.Number, work)
+            .With("guardMargin", QuantityKind.Number, guard));
+        if (AddSprings(search, best, findings) || work <= 0 || guard <= 0)
+        {
+            return;
+        }
+
+        AddFaces(search, findings);
+        AddPower(search, findings);
+        AddParts(search, findings);
+    }
+
+    // At the highest setting that guards: the work that setting would bear.
+    private static void AddPower(ClutchSearch search, List<Finding> findings)
+    {
+        ClutchPoint guarding = search.At(search.HighestGuardingM());
+        if (!(guarding.GuardMargin > search.Policy.MinimumGuardMargin) || !(guarding.WorkMargin > 0))
+        {
+            return;
+        }
+
+        double share = guarding.WorkMargin!.Value / search.Policy.MinimumWorkMargin;
+        double workHigh = search.Question.Work!.Torque.SiBand.High;
+        findings.Add(Finding.Of(ChoosingFindings.ChangePower, Severity.Note)
+            .With("bolt", search.Place.Name)
+            .With("place", "best")
+            .With("now", QuantityKind.Torque, workHigh)
+            .With("below", QuantityKind.Torque, workHigh * share)
+            .With("percent", QuantityKind.Number, share * 100));
+    }
+
+    // At the lowest setting that is quiet: what each part would have to stand.
+    private static void AddParts(ClutchSearch search, List<Finding> findings)
+    {
+        double quietM = search.LowestQuietM();
+        if (!(search.At(quietM) is { GuardMargin: > 0 } quiet && quiet.WorkMargin > search.Policy.MinimumWorkMargin))
+        {
+            return;
+        }
+
+        foreach (PartCheck part in search.VerdictAt(quietM).Parts.Where(p => p.Margin < search.Policy.MinimumGuardMargin))
+        {
+            findings.Add(Finding.Of(ChoosingFindings.ChangePart, Severity.Note)
+                .With("bolt", search.Place.Name)
+                .With("place", "best")
+                .With("name", part.Part.Name)
+                .With("now", QuantityKind.Torque, part.Part.Limit!.DamagedAt.SiBand.Low)
+                .With("above", QuantityKind.Torque, part.Acts.High * search.Policy.MinimumGuardMargin));
+        }
+    }
+
+    // The strongest setting still acts in work while the parts would bear more: the springs end too early.
+    private static bool AddSprings(ClutchSearch search, ClutchPoint best, List<Finding> findings)
+    {
+        if (!(best.GuardMargin > search.Policy.MinimumGuardMargin) || !(best.WorkMargin > 0))
+        {
+            return false;
+        }
+
+        double factor = search.Policy.MinimumWorkMargin / best.WorkMargin.Value;
+        if (best.GuardMargin.Value / factor <= search.Policy.MinimumGuardMargin)
+        {
+            return false;
+        }
+
+        findings.Add(Finding.Of(ChoosingFindings.ChangeSprings, Severity.Note)
+            .With("now", QuantityKind.Force, best.Slip.ClampForce!.SiBand.Expected)
+            .With("above", QuantityKind.Force, best.Slip.ClampForce.SiBand.Expected * factor));
+        return true;
+    }
+
+    private static void AddFaces(ClutchSearch search, List<Finding> findings)
+    {
+        ClutchCondition told = search.Condition;
+        if (told.Surface is SurfaceState.Dry or SurfaceState.CleanInWork && told.RunIn == RunInState.RunIn)
+        {
+            return;
+        }
+
+        ClutchCondition good = told.WithSurface(SurfaceState.CleanInWork).WithRunIn(RunInState.RunIn);
+        var clean = new ClutchSearch(search.Question, search.Place, search.Clutch, good, search.Policy);
+        if (clean.Window(clean.Best()) is { } window)
+        {
+            findings.Add(Finding.Of(ChoosingFindings.ChangeFaces, Severity.Note)
+                .With("low", QuantityKind.Torque, window.Lowest.TorqueNm)
+                .With("high", QuantityKind.Torque, window.Highest.TorqueNm));
+        }
+    }
+}
