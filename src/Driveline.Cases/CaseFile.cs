@@ -1,4 +1,5 @@
 using Driveline.Cases.Members;
+using Driveline.Choosing;
 
 namespace Driveline.Cases;
 
@@ -60,6 +61,15 @@ public sealed class CaseFile : CaseFacts
 
     /// <summary>The same with another <see cref="Specified"/>.</summary>
     public CaseFile WithSpecified(SpecifiedFacts? value) => new(Set(CaseFileMembers.Specified, value is null || value.IsEmpty ? null : value));
+
+    /// <summary>Bolts to choose from: thread, grade and perhaps the price of one; those of usual shops when left out. Null when not known.</summary>
+    public string? Stock => Reference<string>(CaseFileMembers.Stock);
+
+    /// <summary>The same with another <see cref="Stock"/>.</summary>
+    public CaseFile WithStock(string? value) => new(Set(CaseFileMembers.Stock, value));
+
+    /// <summary>The bolts that <see cref="Stock"/> names; null when none are stated.</summary>
+    public StockList? ParsedStock => BoltTexts.Stock(Stock);
 
     /// <summary>The load of normal work. Null when not known.</summary>
     public WorkFacts? Work => Reference<WorkFacts>(CaseFileMembers.Work);

@@ -124,6 +124,18 @@ public sealed partial class ShearBoltFacts : CaseFacts
     /// <summary>The same with another <see cref="HoleFit"/>.</summary>
     public ShearBoltFacts WithHoleFit(HoleFit value) => new(Set(ShearBoltMembers.HoleFit, value == default ? null : value));
 
+    /// <summary>Measured diameter of the bolt's hole; only for choosing another bolt. Permitted: [2 mm; 100 mm]. Null when not known.</summary>
+    public Length? HoleDiameter => Si(ShearBoltMembers.HoleDiameter) is { } si ? Length.FromMeters(si) : null;
+
+    /// <summary>The same with another <see cref="HoleDiameter"/>.</summary>
+    public ShearBoltFacts WithHoleDiameter(Length? value) => new(Set(ShearBoltMembers.HoleDiameter, value is { } v ? Quantities.Si.Meters(v) : null));
+
+    /// <summary>Diameter of another hole, re-drilled or bushed, that the machine's maker permits; only for choosing another bolt. Permitted: [2 mm; 100 mm]. Null when not known.</summary>
+    public Length? PermittedHole => Si(ShearBoltMembers.PermittedHole) is { } si ? Length.FromMeters(si) : null;
+
+    /// <summary>The same with another <see cref="PermittedHole"/>.</summary>
+    public ShearBoltFacts WithPermittedHole(Length? value) => new(Set(ShearBoltMembers.PermittedHole, value is { } v ? Quantities.Si.Meters(v) : null));
+
     /// <summary>Gap between the two parts at the shear plane. Permitted: [0 mm; 100 mm]. Null when not known.</summary>
     public Length? StandOff => Si(ShearBoltMembers.StandOff) is { } si ? Length.FromMeters(si) : null;
 

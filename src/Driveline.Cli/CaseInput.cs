@@ -11,10 +11,11 @@ internal sealed class CaseInput
     // Nobody reads more, and a hostile file could hold a hundred thousand.
     private const int MostProblems = 1000;
 
-    private CaseInput(string name, string title, ProtectionVerdict verdict)
+    private CaseInput(string name, string title, CaseFile file, ProtectionVerdict verdict)
     {
         Name = name;
         Title = title;
+        File = file;
         Verdict = verdict;
     }
 
@@ -22,6 +23,9 @@ internal sealed class CaseInput
     public string Name { get; }
 
     public string Title { get; }
+
+    /// <summary>The case as it was read.</summary>
+    public CaseFile File { get; }
 
     public ProtectionVerdict Verdict { get; }
 
@@ -39,14 +43,14 @@ internal sealed class CaseInput
             throw new BadInputException("'" + path + "' is a folder; a case file is wanted.");
         }
 
-        if (!File.Exists(path))
+        if (!System.IO.File.Exists(path))
         {
             throw new BadInputException("There is no file '" + path + "'.");
         }
 
         try
         {
-            using FileStream stream = File.OpenRead(path);
+            using FileStream stream = System.IO.File.OpenRead(path);
             return Assess(EmbeddedCases.NameOf(Path.GetFileName(path)), CaseReader.Read(stream), path);
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
@@ -65,7 +69,7 @@ internal sealed class CaseInput
         ProtectionQuestion question = asked.Errors.Count > 0 || asked.Question is null
             ? throw Refused(from, asked.Errors)
             : asked.Question;
-        return new CaseInput(name, file.Title ?? name, ProtectionCheck.Run(question));
+        return new CaseInput(name, file.Title ?? name, file, ProtectionCheck.Run(question));
     }
 
     private static BadInputException Refused(string from, IReadOnlyList<CaseError> errors)

@@ -48,6 +48,7 @@ internal static class Cli
             shared.Json, shared.Units, shared.Language,
             DemoCommand.Create(terminal, shared),
             AssessCommand.Create(terminal, shared),
+            ChooseCommand.Create(terminal, shared),
             StrengthCommand.Create(terminal, shared),
             IdentifyCommand.Create(terminal, shared),
             SchemaCommand.Create(terminal, shared),

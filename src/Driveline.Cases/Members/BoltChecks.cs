@@ -10,6 +10,7 @@ internal static class BoltChecks
         OneBody(draft, walk, ShearBoltMembers.Thread, ShearBoltMembers.PinDiameter, ShearBoltMembers.SpringPin);
         Neck(draft, walk, ShearBoltMembers.PinDiameter, ShearBoltMembers.NeckDiameter);
         Size(draft, walk, ShearBoltMembers.Thread, ShearBoltMembers.Grade);
+        Hole(draft, walk);
 
         double? radius = draft.Value<double>(ShearBoltMembers.Radius);
         double? circle = draft.Value<double>(ShearBoltMembers.BoltCircleDiameter);
@@ -61,6 +62,18 @@ internal static class BoltChecks
         if (BoltTexts.SizeProblem(draft.Reference<string>(thread), draft.Reference<string>(grade)) is { } problem)
         {
             ElementChecks.Contradiction(walk, draft, grade, problem);
+        }
+    }
+
+    /// <summary>The bolt is in its hole; a caliper may read 2 % too little.</summary>
+    private static void Hole(CaseDraft draft, CaseWalk walk)
+    {
+        double? bolt = BoltTexts.Thread(draft.Reference<string>(ShearBoltMembers.Thread))?.MajorDiameterM ?? draft.Value<double>(ShearBoltMembers.PinDiameter);
+        double? hole = draft.Value<double>(ShearBoltMembers.HoleDiameter);
+        if (hole < bolt * 0.98)
+        {
+            ElementChecks.Contradiction(
+                walk, draft, ShearBoltMembers.HoleDiameter, "The hole " + Shown(hole) + " must not be narrower than the bolt in it, " + Shown(bolt) + ".");
         }
     }
 

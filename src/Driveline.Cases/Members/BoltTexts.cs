@@ -1,3 +1,4 @@
+using Driveline.Choosing;
 using Driveline.Fasteners;
 
 namespace Driveline.Cases.Members;
@@ -18,6 +19,8 @@ internal static class BoltTexts
     public static Hardness? Hardness(string? text) => Read<Hardness>(text, Fasteners.Hardness.TryParse, out _);
 
     public static SpringPin? SpringPin(string? text) => Read<SpringPin>(text, Fasteners.SpringPin.TryParse, out _);
+
+    public static StockList? Stock(string? text) => Read<StockList>(text, StockList.TryParse, out _);
 
     public static BoltGrade? Grade(string? text) =>
         text is null || IsUnmarked(text) || SaysRod(text) ? null : Read<BoltGrade>(text, BoltGrade.TryParse, out _);
@@ -54,6 +57,12 @@ internal static class BoltTexts
     public static string? SpringPinProblem(string text)
     {
         Read<SpringPin>(text, Fasteners.SpringPin.TryParse, out string? problem);
+        return problem;
+    }
+
+    public static string? StockProblem(string text)
+    {
+        Read<StockList>(text, StockList.TryParse, out string? problem);
         return problem;
     }
 

@@ -37,6 +37,10 @@ internal static class ShearBoltMembers
     public static readonly BandMember HubFriction = Table.Torques(
         "hubFriction", "[0 N.m; 1000 kN.m]", "Torque that turns the hub on the shaft with the bolt out.");
     public static readonly ChoiceMember<HoleFit> HoleFit = Table.Choice<HoleFit>("holeFit", "How the bolt fits its holes.");
+    public static readonly QuantityMember HoleDiameter = Table.Quantity(
+        "holeDiameter", Dimension.Length, "[2 mm; 100 mm]", "Measured diameter of the bolt's hole; only for choosing another bolt.");
+    public static readonly QuantityMember PermittedHole = Table.Quantity(
+        "permittedHole", Dimension.Length, "[2 mm; 100 mm]", "Diameter of another hole, re-drilled or bushed, that the machine's maker permits; only for choosing another bolt.");
     public static readonly QuantityMember StandOff = Table.Quantity(
         "standOff", Dimension.Length, "[0 mm; 100 mm]", "Gap between the two parts at the shear plane.");
     public static readonly QuantityMember BoltLength = Table.Quantity(

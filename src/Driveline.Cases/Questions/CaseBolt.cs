@@ -17,11 +17,13 @@ internal static class CaseBolt
     public static ProtectiveDevice Device(ShearBoltFacts facts)
     {
         RefuseContradictingMarks(facts);
-        string name = facts.Name ?? UsualName;
+        string name = NameOf(facts);
         ShearBolt? bolt = BoltOf(facts);
         ShearBoltJoint? joint = bolt is null ? null : JointOf(facts, bolt);
         return joint is null ? StatedDevice.NotIdentified(name) : ShearBoltDevice.Of(name, joint);
     }
+
+    public static string NameOf(ShearBoltFacts facts) => facts.Name ?? UsualName;
 
     public static ProtectiveDevice? Specified(CaseFile file, DrivelineChain chain, List<CaseError> errors)
     {

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Driveline.Protection;
 using Driveline.Quantities;
 
 namespace Driveline.Cases.Results;
@@ -32,6 +33,23 @@ internal static class JsonNumbers
         Number(json, "expected", band.SiBand.Expected);
         Number(json, "high", band.SiBand.High);
         json.WriteEndObject();
+    }
+
+    /// <summary>A probability, never below 0.001 or above 0.999: there the shape of the tails decides, and nobody knows it.</summary>
+    public static void Probability(Utf8JsonWriter json, string name, Probability? probability) => Number(
+        json, name, probability is null ? null : Math.Min(1 - Protection.Probability.Floor, Math.Max(Protection.Probability.Floor, probability.Value)));
+
+    /// <summary>Yes or no; null when not known.</summary>
+    public static void Flag(Utf8JsonWriter json, string name, bool? value)
+    {
+        if (value is { } known)
+        {
+            json.WriteBoolean(name, known);
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
     }
 
     public static void Text(Utf8JsonWriter json, string name, string? value)

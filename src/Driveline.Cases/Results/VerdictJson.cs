@@ -58,25 +58,10 @@ public static class VerdictJson
         }
 
         json.WriteEndArray();
-        json.WriteStartArray("gradeSteps");
-        foreach (NeighbourGrade neighbour in verdict.NeighbourGrades)
-        {
-            WriteNeighbour(json, neighbour);
-        }
-
-        json.WriteEndArray();
+        GradeStepJson.WriteAll(json, verdict.NeighbourGrades);
         FindingJson.WriteAll(json, "findings", verdict.Findings, texts, units);
         WriteMeasurements(json, verdict, texts);
-        json.WriteStartArray("cautions");
-        foreach (string code in verdict.Cautions)
-        {
-            json.WriteStartObject();
-            json.WriteString("code", code);
-            json.WriteString("text", texts.Of(code));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        CautionJson.WriteAll(json, verdict.Cautions, texts);
         JsonNumbers.Text(json, "weakestBasis", verdict.WeakestBasis?.Kind.ToString());
         json.WriteEndObject();
     }
@@ -136,19 +121,6 @@ public static class VerdictJson
         JsonNumbers.Number(json, "margin", check.Margin);
         JsonNumbers.Number(json, "fatigueHoursAtLeast", check.Fatigue?.Hours is { } hours && !double.IsInfinity(hours) ? hours : null);
         json.WriteString("afterTrip", check.Device.AfterTrip.ToString());
-        json.WriteEndObject();
-    }
-
-    private static void WriteNeighbour(Utf8JsonWriter json, NeighbourGrade neighbour)
-    {
-        json.WriteStartObject();
-        json.WriteString("grade", neighbour.Grade);
-        json.WriteBoolean("isStronger", neighbour.IsStronger);
-        JsonNumbers.Band(json, "tripTorqueNm", neighbour.Trip);
-        JsonNumbers.Number(json, "workMargin", neighbour.Verdict.WorkMargin);
-        JsonNumbers.Number(json, "guardMargin", neighbour.Verdict.GuardMargin);
-        json.WriteString("guards", neighbour.Verdict.Guards.ToString());
-        json.WriteString("quiet", neighbour.Verdict.Quiet.ToString());
         json.WriteEndObject();
     }
 

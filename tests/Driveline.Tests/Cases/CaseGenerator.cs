@@ -34,6 +34,7 @@ internal static class CaseGenerator
             .WithWorkSpeed(Value(r, x => Speed.FromMilesPerHour(Spread(x, 0.1, 30))))
             .WithMassFlow(Value(r, x => MassFlow.FromTonnesPerHour(Spread(x, 1, 900)))))
         .WithDriveline(Elements(r, 2))
+        .WithStock(Maybe(r, x => Pick(x, "M10, 8.8", "3/8-16 UNC, SAE 5, 0.45; M10, 8.8")))
         .WithSpecified(SpecifiedFacts.Empty.WithShearBolt(SpecifiedBoltFacts.Empty
             .WithThread(Maybe(r, x => Pick(x, "M10", "1/2-13 UNC")))
             .WithHardness(Maybe(r, x => Pick(x, "HRC 28", "HV 220")))
@@ -84,6 +85,7 @@ internal static class CaseGenerator
         .WithHub(Choice<HubState>(r))
         .WithHubFriction(Maybe(r, Torques))
         .WithHoleFit(Choice<HoleFit>(r))
+        .WithPermittedHole(Value(r, x => Length.FromMillimeters(Spread(x, 2, 99))))
         .WithStandOff(Value(r, x => Length.FromMillimeters(Spread(x, 0.01, 99))))
         .WithLastTrip(Value(r, x => new DateTime(1990, 1, 1).AddDays(x.Next(5000))));
 

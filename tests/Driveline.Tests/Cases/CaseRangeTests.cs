@@ -25,6 +25,8 @@ public class CaseRangeTests
     [InlineData("shearBolt.planes", "1", "2", "0", "3")]
     [InlineData("shearBolt.neckDiameter", "\"1 mm\"", "\"80 mm\"", "\"0.999 mm\"", "\"80.001 mm\"")]
     [InlineData("shearBolt.hubFriction", "\"0 N.m\"", "\"1000 kN.m\"", "\"-0.001 N.m\"", "\"1000.001 kN.m\"")]
+    [InlineData("shearBolt.holeDiameter", "\"2 mm\"", "\"100 mm\"", "\"1.999 mm\"", "\"100.001 mm\"")]
+    [InlineData("shearBolt.permittedHole", "\"2 mm\"", "\"100 mm\"", "\"1.999 mm\"", "\"100.001 mm\"")]
     [InlineData("shearBolt.standOff", "\"0 mm\"", "\"100 mm\"", "\"-0.001 mm\"", "\"100.001 mm\"")]
     [InlineData("shearBolt.boltLength", "\"3 mm\"", "\"1 m\"", "\"2.999 mm\"", "\"1.001 m\"")]
     [InlineData("shearBolt.yokeThickness", "\"0.5 mm\"", "\"300 mm\"", "\"0.499 mm\"", "\"300.001 mm\"")]

@@ -38,7 +38,7 @@ internal static class Sample
             { "shearBolt": {
                 "name": "impeller bolt", "thread": "5/16-18 UNC", "grade": "SAE 5", "headMarks": "three radial lines", "hardness": "HRC 28",
                 "layout": "boltCircle", "radius": "1.5 in", "boltCircleDiameter": "3 in", "bolts": 2, "planes": 1,
-                "planeThrough": "thread", "hub": "stiff", "hubFriction": "30 N.m", "holeFit": "worn", "standOff": "0.5 mm", "boltLength": "1 1/2 in",
+                "planeThrough": "thread", "hub": "stiff", "hubFriction": "30 N.m", "holeFit": "worn", "holeDiameter": "8.4 mm", "permittedHole": "7 mm", "standOff": "0.5 mm", "boltLength": "1 1/2 in",
                 "yokeThickness": "8 mm", "yokeStrength": "400 MPa", "shaftYieldStrength": { "low": "310 MPa", "expected": "400 MPa" }, "lastTrip": "2026-02-28" } },
             { "shearBolt": { "pinDiameter": "8 mm", "grade": "rod SAE 1018", "planeThrough": "neck", "neckDiameter": "6 mm", "layout": "tangential" } },
             { "shearBolt": { "springPin": "ISO 8752 8 mm", "layout": "throughShaft", "shaftDiameter": "30 mm", "planes": 2 } },
@@ -47,6 +47,7 @@ internal static class Sample
             { "part": "coupling", "outerDiameter": "40 mm", "material": "1045 hot rolled" }
           ],
           "partsComplete": false,
+          "stock": "5/16-18 UNC, SAE 2, 0.35; M8, 8.8",
           "specified": { "shearBolt": { "thread": "5/16-18 UNC", "grade": "SAE 2", "planeThrough": "shank", "hardness": "HRB 85", "neckDiameter": "6 mm" } },
           "work": {
             "steadyPeak": "250 N.m", "steadyMean": "120 N.m", "meanPower": { "low": "10 kW", "expected": "12 kW", "high": "15 kW" }, "peakFactor": { "low": 1.5, "high": 2.5 },

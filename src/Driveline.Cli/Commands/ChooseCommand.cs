@@ -1,0 +1,43 @@
+using System.CommandLine;
+using Driveline.Cases.Questions;
+using Driveline.Cases.Results;
+using Driveline.Choosing;
+using Driveline.Reports;
+
+namespace Driveline.Cli.Commands;
+
+/// <summary>choose CASE: the bolts that fit, best first.</summary>
+internal static class ChooseCommand
+{
+    public static Command Create(Terminal terminal, SharedOptions shared)
+    {
+        var path = new Argument<string>("CASE") { Description = "A case file (*.case.json); - reads standard input." };
+        var bolt = new Option<string?>("--bolt") { Description = "Name of the shear bolt to choose for; the first from the tractor when left out.", HelpName = "NAME" };
+        var command = new Command("choose", "Ranks the bolts that fit by the worse of their two margins, or says what would help when none does.") { path, bolt };
+        command.SetAction(parsed =>
+        {
+            CaseInput input = CaseInput.Of(parsed.GetRequiredValue(path), terminal);
+            BoltChoice choice = ChoiceOf(input, parsed.GetValue(bolt));
+            if (parsed.GetValue(shared.Json))
+            {
+                JsonText.Print(terminal, stream => ChoiceJson.Write(choice, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+            }
+            else
+            {
+                terminal.Output.Write(ChoiceText.Of(choice, shared.ReportOf(parsed, input.Title)));
+            }
+
+            return ExitCode.Answered;
+        });
+        return command;
+    }
+
+    private static BoltChoice ChoiceOf(CaseInput input, string? name)
+    {
+        string[] names = [.. input.Verdict.Question.Chain.Devices.OfType<Chains.ShearBoltDevice>().Select(d => d.Name)];
+        return name is null || names.Contains(name)
+            ? BoltChoice.For(input.Verdict.Question, CaseChoice.TermsOf(input.File, name))
+            : throw new BadInputException(
+                "--bolt: there is no known shear bolt '" + name + "'; " + (names.Length > 0 ? "there are: " + string.Join(", ", names) : "the case has none") + ".");
+    }
+}

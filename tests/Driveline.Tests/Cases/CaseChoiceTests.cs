@@ -1,0 +1,74 @@
+using Driveline.Cases;
+using Driveline.Cases.Questions;
+using Driveline.Choosing;
+
+namespace Driveline.Tests.Cases;
+
+public class CaseChoiceTests
+{
+    [Fact]
+    public void TermsOf_CaseThatSaysNothing_TakesTheUsualStockAndTheHoleAsItIs()
+    {
+        ChoiceTerms terms = CaseChoice.TermsOf(CaseReaderTests.ReadGood(Sample.BrushCutter));
+        Assert.Same(StockList.Usual, terms.Stock);
+        Assert.Null(terms.Holes.Present);
+        Assert.Empty(terms.Holes.Redrilled);
+        Assert.Null(terms.Device);
+    }
+
+    [Fact]
+    public void TermsOf_StockAndHoles_AreTaken()
+    {
+        CaseFile file = CaseReaderTests.ReadGood(Sample.BrushCutter
+            .Replace("\"thread\": \"1/2-13 UNC\", \"grade\": \"SAE 2\", \"layout\"", "\"thread\": \"1/2-13 UNC\", \"grade\": \"SAE 2\", \"holeDiameter\": \"13.1 mm\", \"permittedHole\": \"3/8 in\", \"layout\"", StringComparison.Ordinal)
+            .Replace("\"partsComplete\"", "\"stock\": \"1/2-13 UNC, SAE 5, 0.8; 3/8-16 UNC, SAE 5\", \"partsComplete\"", StringComparison.Ordinal));
+        ChoiceTerms terms = CaseChoice.TermsOf(file);
+        Assert.Equal(["1/2-13 UNC SAE 5", "3/8-16 UNC SAE 5"], terms.Stock.Items.Select(i => i.Name));
+        Assert.Equal(0.8, terms.Stock.Items[0].Price);
+        Assert.Equal(13.1, terms.Holes.Present!.Value.Millimeters, 1e-9);
+        Assert.Equal(9.525, Assert.Single(terms.Holes.Redrilled).Millimeters, 1e-9);
+    }
+
+    [Fact]
+    public void TermsOf_NamedBoltInABranch_TakesItsHole()
+    {
+        CaseFile file = CaseReaderTests.ReadGood("""
+            { "driveline": [
+              { "shearBolt": { "name": "main bolt", "thread": "M10", "grade": "8.8", "layout": "tangential", "radius": "50 mm", "holeDiameter": "11 mm" } },
+              { "branch": "auger", "powerShare": 0.3, "driveline": [
+                { "shearBolt": { "name": "auger bolt", "thread": "M8", "grade": "8.8", "layout": "tangential", "radius": "50 mm", "holeDiameter": "9 mm" } } ] } ] }
+            """);
+        Assert.Equal(11, CaseChoice.TermsOf(file).Holes.Present!.Value.Millimeters, 1e-9);
+        Assert.Equal(9, CaseChoice.TermsOf(file, "auger bolt").Holes.Present!.Value.Millimeters, 1e-9);
+        Assert.Null(CaseChoice.TermsOf(file, "no such bolt").Holes.Present);
+    }
+
+    [Theory]
+    [InlineData("9.8 mm", true, "a caliper may read 2 % too little")]
+    [InlineData("9.79 mm", false, "an M10 does not go through")]
+    public void Read_HoleNarrowerThanItsBolt_IsAContradiction(string hole, bool isRead, string reason)
+    {
+        Assert.NotEmpty(reason);
+        string json = "{ \"driveline\": [ { \"shearBolt\": { \"thread\": \"M10\", \"holeDiameter\": \"" + hole + "\" } } ] }";
+        if (isRead)
+        {
+            CaseReaderTests.ReadGood(json);
+            return;
+        }
+
+        CaseError error = CaseReaderTests.ReadOneError(json);
+        Assert.Equal("driveline[0].shearBolt.holeDiameter", error.Path);
+        Assert.Equal(CaseErrorKind.Contradiction, error.Kind);
+    }
+
+    [Theory]
+    [InlineData("M10", "a thread, a grade")]
+    [InlineData("M10, 8.8, cheap", "cheap")]
+    [InlineData("M10, 8.8; M10, 8.8", "twice")]
+    public void Read_BadStock_IsRefusedAtItsPath(string stock, string words)
+    {
+        CaseError error = CaseReaderTests.ReadOneError("{ \"stock\": \"" + stock + "\" }");
+        Assert.Equal("stock", error.Path);
+        Assert.Contains(words, error.ToString(), StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,99 @@
+using System.Text;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Driveline.Cases.Results;
+using Driveline.Choosing;
+using Driveline.Reports;
+using Driveline.Tests.Cases;
+using Driveline.Wording;
+
+namespace Driveline.Tests.Reports;
+
+public partial class ChoiceTextTests
+{
+    private static readonly ReportOptions Spanish = ReportOptions.Default.WithLanguage(Language.Spanish);
+
+    public static TheoryData<string> Demos => [.. DemoCases.Names];
+
+    public static TheoryData<string> MadeUp => ReportCases.Names;
+
+    [Theory]
+    [InlineData("thornbeck-bolt-right", "What is fitted, 3/8-16 UNC SAE 5, is the best of what fits: it acts in time and stays quiet, as far as the numbers go.")]
+    [InlineData("thornbeck-bolt-right", "Bolts for \"shear bolt\", best first")]
+    [InlineData("thornbeck-bolt-right", "3/8-16 UNC SAE 8 (stronger than fitted, STRONGER than the manual's): Only the size and grade in the machine's manual, unless its maker agrees.")]
+    [InlineData("thornbeck-bolt-right", "The better fuse may be a smaller bolt of a grade that scatters less. M8 ISO 10.9:")]
+    [InlineData("thornbeck-too-soft", "Put that one back before you think of any other.")]
+    [InlineData("thornbeck-seized-hub", "Free and grease the hub first.")]
+    [InlineData("thornbeck-seized-hub", "638 to no known end")]
+    [InlineData("saltmere-spreader-pin", "By the torques it acts in time and stays quiet, but something else still stands against a plain yes")]
+    [InlineData("ashby-lane-facts-missing", "No bolt is offered.")]
+    [InlineData("hollinmoor-no-bolt-fits", "No bolt that fits the hole is sure both to act in time and to stay quiet.")]
+    public void Text_Demo_Says(string name, string words) => Assert.Contains(words, OneLine(ChoiceText.Of(Demo(name))), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("thornbeck-bolt-right", "Lo que hay montado, 3/8-16 UNC SAE 5, es lo mejor de lo que vale")]
+    [InlineData("thornbeck-bolt-right", "Pernos para «perno fusible», el mejor primero")]
+    [InlineData("thornbeck-bolt-right", "1,59")]
+    [InlineData("thornbeck-bolt-right", "Solo la medida y el grado del manual de la máquina, salvo que su fabricante esté de acuerdo.")]
+    [InlineData("thornbeck-seized-hub", "638 a sin fin conocido")]
+    public void Text_DemoInSpanish_Says(string name, string words) => Assert.Contains(words, OneLine(ChoiceText.Of(Demo(name), Spanish)), StringComparison.Ordinal);
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void Text_AnyDemo_HasEveryCautionAndPlainPunctuation(string name)
+    {
+        BoltChoice choice = Demo(name);
+        foreach (ReportOptions options in new[] { ReportOptions.Default, Spanish, ReportOptions.Default.WithUnits(UnitSystem.UsCustomary) })
+        {
+            Texts texts = Texts.In(options.Language);
+            string text = OneLine(ChoiceText.Of(choice, options));
+            Assert.All(choice.Cautions.Concat(choice.Choices.SelectMany(c => c.Cautions)), code => Assert.Contains(texts.Of(code), text, StringComparison.Ordinal));
+            Assert.EndsWith(texts.Of(choice.Cautions[^1]), text, StringComparison.Ordinal);
+            Assert.DoesNotMatch(BadPunctuation(), text);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(MadeUp))]
+    public void Text_AnyQuestion_IsPrintableAndEndsWithTheCautions(string name)
+    {
+        BoltChoice choice = BoltChoice.For(ReportCases.All[name].Question);
+        string text = ChoiceText.Of(choice);
+        Assert.DoesNotContain(text, c => char.IsControl(c) && c != '\n');
+        Assert.Contains("stop the engine", OneLine(text), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void Json_AnyDemo_IsTheChoiceInItsOrder(string name)
+    {
+        BoltChoice choice = Demo(name);
+        using var stream = new MemoryStream();
+        ChoiceJson.Write(choice, stream);
+        using JsonDocument json = JsonDocument.Parse(Encoding.UTF8.GetString(stream.ToArray()));
+        JsonElement[] bolts = [.. json.RootElement.GetProperty("choices").EnumerateArray()];
+        Assert.Equal(choice.Choices.Select(c => c.Item.Name), bolts.Select(b => b.GetProperty("size").GetString() + " " + b.GetProperty("grade").GetString()));
+        foreach ((RankedBolt bolt, JsonElement written) in choice.Choices.Zip(bolts))
+        {
+            Assert.Equal(bolt.Trip!.Low.NewtonMeters, written.GetProperty("tripTorqueNm").GetProperty("low").GetDouble());
+            Assert.Equal(bolt.Trip.High is null, written.GetProperty("tripTorqueNm").GetProperty("high").ValueKind == JsonValueKind.Null);
+            Assert.Equal(bolt.GuardMargin!.Value, written.GetProperty("guardMargin").GetDouble());
+            Assert.Equal(bolt.WorkMargin!.Value, written.GetProperty("workMargin").GetDouble());
+            Assert.InRange(written.GetProperty("passProbability").GetDouble(), 0.001, 0.999);
+            Assert.Equal(bolt.Cautions, written.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("code").GetString()));
+        }
+
+        Assert.Equal(choice.Findings.Select(f => f.Code), json.RootElement.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("code").GetString()));
+        Assert.Equal(choice.Cautions.Count, json.RootElement.GetProperty("cautions").GetArrayLength());
+    }
+
+    private static BoltChoice Demo(string name) => BoltChoice.For(DemoCases.Verdict(name).Question);
+
+    private static string OneLine(string text) => Space().Replace(text, " ").Trim();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Space();
+
+    [GeneratedRegex(@"[.,;:]{2}|\s[.,;:]|\{|\}|\(\)|NaN|∞")]
+    private static partial Regex BadPunctuation();
+}
