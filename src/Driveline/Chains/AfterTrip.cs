@@ -12,6 +12,9 @@ public enum AfterTrip
     /// <summary>The torque is held while it slips, and it heats: a friction clutch.</summary>
     TorqueHeld,
 
-    /// <summary>The torque falls and comes back below a stated speed: a cam or ratchet device.</summary>
+    /// <summary>The torque falls and comes back below a stated speed: a cam device.</summary>
     TorqueFallsUntilSlow,
+
+    /// <summary>The torque comes in pulses up to the trip torque while the drive turns: a ratchet or radial-pin device.</summary>
+    TorquePulses,
 }

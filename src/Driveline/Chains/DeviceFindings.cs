@@ -11,4 +11,34 @@ public static class DeviceFindings
 
     /// <summary>The steel of the shaft that the bolt goes through is not known.</summary>
     public const string ShaftAtCrossHoleNotKnown = "shaftAtCrossHoleNotKnown";
+
+    /// <summary>Nobody has measured the slip torque of this clutch: it is calculated or read in a document.</summary>
+    public const string SlipTorqueNotMeasured = "slipTorqueNotMeasured";
+
+    /// <summary>The slip torque was measured on faces that were not clean and dry.</summary>
+    public const string SlipMeasuredNotDry = "slipMeasuredNotDry";
+
+    /// <summary>The clutch's measures, springs and spring length are not all known: nobody can tell how near to solid it is.</summary>
+    public const string ClutchNotDescribed = "clutchNotDescribed";
+
+    /// <summary>The facing of the clutch is not known.</summary>
+    public const string FacingNotKnown = "facingNotKnown";
+
+    /// <summary>The day to which the age of the slip test counts is not known.</summary>
+    public const string SlipTestUndated = "slipTestUndated";
+
+    /// <summary>How often the clutch slips in work is not known.</summary>
+    public const string SlipsPerHourNotKnown = "slipsPerHourNotKnown";
+
+    /// <summary>The clutch slips in work, and how hot that makes it is not known.</summary>
+    public const string SlipHeatNotKnown = "slipHeatNotKnown";
+
+    /// <summary>The slips in work heat the linings above what they stand for long.</summary>
+    public const string SlipsTooHot = "slipsTooHot";
+
+    /// <summary>The kind of a cut-out clutch is not known.</summary>
+    public const string CutOutKindNotKnown = "cutOutKindNotKnown";
+
+    /// <summary>Nobody has seen the cut-out clutch trip since the machine last stood.</summary>
+    public const string CutOutNotProven = "cutOutNotProven";
 }

@@ -45,6 +45,9 @@ public abstract class ProtectiveDevice : Element
     /// <summary>True when an unbounded expected torque is the device's state (stuck, springs solid), not a lack of knowledge.</summary>
     public virtual bool IsStuck => false;
 
+    /// <summary>True when acting while the PTO is let in is its job and it is known to stand the heat; then that is no nuisance.</summary>
+    public virtual bool StandsEngagement => false;
+
     /// <summary>Parts that exist because of the device, such as the shaft at its cross-hole.</summary>
     public virtual IReadOnlyList<Part> ImpliedParts => [];
 }

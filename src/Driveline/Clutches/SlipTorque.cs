@@ -15,13 +15,11 @@ namespace Driveline.Clutches;
 /// </remarks>
 public sealed class SlipTorque
 {
-    private readonly DiscClutch? clutch;
-
     private SlipTorque(
         DiscClutch? clutch, ClutchCondition condition, SlipTorqueSource source, TorqueBand running, TorqueBand breakaway,
         ForceBand? clampForce, IReadOnlyList<Finding> findings)
     {
-        this.clutch = clutch;
+        Clutch = clutch;
         Condition = condition;
         Source = source;
         Running = running;
@@ -29,6 +27,9 @@ public sealed class SlipTorque
         ClampForce = clampForce;
         Findings = findings;
     }
+
+    /// <summary>The clutch with its springs and their length; null when only a torque is stated or measured.</summary>
+    public DiscClutch? Clutch { get; }
 
     /// <summary>The condition it holds for.</summary>
     public ClutchCondition Condition { get; }
@@ -55,11 +56,11 @@ public sealed class SlipTorque
 
     /// <summary>Mean pressure on a face, F / (π · (Ro² - Ri²)); null when no clutch was described.</summary>
     public StressBand? MeanPressure => ClampForce is null ? null
-        : StressBand.OfSi(ClampForce.SiBand.Times(1 / DiscClutchKernel.AreaM2(clutch!.OuterM, clutch.InnerM)), ClampForce.Basis);
+        : StressBand.OfSi(ClampForce.SiBand.Times(1 / DiscClutchKernel.AreaM2(Clutch!.OuterM, Clutch.InnerM)), ClampForce.Basis);
 
     /// <summary>Pressure at the inner radius of run-in faces, F / (2π · Ri · (Ro - Ri)); null when no clutch was described.</summary>
     public StressBand? PeakPressure => ClampForce is null ? null
-        : StressBand.OfSi(ClampForce.SiBand.Times(1 / (2 * Math.PI * clutch!.InnerM * (clutch.OuterM - clutch.InnerM))), ClampForce.Basis);
+        : StressBand.OfSi(ClampForce.SiBand.Times(1 / (2 * Math.PI * Clutch!.InnerM * (Clutch.OuterM - Clutch.InnerM))), ClampForce.Basis);
 
     /// <summary>Whether the clutch may be trusted to slip at all.</summary>
     public SlipTrust Trust => Condition.Trust;
@@ -117,6 +118,16 @@ public sealed class SlipTorque
         return Judge(null, condition, SlipTorqueSource.Measured, running, SlipTorqueRules.BreakawayOf(running), null, []);
     }
 
+    /// <summary>A clutch of whose torque nothing is known; its condition alone may still tell that it is stuck.</summary>
+    public static SlipTorque NotKnown(ClutchCondition condition)
+    {
+        Guard.NotNull(condition, nameof(condition));
+        TorqueBand nothing = SlipTorqueRules.NothingKnown;
+        var findings = new List<Finding>();
+        SlipTorqueRules.Faces(condition, findings);
+        return Judge(null, condition, SlipTorqueSource.NotKnown, nothing, nothing, null, findings);
+    }
+
     /// <summary>The calculation of the expected running torque, line by line; empty when only a document states the torque.</summary>
     public IReadOnlyList<CalculationLine> Sheet()
     {
@@ -127,7 +138,7 @@ public sealed class SlipTorque
         }
         else if (Source == SlipTorqueSource.Calculated)
         {
-            SlipTorqueRules.Record(clutch!, Condition, ref log);
+            SlipTorqueRules.Record(Clutch!, Condition, ref log);
         }
 
         return log.Lines;

@@ -26,6 +26,10 @@ internal static class SlipTorqueRules
     private static readonly Basis LossInWork = Basis.FromMemory("loss of friction when hot or damp");
     private static readonly Basis NotBounded = Basis.CommonPractice("no printed value bounds the breakaway of a clutch that was not slipped");
 
+    /// <summary>The torque of a clutch of which no torque is known: anything at all.</summary>
+    public static TorqueBand NothingKnown { get; } =
+        TorqueBand.OfSi(new Band(0, double.PositiveInfinity, double.PositiveInfinity), BandBasis.Of(Basis.FromMemory("slip torque not known")));
+
     public static SlipTorqueSource SourceOf(DiscClutch clutch) =>
         clutch.SpringLength is null ? SlipTorqueSource.NotKnown : SlipTorqueSource.Calculated;
 

@@ -1,4 +1,5 @@
 using Driveline.Chains;
+using Driveline.Clutches;
 using Driveline.ShearBolts;
 
 namespace Driveline.Protection;
@@ -13,6 +14,11 @@ internal static class BarMeasurements
         ShearBoltFindings.NoAssuredMaximum or ShearBoltFindings.SpecialStrengthNotKnown => Measurements.BoltHardness,
         DeviceFindings.StandOffNotKnown => Measurements.HoleFit,
         DeviceFindings.ShaftAtCrossHoleNotKnown => Measurements.ShaftSteelAtHole,
+        ClutchFindings.SpringLengthNotKnown or ClutchFindings.SpringsSolid or ClutchFindings.SpringsMayBeSolid or ClutchFindings.ShorterThanSolid
+            or ClutchFindings.SpringsLoose or ClutchFindings.WearNotKnown or ClutchFindings.SurfaceNotKnown
+            or DeviceFindings.ClutchNotDescribed or DeviceFindings.FacingNotKnown => Measurements.ClutchSprings,
+        DeviceFindings.SlipsPerHourNotKnown or DeviceFindings.SlipHeatNotKnown or DeviceFindings.SlipsTooHot => Measurements.SlipsInWork,
+        DeviceFindings.CutOutNotProven => Measurements.SlipTest,
         _ => device == DeviceKind.SlipClutch ? Measurements.SlipTest : Measurements.IdentifyDevice,
     };
 }

@@ -39,6 +39,12 @@ public static class Measurements
     /// <summary>Slip the clutch after storage and measure the torque with a lever.</summary>
     public const string SlipTest = "measure.slipTest";
 
+    /// <summary>Measure the length of every spring of a clutch, and see what springs and linings it has.</summary>
+    public const string ClutchSprings = "measure.clutchSprings";
+
+    /// <summary>See how often and how long a clutch slips in work.</summary>
+    public const string SlipsInWork = "measure.slipsInWork";
+
     /// <summary>Compute or log what the flywheel puts on the parts behind it.</summary>
     public const string FlywheelTransient = "measure.flywheelTransient";
 

@@ -107,7 +107,7 @@ internal static class Obstacles
             if (device.Breakaway is null)
             {
                 Finding finding = Named(ProtectionFindings.DeviceNotKnown, Severity.Danger, device.Name);
-                found.Add(new Obstacle(finding, true, true, true, double.PositiveInfinity, Measurements.IdentifyDevice, device.Name));
+                found.Add(new Obstacle(finding, true, true, true, double.PositiveInfinity, Identifying(device), device.Name));
             }
 
             foreach (Finding bar in device.GuardBars)
@@ -207,6 +207,9 @@ internal static class Obstacles
             found.Add(Quiet(finding, Measurements.PtoClutchCapacity, null));
         }
     }
+
+    private static string Identifying(ProtectiveDevice device) =>
+        device.Kind == DeviceKind.SlipClutch ? Measurements.ClutchSprings : Measurements.IdentifyDevice;
 
     private static string Narrowing(ProtectiveDevice device) => device.Kind switch
     {

@@ -69,6 +69,18 @@ public static class ProtectionFindings
     /// <summary>Engaging the PTO may reach the trip torque.</summary>
     public const string EngagementMayTrip = "engagementMayTrip";
 
+    /// <summary>Engaging the PTO may slip the clutch, which is its job and within the limits of its linings.</summary>
+    public const string EngagementSlipsClutch = "engagementSlipsClutch";
+
+    /// <summary>One of several devices is expected to act first.</summary>
+    public const string ActsFirst = "actsFirst";
+
+    /// <summary>One of several devices is expected to act first, but another may.</summary>
+    public const string MayActFirst = "mayActFirst";
+
+    /// <summary>Nobody can say which of several devices acts first.</summary>
+    public const string FirstNotKnown = "firstNotKnown";
+
     /// <summary>What is fitted acts later than what the manual specifies.</summary>
     public const string FittedStronger = "fittedStronger";
 

@@ -42,7 +42,7 @@ public sealed class ProtectionQuestion
     /// <summary>True when the device is seen to act in normal work.</summary>
     public bool TripsInNormalWork { get; private init; }
 
-    /// <summary>The device the machine's manual specifies for the place of the first device of the chain; null when not known.</summary>
+    /// <summary>The device the machine's manual specifies for the place of the first device of its kind, or else the first of the chain; null when not known.</summary>
     public ProtectiveDevice? Specified { get; private init; }
 
     /// <summary>How often a work peak comes, per hour; null when not known.</summary>

@@ -118,13 +118,13 @@ public sealed class ProtectionVerdict
 
     /// <summary>How what is fitted compares with what the manual specifies.</summary>
     public FittedAgainstSpecified FittedAgainstSpecified => FittedAgainstSpecified.Compare(
-        devices.Length > 0 ? devices[0].Device : null, Question.Specified, Policy);
+        Array.Find(devices, d => d.Device.Kind == Question.Specified?.Kind)?.Device ?? (devices.Length > 0 ? devices[0].Device : null), Question.Specified, Policy);
 
     /// <summary>Kinds of part this machine must have that are not in the list.</summary>
     public IReadOnlyList<PartKind> MissingParts =>
         [.. ExpectedParts.For(Question.Machine).Where(kind => !Array.Exists(parts, p => p.Part.Kind == kind))];
 
-    /// <summary>True when engaging the PTO may reach the trip torque of a device; habit cures it.</summary>
+    /// <summary>True when engaging the PTO may reach the trip torque of a device for which that is a nuisance; habit cures it.</summary>
     public bool EngagementMayTrip
     {
         get
@@ -137,7 +137,7 @@ public sealed class ProtectionVerdict
             foreach (DeviceCheck device in devices)
             {
                 Band atDevice = Question.Chain.Nodes[device.Index].FromPto(highest.SiBand);
-                if (device.Device.Running is { } trip && trip.SiBand.Low <= atDevice.High)
+                if (!device.Device.StandsEngagement && device.Device.Running is { } trip && trip.SiBand.Low <= atDevice.High)
                 {
                     return true;
                 }

@@ -1,3 +1,4 @@
+using Driveline.Chains;
 using Driveline.Findings;
 
 namespace Driveline.Protection;
@@ -28,7 +29,7 @@ internal static class VerdictFindings
         {
             findings.AddRange(check.Device.Findings);
             AddFatigue(check, findings);
-            if (check.Device.Breakaway is { IsBounded: true } trip && trip.SiBand.Low > 0 && trip.SiBand.High / trip.SiBand.Low > WideScatter)
+            if (check.Device.Kind is DeviceKind.ShearBolt or DeviceKind.NotKnown && check.Device.Breakaway is { IsBounded: true } trip && trip.SiBand.Low > 0 && trip.SiBand.High / trip.SiBand.Low > WideScatter)
             {
                 findings.Add(Finding.Of(ProtectionFindings.TripScattersWidely, Severity.Note)
                     .With("name", check.Device.Name)
@@ -36,6 +37,7 @@ internal static class VerdictFindings
             }
         }
 
+        ActingOrder.Add(verdict, findings);
         AddFitted(verdict, findings);
         findings.AddRange(verdict.Question.Notes);
         return [.. findings.GroupBy(Key).Select(g => g.First()).OrderBy(f => f.Severity)];

@@ -1,0 +1,85 @@
+using Driveline.Clutches;
+using Driveline.Findings;
+using Driveline.Provenance;
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.Chains;
+
+/// <summary>Everything about one slip clutch that a report shows: torques, springs, facing, heat, perhaps a new setting.</summary>
+/// <remarks>
+/// Clamp force, spring length, travel and pressure are expected values; null when they are not known or have no expected value.
+/// Immutable.
+/// </remarks>
+public sealed class ClutchReview
+{
+    private ClutchReview(SlipClutchDevice device, SlipEvent? slip, SlipHeat? heat, ClutchSetting? setting)
+    {
+        Device = device;
+        Slip = slip;
+        Heat = heat;
+        Setting = setting;
+    }
+
+    /// <summary>The clutch as a device.</summary>
+    public SlipClutchDevice Device { get; }
+
+    /// <summary>The slip with the machine blocked, at the expected torque; null when torque or speed is not known.</summary>
+    public SlipEvent? Slip { get; }
+
+    /// <summary>The heat of that slip at the highest torque; null when plates, faces or speed are not known.</summary>
+    public SlipHeat? Heat { get; }
+
+    /// <summary>How to set it for a wanted torque; null when none was asked for.</summary>
+    public ClutchSetting? Setting { get; }
+
+    /// <summary>The slip torque.</summary>
+    public SlipTorque Torque => Device.SlipTorque;
+
+    /// <summary>True when the torque is known at all.</summary>
+    public bool IsKnown => Device.IsIdentified;
+
+    /// <summary>Expected clamp force of all springs.</summary>
+    public Force? ClampForce => Setting is { IsReached: true } ? Setting.ClampForce : Torque.ClampForce?.Expected;
+
+    /// <summary>Length of the springs as set.</summary>
+    public Length? SpringLength => Setting is not null ? Setting.SpringLength : Torque.Clutch?.SpringLength?.Expected;
+
+    /// <summary>Travel left before the springs are solid or flat; 0 when they are.</summary>
+    public Length? TravelToSolid => SpringLength is { } length && Torque.Clutch is { } clutch ? clutch.Springs.TravelLeft(length) : null;
+
+    /// <summary>Mean pressure on a face.</summary>
+    public Pressure? FacingPressure => Setting is { IsReached: false } ? null : Torque.MeanPressure?.Expected;
+
+    /// <summary>The weakest basis of its torques; null when no torque is known.</summary>
+    public Basis? WeakestBasis => IsKnown ? Basis.Weakest(Torque.Running.WeakestBasis, Torque.Breakaway.WeakestBasis) : null;
+
+    /// <summary>What a caller must notice, worst first and each once.</summary>
+    public IReadOnlyList<Finding> Findings
+    {
+        get
+        {
+            IEnumerable<Finding> all = Device.Findings.Concat(Setting?.Findings ?? []).Concat(Heat?.Findings ?? []);
+            return [.. all.GroupBy(f => f.Code + "|" + string.Join("|", f.Parameters.Select(p => p.Text))).Select(g => g.First()).OrderBy(f => f.Severity)];
+        }
+    }
+
+    /// <summary>Codes of the cautions that go with it; no renderer may drop them.</summary>
+    public static IReadOnlyList<string> Cautions { get; } =
+    [
+        "caution.stopAndKeyOut", "caution.guardsOn", "clutch.caution.people", "clutch.caution.hot", "clutch.caution.neverTighter",
+        "caution.manualDecides", "caution.licensedPractice",
+    ];
+
+    /// <summary>A clutch without heat and without a new setting.</summary>
+    public static ClutchReview Of(SlipClutchDevice device) => new(Guard.NotNull(device, nameof(device)), null, null, null);
+
+    /// <summary>The same with a slip against the blocked machine, how hot it gets not known.</summary>
+    public ClutchReview WithBlockedSlip(SlipEvent slip) => new(Device, Guard.NotNull(slip, nameof(slip)), null, Setting);
+
+    /// <summary>The same with a slip against the blocked machine and its heat.</summary>
+    public ClutchReview WithBlockedSlip(SlipEvent slip, SlipHeat heat) => new(Device, Guard.NotNull(slip, nameof(slip)), Guard.NotNull(heat, nameof(heat)), Setting);
+
+    /// <summary>The same with a setting for a wanted torque.</summary>
+    public ClutchReview WithSetting(ClutchSetting setting) => new(Device, Slip, Heat, Guard.NotNull(setting, nameof(setting)));
+}

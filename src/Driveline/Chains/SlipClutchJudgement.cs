@@ -1,0 +1,121 @@
+using Driveline.Clutches;
+using Driveline.Findings;
+
+namespace Driveline.Chains;
+
+/// <summary>What stands in the way of a Yes for a slip clutch.</summary>
+/// <remarks>
+/// Every fact whose lack could make the clutch look better bars a Yes while it is missing; so taking a fact away never helps.
+/// </remarks>
+internal readonly struct SlipClutchJudgement
+{
+    private static readonly string[] TrustCodes =
+    [
+        ClutchFindings.Stuck, ClutchFindings.NoSlipTest, ClutchFindings.TestBeforeStorage, ClutchFindings.StorageNotKnown, ClutchFindings.TestTooOld,
+    ];
+
+    private static readonly string[] GuardBarCodes =
+    [
+        .. TrustCodes,
+        ClutchFindings.SpringLengthNotKnown,
+        ClutchFindings.SpringsSolid,
+        ClutchFindings.SpringsMayBeSolid,
+        ClutchFindings.ShorterThanSolid,
+        ClutchFindings.SurfaceNotKnown,
+        DeviceFindings.SlipTestUndated,
+        DeviceFindings.SlipTorqueNotMeasured,
+        DeviceFindings.ClutchNotDescribed,
+        DeviceFindings.SlipMeasuredNotDry,
+    ];
+
+    private static readonly string[] QuietBarCodes =
+    [
+        ClutchFindings.SpringLengthNotKnown,
+        ClutchFindings.SpringsLoose,
+        ClutchFindings.SurfaceNotKnown,
+        ClutchFindings.WearNotKnown,
+        DeviceFindings.SlipTorqueNotMeasured,
+        DeviceFindings.ClutchNotDescribed,
+        DeviceFindings.FacingNotKnown,
+        DeviceFindings.SlipsPerHourNotKnown,
+        DeviceFindings.SlipHeatNotKnown,
+        DeviceFindings.SlipsTooHot,
+    ];
+
+    public SlipClutchJudgement(string name, SlipTorque torque, bool hasSlips, double perHour, SlipHeat? heat, bool isUndated)
+    {
+        var all = new List<Finding>();
+        foreach (Finding finding in torque.Findings)
+        {
+            // Without the day, the reason is that no age can be told: nothing may be said of how old the test is.
+            if (!(isUndated && finding.Code is ClutchFindings.StorageNotKnown or ClutchFindings.TestTooOld))
+            {
+                all.Add(finding);
+            }
+        }
+
+        OfTorque(name, torque, isUndated, all);
+        OfSlips(name, hasSlips, perHour, heat, all);
+        Findings = all;
+        GuardBars = [.. all.Where(f => GuardBarCodes.Contains(f.Code))];
+        QuietBars = [.. all.Where(f => QuietBarCodes.Contains(f.Code))];
+    }
+
+    public IReadOnlyList<Finding> Findings { get; }
+
+    public IReadOnlyList<Finding> GuardBars { get; }
+
+    public IReadOnlyList<Finding> QuietBars { get; }
+
+    /// <summary>True when the slip ends and stays below every temperature the linings stand for long; an unknown limit is none.</summary>
+    public static bool IsWithinLimits(SlipHeat heat) => heat.PeakFaceTemperature is not null
+        && !heat.Findings.Any(f => f.Code is ClutchFindings.AboveContinuousTemperature or ClutchFindings.AboveMaximumTemperature
+            or ClutchFindings.TemperatureLimitNotKnown or ClutchFindings.SlipNeverEnds);
+
+    private static void OfTorque(string name, SlipTorque torque, bool isUndated, List<Finding> all)
+    {
+        if (isUndated && torque.Condition is { LastSlipTest: not null, KnownStuck: false })
+        {
+            all.Add(Named(DeviceFindings.SlipTestUndated, Severity.Danger, name));
+        }
+
+        if (torque.Source is SlipTorqueSource.Calculated or SlipTorqueSource.Stated)
+        {
+            all.Add(Named(DeviceFindings.SlipTorqueNotMeasured, Severity.Warning, name));
+        }
+        else if (torque.Source == SlipTorqueSource.Measured && torque.Condition.Surface is SurfaceState.Damp or SurfaceState.Hot or SurfaceState.Oiled or SurfaceState.Glazed)
+        {
+            all.Add(Named(DeviceFindings.SlipMeasuredNotDry, Severity.Warning, name));
+        }
+
+        if (torque.Clutch is null)
+        {
+            all.Add(Named(DeviceFindings.ClutchNotDescribed, Severity.Warning, name));
+        }
+        else if (ReferenceEquals(torque.Clutch.Facing, Facings.NotKnown))
+        {
+            all.Add(Named(DeviceFindings.FacingNotKnown, Severity.Warning, name));
+        }
+    }
+
+    private static void OfSlips(string name, bool hasSlips, double perHour, SlipHeat? heat, List<Finding> all)
+    {
+        if (!hasSlips)
+        {
+            all.Add(Named(DeviceFindings.SlipsPerHourNotKnown, Severity.Warning, name));
+        }
+        else if (perHour > 0 && heat is null)
+        {
+            all.Add(Named(DeviceFindings.SlipHeatNotKnown, Severity.Warning, name).With("perHour", QuantityKind.Number, perHour));
+        }
+        else if (perHour > 0 && !IsWithinLimits(heat!))
+        {
+            double peak = heat!.PeakFaceTemperature?.Kelvins ?? double.PositiveInfinity;
+            all.Add(Named(DeviceFindings.SlipsTooHot, Severity.Danger, name)
+                .With("perHour", QuantityKind.Number, perHour)
+                .With("temperature", QuantityKind.Temperature, peak));
+        }
+    }
+
+    private static Finding Named(string code, Severity severity, string name) => Finding.Of(code, severity).With("name", name);
+}

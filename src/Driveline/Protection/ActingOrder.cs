@@ -1,0 +1,57 @@
+using Driveline.Findings;
+using Driveline.Quantities;
+
+namespace Driveline.Protection;
+
+/// <summary>Which of several devices acts first, and which of them slips while the PTO is let in.</summary>
+internal static class ActingOrder
+{
+    public static void Add(ProtectionVerdict verdict, List<Finding> findings)
+    {
+        AddEngagement(verdict, findings);
+        if (verdict.Devices.Count > 1)
+        {
+            AddFirst(verdict, findings);
+        }
+    }
+
+    private static void AddEngagement(ProtectionVerdict verdict, List<Finding> findings)
+    {
+        if (verdict.Question.Engagement is { IsFeathered: true } or not { Highest: not null })
+        {
+            return;
+        }
+
+        Band highest = verdict.Question.Engagement.Highest!.SiBand;
+        foreach (DeviceCheck check in verdict.Devices)
+        {
+            Band atDevice = verdict.Question.Chain.Nodes[check.Index].FromPto(highest);
+            if (check.Device is { StandsEngagement: true, Running: { } running } && running.SiBand.Low <= atDevice.High)
+            {
+                findings.Add(Finding.Of(ProtectionFindings.EngagementSlipsClutch, Severity.Note).With("name", check.Device.Name));
+            }
+        }
+    }
+
+    private static void AddFirst(ProtectionVerdict verdict, List<Finding> findings)
+    {
+        DeviceCheck[] known = [.. verdict.Devices.Where(d => d.TripAtPto is { HasExpected: true })];
+        if (known.Length == 0)
+        {
+            findings.Add(Finding.Of(ProtectionFindings.FirstNotKnown, Severity.Warning));
+            return;
+        }
+
+        DeviceCheck first = known.OrderBy(d => d.TripAtPto!.SiBand.Expected).First();
+        Band trip = first.TripAtPto!.SiBand;
+        foreach (DeviceCheck other in verdict.Devices.Where(d => !ReferenceEquals(d, first)))
+        {
+            bool isLater = other.TripAtPto is { } later && trip.High <= later.SiBand.Low;
+            Finding finding = Finding.Of(isLater ? ProtectionFindings.ActsFirst : ProtectionFindings.MayActFirst, Severity.Note)
+                .With("name", first.Device.Name)
+                .With("expected", QuantityKind.Torque, trip.Expected)
+                .With("other", other.Device.Name);
+            findings.Add(finding);
+        }
+    }
+}
