@@ -15,6 +15,12 @@ public sealed partial class DrivelineElement : CaseFacts
     /// <summary>A shear-bolt joint. Null when not known.</summary>
     public ShearBoltFacts? ShearBolt => Reference<ShearBoltFacts>(ElementMembers.ShearBolt);
 
+    /// <summary>A friction-disc slip clutch. Null when not known.</summary>
+    public SlipClutchFacts? SlipClutch => Reference<SlipClutchFacts>(ElementMembers.SlipClutch);
+
+    /// <summary>A ratchet, cam or radial-pin clutch that cuts out. Null when not known.</summary>
+    public CutOutFacts? CutOut => Reference<CutOutFacts>(ElementMembers.CutOut);
+
     /// <summary>Output speed over input speed; above 1 is speed up. Permitted: [0.05; 20]. Null when not known.</summary>
     public double? Ratio => Si(ElementMembers.Ratio);
 

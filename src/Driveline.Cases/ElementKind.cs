@@ -30,8 +30,14 @@ public enum ElementKind
     /// <summary>Any other part that carries the torque.</summary>
     Part,
 
-    /// <summary>Overrun clutch: drives one way only.</summary>
+    /// <summary>Overrun clutch: drives one way only, and limits nothing in that direction.</summary>
     OverrunClutch,
+
+    /// <summary>Friction-disc slip clutch.</summary>
+    SlipClutch,
+
+    /// <summary>Ratchet, cam or radial-pin clutch that cuts out.</summary>
+    CutOut,
 
     /// <summary>A side drive that takes a stated share of the power.</summary>
     Branch,

@@ -29,6 +29,13 @@ internal static class CaseChecks
             }
         }
 
+        if (draft.Value<DateTime>(CaseFileMembers.Date) is { } today)
+        {
+            Until(draft, walk, today, "last slip test", elements.Select(e => e.SlipClutch?.LastSlipTest));
+            Until(draft, walk, today, "end of the last storage", elements.Select(e => e.SlipClutch?.LastStorage ?? e.CutOut?.LastStorage));
+            Until(draft, walk, today, "last trip of the cut-out clutch", elements.Select(e => e.CutOut?.LastTrip));
+        }
+
         Place(draft, walk, elements);
     }
 
@@ -52,6 +59,20 @@ internal static class CaseChecks
                 CaseErrorKind.Contradiction,
                 offset,
                 FormattableString.Invariant($"The power shares of the branches here add to {least:G4}; together they may take at most 1."));
+        }
+    }
+
+    /// <summary>Nothing that is told can have happened after the day for which the case is stated.</summary>
+    private static void Until(CaseDraft draft, CaseWalk walk, DateTime today, string what, IEnumerable<DateTime?> days)
+    {
+        foreach (DateTime day in days.OfType<DateTime>().Where(d => d > today))
+        {
+            string received = day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+            string permitted = "a day up to the date of the case, " + today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+            walk.Enter(CaseFileMembers.Date.Name);
+            walk.Error(
+                CaseErrorKind.Contradiction, draft.OffsetOf(CaseFileMembers.Date), "The " + what + " must be " + permitted + "; got " + received + ".", permitted, received, null);
+            walk.Leave();
         }
     }
 

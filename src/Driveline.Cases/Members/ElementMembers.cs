@@ -16,6 +16,10 @@ internal static class ElementMembers
     public static readonly TextMember ShaftName = Table.Text("shaft", 200, "A shaft, tube or axle, by its name.").Naming(ElementKind.Shaft);
     public static readonly ObjectMember ShearBolt = Table.Object(
         "shearBolt", () => ShearBoltMembers.Table, "A shear-bolt joint.").Naming(ElementKind.ShearBolt);
+    public static readonly ObjectMember SlipClutch = Table.Object(
+        "slipClutch", () => SlipClutchMembers.Table, "A friction-disc slip clutch.").Naming(ElementKind.SlipClutch);
+    public static readonly ObjectMember CutOut = Table.Object(
+        "cutOut", () => CutOutMembers.Table, "A ratchet, cam or radial-pin clutch that cuts out.").Naming(ElementKind.CutOut);
     public static readonly TextMember GearboxName = Table.Text("gearbox", 200, "A gearbox, by its name.").Naming(ElementKind.Gearbox);
     public static readonly TextMember UniversalJointName = Table.Text(
         "universalJoint", 200, "A universal joint, by its name.").Naming(ElementKind.UniversalJoint);

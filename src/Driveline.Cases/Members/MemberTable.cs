@@ -63,6 +63,8 @@ internal sealed class MemberTable
 
     public BandMember Stresses(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Stress, interval), StressBand.OfSi, doc));
 
+    public BandMember Lengths(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Length, interval), LengthBand.OfSi, doc));
+
     public BandMember Ratios(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Number, interval), RatioBand.OfSi, doc));
 
     public ObjectMember Object(string name, Func<MemberTable> table, string doc) => Add(new ObjectMember(name, table, doc));

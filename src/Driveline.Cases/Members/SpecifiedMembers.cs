@@ -7,4 +7,6 @@ internal static class SpecifiedMembers
 
     public static readonly ObjectMember ShearBolt = Table.Object(
         "shearBolt", () => SpecifiedBoltMembers.Table, "The shear bolt that the manual or parts list names.");
+    public static readonly BandMember SlipTorque = Table.Torques(
+        "slipTorque", "(0 N.m; 1000 kN.m]", "The slip torque, or the torque of a cut-out clutch, that the manual names.");
 }

@@ -8,7 +8,10 @@ namespace Driveline.Cases.Questions;
 /// <summary>The chain of a case: its elements in order, behind the PTO stub that its tractor implies.</summary>
 internal static class CaseChain
 {
-    public static DrivelineChain? Of(CaseFile file, List<CaseError> errors)
+    public static DrivelineChain? Of(CaseFile file, List<CaseError> errors) => Of(file, errors, []);
+
+    /// <summary>The chain, and its slip clutches with what their place tells of them.</summary>
+    public static DrivelineChain? Of(CaseFile file, List<CaseError> errors, List<CaseClutch> clutches)
     {
         var elements = new List<Element>();
         if (Stub(file.Tractor) is { } stub)
@@ -16,7 +19,7 @@ internal static class CaseChain
             elements.Add(stub);
         }
 
-        AddElements(file.Driveline, "driveline", elements, errors);
+        AddElements(file, file.Driveline, "driveline", elements, errors, clutches);
         if (elements.Count == 0)
         {
             elements.Add(Part.Of(PartKind.PtoStub, "PTO stub"));
@@ -24,7 +27,7 @@ internal static class CaseChain
 
         try
         {
-            return DrivelineChain.Of([.. elements]);
+            return InPlace(file, DrivelineChain.Of([.. elements]), clutches);
         }
         catch (ArgumentException contradiction)
         {
@@ -51,14 +54,34 @@ internal static class CaseChain
             : null;
     }
 
-    private static void AddElements(IReadOnlyList<DrivelineElement> facts, string path, List<Element> elements, List<CaseError> errors)
+    /// <summary>A clutch gets its speed and heat from its place: ratios before it, rotors behind it, the work it carries.</summary>
+    private static DrivelineChain InPlace(CaseFile file, DrivelineChain chain, List<CaseClutch> clutches)
+    {
+        for (int k = 0; k < clutches.Count; k++)
+        {
+            double ratio = chain.Nodes[chain.IndexOf(clutches[k].Device)].Ratio;
+            RotationalSpeed? speed = file.Tractor?.PtoSpeed is { } pto && !double.IsNaN(ratio) ? pto * ratio : null;
+            SlipClutchDevice device = ClutchHeat.Of(clutches[k], chain, CaseQuestion.Work(file)?.Torque, speed);
+            if (!ReferenceEquals(device, clutches[k].Device))
+            {
+                chain = chain.With(clutches[k].Device, device);
+            }
+
+            clutches[k] = clutches[k].With(device, speed);
+        }
+
+        return chain;
+    }
+
+    private static void AddElements(
+        CaseFile file, IReadOnlyList<DrivelineElement> facts, string path, List<Element> elements, List<CaseError> errors, List<CaseClutch> clutches)
     {
         for (int k = 0; k < facts.Count; k++)
         {
             string at = FormattableString.Invariant($"{path}[{k}]");
             try
             {
-                elements.Add(ElementOf(facts[k], at, errors));
+                elements.Add(ElementOf(file, facts[k], at, errors, clutches));
             }
             catch (ArgumentException contradiction)
             {
@@ -67,17 +90,29 @@ internal static class CaseChain
         }
     }
 
-    private static Element ElementOf(DrivelineElement facts, string path, List<CaseError> errors)
+    private static Element ElementOf(CaseFile file, DrivelineElement facts, string path, List<CaseError> errors, List<CaseClutch> clutches)
     {
         if (facts.ShearBolt is { } bolt)
         {
             return CaseBolt.Device(bolt);
         }
 
+        if (facts.SlipClutch is { } slipClutch)
+        {
+            CaseClutch clutch = CaseClutch.Of(slipClutch, file.Date);
+            clutches.Add(clutch);
+            return clutch.Device;
+        }
+
+        if (facts.CutOut is { } cutOut)
+        {
+            return CaseCutOut.Device(cutOut, file.Date);
+        }
+
         if (facts.Kind == ElementKind.Branch)
         {
             var inner = new List<Element>();
-            AddElements(facts.Driveline, path + ".driveline", inner, errors);
+            AddElements(file, facts.Driveline, path + ".driveline", inner, errors, clutches);
             return Branch.Of(facts.Name!, facts.PowerShare!, [.. inner]);
         }
 

@@ -41,10 +41,10 @@ public sealed class CaseQuestion
                 ProtectionQuestion.About(chain)
                     .WithMachine(machine)
                     .WithPartsComplete(file.PartsComplete ?? false)
-                    .WithWork(Work(file, machine))
+                    .WithWork(Work(file))
                     .WithEngagement(EngagementOf(file))
                     .WithTripsInNormalWork(IsSeenToTrip(file))
-                    .WithSpecified(CaseBolt.Specified(file, chain, errors))
+                    .WithSpecified(Specified(file, chain, errors))
                     .WithPeaksPerHour(file.Work?.PeaksPerHour)
                     .WithNotes(CaseNotes.Of(file)),
                 errors);
@@ -57,8 +57,9 @@ public sealed class CaseQuestion
     }
 
     /// <summary>Steady peaks as stated; else from the mean torque or the mean power with a peak factor, stated or usual.</summary>
-    private static WorkPeak? Work(CaseFile file, MachineKind machine)
+    internal static WorkPeak? Work(CaseFile file)
     {
+        MachineKind machine = file.Implement?.Kind ?? MachineKind.NotKnown;
         WorkFacts? work = file.Work;
         if (work?.SteadyPeak is { } peaks)
         {
@@ -73,6 +74,25 @@ public sealed class CaseQuestion
         if (work?.MeanPower is { } power && file.Tractor?.PtoSpeed is { } speed)
         {
             return work.PeakFactor is { } factor ? WorkPeak.FromPower(power, speed, factor) : WorkPeak.FromPower(power, speed, machine);
+        }
+
+        return null;
+    }
+
+    /// <summary>What the manual specifies for the first device for which it specifies anything.</summary>
+    private static ProtectiveDevice? Specified(CaseFile file, DrivelineChain chain, List<CaseError> errors)
+    {
+        foreach (ProtectiveDevice fitted in chain.Devices)
+        {
+            if (fitted.Kind is DeviceKind.SlipClutch or DeviceKind.CutOut && file.Specified?.SlipTorque is { } torque)
+            {
+                return StatedDevice.Of("specified clutch", fitted.Kind, fitted.AfterTrip, torque);
+            }
+
+            if (fitted.Kind == DeviceKind.ShearBolt && CaseBolt.Specified(file, chain, errors) is { } bolt)
+            {
+                return bolt;
+            }
         }
 
         return null;

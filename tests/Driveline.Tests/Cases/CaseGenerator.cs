@@ -1,4 +1,5 @@
 using Driveline.Cases;
+using Driveline.Clutches;
 using Driveline.Loads;
 using Driveline.Provenance;
 using Driveline.Quantities;
@@ -56,13 +57,15 @@ internal static class CaseGenerator
     private static List<DrivelineElement> Elements(Random r, int depth) =>
         Enumerable.Range(0, r.Next(4)).Select(_ => Element(r, depth)).ToList();
 
-    private static DrivelineElement Element(Random r, int depth) => r.Next(depth > 0 ? 6 : 5) switch
+    private static DrivelineElement Element(Random r, int depth) => r.Next(depth > 0 ? 8 : 7) switch
     {
         0 => Limits(r, DrivelineElement.Named(Pick(r, ElementKind.Shaft, ElementKind.Yoke, ElementKind.Part, ElementKind.OverrunClutch), Text(r))),
         1 => DrivelineElement.OfShearBolt(Bolt(r)),
         2 => Limits(r, DrivelineElement.Named(ElementKind.Gearbox, Text(r)).WithRatio(Value(r, x => Spread(x, 0.05, 20))).WithEfficiency(Value(r, x => Spread(x, 0.5, 1)))),
         3 => Limits(r, DrivelineElement.Named(ElementKind.UniversalJoint, Text(r)).WithAngle(Value(r, x => Angle.FromDegrees(Spread(x, 0.1, 89))))),
         4 => Limits(r, DrivelineElement.Named(Pick(r, ElementKind.Rotor, ElementKind.Flywheel), Text(r)).WithInertia(Value(r, x => MassMomentOfInertia.FromPoundSquareFeet(Spread(x, 0.1, 1e5))))),
+        5 => DrivelineElement.OfSlipClutch(SlipClutch(r)),
+        6 => DrivelineElement.OfCutOut(CutOut(r)),
         _ => DrivelineElement.OfBranch(Text(r), RatioBand.Exactly(Spread(r, 0.01, 0.2), Given), Elements(r, depth - 1)),
     };
 
@@ -87,6 +90,47 @@ internal static class CaseGenerator
         .WithHoleFit(Choice<HoleFit>(r))
         .WithPermittedHole(Value(r, x => Length.FromMillimeters(Spread(x, 2, 99))))
         .WithStandOff(Value(r, x => Length.FromMillimeters(Spread(x, 0.01, 99))))
+        .WithLastTrip(Value(r, x => new DateTime(1990, 1, 1).AddDays(x.Next(5000))));
+
+    // Everything the reader takes: days before every date of a case, measures that do not contradict each other.
+    private static SlipClutchFacts SlipClutch(Random r)
+    {
+        SlipClutchFacts clutch = SlipClutchFacts.Empty
+            .WithName(Maybe(r, Text))
+            .WithOuterDiameter(Value(r, x => Length.FromMillimeters(Spread(x, 110, 300))))
+            .WithInnerDiameter(Value(r, x => Length.FromMillimeters(Spread(x, 20, 100))))
+            .WithFaces(Value(r, x => x.Next(1, 41)))
+            .WithFacing(Maybe(r, x => Pick(x, "FE", "moulded organic lining", "Sintered metal")))
+            .WithSprings(ClutchSpringsFacts.Empty.WithCoil(CoilSpringsFacts.Empty
+                .WithCount(Value(r, x => x.Next(1, 49)))
+                .WithRate(Value(r, x => ForcePerLength.FromPoundsForcePerInch(Spread(x, 10, 5000))))
+                .WithFreeLength(Value(r, x => Length.FromMillimeters(Spread(x, 41, 90))))
+                .WithSolidLength(Value(r, x => Length.FromMillimeters(Spread(x, 5, 40))))
+                .WithEnds(Choice<CoilEnds>(r))))
+            .WithSpringLength(Maybe(r, x => LengthBand.Exactly(Length.FromInches(Spread(x, 0.5, 4)), Given)))
+            .WithThreadPitch(Value(r, x => Length.FromMillimeters(Spread(x, 0.5, 3))))
+            .WithWear(Maybe(r, x => LengthBand.Exactly(Length.FromMillimeters(Spread(x, 0.1, 9)), Given)))
+            .WithSurface(Choice<SurfaceState>(r))
+            .WithRunIn(Choice<RunInState>(r))
+            .WithLastStorage(Value(r, x => new DateTime(1990, 1, 1).AddDays(x.Next(5000))))
+            .WithStoredMonths(Value(r, x => Spread(x, 0.1, 1200)))
+            .WithClimate(Choice<Driveline.Clutches.StorageClimate>(r))
+            .WithPlateThickness(Value(r, x => Length.FromMillimeters(Spread(x, 1, 20))))
+            .WithSlipsPerHour(Value(r, x => Spread(x, 0.1, 100)))
+            .WithSlipTime(Value(r, x => Duration.FromSeconds(Spread(x, 0.1, 100))));
+        return r.Next(2) == 0 ? clutch : clutch
+            .WithLastSlipTest(new DateTime(1990, 1, 1).AddDays(r.Next(5000)))
+            .WithSlipTestResult(Choice<SlipTestOutcome>(r))
+            .WithLeverForce(Force.FromPoundsForce(Spread(r, 1, 900)))
+            .WithLeverArm(Length.FromFeet(Spread(r, 1, 20)));
+    }
+
+    private static CutOutFacts CutOut(Random r) => CutOutFacts.Empty
+        .WithName(Maybe(r, Text))
+        .WithKind(Choice<CutOutKind>(r))
+        .WithTrip(Maybe(r, Torques))
+        .WithAfterTrip(Maybe(r, x => RatioBand.Between(0, 0.5, 1, Given)))
+        .WithReengagesBelow(Value(r, x => RotationalSpeed.FromRevolutionsPerMinute(Spread(x, 1, 2999))))
         .WithLastTrip(Value(r, x => new DateTime(1990, 1, 1).AddDays(x.Next(5000))));
 
     private static TorqueBand Torques(Random r)

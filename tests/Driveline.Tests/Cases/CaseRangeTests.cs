@@ -33,6 +33,40 @@ public class CaseRangeTests
     [InlineData("shearBolt.yokeStrength", "\"10 MPa\"", "\"3000 MPa\"", "\"9.999 MPa\"", "\"3000.001 MPa\"")]
     [InlineData("shearBolt.shaftYieldStrength", "\"10 MPa\"", "\"3000 MPa\"", "\"9.999 MPa\"", "\"3000.001 MPa\"")]
     [InlineData("shearBolt.lastTrip", "\"1900-01-01\"", "\"2199-12-31\"", "\"1899-12-31\"", "\"2200-01-01\"")]
+    [InlineData("slipClutch.outerDiameter", "\"20 mm\"", "\"1 m\"", "\"19.999 mm\"", "\"1.001 m\"")]
+    [InlineData("slipClutch.innerDiameter", "\"5 mm\"", "\"999 mm\"", "\"4.999 mm\"", "\"1 m\"")]
+    [InlineData("slipClutch.faces", "1", "40", "0", "41")]
+    [InlineData("slipClutch.springLength", "\"1 mm\"", "\"1 m\"", "\"0.999 mm\"", "\"1.001 m\"")]
+    [InlineData("slipClutch.threadPitch", "\"0.2 mm\"", "\"10 mm\"", "\"0.199 mm\"", "\"10.001 mm\"")]
+    [InlineData("slipClutch.wear", "\"0 mm\"", "\"50 mm\"", "\"-0.001 mm\"", "\"50.001 mm\"")]
+    [InlineData("slipClutch.lastSlipTest", "\"1900-01-01\"", "\"2199-12-31\"", "\"1899-12-31\"", "\"2200-01-01\"")]
+    [InlineData("slipClutch.lastStorage", "\"1900-01-01\"", "\"2199-12-31\"", "\"1899-12-31\"", "\"2200-01-01\"")]
+    [InlineData("slipClutch.storedMonths", "0", "1200", "-1", "1201")]
+    [InlineData("slipClutch.statedTorque", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"")]
+    [InlineData("slipClutch.plateThickness", "\"0.5 mm\"", "\"100 mm\"", "\"0.499 mm\"", "\"100.001 mm\"")]
+    [InlineData("slipClutch.slipsPerHour", "0", "3600", "-1", "3601")]
+    [InlineData("slipClutch.slipTime", "\"0.001 s\"", "\"600 s\"", "\"0 s\"", "\"600.001 s\"")]
+    [InlineData("slipClutch.springs.coil.count", "1", "48", "0", "49")]
+    [InlineData("slipClutch.springs.coil.rate", "\"100 N/m\"", "\"100 kN/mm\"", "\"99.999 N/m\"", "\"100.001 kN/mm\"")]
+    [InlineData("slipClutch.springs.coil.freeLength", "\"2 mm\"", "\"1 m\"", "\"1.999 mm\"", "\"1.001 m\"")]
+    [InlineData("slipClutch.springs.coil.solidLength", "\"1 mm\"", "\"1 m\"", "\"0.999 mm\"", "\"1.001 m\"")]
+    [InlineData("slipClutch.springs.coil.wire", "\"0.5 mm\"", "\"50 mm\"", "\"0.499 mm\"", "\"50.001 mm\"")]
+    [InlineData("slipClutch.springs.coil.meanDiameter", "\"2 mm\"", "\"500 mm\"", "\"1.999 mm\"", "\"500.001 mm\"")]
+    [InlineData("slipClutch.springs.coil.coils", "2.5", "200", "2.499", "200.001")]
+    [InlineData("slipClutch.springs.disc.outerDiameter", "\"5 mm\"", "\"1 m\"", "\"4.999 mm\"", "\"1.001 m\"")]
+    [InlineData("slipClutch.springs.disc.innerDiameter", "\"2 mm\"", "\"999 mm\"", "\"1.999 mm\"", "\"1 m\"")]
+    [InlineData("slipClutch.springs.disc.thickness", "\"0.1 mm\"", "\"50 mm\"", "\"0.099 mm\"", "\"50.001 mm\"")]
+    [InlineData("slipClutch.springs.disc.reducedThickness", "\"0.1 mm\"", "\"50 mm\"", "\"0.099 mm\"", "\"50.001 mm\"")]
+    [InlineData("slipClutch.springs.disc.freeHeight", "\"0.2 mm\"", "\"100 mm\"", "\"0.199 mm\"", "\"100.001 mm\"")]
+    [InlineData("slipClutch.springs.disc.parallel", "1", "5", "0", "6")]
+    [InlineData("slipClutch.springs.disc.sets", "1", "50", "0", "51")]
+    [InlineData("slipClutch.springs.disc.stacks", "1", "48", "0", "49")]
+    [InlineData("cutOut.trip", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"")]
+    [InlineData("cutOut.afterTrip", "0", "1", "-0.001", "1.001")]
+    [InlineData("cutOut.reengagesBelow", "\"0.001 rpm\"", "\"3000 rpm\"", "\"0 rpm\"", "\"3000.001 rpm\"")]
+    [InlineData("cutOut.lastTrip", "\"1900-01-01\"", "\"2199-12-31\"", "\"1899-12-31\"", "\"2200-01-01\"")]
+    [InlineData("cutOut.lastStorage", "\"1900-01-01\"", "\"2199-12-31\"", "\"1899-12-31\"", "\"2200-01-01\"")]
+    [InlineData("specified.slipTorque", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"")]
     [InlineData("date", "\"1900-01-01\"", "\"2199-12-31\"", "\"1899-12-31\"", "\"2200-01-01\"")]
     [InlineData("element.gearbox.ratio", "0.05", "20", "0.0499", "20.001")]
     [InlineData("element.gearbox.efficiency", "0.001", "1", "0", "1.001")]
@@ -63,6 +97,20 @@ public class CaseRangeTests
             Assert.NotNull(error.Permitted);
             Assert.Equal(outside.Trim('"'), error.Received!.Trim('"'));
         }
+    }
+
+    [Theory]
+    [InlineData("\"nutTurns\": {0}, \"threadPitch\": \"1.5 mm\"", "0", "100", "-0.001", "100.001", "nutTurns")]
+    [InlineData("\"leverTorque\": {0}, \"lastSlipTest\": \"2026-05-01\"", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"", "leverTorque")]
+    [InlineData("\"leverForce\": {0}, \"leverArm\": \"1 m\", \"lastSlipTest\": \"2026-05-01\"", "\"0.001 N\"", "\"100 kN\"", "\"0 N\"", "\"100.001 kN\"", "leverForce")]
+    [InlineData("\"leverForce\": \"9 N\", \"leverArm\": {0}, \"lastSlipTest\": \"2026-05-01\"", "\"50 mm\"", "\"10 m\"", "\"49.999 mm\"", "\"10.001 m\"", "leverArm")]
+    public void ClutchRange_OfAMemberThatNeedsAnother_IsReadWithinAndRefusedBeyond(string members, string lowest, string highest, string below, string above, string named)
+    {
+        string Case(string value) => "{ \"driveline\": [ { \"slipClutch\": { " + members.Replace("{0}", value, StringComparison.Ordinal) + " } } ] }";
+        CaseReaderTests.ReadGood(Case(lowest));
+        CaseReaderTests.ReadGood(Case(highest));
+        Assert.EndsWith(named, CaseReaderTests.ReadOneError(Case(below)).Path, StringComparison.Ordinal);
+        Assert.EndsWith(named, CaseReaderTests.ReadOneError(Case(above)).Path, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -107,7 +107,7 @@ public partial class CaseReaderTests
     [Fact]
     public void Branch_Elements_AreRead()
     {
-        DrivelineElement branch = ReadGood(Sample.Everything).Driveline[6];
+        DrivelineElement branch = ReadGood(Sample.Everything).Driveline[10];
         Assert.Equal(ElementKind.Branch, branch.Kind);
         Assert.Equal("auger", branch.Name);
         Assert.Equal(0.3, branch.PowerShare!.Low, 12);

@@ -18,6 +18,13 @@ public class DemoCasesTests
     [InlineData("saltmere-spreader-pin", Headline.Protected)]
     [InlineData("fenwick-auger-plain-bolt", Headline.DoesNotProtect)]
     [InlineData("millbrook-feed-auger", Headline.Doubtful)]
+    [InlineData("dunmarsh-clutch-well-set", Headline.Protected)]
+    [InlineData("dunmarsh-clutch-rusted", Headline.DoesNotProtect)]
+    [InlineData("dunmarsh-clutch-never-slipped", Headline.Doubtful)]
+    [InlineData("wickerby-clutch-coil-bound", Headline.DoesNotProtect)]
+    [InlineData("wickerby-clutch-oiled", Headline.TripsInWork)]
+    [InlineData("wickerby-clutch-too-hot", Headline.Doubtful)]
+    [InlineData("cranley-baler-flywheel", Headline.Doubtful)]
     public void Demo_Verdict_IsWhatItsTitleSays(string name, Headline headline)
     {
         ProtectionVerdict verdict = DemoCases.Verdict(name);

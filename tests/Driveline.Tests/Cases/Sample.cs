@@ -42,13 +42,27 @@ internal static class Sample
                 "yokeThickness": "8 mm", "yokeStrength": "400 MPa", "shaftYieldStrength": { "low": "310 MPa", "expected": "400 MPa" }, "lastTrip": "2026-02-28" } },
             { "shearBolt": { "pinDiameter": "8 mm", "grade": "rod SAE 1018", "planeThrough": "neck", "neckDiameter": "6 mm", "layout": "tangential" } },
             { "shearBolt": { "springPin": "ISO 8752 8 mm", "layout": "throughShaft", "shaftDiameter": "30 mm", "planes": 2 } },
+            { "slipClutch": {
+                "name": "auger clutch", "outerDiameter": "165 mm", "innerDiameter": "100 mm", "faces": 4, "facing": "FE",
+                "springs": { "coil": { "count": 8, "rate": "150 N/mm", "freeLength": "40 mm", "solidLength": "30 mm", "wire": "5 mm", "meanDiameter": "30 mm", "coils": 6, "ends": "squaredGround" } },
+                "springLength": { "low": "33 mm", "high": "34 mm" }, "threadPitch": "1.5 mm", "wear": "0.2 mm", "surface": "damp", "runIn": "new",
+                "lastSlipTest": "2026-05-30", "slipTestResult": "slipped", "leverForce": "400 N", "leverArm": "1.5 m", "statedTorque": "600 N.m",
+                "lastStorage": "2026-04-30", "storedMonths": 5, "climate": "moist", "plateThickness": "6 mm", "slipsPerHour": 4, "slipTime": "1.5 s" } },
+            { "slipClutch": {
+                "springs": { "disc": { "series": "A", "outerDiameter": "100 mm", "parallel": 1, "sets": 2, "stacks": 1 } },
+                "nutTurns": 1.5, "threadPitch": "1.5 mm", "lastSlipTest": "2026-05-30", "leverTorque": "500 N.m" } },
+            { "slipClutch": { "springs": { "disc": {
+                "outerDiameter": "100 mm", "innerDiameter": "51 mm", "thickness": "6 mm", "reducedThickness": "5.9 mm", "freeHeight": "8.2 mm", "parallel": 1, "sets": 1, "stacks": 1 } } } },
+            { "cutOut": {
+                "name": "cam clutch", "kind": "cam", "trip": { "low": "400 N.m", "high": "500 N.m" }, "afterTrip": 0, "reengagesBelow": "200 rpm",
+                "lastTrip": "2026-05-01", "lastStorage": "2026-04-01" } },
             { "branch": "auger", "powerShare": { "low": 0.3, "high": "40 %" }, "driveline": [ { "gearbox": "side", "ratio": 0.5, "efficiency": "95 %" }, { "rotor": "auger" } ] },
             { "flywheel": "disc", "inertia": "100 lb.ft2", "outerDiameter": "45 mm", "innerDiameter": "20 mm", "splineRootDiameter": "40 mm", "yieldStrength": "350 MPa" },
             { "part": "coupling", "outerDiameter": "40 mm", "material": "1045 hot rolled" }
           ],
           "partsComplete": false,
           "stock": "5/16-18 UNC, SAE 2, 0.35; M8, 8.8",
-          "specified": { "shearBolt": { "thread": "5/16-18 UNC", "grade": "SAE 2", "planeThrough": "shank", "hardness": "HRB 85", "neckDiameter": "6 mm" } },
+          "specified": { "shearBolt": { "thread": "5/16-18 UNC", "grade": "SAE 2", "planeThrough": "shank", "hardness": "HRB 85", "neckDiameter": "6 mm" }, "slipTorque": "600 N.m" },
           "work": {
             "steadyPeak": "250 N.m", "steadyMean": "120 N.m", "meanPower": { "low": "10 kW", "expected": "12 kW", "high": "15 kW" }, "peakFactor": { "low": 1.5, "high": 2.5 },
             "peaksPerHour": 60, "at": "front", "engagement": { "manner": "abrupt", "peak": "300 N.m" }, "tripsInNormalWork": true
@@ -72,6 +86,6 @@ internal static class Sample
             json = "\"" + names[i] + "\": { " + json + " }";
         }
 
-        return names[0] == "shearBolt" ? "{ \"driveline\": [ { " + json + " } ] }" : "{ " + json + " }";
+        return names[0] is "shearBolt" or "slipClutch" or "cutOut" ? "{ \"driveline\": [ { " + json + " } ] }" : "{ " + json + " }";
     }
 }
