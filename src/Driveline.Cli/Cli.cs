@@ -49,6 +49,7 @@ internal static class Cli
             DemoCommand.Create(terminal, shared),
             AssessCommand.Create(terminal, shared),
             ChooseCommand.Create(terminal, shared),
+            ClutchCommand.Create(terminal, shared),
             StrengthCommand.Create(terminal, shared),
             IdentifyCommand.Create(terminal, shared),
             SchemaCommand.Create(terminal, shared),

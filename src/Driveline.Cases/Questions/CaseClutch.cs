@@ -94,7 +94,7 @@ public sealed class CaseClutch
         }
 
         CaseClutch set = new(Facts, setting.Clutch, fresh, SlipClutchDevice.Of(Device.Name, predicted), Speed);
-        return set.Review().WithSetting(setting);
+        return set.With(ClutchHeat.Slips(set, Speed), Speed).Review().WithSetting(setting);
     }
 
     /// <summary>The clutch that the facts describe, its heat left out.</summary>

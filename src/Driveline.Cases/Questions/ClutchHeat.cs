@@ -50,7 +50,8 @@ internal static class ClutchHeat
         return device.WithEngagementHeat(Worst(ends));
     }
 
-    private static SlipClutchDevice Slips(CaseClutch clutch, RotationalSpeed? speed)
+    /// <summary>The device with how often it slips in work and how hot that makes it.</summary>
+    public static SlipClutchDevice Slips(CaseClutch clutch, RotationalSpeed? speed)
     {
         SlipClutchDevice device = clutch.Device;
         if (clutch.Facts.SlipsPerHour is not { } perHour)

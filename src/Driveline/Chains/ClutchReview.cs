@@ -13,6 +13,8 @@ namespace Driveline.Chains;
 /// </remarks>
 public sealed class ClutchReview
 {
+    private static readonly string[] Metallic = ["METAL", "CERMET", "IRON", "GRAPHITE"];
+
     private ClutchReview(SlipClutchDevice device, SlipEvent? slip, SlipHeat? heat, ClutchSetting? setting)
     {
         Device = device;
@@ -51,15 +53,31 @@ public sealed class ClutchReview
     /// <summary>Mean pressure on a face.</summary>
     public Pressure? FacingPressure => Setting is { IsReached: false } ? null : Torque.MeanPressure?.Expected;
 
+    /// <summary>Time until the linings reach the temperature they stand for long; null when not reached or not known.</summary>
+    public Duration? TimeToLimit => Heat?.TimeToContinuous;
+
+    /// <summary>Time until the linings reach the temperature they stand at all; null when not reached or not known.</summary>
+    public Duration? TimeToMaximum => Heat?.TimeToMaximum;
+
+    /// <summary>Time until organic linings begin to smoke, by practice; null when not reached, not known, or when the linings are of metal.</summary>
+    public Duration? TimeToSmoke => IsOrganic ? Heat?.TimeToFirstSmoke : null;
+
+    /// <summary>The service procedures that its state calls for: a slip test while it is not trusted, the lever after setting it anew.</summary>
+    public IReadOnlyList<ServiceProcedure> Procedures => Setting is not null
+        ? [ServiceSteps.LeverSetting, ServiceSteps.ScribeLineTest]
+        : Torque.MayBeTrustedToSlip && Torque.Source == SlipTorqueSource.Measured ? []
+        : Torque.MayBeTrustedToSlip ? [ServiceSteps.LeverSetting]
+        : [ServiceSteps.ScribeLineTest, ServiceSteps.LeverSetting];
+
     /// <summary>The weakest basis of its torques; null when no torque is known.</summary>
     public Basis? WeakestBasis => IsKnown ? Basis.Weakest(Torque.Running.WeakestBasis, Torque.Breakaway.WeakestBasis) : null;
 
-    /// <summary>What a caller must notice, worst first and each once.</summary>
+    /// <summary>What a caller must notice, worst first and each once. That a blocked slip has no end is its meaning, and not told again.</summary>
     public IReadOnlyList<Finding> Findings
     {
         get
         {
-            IEnumerable<Finding> all = Device.Findings.Concat(Setting?.Findings ?? []).Concat(Heat?.Findings ?? []);
+            IEnumerable<Finding> all = Device.Findings.Concat(Setting?.Findings ?? []).Concat(Heat?.Findings.Where(f => f.Code != ClutchFindings.SlipNeverEnds) ?? []);
             return [.. all.GroupBy(f => f.Code + "|" + string.Join("|", f.Parameters.Select(p => p.Text))).Select(g => g.First()).OrderBy(f => f.Severity)];
         }
     }
@@ -70,6 +88,15 @@ public sealed class ClutchReview
         "caution.stopAndKeyOut", "caution.guardsOn", "clutch.caution.people", "clutch.caution.hot", "clutch.caution.neverTighter",
         "caution.manualDecides", "caution.licensedPractice",
     ];
+
+    private bool IsOrganic
+    {
+        get
+        {
+            string name = Torque.Clutch?.Facing.Name.ToUpperInvariant() ?? Metallic[0];
+            return !Array.Exists(Metallic, name.Contains);
+        }
+    }
 
     /// <summary>A clutch without heat and without a new setting.</summary>
     public static ClutchReview Of(SlipClutchDevice device) => new(Guard.NotNull(device, nameof(device)), null, null, null);

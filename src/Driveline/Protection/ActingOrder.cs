@@ -26,7 +26,7 @@ internal static class ActingOrder
         foreach (DeviceCheck check in verdict.Devices)
         {
             Band atDevice = verdict.Question.Chain.Nodes[check.Index].FromPto(highest);
-            if (check.Device is { StandsEngagement: true, Running: { } running } && running.SiBand.Low <= atDevice.High)
+            if (check.Device is { StandsEngagement: true, IsStuck: false, Running: { } running } && running.SiBand.Low <= atDevice.High)
             {
                 findings.Add(Finding.Of(ProtectionFindings.EngagementSlipsClutch, Severity.Note).With("name", check.Device.Name));
             }

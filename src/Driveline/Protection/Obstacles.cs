@@ -79,7 +79,7 @@ internal static class Obstacles
         }
 
         Finding finding = Named(
-                isAbove ? ProtectionFindings.TripAboveLimit : ProtectionFindings.TripMayExceedLimit,
+                double.IsPositiveInfinity(trip.Expected) ? ProtectionFindings.TripHasNoLimit : isAbove ? ProtectionFindings.TripAboveLimit : ProtectionFindings.TripMayExceedLimit,
                 isAbove ? Severity.Danger : Severity.Warning,
                 part.Part.Name)
             .With("device", device.Name)

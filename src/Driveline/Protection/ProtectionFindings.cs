@@ -15,6 +15,9 @@ public static class ProtectionFindings
     /// <summary>The device is expected to act only after the part is damaged.</summary>
     public const string TripAboveLimit = "tripAboveLimit";
 
+    /// <summary>Nothing says that the device acts at all before the part is damaged: it is stuck or solid.</summary>
+    public const string TripHasNoLimit = "tripHasNoLimit";
+
     /// <summary>A strong specimen of the device may act only after a weak specimen of the part is damaged.</summary>
     public const string TripMayExceedLimit = "tripMayExceedLimit";
 

@@ -2,7 +2,9 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
+using Driveline.Chains;
 using Driveline.Fasteners;
 using Driveline.Protection;
 using Driveline.Provenance;
@@ -18,6 +20,8 @@ public partial class SpanishReportTests
     private static readonly ReportOptions Spanish = ReportOptions.Default.WithLanguage(Language.Spanish);
 
     public static TheoryData<string> Demos => [.. DemoCases.Names];
+
+    public static TheoryData<string> Clutches => [.. DemoCases.Names.Where(n => DemoCases.Json(n).Contains("slipClutch", StringComparison.Ordinal))];
 
     public static TheoryData<string> MadeUp => ReportCases.Names;
 
@@ -62,6 +66,19 @@ public partial class SpanishReportTests
         {
             string text = ofTheCase.Aggregate(OneLine(Tag().Replace(form, " ")), (t, n) => t.Replace(n, string.Empty, StringComparison.OrdinalIgnoreCase));
             Assert.DoesNotMatch(EnglishWord(), text);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Clutches))]
+    public void ClutchText_Demo_HasNoEnglishButTheNamesOfTheCase(string name)
+    {
+        CaseClutch clutch = CaseClutch.AllOf(DemoCases.Read(name))[0];
+        foreach (ClutchReview review in new[] { clutch.Review(), clutch.ReviewSetTo(UnitsNet.Torque.FromNewtonMeters(500)), clutch.ReviewSetTo(UnitsNet.Torque.FromNewtonMeters(5000)) })
+        {
+            string text = OneLine(ClutchText.Of(review, Driveline.Clutches.ServiceSteps.All, Spanish)).Replace(clutch.Device.Name, string.Empty, StringComparison.OrdinalIgnoreCase);
+            Assert.DoesNotMatch(EnglishWord(), text);
+            Assert.DoesNotMatch(@"\b(clutch|clutchReport|caution|report|severity)\.[a-zA-Z]|\{", text);
         }
     }
 

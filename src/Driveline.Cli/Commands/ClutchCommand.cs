@@ -1,0 +1,82 @@
+using System.CommandLine;
+using Driveline.Cases.Questions;
+using Driveline.Cases.Results;
+using Driveline.Chains;
+using Driveline.Clutches;
+using Driveline.Quantities;
+using Driveline.Reports;
+using UnitsNet;
+
+namespace Driveline.Cli.Commands;
+
+/// <summary>clutch CASE: what the slip clutch of a case does, and how to set it.</summary>
+internal static class ClutchCommand
+{
+    private static readonly Dictionary<string, IReadOnlyList<ServiceProcedure>> Procedures = new(StringComparer.Ordinal)
+    {
+        ["run-in"] = [ServiceSteps.RunIn],
+        ["yearly"] = [ServiceSteps.YearlyCheck],
+        ["slip-test"] = [ServiceSteps.ScribeLineTest],
+        ["lever"] = [ServiceSteps.LeverSetting],
+        ["wear"] = [ServiceSteps.WearLimits],
+        ["after-slip"] = [ServiceSteps.AfterSlip],
+        ["storage"] = [ServiceSteps.Storage],
+        ["all"] = ServiceSteps.All,
+        ["none"] = [],
+    };
+
+    public static Command Create(Terminal terminal, SharedOptions shared)
+    {
+        var path = new Argument<string>("CASE") { Description = "A case file (*.case.json) with a slip clutch; - reads standard input." };
+        var set = new Option<string?>("--set") { Description = "The slip torque wanted while it slips, e.g. \"650 N.m\": how to set the springs for it.", HelpName = "TORQUE" };
+        var name = new Option<string?>("--name") { Description = "The clutch of that name, when the case has several; without it the first.", HelpName = "NAME" };
+        var steps = new Option<string?>("--steps") { Description = "Service steps to show: one of " + string.Join(", ", Procedures.Keys) + "; without it those that its state calls for." };
+        steps.AcceptOnlyFromAmong([.. Procedures.Keys]);
+        var command = new Command("clutch", "Says at what torque a slip clutch slips, whether it may be trusted to, how hot it gets, and how to set it.")
+        {
+            path, set, name, steps,
+        };
+        command.SetAction(parsed =>
+        {
+            Torque? wanted = parsed.GetValue(set) is { } text ? TorqueOf(text) : null;
+            CaseInput input = CaseInput.Of(parsed.GetRequiredValue(path), terminal);
+            ClutchReview review = ReviewOf(ClutchOf(input, parsed.GetValue(name)), wanted);
+            IReadOnlyList<ServiceProcedure> procedures = parsed.GetValue(steps) is { } chosen ? Procedures[chosen] : review.Procedures;
+            if (parsed.GetValue(shared.Json))
+            {
+                JsonText.Print(terminal, stream => ClutchJson.Write(review, procedures, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+            }
+            else
+            {
+                terminal.Output.Write(ClutchText.Of(review, procedures, shared.ReportOf(parsed, input.Title)));
+            }
+
+            return ExitCode.Answered;
+        });
+        return command;
+    }
+
+    private static Torque TorqueOf(string text) => !QuantityText.TryTorque(text, out Torque torque, out string? problem)
+        ? throw new BadInputException("--set: " + problem)
+        : torque.NewtonMeters is > 0 and <= 1e6
+            ? torque
+            : throw new BadInputException("--set must be above 0 N.m, up to 1000 kN.m; got " + text + ".");
+
+    private static CaseClutch ClutchOf(CaseInput input, string? name)
+    {
+        IReadOnlyList<CaseClutch> clutches = CaseClutch.AllOf(input.File);
+        if (clutches.Count == 0)
+        {
+            throw new BadInputException("The case '" + input.Name + "' has no slip clutch: add an element { \"slipClutch\": { … } } to its driveline.");
+        }
+
+        return name is null ? clutches[0]
+            : clutches.FirstOrDefault(c => string.Equals(c.Device.Name, name, StringComparison.OrdinalIgnoreCase))
+            ?? throw new BadInputException("There is no slip clutch '" + name + "'; there are: " + string.Join(", ", clutches.Select(c => c.Device.Name)) + ".");
+    }
+
+    private static ClutchReview ReviewOf(CaseClutch clutch, Torque? wanted) => wanted is not { } torque ? clutch.Review()
+        : clutch.Clutch is null
+            ? throw new BadInputException("--set needs outerDiameter, innerDiameter, faces and springs of '" + clutch.Device.Name + "'; state them in the case.")
+            : clutch.ReviewSetTo(torque);
+}
