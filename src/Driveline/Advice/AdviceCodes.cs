@@ -9,6 +9,9 @@ public static class AdviceCodes
     /// <summary>Number of symptoms, <see cref="Symptom.NotKnown"/> included.</summary>
     internal const int Symptoms = (int)Symptom.Vibration + 1;
 
+    /// <summary>Code of the text that says why a check comes next.</summary>
+    public const string Why = "advice.why";
+
     /// <summary>Code of the text of a cause, e.g. "cause.hubSeized".</summary>
     public static string Of(Cause cause) => "cause." + Small(cause.ToString());
 
@@ -17,6 +20,9 @@ public static class AdviceCodes
 
     /// <summary>Code of the text of a place, e.g. "place.standstill".</summary>
     public static string Of(CheckPlace place) => "place." + Small(place.ToString());
+
+    /// <summary>What follows "cause." in the code of a cause's short name, e.g. "hubSeized.short".</summary>
+    internal static string Short(Cause cause) => Small(cause.ToString()) + ".short";
 
     internal static bool TryCause(string code, out Cause cause) => Enum.TryParse(code, ignoreCase: true, out cause) && Small(cause.ToString()) == code;
 

@@ -42,4 +42,13 @@ public sealed class Complaint
 
     /// <summary>The same complaint with what the model says.</summary>
     public Complaint WithModel(ModelEvidence model) => new(Symptom, Facts, Guard.NotNull(model, nameof(model)));
+
+    /// <summary>The answer to a question, or what the complaint itself says, e.g. that a bolt that breaks is a shear bolt; null when nobody knows.</summary>
+    /// <exception cref="ArgumentException">The question is not in the catalogue.</exception>
+    public string? AnswerTo(string question)
+    {
+        string code = FactQuestion.Get(question).Code;
+        string? told = Facts.FirstOrDefault(f => f.Question == code && f.Answer != Fact.NotKnown)?.Answer;
+        return told ?? LikelihoodTable.Held.Implied(Symptom).FirstOrDefault(f => f.Question == code)?.Answer;
+    }
 }

@@ -21,6 +21,67 @@ public static class DeckFindings
     /// <summary>The blades may reach into the highest bumps.</summary>
     public const string MayReachGround = "deckMayReachGround";
 
+    /// <summary>The front tip is lower than the manual asks for.</summary>
+    public const string LowerThanManual = "deckLowerThanManual";
+
+    /// <summary>The front tip is higher than the manual asks for.</summary>
+    public const string HigherThanManual = "deckHigherThanManual";
+
+    /// <summary>The deck stands as its manual asks for, or about level where no manual is at hand.</summary>
+    public const string AboutRight = "deckAboutRight";
+
+    /// <summary>A longer top link mends it.</summary>
+    public const string LengthenTopLink = "deckLengthenTopLink";
+
+    /// <summary>A shorter top link mends it.</summary>
+    public const string ShortenTopLink = "deckShortenTopLink";
+
+    /// <summary>The tail wheel is to carry the deck lower.</summary>
+    public const string LowerTail = "deckLowerTail";
+
+    /// <summary>The tail wheel is to carry the deck higher.</summary>
+    public const string RaiseTail = "deckRaiseTail";
+
+    /// <summary>Measurements are missing without which nothing can be said of the attitude.</summary>
+    public const string NotMeasured = "deckNotMeasured";
+
+    internal static IEnumerable<Finding> OfReading(DeckReading deck)
+    {
+        DeckAttitude attitude = deck.Attitude;
+        if (deck.Manual is { } manual && !deck.IsAboutRight)
+        {
+            bool isDown = deck.AboveWantedRad < 0;
+            yield return Finding.Of(isDown ? LowerThanManual : HigherThanManual, isDown ? Severity.Warning : Severity.Note)
+                .With("difference", QuantityKind.Length, Math.Abs(attitude.RearM - attitude.FrontM - Si.Meters(manual)))
+                .With("pitch", QuantityKind.Angle, Math.Abs(deck.AboveWantedRad));
+        }
+
+        foreach (Finding finding in OfAttitude(attitude).Where(f => deck.Manual is null || f.Code is not NoseDown and not NoseUp))
+        {
+            yield return finding;
+        }
+
+        if (deck.IsAboutRight)
+        {
+            yield return Finding.Of(AboutRight, Severity.Note).With("pitch", QuantityKind.Angle, Math.Abs(deck.AboveWantedRad));
+        }
+
+        foreach (Finding finding in deck.Bumps is { } bumps ? OfGround(attitude, bumps) : [])
+        {
+            yield return finding;
+        }
+
+        if (deck.TopLinkChange is { } change)
+        {
+            yield return Change(change > UnitsNet.Length.Zero ? LengthenTopLink : ShortenTopLink, change);
+        }
+
+        if (deck.TailWheelDrop is { } drop)
+        {
+            yield return Change(drop > UnitsNet.Length.Zero ? LowerTail : RaiseTail, drop);
+        }
+    }
+
     internal static IEnumerable<Finding> OfAttitude(DeckAttitude deck)
     {
         double levelRad = DeckPractice.AboutLevel.Value * Si.Degree;
@@ -54,6 +115,9 @@ public static class DeckFindings
                 break;
         }
     }
+
+    private static Finding Change(string code, UnitsNet.Length change) =>
+        Finding.Of(code, Severity.Note).With("change", QuantityKind.Length, Math.Abs(Si.Meters(change)));
 
     private static Finding Ground(string code, Severity severity, DeckAttitude deck, LengthBand bumps) => Finding.Of(code, severity)
         .With("lowest", QuantityKind.Length, deck.LowestM)

@@ -8,7 +8,8 @@ namespace Driveline.Advice;
 /// <summary>From a complaint to causes with reasons, the next check, and remedies.</summary>
 /// <remarks>
 /// P(cause | all) ∝ P(cause | symptom) · Π P(fact | cause) · Π model factors, made to add to 1. One main cause is taken to be at
-/// work and facts to be independent given it: the ranking is worth more than the second digit, and a fault that is seen is worth
+/// work and facts to be independent given it. What the symptom says itself (a bolt that breaks is a shear bolt) is in its row of
+/// P(cause | symptom) already and counts once. The ranking is worth more than the second digit, and a fault that is seen is worth
 /// mending where another is likelier. The next check has the largest
 /// expected information about the cause, H(C) − Σ_a P(a) H(C | a), per effort. Immutable.
 /// </remarks>
@@ -32,8 +33,7 @@ public sealed class Diagnosis
         Complaint = complaint;
         LikelihoodTable table = LikelihoodTable.Held;
         Fact[] facts = [.. complaint.Facts
-            .Concat(table.Implied(complaint.Symptom).Where(i => complaint.Facts.All(f => f.Question != i.Question || f.Answer == Fact.NotKnown)))
-            .Where(f => f.Answer != Fact.NotKnown)
+            .Where(f => f.Answer != Fact.NotKnown && !table.Implied(complaint.Symptom).Contains(f))
             .OrderBy(f => f.Question, StringComparer.Ordinal)];
         double[] prior = table.Prior(complaint.Symptom);
         var logs = new double[AdviceCodes.Causes];
@@ -131,7 +131,9 @@ public sealed class Diagnosis
         LikelihoodTable table = LikelihoodTable.Held;
         IEnumerable<Reason> ofFacts = facts.Select(f => new Reason(
             Finding.Of(f.Code, Severity.Note), FactorOn(cause, prior, c => table.Likelihood(f.Question, f.Answer)[c])));
-        IEnumerable<Reason> ofModel = Complaint.Model.Factors.Select(m => new Reason(m.Finding, FactorOn(cause, prior, c => m.On((Cause)c))));
+
+        // A number that is about other causes is a reason for them, not one against this.
+        IEnumerable<Reason> ofModel = Complaint.Model.Factors.Where(m => m.On((Cause)cause) != 1).Select(m => new Reason(m.Finding, FactorOn(cause, prior, c => m.On((Cause)c))));
         return [.. ofFacts.Concat(ofModel)
             .Where(r => isFor ? r.Factor >= Telling : r.Factor <= 1 / Telling)
             .OrderByDescending(r => Math.Abs(Math.Log(r.Factor)))
@@ -146,7 +148,7 @@ public sealed class Diagnosis
             // Danger is counted as effort; a place that is not known is never proposed.
             double effort = (question.Minutes + AskingMinutes) * DangerOf(question.Place);
             if (double.IsInfinity(effort) || !LikelihoodTable.Held.MakesSense(question.Code, Complaint.Symptom)
-                || Complaint.Facts.Concat(facts).Any(f => f.Question == question.Code))
+                || Complaint.Facts.Concat(LikelihoodTable.Held.Implied(Complaint.Symptom)).Any(f => f.Question == question.Code))
             {
                 continue;
             }

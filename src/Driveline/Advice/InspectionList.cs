@@ -8,13 +8,17 @@ namespace Driveline.Advice;
 /// <summary>What to inspect after a strike, in order, and what is known of the load on each part.</summary>
 /// <remarks>
 /// A blade's blow goes into the driveline, a blow on pan or deck never does: it reaches gearbox mounts, hitch and tractor from the
-/// side. When a device acted, a part it guards carried at most the torque at which the strongest specimen acts; when none acted, or
-/// a flywheel or rotor lies between, nothing is bounded here. The list is never shortened by a calculation, only ordered.
+/// side. When a device acted, a part it guards carried at most the torque at which the strongest specimen acts. When the peak of the
+/// strike at the PTO is known, a part in line with it carried at most that peak, referred to its place. With neither, behind a
+/// flywheel or rotor, or in a branch, nothing is bounded here. The list is never shortened by a calculation, only ordered.
 /// </remarks>
 public sealed class InspectionList
 {
     /// <summary>The strike put at most this torque on the part, which is below what damages a weak one.</summary>
     public const string BoundedBelowDamage = "inspect.loadBoundedBelowDamage";
+
+    /// <summary>The strike's own peak, measured, computed or simulated, is below what damages a weak part.</summary>
+    public const string StrikeBelowDamage = "inspect.strikeBelowDamage";
 
     /// <summary>The strike may have put a torque on the part that damages a weak one.</summary>
     public const string MayHaveReachedDamage = "inspect.loadMayHaveReachedDamage";
@@ -50,20 +54,29 @@ public sealed class InspectionList
     public Finding? Tractor => Items.First(i => i.Code == "inspect.ptoStub").Load;
 
     /// <summary>After a strike of which no model is at hand.</summary>
-    public static InspectionList After(StruckBy struckBy) => Of(struckBy, null, false);
+    public static InspectionList After(StruckBy struckBy) => Of(struckBy, null, false, null);
 
     /// <summary>After a strike on a machine that was checked.</summary>
     /// <param name="struckBy">What hit the obstacle.</param>
     /// <param name="deviceActed">True when the shear bolt broke or the clutch slipped.</param>
     /// <param name="verdict">The verdict on the machine as it was.</param>
     public static InspectionList After(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict) =>
-        Of(struckBy, Guard.NotNull(verdict, nameof(verdict)), deviceActed);
+        Of(struckBy, Guard.NotNull(verdict, nameof(verdict)), deviceActed, null);
 
-    private static InspectionList Of(StruckBy struckBy, ProtectionVerdict? verdict, bool deviceActed)
+    /// <summary>After a strike whose peak is known.</summary>
+    /// <param name="struckBy">What hit the obstacle.</param>
+    /// <param name="deviceActed">True when the shear bolt broke or the clutch slipped.</param>
+    /// <param name="verdict">The verdict on the machine as it was.</param>
+    /// <param name="peakAtPto">The torque that the strike put on the driveline, at the PTO; simulated, measured or stated.</param>
+    /// <example>At most 900 N·m at the PTO, 3000 N·m damages a weak PTO stub: it was very likely spared.</example>
+    public static InspectionList After(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict, TorqueBand peakAtPto) =>
+        Of(struckBy, Guard.NotNull(verdict, nameof(verdict)), deviceActed, Guard.NotNull(peakAtPto, nameof(peakAtPto)));
+
+    private static InspectionList Of(StruckBy struckBy, ProtectionVerdict? verdict, bool deviceActed, TorqueBand? peakAtPto)
     {
         bool isBeside = struckBy is StruckBy.Pan or StruckBy.Deck;
         (Part Part, Finding Load, double Ratio)[] loads = verdict is null ? [] :
-            [.. verdict.Parts.Select(p => LoadOn(p, isBeside, deviceActed)).OrderByDescending(l => l.Ratio)];
+            [.. verdict.Parts.Select(p => LoadOn(p, isBeside, deviceActed, PeakAt(p, verdict, peakAtPto))).OrderByDescending(l => l.Ratio)];
         Finding? On(PartKind kind)
         {
             (Part Part, Finding Load, double Ratio)[] own = Array.FindAll(loads, l => l.Part.Kind == kind);
@@ -88,24 +101,33 @@ public sealed class InspectionList
         return new InspectionList(items, [.. loads.Select(l => l.Load)]);
     }
 
-    private static (Part Part, Finding Load, double Ratio) LoadOn(PartCheck check, bool isBeside, bool deviceActed)
+    // At the part's own place: as much less there than at the PTO as its limit is. A branch may carry all of a strike in it.
+    private static double PeakAt(PartCheck check, ProtectionVerdict verdict, TorqueBand? peakAtPto) =>
+        peakAtPto is null || check.PassesInertia || check.DamagedAtPto is not { } limitAtPto || !verdict.Question.Chain.Elements.Contains(check.Part)
+            ? double.PositiveInfinity
+            : peakAtPto.SiBand.High * check.Part.Limit!.DamagedAt.SiBand.Low / limitAtPto.SiBand.Low;
+
+    private static (Part Part, Finding Load, double Ratio) LoadOn(PartCheck check, bool isBeside, bool deviceActed, double peak)
     {
         if (isBeside)
         {
             return (check.Part, Finding.Of(BlowBesideDriveline, Severity.Note).With("name", check.Part.Name), 0);
         }
 
-        bool isBounded = deviceActed && !check.IsOpen && !check.PassesInertia && check.Acts.IsBounded;
-        if (!isBounded || check.Part.Limit is not { } limit)
+        double acted = deviceActed && !check.IsOpen && !check.PassesInertia && check.Acts.IsBounded ? check.Acts.High : double.PositiveInfinity;
+        double most = Math.Min(acted, peak);
+        if (double.IsPositiveInfinity(most) || check.Part.Limit is not { } limit)
         {
             return (check.Part, Finding.Of(LoadNotKnown, Severity.Warning).With("name", check.Part.Name), double.PositiveInfinity);
         }
 
-        double ratio = check.Acts.High / limit.DamagedAt.SiBand.Low;
-        bool isBelow = ratio < 1 && !limit.IsAssumed && !check.IsBarredByDevice && !check.RestsOnEfficiency;
-        Finding load = Finding.Of(isBelow ? BoundedBelowDamage : MayHaveReachedDamage, isBelow ? Severity.Note : Severity.Danger)
+        double ratio = most / limit.DamagedAt.SiBand.Low;
+        bool isByStrike = peak < acted;
+        bool isBelow = ratio < 1 && !limit.IsAssumed && !check.RestsOnEfficiency && (isByStrike || !check.IsBarredByDevice);
+        Finding load = Finding.Of(
+                !isBelow ? MayHaveReachedDamage : isByStrike ? StrikeBelowDamage : BoundedBelowDamage, isBelow ? Severity.Note : Severity.Danger)
             .With("name", check.Part.Name)
-            .With("atMost", QuantityKind.Torque, check.Acts.High)
+            .With("atMost", QuantityKind.Torque, most)
             .With("damagedLow", QuantityKind.Torque, limit.DamagedAt.SiBand.Low);
         return (check.Part, load, ratio);
     }

@@ -31,19 +31,23 @@ public sealed class ModelEvidence
     public const string StrikeAgainstTrip = "model.strikeAgainstTrip";
 
     /// <summary>No model at hand.</summary>
-    public static readonly ModelEvidence None = new([], null);
+    public static readonly ModelEvidence None = new([], null, null);
 
     private const double Most = 20;
     private static readonly Basis FactorBasis = Basis.FromMemory("how strongly a computed margin speaks for a cause");
 
-    private ModelEvidence(IReadOnlyList<ModelFactor> factors, ProtectionVerdict? verdict)
+    private ModelEvidence(IReadOnlyList<ModelFactor> factors, ProtectionVerdict? verdict, TorqueBand? strike)
     {
         Factors = factors;
         Verdict = verdict;
+        Strike = strike;
     }
 
     /// <summary>The verdict it came from; null when there is none.</summary>
     public ProtectionVerdict? Verdict { get; }
+
+    /// <summary>The peak of the strike at the PTO; null when it is not known.</summary>
+    public TorqueBand? Strike { get; }
 
     /// <summary>The numbers used, each with a text.</summary>
     public IReadOnlyList<Finding> Findings => [.. Factors.Select(f => f.Finding)];
@@ -57,11 +61,11 @@ public sealed class ModelEvidence
     public static ModelEvidence Of(ProtectionVerdict verdict)
     {
         Guard.NotNull(verdict, nameof(verdict));
-        return new ModelEvidence([.. Damage(verdict), .. Work(verdict), .. Engagement(verdict), .. Fitted(verdict)], verdict);
+        return new ModelEvidence([.. Damage(verdict), .. Work(verdict), .. Engagement(verdict), .. Fitted(verdict)], verdict, null);
     }
 
     /// <summary>The same evidence with the peak that a strike put on the driveline at the PTO, while nothing gave.</summary>
-    /// <remarks>Changes nothing when the trip torque is not known.</remarks>
+    /// <remarks>Changes no chance when the trip torque is not known; the peak still says what the parts carried.</remarks>
     /// <param name="peakAtPto">The strike's peak, computed, simulated or stated, at the PTO.</param>
     /// <exception cref="InvalidOperationException">There is no verdict to compare it with.</exception>
     public ModelEvidence WithStrike(TorqueBand peakAtPto)
@@ -70,7 +74,7 @@ public sealed class ModelEvidence
         ProtectionVerdict verdict = Verdict ?? throw new InvalidOperationException("A strike needs a verdict whose trip torque it is compared with.");
         if (verdict.Trip is not { } trip || BandDistribution.TryOf(trip) is not { } strength || BandDistribution.TryOf(peakAtPto) is not { } load)
         {
-            return this;
+            return new ModelEvidence(Factors, verdict, peakAtPto);
         }
 
         double reached = Interference.Reached(load, strength);
@@ -79,7 +83,15 @@ public sealed class ModelEvidence
             .With("tripExpected", QuantityKind.Torque, trip.SiBand.Expected)
             .With("probability", QuantityKind.Probability, reached);
         double odds = Clamped((1 - reached) / Math.Max(reached, 1e-6));
-        return new ModelEvidence([.. Factors, new ModelFactor(finding, odds, Cause.StrikeTooSoft)], Verdict);
+        return new ModelEvidence([.. Factors, new ModelFactor(finding, odds, Cause.StrikeTooSoft)], Verdict, peakAtPto);
+    }
+
+    /// <summary>The same evidence without one of its numbers, so that what is known as a fact already is not counted twice.</summary>
+    /// <param name="code">Code of the number, e.g. <see cref="FittedAgainstSpecified"/>.</param>
+    public ModelEvidence Without(string code)
+    {
+        Guard.NotNull(code, nameof(code));
+        return new ModelEvidence([.. Factors.Where(f => f.Finding.Code != code)], Verdict, Strike);
     }
 
     private static IEnumerable<ModelFactor> Damage(ProtectionVerdict verdict)

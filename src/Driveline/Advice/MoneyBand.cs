@@ -42,4 +42,6 @@ public sealed class MoneyBand : QuantityBand
     public static MoneyBand AtLeast(double low, Basis basis) => new(
         new Band(Guard.NotNegative(low, "Low amount", string.Empty, nameof(low)), double.PositiveInfinity, double.PositiveInfinity),
         BandBasis.Of(basis));
+
+    internal static MoneyBand OfSi(Band amounts, BandBasis basis) => new(amounts, basis);
 }

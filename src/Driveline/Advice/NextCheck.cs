@@ -1,3 +1,5 @@
+using Driveline.Findings;
+
 namespace Driveline.Advice;
 
 /// <summary>What to find out next: the most information for the least effort, danger counted.</summary>
@@ -22,6 +24,12 @@ public sealed class NextCheck
 
     /// <summary>The causes whose chances the answer is expected to move most, most first.</summary>
     public IReadOnlyList<Cause> TellsApart { get; }
+
+    /// <summary>Why it comes first: the causes it tells apart, by their short names.</summary>
+    public Finding Why => Finding.Of(AdviceCodes.Why, Severity.Note)
+        .With("first", AdviceCodes.Short(TellsApart[0]))
+        .With("second", AdviceCodes.Short(TellsApart[1]))
+        .With("third", AdviceCodes.Short(TellsApart[2]));
 
     /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant($"{Question.Code}: {Bits:G3} bit, effort {Effort:G3}");

@@ -6,6 +6,7 @@ using static Driveline.Advice.MarginEffect;
 namespace Driveline.Advice;
 
 /// <summary>The remedies the advice knows, in order: engagement, attitude and work, holes and hub, clutch, the specified part, and last a stronger bolt.</summary>
+/// <remarks>A stronger bolt is offered only where every limit is known and the check, run again with it, still says that it guards with a margin of 1 or more.</remarks>
 public static class Remedies
 {
     /// <summary>Code: a stronger bolt, only with the maker's consent and known limits.</summary>
@@ -14,33 +15,48 @@ public static class Remedies
     /// <summary>Code: fit the bolt the manual specifies.</summary>
     public const string SpecifiedBolt = "remedy.specifiedBolt";
 
+    /// <summary>Code: let the PTO in slowly at a low engine speed.</summary>
+    public const string EngageGently = "remedy.engageGently";
+
+    /// <summary>Code: put holes and faces right.</summary>
+    public const string TrueHoles = "remedy.trueHoles";
+
+    /// <summary>Code: free the hub.</summary>
+    public const string FreeHub = "remedy.freeHub";
+
+    /// <summary>Code: a bolt whose plain shank lies where it shears.</summary>
+    public const string ShankInPlane = "remedy.shankInPlane";
+
+    /// <summary>Code: change the bolt before it tires.</summary>
+    public const string ChangeBoltsInTime = "remedy.changeBoltsInTime";
+
     // A cause must be at least this likely, or its fault be seen, before something is proposed against it.
     private const double WorthARemedy = 0.12;
 
     private static readonly RemedyEntry[] Entries =
     [
-        new("engageGently", 1, 0, Raises, Unchanged, Cautions.StopAndKeyOut, AbruptEngagement, EngagementSpeedTooHigh),
-        new("leaveAsIs", 1, 0, Unchanged, Unchanged, Cautions.StopAndKeyOut, StrikeTooSoft),
-        new("acceptTrips", 1, 0, Unchanged, Unchanged, Cautions.StrongerIsAChange, WorkJams),
-        new("easeTheWork", 2, 0, Raises, Unchanged, Cautions.ThrownObjects, Overload, TractorTooStrong),
-        new("sharpenBlades", 2, 60, Raises, Unchanged, Cautions.BlockRaisedDeck, Overload),
-        new("levelDeck", 2, 30, Raises, Unchanged, Cautions.BlockRaisedDeck, DeckNoseDown),
-        new("raiseTheCut", 2, 10, Raises, Unchanged, Cautions.BlockRaisedDeck, DeckNoseDown),
-        new("limitPower", 2, 0, Raises, Unchanged, Cautions.ManualDecides, TractorTooStrong),
-        new("trueHoles", 3, null, Raises, Unchanged, Cautions.SupportHalfShafts, LooseHoles),
-        new("freeHub", 3, 60, Unchanged, Raises, Cautions.JammedDriveSpringsBack, HubSeized),
-        new("shankInPlane", 3, 20, Raises, Lowers, Cautions.ManualDecides, ThreadsInPlane),
-        new("changeBoltsInTime", 3, 20, Raises, Unchanged, Cautions.ManualDecides, BoltFatigue),
-        new("straightenDriveline", 3, 60, Raises, Unchanged, Cautions.KeepOverlap, JointAngle),
-        new("renewBlades", 3, 90, Raises, Unchanged, Cautions.BlockRaisedDeck, RotorUnbalanced),
-        new("slipAndReset", 4, 60, Lowers, Raises, Cautions.HotClutch, ClutchStuck),
-        new("setSpringsAsManual", 4, 30, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides, ClutchSetTooLoose),
-        new("loosenSpringsToManual", 4, 30, Lowers, Raises, Cautions.ManualDecides, ClutchOvertightened),
-        new("rightSprings", 4, 60, Lowers, Raises, Cautions.ManualDecides, ClutchCoilBound),
-        new("renewFacings", 4, 120, Raises, Lowers, Cautions.HotClutch, ClutchWorn, ClutchOiled),
-        new("specifiedBolt", 5, 20, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides, GradeTooSoft, GradeTooStrong, BoltUnmarked, DiameterTooSmall, DiameterTooLarge),
-        new("fitProtection", 5, null, Lowers, Raises, Cautions.ManualDecides, ProtectionMissing),
-        new("strongerBolt", 9, 20, Raises, Lowers, Cautions.StrongerIsAChange, Overload, WorkJams, TractorTooStrong),
+        new(EngageGently, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Cautions.StopAndKeyOut, AbruptEngagement, EngagementSpeedTooHigh),
+        new("remedy.leaveAsIs", 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Cautions.StopAndKeyOut, StrikeTooSoft),
+        new("remedy.acceptTrips", 1, 0, RemedySpending.NotKnown, Unchanged, Unchanged, Cautions.StrongerIsAChange, WorkJams),
+        new("remedy.easeTheWork", 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Cautions.ThrownObjects, Overload, TractorTooStrong),
+        new("remedy.sharpenBlades", 2, 60, RemedySpending.Work, Raises, Unchanged, Cautions.BlockRaisedDeck, Overload),
+        new("remedy.levelDeck", 2, 30, RemedySpending.Work, Raises, Unchanged, Cautions.BlockRaisedDeck, DeckNoseDown),
+        new("remedy.raiseTheCut", 2, 10, RemedySpending.Work, Raises, Unchanged, Cautions.BlockRaisedDeck, DeckNoseDown),
+        new("remedy.limitPower", 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Cautions.ManualDecides, TractorTooStrong),
+        new(TrueHoles, 3, null, RemedySpending.NotKnown, Raises, Unchanged, Cautions.SupportHalfShafts, LooseHoles),
+        new(FreeHub, 3, 60, RemedySpending.Work, Unchanged, Raises, Cautions.JammedDriveSpringsBack, HubSeized),
+        new(ShankInPlane, 3, 20, RemedySpending.WorkAndBolt, Raises, Lowers, Cautions.ManualDecides, ThreadsInPlane),
+        new(ChangeBoltsInTime, 3, 20, RemedySpending.WorkAndBolt, Raises, Unchanged, Cautions.ManualDecides, BoltFatigue),
+        new("remedy.straightenDriveline", 3, 60, RemedySpending.Work, Raises, Unchanged, Cautions.KeepOverlap, JointAngle),
+        new("remedy.renewBlades", 3, 90, RemedySpending.WorkAndParts, Raises, Unchanged, Cautions.BlockRaisedDeck, RotorUnbalanced),
+        new("remedy.slipAndReset", 4, 60, RemedySpending.Work, Lowers, Raises, Cautions.HotClutch, ClutchStuck),
+        new("remedy.setSpringsAsManual", 4, 30, RemedySpending.Work, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides, ClutchSetTooLoose),
+        new("remedy.loosenSpringsToManual", 4, 30, RemedySpending.Work, Lowers, Raises, Cautions.ManualDecides, ClutchOvertightened),
+        new("remedy.rightSprings", 4, 60, RemedySpending.WorkAndParts, Lowers, Raises, Cautions.ManualDecides, ClutchCoilBound),
+        new("remedy.renewFacings", 4, 120, RemedySpending.WorkAndParts, Raises, Lowers, Cautions.HotClutch, ClutchWorn, ClutchOiled),
+        new(SpecifiedBolt, 5, 20, RemedySpending.WorkAndBolt, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides, GradeTooSoft, GradeTooStrong, BoltUnmarked, DiameterTooSmall, DiameterTooLarge),
+        new("remedy.fitProtection", 5, null, RemedySpending.NotKnown, Lowers, Raises, Cautions.ManualDecides, ProtectionMissing),
+        new(StrongerBolt, 9, 20, RemedySpending.WorkAndBolt, Raises, Lowers, Cautions.StrongerIsAChange, Overload, WorkJams, TractorTooStrong),
     ];
 
     /// <summary>Every remedy's code, in order.</summary>
@@ -54,40 +70,11 @@ public static class Remedies
             .Where(e => Chance(e) > 0 && (e.Code != StrongerBolt || MayBeStronger(isEnoughKnown, verdict)))
             .OrderBy(e => e.Order)
             .ThenByDescending(Chance)
-            .Select(e => WithMargins(e, verdict))];
+            .Select(e => new Remedy(e, verdict))];
     }
 
-    // A stronger bolt is no remedy where a part's limit is unknown or where it would leave the guard in doubt already.
+    // A stronger bolt is no remedy where a part's limit is unknown, or where it would leave a part in doubt.
     private static bool MayBeStronger(bool isEnoughKnown, ProtectionVerdict? verdict) =>
-        isEnoughKnown && verdict is { Guards: Answer.Yes, GuardMargin: > 1 } && verdict.Question.PartsComplete;
-
-    private static Remedy WithMargins(RemedyEntry entry, ProtectionVerdict? verdict)
-    {
-        if (verdict is null)
-        {
-            return new Remedy(entry, null, null);
-        }
-
-        if (entry.Code == SpecifiedBolt)
-        {
-            ProtectionVerdict? after = WithSpecified(verdict);
-            return new Remedy(entry, after?.WorkMargin, after?.GuardMargin);
-        }
-
-        return new Remedy(
-            entry,
-            entry.OnWork == Unchanged ? verdict.WorkMargin : null,
-            entry.OnGuard == Unchanged ? verdict.GuardMargin : null);
-    }
-
-    private static ProtectionVerdict? WithSpecified(ProtectionVerdict verdict)
-    {
-        if (verdict.Question.Specified is not { } specified || verdict.Devices.Count == 0)
-        {
-            return null;
-        }
-
-        DrivelineChain chain = verdict.Question.Chain.With(verdict.Devices[0].Device, specified);
-        return ProtectionCheck.Run(verdict.Question.WithChain(chain).WithTripsInNormalWork(false), verdict.Policy);
-    }
+        isEnoughKnown && verdict is { Guards: Answer.Yes, GuardMargin: > 1 } && verdict.Question.PartsComplete
+        && (RemediedCheck.Of(StrongerBolt, verdict) is { Guards: Answer.Yes, GuardMargin: >= 1 } || !verdict.Devices.Any(d => d.Device is ShearBoltDevice));
 }

@@ -3,11 +3,12 @@ namespace Driveline.Advice;
 /// <summary>A line of the remedies catalogue.</summary>
 internal sealed class RemedyEntry
 {
-    public RemedyEntry(string code, int order, double? minutes, MarginEffect onWork, MarginEffect onGuard, Caution caution, params Cause[] causes)
+    public RemedyEntry(string code, int order, double? minutes, RemedySpending spending, MarginEffect onWork, MarginEffect onGuard, Caution caution, params Cause[] causes)
     {
-        Code = "remedy." + code;
+        Code = code;
         Order = order;
         Minutes = minutes;
+        Spending = spending;
         OnWork = onWork;
         OnGuard = onGuard;
         Caution = caution;
@@ -19,6 +20,8 @@ internal sealed class RemedyEntry
     public int Order { get; }
 
     public double? Minutes { get; }
+
+    public RemedySpending Spending { get; }
 
     public MarginEffect OnWork { get; }
 

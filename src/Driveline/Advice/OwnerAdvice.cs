@@ -1,0 +1,161 @@
+using Driveline.Findings;
+using Driveline.Loads;
+using Driveline.Protection;
+using Driveline.Provenance;
+using Driveline.Quantities;
+
+namespace Driveline.Advice;
+
+/// <summary>The whole answer to an owner's letter: causes, next check, remedies, inspection, deck, cost, and the cautions that belong to each.</summary>
+/// <remarks>Built from a complaint with its model; deck, costs and prices are added. Immutable.</remarks>
+public sealed class OwnerAdvice
+{
+    private const double Likely = 0.5;
+
+    private static readonly HashSet<string> BoltOut = new(StringComparer.Ordinal)
+    {
+        Advice.Remedies.SpecifiedBolt, Advice.Remedies.ShankInPlane, Advice.Remedies.ChangeBoltsInTime, Advice.Remedies.FreeHub, Advice.Remedies.TrueHoles, Advice.Remedies.StrongerBolt,
+    };
+
+    private OwnerAdvice(Diagnosis diagnosis, MachineKind machine)
+    {
+        Diagnosis = diagnosis;
+        Machine = machine;
+        Remedies = diagnosis.Remedies;
+        Inspection = InspectionOf(diagnosis.Complaint);
+        BoltChange = HasBolt && diagnosis.Remedies.Any(r => BoltOut.Contains(r.Code)) ? BoltChangeCard.For(machine, Access) : null;
+    }
+
+    private OwnerAdvice(OwnerAdvice other)
+        : this(other.Diagnosis, other.Machine)
+    {
+        Remedies = other.Remedies;
+        Deck = other.Deck;
+        Costs = other.Costs;
+        Currency = other.Currency;
+        Notes = other.Notes;
+    }
+
+    /// <summary>Causes with their reasons, and the next check.</summary>
+    public Diagnosis Diagnosis { get; }
+
+    /// <summary>The kind of machine.</summary>
+    public MachineKind Machine { get; }
+
+    /// <summary>What to do, habits first and a stronger bolt last, with the price where an hour has one.</summary>
+    public IReadOnlyList<Remedy> Remedies { get; private init; }
+
+    /// <summary>What to inspect after the strike; null when nothing was struck.</summary>
+    public InspectionList? Inspection { get; }
+
+    /// <summary>How the deck stands; null when it was not measured.</summary>
+    public DeckReading? Deck { get; private init; }
+
+    /// <summary>What the owner's options cost over the years, cheapest expected first; empty when none are stated.</summary>
+    public IReadOnlyList<OwnershipCost> Costs { get; private init; } = [];
+
+    /// <summary>Name of the currency of every amount; null when no price is stated.</summary>
+    public string? Currency { get; private init; }
+
+    /// <summary>How to change the bolt; null when no remedy takes it out.</summary>
+    public BoltChangeCard? BoltChange { get; }
+
+    /// <summary>What the numbers say of the machine; null when there is no model.</summary>
+    public ProtectionVerdict? Verdict => Diagnosis.Complaint.Model.Verdict;
+
+    /// <summary>What was handed in to be noticed with this advice.</summary>
+    public IReadOnlyList<Finding> Notes { get; private init; } = [];
+
+    /// <summary>What a caller must notice beside causes and remedies, worst first.</summary>
+    public IReadOnlyList<Finding> Findings => [.. Own().Concat(Notes).Concat(Deck?.Findings ?? []).OrderBy(f => f.Severity)];
+
+    /// <summary>Every caution of the whole answer, each once, in the order of <see cref="Advice.Cautions.All"/>.</summary>
+    public IReadOnlyList<Caution> Cautions
+    {
+        get
+        {
+            var held = new HashSet<Caution>([.. Diagnosis.Cautions, .. Inspection?.Cautions ?? [], .. BoltChange?.Cautions ?? []]);
+            return [.. Advice.Cautions.All.Where(held.Contains)];
+        }
+    }
+
+    /// <summary>The weakest basis of causes and costs.</summary>
+    public Basis Basis => Basis.Weakest(Costs.Select(c => c.Total.Basis).Concat([Diagnosis.Basis]));
+
+    // A symptom of a bolt says itself that there is one.
+    private bool HasBolt => AnswerTo("device") == "shearBolt";
+
+    private BoltAccess Access => AnswerTo("boltPlace") switch
+    {
+        "yoke" => BoltAccess.YokeInReach,
+        "throughShaftAtGearbox" => BoltAccess.ThroughShaftAtGearbox,
+        _ => BoltAccess.NotKnown,
+    };
+
+    /// <summary>The advice on a complaint.</summary>
+    public static OwnerAdvice On(Complaint complaint) => On(complaint, MachineKind.NotKnown);
+
+    /// <summary>The advice on a complaint about a kind of machine.</summary>
+    public static OwnerAdvice On(Complaint complaint, MachineKind machine) => new(Diagnosis.Of(complaint), machine);
+
+    /// <summary>The same advice with the deck as measured. The diagnosis hears of it only through the complaint's facts.</summary>
+    public OwnerAdvice WithDeck(DeckReading deck) => new(this) { Deck = Guard.NotNull(deck, nameof(deck)) };
+
+    /// <summary>The same advice with the owner's options costed.</summary>
+    public OwnerAdvice WithCosts(OwnershipTerms terms, params OwnershipOption[] options) =>
+        new(this) { Costs = OwnershipCost.Ranked(Guard.NotNull(terms, nameof(terms)), options), Currency = terms.Currency };
+
+    /// <summary>The same advice with each remedy priced.</summary>
+    /// <param name="currency">Name of the currency; only a label.</param>
+    /// <param name="hour">What an hour of the owner's or mechanic's work is worth.</param>
+    /// <param name="bolt">Price of the bolt; null when not known, which leaves the high end of what needs one open.</param>
+    public OwnerAdvice WithPrices(string currency, MoneyBand hour, MoneyBand? bolt) => new(this)
+    {
+        Currency = Guard.NotBlank(currency, "Currency", nameof(currency)),
+        Remedies = [.. Remedies.Select(r => r.Priced(Guard.NotNull(hour, nameof(hour)), bolt))],
+    };
+
+    /// <summary>The same advice with more that a caller must notice, such as measurements that are missing.</summary>
+    public OwnerAdvice WithNotes(IReadOnlyList<Finding> notes) => new(this) { Notes = [.. Guard.NotNull(notes, nameof(notes))] };
+
+    /// <summary>The answer to a question, or what the complaint itself says; null when nobody knows.</summary>
+    private string? AnswerTo(string question) => Diagnosis.Complaint.AnswerTo(question);
+
+    private IEnumerable<Finding> Own()
+    {
+        if (Diagnosis.Complaint.Symptom == Symptom.NotKnown)
+        {
+            yield return Finding.Of(AdviceFindings.NoSymptom, Severity.Note);
+        }
+
+        foreach (OwnershipCost cost in Costs)
+        {
+            if (cost.StuckInLastYear is { Value: >= Likely } stuck)
+            {
+                yield return Finding.Of(AdviceFindings.ClutchLikelyStuck, Severity.Warning)
+                    .With("option", cost.Option.Name)
+                    .With("probability", QuantityKind.Probability, stuck.Value)
+                    .With("years", QuantityKind.Count, cost.Terms.Years);
+            }
+        }
+    }
+
+    private static InspectionList? InspectionOf(Complaint complaint)
+    {
+        StruckBy struckBy = complaint.AnswerTo("whatStruck") switch
+        {
+            "blade" => StruckBy.Blade,
+            "pan" => StruckBy.Pan,
+            "deck" => StruckBy.Deck,
+            _ => StruckBy.NotKnown,
+        };
+        bool gaveNothing = complaint.Symptom == Symptom.NothingGaveAtStrike;
+        bool isAfterStrike = gaveNothing || struckBy != StruckBy.NotKnown || complaint.AnswerTo("when") == "striking"
+            || complaint.AnswerTo("damageSeen") is "tubeTwisted" or "gearboxBroken";
+        bool acted = complaint.AnswerTo("when") == "striking" && complaint.Symptom is Symptom.BreaksOften or Symptom.BreaksAtOnePlace;
+        return !isAfterStrike ? null
+            : complaint.Model is not { Verdict: { } verdict } model ? InspectionList.After(struckBy)
+            : model.Strike is { } peak ? InspectionList.After(struckBy, acted && !gaveNothing, verdict, peak)
+            : InspectionList.After(struckBy, acted && !gaveNothing, verdict);
+    }
+}

@@ -1,0 +1,57 @@
+using Driveline.Chains;
+using Driveline.Loads;
+using Driveline.Protection;
+using Driveline.Provenance;
+using Driveline.Quantities;
+using Driveline.ShearBolts;
+using UnitsNet;
+
+namespace Driveline.Advice;
+
+/// <summary>Runs the check again with a remedy done, where the remedy changes something the model knows.</summary>
+internal static class RemediedCheck
+{
+    /// <summary>The verdict with the remedy done; null when it changes nothing the model knows.</summary>
+    public static ProtectionVerdict? Of(string remedy, ProtectionVerdict verdict) => remedy switch
+    {
+        Remedies.SpecifiedBolt => Specified(verdict),
+        Remedies.ShankInPlane => Joint(verdict, j => j.Bolt.PlaneThrough == PlaneThrough.Thread ? j.With(j.Bolt.With(PlaneThrough.Shank)) : null),
+        Remedies.FreeHub => Joint(verdict, j => j.Hub == HubState.Free ? null : Freed(j)),
+        Remedies.TrueHoles => Joint(verdict, j => j.HoleFit == HoleFit.Worn || j.StandOff is not null ? j.WithHoleFit(HoleFit.Tight).WithStandOff(Length.Zero) : null),
+        Remedies.EngageGently => Gentle(verdict),
+        Remedies.StrongerBolt => verdict.NeighbourGrades.FirstOrDefault(n => n.IsStronger)?.Verdict,
+        _ => null,
+    };
+
+    private static ProtectionVerdict? Specified(ProtectionVerdict verdict)
+    {
+        if (verdict.Question.Specified is not { } specified || verdict.Devices.Count == 0)
+        {
+            return null;
+        }
+
+        DeviceCheck fitted = verdict.Devices.FirstOrDefault(d => d.Device.Kind == specified.Kind) ?? verdict.Devices[0];
+        return With(verdict, fitted.Device, specified);
+    }
+
+    private static ProtectionVerdict? Joint(ProtectionVerdict verdict, Func<ShearBoltJoint, ShearBoltJoint?> mend) =>
+        verdict.Devices.Select(d => d.Device).OfType<ShearBoltDevice>().FirstOrDefault() is { } fitted && mend(fitted.BreakTorque.Joint) is { } mended
+            ? With(verdict, fitted, ShearBoltDevice.Of(fitted.Name, mended))
+            : null;
+
+    // A drag that was measured before the hub was freed is gone with it.
+    private static ShearBoltJoint Freed(ShearBoltJoint joint) => joint.HubFriction is null
+        ? joint.WithHub(HubState.Free)
+        : joint.WithHub(HubState.Free).WithHubFriction(TorqueBand.Exactly(Torque.Zero, Basis.Given("the hub freed until it turns by hand")));
+
+    // Trips that were seen in work were seen with the old device.
+    private static ProtectionVerdict With(ProtectionVerdict verdict, ProtectiveDevice fitted, ProtectiveDevice other) => ProtectionCheck.Run(
+        verdict.Question.WithChain(verdict.Question.Chain.With(fitted, other)).WithTripsInNormalWork(false), verdict.Policy);
+
+    private static ProtectionVerdict? Gentle(ProtectionVerdict verdict)
+    {
+        Engagement engagement = verdict.Question.Engagement;
+        return engagement.Manner == EngagementManner.Gentle ? null
+            : ProtectionCheck.Run(verdict.Question.WithEngagement(engagement.WithManner(EngagementManner.Gentle)), verdict.Policy);
+    }
+}
