@@ -33,7 +33,7 @@ public static class CaseDocs
     private static string Link(Member member) => member switch
     {
         ObjectMember o => "[" + o.Table.Name + "](#" + o.Table.Name.ToLowerInvariant() + ")",
-        ElementsMember => "list of [" + ElementMembers.Table.Name + "](#" + ElementMembers.Table.Name + ")",
+        ListMember l => "list of [" + l.Table.Name + "](#" + l.Table.Name + ")",
         _ => member.ValueWords,
     };
 

@@ -45,10 +45,10 @@ public sealed class CaseFile : CaseFacts
     public CaseFile WithImplement(ImplementFacts? value) => new(Set(CaseFileMembers.Implement, value is null || value.IsEmpty ? null : value));
 
     /// <summary>Everything that carries the torque, in order from the tractor; a torque is stated at the element's own input.</summary>
-    public IReadOnlyList<DrivelineElement> Driveline => Reference<FactList>(CaseFileMembers.Driveline) ?? FactList.Empty;
+    public IReadOnlyList<DrivelineElement> Driveline => Reference<FactList<DrivelineElement>>(CaseFileMembers.Driveline) ?? FactList<DrivelineElement>.Empty;
 
     /// <summary>The same with another <see cref="Driveline"/>.</summary>
-    public CaseFile WithDriveline(IEnumerable<DrivelineElement>? value) => new(Set(CaseFileMembers.Driveline, FactList.Of(value)));
+    public CaseFile WithDriveline(IEnumerable<DrivelineElement>? value) => new(Set(CaseFileMembers.Driveline, FactList<DrivelineElement>.Of(value)));
 
     /// <summary>True when the driveline lists every part that the protection should save. Null when not known.</summary>
     public bool? PartsComplete => Value<bool>(CaseFileMembers.PartsComplete);
@@ -82,6 +82,18 @@ public sealed class CaseFile : CaseFacts
 
     /// <summary>The same with another <see cref="Complaint"/>.</summary>
     public CaseFile WithComplaint(ComplaintFacts? value) => new(Set(CaseFileMembers.Complaint, value is null || value.IsEmpty ? null : value));
+
+    /// <summary>How a cutter's deck stands. Null when not known.</summary>
+    public DeckFacts? Deck => Reference<DeckFacts>(CaseFileMembers.Deck);
+
+    /// <summary>The same with another <see cref="Deck"/>.</summary>
+    public CaseFile WithDeck(DeckFacts? value) => new(Set(CaseFileMembers.Deck, value is null || value.IsEmpty ? null : value));
+
+    /// <summary>What the owner's options cost. Null when not known.</summary>
+    public CostFacts? Costs => Reference<CostFacts>(CaseFileMembers.Costs);
+
+    /// <summary>The same with another <see cref="Costs"/>.</summary>
+    public CaseFile WithCosts(CostFacts? value) => new(Set(CaseFileMembers.Costs, value is null || value.IsEmpty ? null : value));
 
     internal override MemberTable Table => CaseFileMembers.Table;
 }

@@ -106,10 +106,10 @@ public sealed partial class DrivelineElement : CaseFacts
     public DrivelineElement WithPowerShare(RatioBand? value) => new(Set(ElementMembers.PowerShare, value));
 
     /// <summary>The elements of the branch, in order from where it leaves.</summary>
-    public IReadOnlyList<DrivelineElement> Driveline => Reference<FactList>(ElementMembers.Driveline) ?? FactList.Empty;
+    public IReadOnlyList<DrivelineElement> Driveline => Reference<FactList<DrivelineElement>>(ElementMembers.Driveline) ?? FactList<DrivelineElement>.Empty;
 
     /// <summary>The same with another <see cref="Driveline"/>.</summary>
-    public DrivelineElement WithDriveline(IEnumerable<DrivelineElement>? value) => new(Set(ElementMembers.Driveline, FactList.Of(value)));
+    public DrivelineElement WithDriveline(IEnumerable<DrivelineElement>? value) => new(Set(ElementMembers.Driveline, FactList<DrivelineElement>.Of(value)));
 
     internal override MemberTable Table => ElementMembers.Table;
 }

@@ -3,42 +3,43 @@ using System.Collections;
 namespace Driveline.Cases;
 
 /// <summary>An unchanging list whose equality compares its items.</summary>
-internal sealed class FactList : IReadOnlyList<DrivelineElement>, IEquatable<FactList>
+internal sealed class FactList<T> : IReadOnlyList<T>, IEquatable<FactList<T>>
+    where T : CaseFacts
 {
-    public static readonly FactList Empty = new([]);
+    private readonly T[] items;
 
-    private readonly DrivelineElement[] items;
+    public FactList(T[] items) => this.items = items;
 
-    public FactList(DrivelineElement[] items) => this.items = items;
+    public static FactList<T> Empty { get; } = new([]);
 
     public int Count => items.Length;
 
-    public DrivelineElement this[int index] => items[index];
+    public T this[int index] => items[index];
 
     /// <summary>The list of those items; null when there are none: an empty list states nothing.</summary>
-    public static FactList? Of(IEnumerable<DrivelineElement>? items)
+    public static FactList<T>? Of(IEnumerable<T>? items)
     {
         if (items is null)
         {
             return null;
         }
 
-        DrivelineElement[] copy = items.ToArray();
+        T[] copy = items.ToArray();
         if (Array.IndexOf(copy, null!) >= 0)
         {
-            throw new ArgumentException("A driveline must not contain null.", nameof(items));
+            throw new ArgumentException("A list of a case must not contain null.", nameof(items));
         }
 
-        return copy.Length == 0 ? null : new FactList(copy);
+        return copy.Length == 0 ? null : new FactList<T>(copy);
     }
 
-    public bool Equals(FactList? other) => other is not null && items.SequenceEqual(other.items);
+    public bool Equals(FactList<T>? other) => other is not null && items.SequenceEqual(other.items);
 
-    public override bool Equals(object? obj) => Equals(obj as FactList);
+    public override bool Equals(object? obj) => Equals(obj as FactList<T>);
 
     public override int GetHashCode() => items.Length == 0 ? 0 : unchecked((items.Length * 397) ^ items[0].GetHashCode());
 
-    public IEnumerator<DrivelineElement> GetEnumerator() => ((IEnumerable<DrivelineElement>)items).GetEnumerator();
+    public IEnumerator<T> GetEnumerator() => ((IEnumerable<T>)items).GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 }

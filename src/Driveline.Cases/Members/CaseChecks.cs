@@ -10,7 +10,7 @@ internal static class CaseChecks
 
     public static void Across(CaseDraft draft, CaseWalk walk)
     {
-        FactList driveline = draft.Reference<FactList>(CaseFileMembers.Driveline) ?? FactList.Empty;
+        FactList<DrivelineElement> driveline = draft.Reference<FactList<DrivelineElement>>(CaseFileMembers.Driveline) ?? FactList<DrivelineElement>.Empty;
         DrivelineElement[] elements = All(driveline).ToArray();
         if (draft.Value<bool>(CaseFileMembers.PartsComplete) == true && !draft.IsStated(CaseFileMembers.Driveline))
         {

@@ -1,16 +1,21 @@
-using Driveline.Quantities;
+using Driveline.Advice;
+using Driveline.Wording;
 
 namespace Driveline.Cases.Members;
 
-/// <summary>The rows of complaint.</summary>
+/// <summary>The rows of complaint: the symptom, one row for each question of the advice's catalogue, and the strike.</summary>
+/// <remarks>The catalogue's own question is the row's meaning, so that file, schema, docs page and interview ask the same.</remarks>
 internal static class ComplaintMembers
 {
-    public static readonly MemberTable Table = new("complaint", "What is wrong, as the owner tells it.", values => new ComplaintFacts(values));
+    public static readonly MemberTable Table = new(
+        "complaint", "What is wrong, as the owner tells it. An answer \"notKnown\" says that the owner was asked and does not know.", values => new ComplaintFacts(values));
 
     public static readonly ChoiceMember<Symptom> Symptom = Table.Choice<Symptom>("symptom", "What is wrong.");
-    public static readonly ChoiceMember<ComplaintMoment> When = Table.Choice<ComplaintMoment>("when", "When it happens.");
-    public static readonly QuantityMember HoursBetweenBreaks = Table.Quantity(
-        "hoursBetweenBreaks", Dimension.Number, "(0; 100000]", "Hours of work between two breaks or trips.");
-    public static readonly ChoiceMember<StruckThing> Struck = Table.Choice<StruckThing>("struck", "What was struck.");
-    public static readonly TextMember BrokenPart = Table.Text("brokenPart", 200, "What broke, when something other than the protection did.");
+    public static readonly IReadOnlyDictionary<string, Member> Facts = FactQuestion.All.ToDictionary(q => q.Code, Row, StringComparer.Ordinal);
+    public static readonly BandMember StrikePeak = Table.Torques(
+        "strikePeak", "(0 N.m; 1000 kN.m]", "Torque that the strike put on the driveline at the PTO, when it was measured or computed.");
+
+    private static Member Row(FactQuestion question) => question.Code == "hoursBetweenBreaks"
+        ? Table.Hours(question, Texts.English.Of(question.TextCode))
+        : Table.Fact(question, Texts.English.Of(question.TextCode));
 }

@@ -1,3 +1,4 @@
+using Driveline.Advice;
 using Driveline.Quantities;
 
 namespace Driveline.Cases.Members;
@@ -67,9 +68,21 @@ internal sealed class MemberTable
 
     public BandMember Ratios(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Number, interval), RatioBand.OfSi, doc));
 
+    public BandMember Lengths(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Length, interval), LengthBand.OfSi, doc));
+
+    /// <summary>An amount of money, 0 to 1000 million of whatever currency.</summary>
+    public BandMember Money(string name, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Number, "[0; 1000000000]"), MoneyBand.OfSi, doc));
+
+    /// <summary>The answer to a question of the advice's catalogue.</summary>
+    public FactMember Fact(FactQuestion question, string doc) => Add(new FactMember(question, doc));
+
+    public HoursMember Hours(FactQuestion question, string doc) => Add(new HoursMember(question, doc));
+
     public ObjectMember Object(string name, Func<MemberTable> table, string doc) => Add(new ObjectMember(name, table, doc));
 
     public ElementsMember Elements(string name, Func<MemberTable> table, string doc) => Add(new ElementsMember(name, table, doc));
+
+    public OptionsMember Options(string name, Func<MemberTable> table, string doc) => Add(new OptionsMember(name, table, doc));
 
     public object?[] NoValues() => new object?[members.Count];
 

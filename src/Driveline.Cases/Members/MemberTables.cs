@@ -15,7 +15,7 @@ internal static class MemberTables
                 MemberTable? table = member switch
                 {
                     ObjectMember o => o.Table,
-                    ElementsMember e => e.Table,
+                    ListMember l => l.Table,
                     _ => null,
                 };
                 if (table is not null && !found.Contains(table))

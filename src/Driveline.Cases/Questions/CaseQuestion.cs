@@ -1,3 +1,4 @@
+using Driveline.Advice;
 using Driveline.Chains;
 using Driveline.Loads;
 using Driveline.Protection;
@@ -109,5 +110,5 @@ public sealed class CaseQuestion
     }
 
     private static bool IsSeenToTrip(CaseFile file) => file.Work?.TripsInNormalWork
-        ?? file.Complaint is { Symptom: Symptom.BreaksOften, When: ComplaintMoment.SteadyWork or ComplaintMoment.AnyTime };
+        ?? (file.Complaint is { Symptom: Symptom.BreaksOften } complaint && complaint.FactOf("when")?.Answer == "working");
 }

@@ -1,3 +1,4 @@
+using Driveline.Advice;
 using Driveline.Cases;
 using Driveline.Clutches;
 using Driveline.Loads;
@@ -47,12 +48,32 @@ internal static class CaseGenerator
             .WithPeaksPerHour(Value(r, x => Spread(x, 1e-3, 1e6)))
             .WithEngagement(EngagementFacts.Empty.WithManner(Choice<EngagementManner>(r)).WithPeak(Maybe(r, Torques)))
             .WithTripsInNormalWork(Value(r, x => x.Next(2) == 0)))
-        .WithComplaint(ComplaintFacts.Empty
-            .WithSymptom(Choice<Symptom>(r))
-            .WithWhen(Choice<ComplaintMoment>(r))
-            .WithHoursBetweenBreaks(Value(r, x => Spread(x, 0.01, 1e5)))
-            .WithStruck(Choice<StruckThing>(r))
-            .WithBrokenPart(Maybe(r, Text)));
+        .WithComplaint(Complaint(r))
+        .WithDeck(DeckFacts.Empty
+            .WithFrontTip(Value(r, x => Length.FromInches(Spread(x, 1, 30))))
+            .WithBladeSpan(Value(r, x => Length.FromFeet(Spread(x, 1, 15))))
+            .WithManualFrontBelowRear(Value(r, x => Length.FromMillimeters(Spread(x, 0.1, 600) - 300))))
+        .WithCosts(CostFacts.Empty.WithCurrency(Text(r))
+            .WithHourOfWork(Maybe(r, Money))
+            .WithOptions(Enumerable.Range(0, r.Next(3)).Select(_ => CostOptionFacts.Empty
+                .WithName(Text(r))
+                .WithKind(Choice<OptionKind>(r))
+                .WithOutlay(Maybe(r, Money))
+                .WithFailsToProtect(Maybe(r, x => RatioBand.Between(0, Spread(x, 0.001, 0.5), 1, Given)))
+                .WithSlipCare(Choice<SlipCare>(r)))));
+
+    // A fact stands, is answered "notKnown", or is left out.
+    private static ComplaintFacts Complaint(Random r) => FactQuestion.All
+        .Where(_ => r.Next(3) == 0)
+        .Aggregate(
+            ComplaintFacts.Empty.WithSymptom(Choice<Symptom>(r)).WithStrikePeak(Maybe(r, Torques)),
+            (told, q) => q.Code == "hoursBetweenBreaks" && r.Next(2) == 0
+                ? told.WithHoursBetweenBreaks(Spread(r, 0.01, 1e5))
+                : told.With(Fact.Of(q.Code, Pick(r, [.. q.Answers, Fact.NotKnown]))));
+
+    private static MoneyBand Money(Random r) => r.Next(2) == 0
+        ? MoneyBand.Exactly(Spread(r, 0.1, 1e6), Given)
+        : MoneyBand.Between(1, Spread(r, 1, 10), Spread(r, 10, 1e6), Given);
 
     private static List<DrivelineElement> Elements(Random r, int depth) =>
         Enumerable.Range(0, r.Next(4)).Select(_ => Element(r, depth)).ToList();

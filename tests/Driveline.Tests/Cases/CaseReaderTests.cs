@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text;
+using Driveline.Advice;
 using Driveline.Cases;
 using Driveline.Fasteners;
 using Driveline.Loads;
@@ -45,7 +46,8 @@ public partial class CaseReaderTests
         Assert.Equal(800, c.Work!.SteadyPeak!.Expected!.Value.NewtonMeters);
         Assert.Equal(40, c.Work.PeaksPerHour);
         Assert.Equal(Symptom.BreaksOften, c.Complaint!.Symptom);
-        Assert.Equal(ComplaintMoment.Engaging, c.Complaint.When);
+        Assert.Equal("engaging", c.Complaint.FactOf("when")!.Answer);
+        Assert.Equal("from1to10h", c.Complaint.FactOf("hoursBetweenBreaks")!.Answer);
         Assert.Equal(2, c.Complaint.HoursBetweenBreaks);
     }
 

@@ -25,6 +25,11 @@ public class DemoCasesTests
     [InlineData("wickerby-clutch-oiled", Headline.TripsInWork)]
     [InlineData("wickerby-clutch-too-hot", Headline.Doubtful)]
     [InlineData("cranley-baler-flywheel", Headline.Doubtful)]
+    [InlineData("larkfield-soft-bolts", Headline.Doubtful)]
+    [InlineData("larkfield-soft-root", Headline.NotKnown)]
+    [InlineData("larkfield-oak-root", Headline.NotKnown)]
+    [InlineData("fenwick-twisted-tube", Headline.NotKnown)]
+    [InlineData("hay-bottom-silent-clutch", Headline.NotKnown)]
     public void Demo_Verdict_IsWhatItsTitleSays(string name, Headline headline)
     {
         ProtectionVerdict verdict = DemoCases.Verdict(name);

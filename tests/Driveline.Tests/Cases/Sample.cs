@@ -67,7 +67,31 @@ internal static class Sample
             "steadyPeak": "250 N.m", "steadyMean": "120 N.m", "meanPower": { "low": "10 kW", "expected": "12 kW", "high": "15 kW" }, "peakFactor": { "low": 1.5, "high": 2.5 },
             "peaksPerHour": 60, "at": "front", "engagement": { "manner": "abrupt", "peak": "300 N.m" }, "tripsInNormalWork": true
           },
-          "complaint": { "symptom": "nothingGave", "when": "striking", "hoursBetweenBreaks": 12.5, "struck": "stone", "brokenPart": "gearbox" }
+          "complaint": {
+            "symptom": "nothingGaveAtStrike", "strikePeak": { "low": "600 N.m", "expected": "700 N.m", "high": "900 N.m" },
+            "device": "shearBolt", "gradeAgainstManual": "same", "boltSize": "larger", "planeThrough": "thread", "holes": "oval",
+            "hubTurns": "notAtAll", "hubGreased": "thisYear", "lastTrip": "never", "when": "engaging", "engagementManner": "abruptly",
+            "engagementSpeed": "middle", "ptoClutch": "none", "deckAttitude": "noseDown", "scalping": "notSeen", "cuttingHeight": "over150mm",
+            "ground": "smooth", "growth": "heavy", "groundSpeed": "fast", "blades": "sharp", "hoursBetweenBreaks": 12.5,
+            "fracture": "bentOrNecked", "slipCheck": "withinYear", "storage": "indoors", "climate": "moist", "springLength": "asManual",
+            "facings": "good", "slipTest": "doesNotSlip", "whatStruck": "nothing", "rotorAtStrike": "slowed", "damageSeen": "gearboxBroken",
+            "jointAngleInWork": "small", "phasing": "notInLine", "tractorPower": "withinRating", "modifications": "notKnown", "jams": "partOfTheWork",
+            "bladeCondition": "bentOrUnequal", "boltPlace": "yoke"
+          },
+          "deck": {
+            "frontTip": "60 mm", "rearTip": "90 mm", "bladeSpan": "1.5 m", "hitchHeight": "500 mm", "tailHeight": "480 mm", "hitchToTail": "2.2 m",
+            "hitchToRotor": "1.1 m", "bladesBelow": "400 mm", "bumps": { "low": "20 mm", "high": "60 mm" }, "manualFrontBelowRear": "-10 mm",
+            "mastHeight": "0.5 m", "topLinkLength": "24 in", "topLinkPinHeight": "0.45 m"
+          },
+          "costs": {
+            "currency": "EUR", "years": 8, "discountRate": "4 %", "hourOfWork": { "low": 20, "expected": 30, "high": 45 }, "hourOfDowntime": 60, "boltPrice": 1.2,
+            "options": [
+              { "name": "the same bolt", "kind": "sameBolt", "breaksPerYear": { "low": 6, "expected": 10, "high": 20 }, "boltPrice": 1.5, "access": "throughShaftAtGearbox",
+                "minutesPerChange": 40, "overloadsPerYear": 4, "failsToProtect": { "low": "1 %", "expected": "5 %", "high": "20 %" }, "damage": { "low": 400 } },
+              { "name": "a clutch", "kind": "clutch", "outlay": 550, "proceeds": 0, "yearlyService": 10, "serviceMinutes": 60, "facingSet": 80,
+                "facingSetsPerYear": 0.1, "slipCare": "never", "climate": "moist" }
+            ]
+          }
         }
         """;
 

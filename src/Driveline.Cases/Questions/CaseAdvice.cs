@@ -1,0 +1,113 @@
+using Driveline.Advice;
+using Driveline.Cases.Members;
+using Driveline.Findings;
+using Driveline.Loads;
+using Driveline.Protection;
+using Driveline.Quantities;
+
+namespace Driveline.Cases.Questions;
+
+/// <summary>The advice on a case file's complaint: its answers, what the rest of the case says, and the model's numbers.</summary>
+/// <remarks>
+/// What the case states outside its complaint counts as answered. A stated answer that the rest of the case contradicts is refused
+/// where both are exact; where one is a judgement, the stated answer is believed. The model's "fitted against specified" is left
+/// out where grade or size are known as facts, so that one observation is not counted twice.
+/// </remarks>
+public sealed class CaseAdvice
+{
+    private static readonly HashSet<string> Exact = new(StringComparer.Ordinal)
+    {
+        "gradeAgainstManual", "boltSize", "planeThrough", "hubTurns", "engagementManner", "ptoClutch", "deckAttitude",
+    };
+
+    private CaseAdvice(OwnerAdvice? advice, IReadOnlyList<CaseError> errors)
+    {
+        Advice = errors.Count == 0 ? advice : null;
+        Errors = errors;
+    }
+
+    /// <summary>The advice; null when the facts contradict each other.</summary>
+    public OwnerAdvice? Advice { get; }
+
+    /// <summary>Facts that contradict each other; empty when there is an advice.</summary>
+    public IReadOnlyList<CaseError> Errors { get; }
+
+    /// <summary>The advice on a case.</summary>
+    /// <exception cref="ArgumentNullException">The case is missing.</exception>
+    public static CaseAdvice Of(CaseFile file) => Of(file, null);
+
+    /// <summary>The advice on a case, with the peak that a simulation of the strike put on the driveline at the PTO; one that the case states counts before it.</summary>
+    /// <exception cref="ArgumentNullException">The case is missing.</exception>
+    public static CaseAdvice Of(CaseFile file, TorqueBand? simulatedStrike)
+    {
+        CaseQuestion asked = CaseQuestion.Of(file);
+        var errors = new List<CaseError>(asked.Errors);
+        var notes = new List<Finding>();
+        DeckReading? deck = CaseDeck.Of(file.Deck, notes, errors);
+        ProtectionVerdict? verdict = asked.Question is { } question && file.Driveline.Count > 0 ? ProtectionCheck.Run(question) : null;
+        Complaint complaint = ComplaintOf(file, asked.Question, deck, errors);
+        complaint = complaint.WithModel(Model(file.Complaint?.StrikePeak ?? simulatedStrike, complaint, verdict, notes));
+        OwnerAdvice advice = OwnerAdvice.On(complaint, file.Implement?.Kind ?? MachineKind.NotKnown);
+        advice = deck is null ? advice : advice.WithDeck(deck);
+        return new CaseAdvice(CaseCosts.AddTo(advice, file.Costs, errors).WithNotes(notes), errors);
+    }
+
+    private static Complaint ComplaintOf(CaseFile file, ProtectionQuestion? question, DeckReading? deck, List<CaseError> errors)
+    {
+        ComplaintFacts told = file.Complaint ?? ComplaintFacts.Empty;
+        Complaint complaint = told.Facts.Aggregate(Complaint.Of(told.Symptom), (c, fact) => c.With(fact));
+        foreach (Fact seen in SeenFacts.Of(file, question, deck))
+        {
+            // A bolt that is stated does not make a clutch's trouble the bolt's.
+            if (seen.Question == "device" && Complaint.Of(told.Symptom).AnswerTo("device") is { } implied && implied != seen.Answer)
+            {
+                continue;
+            }
+
+            Fact? stated = told.FactOf(seen.Question);
+            if (stated is null || stated.Answer == Fact.NotKnown)
+            {
+                complaint = complaint.With(seen);
+            }
+            else if (Contradicts(stated, seen))
+            {
+                errors.Add(new CaseError(
+                    CaseErrorKind.Contradiction,
+                    CaseFileMembers.Complaint.Name + "." + seen.Question,
+                    0,
+                    0,
+                    "The complaint says \"" + stated.Answer + "\", the rest of the case says \"" + seen.Answer + "\"; state one of the two.",
+                    seen.Answer,
+                    stated.Answer,
+                    null));
+            }
+        }
+
+        return complaint;
+    }
+
+    private static ModelEvidence Model(TorqueBand? strike, Complaint complaint, ProtectionVerdict? verdict, List<Finding> notes)
+    {
+        ModelEvidence model = verdict is null ? ModelEvidence.None : ModelEvidence.Of(verdict);
+        if (strike is not null)
+        {
+            bool isComparable = verdict?.Trip is { HasExpected: true };
+            if (!isComparable)
+            {
+                notes.Add(Finding.Of(AdviceFindings.StrikeNotCompared, Severity.Note));
+            }
+
+            // That a blow was too soft is said of blows at which nothing gave; what the parts carried is said of all.
+            bool gaveNothing = complaint.Symptom is Symptom.NothingGaveAtStrike or Symptom.ClutchNeverSlips;
+            model = verdict is null ? model : model.WithStrike(strike);
+            model = isComparable && gaveNothing ? model : model.Without(ModelEvidence.StrikeAgainstTrip);
+        }
+
+        bool isKnownAsFact = complaint.AnswerTo("gradeAgainstManual") is not null || complaint.AnswerTo("boltSize") is not null;
+        return isKnownAsFact ? model.Without(ModelEvidence.FittedAgainstSpecified) : model;
+    }
+
+    // A bolt without marks is unmarked and, against a marked grade, most likely softer: both are true of it.
+    private static bool Contradicts(Fact stated, Fact seen) => !stated.Equals(seen) && Exact.Contains(seen.Question)
+        && !(seen.Question == "gradeAgainstManual" && (stated.Answer == "unmarked" || seen.Answer == "unmarked"));
+}

@@ -1,0 +1,52 @@
+using Driveline.Advice;
+using Driveline.Quantities;
+
+namespace Driveline.Cases.Questions;
+
+/// <summary>An interview whose whole state is a case file: state in, next question out, answer in. Saved and read again, it asks on as if never stopped.</summary>
+/// <remarks>Immutable. What the case states outside its complaint is not asked. First of all the symptom is wanted.</remarks>
+public sealed class CaseInterview
+{
+    private CaseInterview(CaseFile file, OwnerAdvice advice)
+    {
+        File = file;
+        Advice = advice;
+    }
+
+    /// <summary>The state: the case with every answer so far.</summary>
+    public CaseFile File { get; }
+
+    /// <summary>The advice from what is known so far.</summary>
+    public OwnerAdvice Advice { get; }
+
+    /// <summary>True as long as nobody has said what is wrong; then <see cref="Complain"/> comes first.</summary>
+    public bool NeedsSymptom => Complaint.Symptom == Symptom.NotKnown;
+
+    /// <summary>The next question; null while the symptom is wanted, and when the cause is known well enough or nothing would tell more.</summary>
+    public FactQuestion? Next => NeedsSymptom ? null : Interview.From(Advice.Diagnosis.Complaint).Next;
+
+    private ComplaintFacts Complaint => File.Complaint ?? ComplaintFacts.Empty;
+
+    /// <summary>Starts or resumes with a case.</summary>
+    /// <exception cref="ArgumentException">The facts of the case contradict each other; the message lists how.</exception>
+    public static CaseInterview From(CaseFile file)
+    {
+        CaseAdvice advice = CaseAdvice.Of(Guard.NotNull(file, nameof(file)));
+        return advice.Advice is { } good
+            ? new CaseInterview(file, good)
+            : throw new ArgumentException("The facts of the case contradict each other: " + string.Join(" ", advice.Errors), nameof(file));
+    }
+
+    /// <summary>The state after the owner has said what is wrong.</summary>
+    public CaseInterview Complain(Symptom symptom) => From(File.WithComplaint(Complaint.WithSymptom(symptom)));
+
+    /// <summary>The state after an answer to the next question; "notKnown" skips it.</summary>
+    /// <exception cref="InvalidOperationException">There is no next question.</exception>
+    /// <exception cref="ArgumentException">It is none of the possible answers.</exception>
+    public CaseInterview Answer(string answer) => Answer(
+        Fact.Of((Next ?? throw new InvalidOperationException("There is no question to answer now.")).Code, answer));
+
+    /// <summary>The state after any fact the owner volunteers; an answer given before is replaced.</summary>
+    /// <exception cref="ArgumentException">The rest of the case contradicts it.</exception>
+    public CaseInterview Answer(Fact fact) => From(File.WithComplaint(Complaint.With(fact)));
+}

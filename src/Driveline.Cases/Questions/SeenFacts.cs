@@ -1,0 +1,148 @@
+using Driveline.Advice;
+using Driveline.Chains;
+using Driveline.Fasteners;
+using Driveline.Loads;
+using Driveline.Protection;
+using Driveline.Pto;
+using Driveline.ShearBolts;
+
+namespace Driveline.Cases.Questions;
+
+/// <summary>Answers to the advice's questions that the rest of a case gives already, so that nobody is asked twice.</summary>
+internal static class SeenFacts
+{
+    private const double SizeTolerance = 0.02;
+    private const double GradeTolerance = 0.1;
+
+    /// <summary>Expected tensile strength below which a manual's grade is a low one, which bolts without marks usually are.</summary>
+    private const double LowGradePa = 700e6;
+
+    /// <summary>Every answer that the case gives outside its complaint.</summary>
+    public static IEnumerable<Fact> Of(CaseFile file, ProtectionQuestion? question, DeckReading? deck)
+    {
+        Fact?[] seen =
+        [
+            Device(file, question), .. OfBolt(FirstBolt(file.Driveline), file.Date), .. AgainstManual(question), Manner(file), PtoClutch(file), Joint(file), Jams(file),
+            deck?.AttitudeFact, deck?.HeightFact,
+        ];
+        return seen.OfType<Fact>();
+    }
+
+    private static Fact? Device(CaseFile file, ProtectionQuestion? question)
+    {
+        if (file.Driveline.Count == 0 || question is null)
+        {
+            return null;
+        }
+
+        var kinds = new HashSet<DeviceKind>(question.Chain.Devices.Select(d => d.Kind).Where(k => k != DeviceKind.NotKnown));
+        if (FirstBolt(file.Driveline) is not null)
+        {
+            kinds.Add(DeviceKind.ShearBolt);
+        }
+
+        return kinds.Count > 1 || (kinds.Count == 0 && (question.Chain.Devices.Count > 0 || !question.PartsComplete)) ? null
+            : Fact.Of("device", kinds.SingleOrDefault() switch
+            {
+                DeviceKind.ShearBolt => "shearBolt",
+                DeviceKind.SlipClutch => "slipClutch",
+                DeviceKind.CutOut => "cutOut",
+                _ => "none",
+            });
+    }
+
+    private static ShearBoltFacts? FirstBolt(IEnumerable<DrivelineElement> elements) =>
+        elements.Select(e => e.ShearBolt ?? FirstBolt(e.Driveline)).FirstOrDefault(b => b is not null);
+
+    private static IEnumerable<Fact?> OfBolt(ShearBoltFacts? bolt, DateTime? today)
+    {
+        if (bolt is null)
+        {
+            yield break;
+        }
+
+        yield return bolt.Hub switch
+        {
+            HubState.Free => Fact.Of("hubTurns", "freely"),
+            HubState.Stiff => Fact.Of("hubTurns", "stiffly"),
+            HubState.Seized => Fact.Of("hubTurns", "notAtAll"),
+            _ => null,
+        };
+        yield return bolt.PlaneThrough switch
+        {
+            PlaneThrough.Shank => Fact.Of("planeThrough", "shank"),
+            PlaneThrough.Thread => Fact.Of("planeThrough", "thread"),
+            _ => null,
+        };
+        yield return bolt.StandOff is { Meters: > 0 } ? Fact.Of("holes", "standApart")
+            : bolt.HoleFit == HoleFit.Worn ? Fact.Of("holes", "oval")
+            : bolt.HoleFit == HoleFit.Tight ? Fact.Of("holes", "round")
+            : null;
+        if (bolt.LastTrip is { } trip && today is { } day)
+        {
+            double days = (day - trip).TotalDays;
+            yield return Fact.Of("lastTrip", days <= 31 ? "thisMonth" : days <= 366 ? "thisYear" : "longerAgo");
+        }
+    }
+
+    private static IEnumerable<Fact?> AgainstManual(ProtectionQuestion? question)
+    {
+        if (question?.Specified is not ShearBoltDevice specified || question.Chain.Devices.OfType<ShearBoltDevice>().FirstOrDefault() is not { } device)
+        {
+            yield break;
+        }
+
+        ShearBolt fitted = device.BreakTorque.Joint.Bolt;
+        ShearBolt manual = specified.BreakTorque.Joint.Bolt;
+        yield return Grade(fitted.Material, manual.Material);
+        double ratio = Narrowest(fitted) / Narrowest(manual);
+        yield return Fact.Of("boltSize", ratio < 1 - SizeTolerance ? "smaller" : ratio > 1 + SizeTolerance ? "larger" : "asManual");
+    }
+
+    private static Fact? Grade(FastenerMaterial fitted, FastenerMaterial manual)
+    {
+        if (fitted.Tensile is not { HasExpected: true } seen || manual.Tensile is not { HasExpected: true } wanted || !manual.IsIdentified)
+        {
+            return null;
+        }
+
+        if (!fitted.IsIdentified)
+        {
+            return GradeFacts.Compare(BoltMark.NoMark, wanted.SiBand.Expected < LowGradePa ? BoltMark.Low : BoltMark.Medium);
+        }
+
+        double ratio = seen.SiBand.Expected / wanted.SiBand.Expected;
+        return Fact.Of("gradeAgainstManual", ratio < 1 - GradeTolerance ? "softer" : ratio > 1 + GradeTolerance ? "stronger" : "same");
+    }
+
+    private static double Narrowest(ShearBolt bolt) => (bolt.NeckDiameter ?? bolt.Diameter).Meters;
+
+    private static Fact? Manner(CaseFile file) => file.Work?.Engagement?.Manner switch
+    {
+        EngagementManner.Gentle => Fact.Of("engagementManner", "slowly"),
+        EngagementManner.Abrupt => Fact.Of("engagementManner", "abruptly"),
+        _ => null,
+    };
+
+    private static Fact? PtoClutch(CaseFile file) => file.Tractor?.PtoClutch?.Kind switch
+    {
+        PtoClutchKind.HandLever => Fact.Of("ptoClutch", "handLever"),
+        PtoClutchKind.Hydraulic => Fact.Of("ptoClutch", "hydraulic"),
+        PtoClutchKind.Electric => Fact.Of("ptoClutch", "electric"),
+        PtoClutchKind.None => Fact.Of("ptoClutch", "none"),
+        _ => null,
+    };
+
+    // Large: above what the strictest source allows for continuous work.
+    private static Fact? Joint(CaseFile file)
+    {
+        UnitsNet.Angle[] angles = [.. file.Driveline.Select(e => e.Angle).OfType<UnitsNet.Angle>()];
+        return angles.Length == 0 ? null
+            : Fact.Of("jointAngleInWork", Array.Exists(angles, a => UniversalJoint.At(a).CheckContinuousWork().Count > 0) ? "large" : "small");
+    }
+
+    // Augers in the ground and snow blowers jam as they work.
+    private static Fact? Jams(CaseFile file) => file.Implement?.Kind is MachineKind.PostHoleAuger or MachineKind.SnowBlower
+        ? Fact.Of("jams", "partOfTheWork")
+        : null;
+}
