@@ -62,9 +62,14 @@ internal sealed class CaseInput
     /// <summary>A case from its bytes.</summary>
     public static CaseInput Of(string name, byte[] utf8) => Assess(name, CaseReader.Read(utf8), name);
 
-    private static CaseInput Assess(string name, CaseReadResult read, string from)
+    /// <summary>A case that a program made.</summary>
+    public static CaseInput Of(string name, CaseFile file) => Assess(name, file, name);
+
+    private static CaseInput Assess(string name, CaseReadResult read, string from) =>
+        Assess(name, read.Case ?? throw Refused(from, read.Errors), from);
+
+    private static CaseInput Assess(string name, CaseFile file, string from)
     {
-        CaseFile file = read.Case ?? throw Refused(from, read.Errors);
         CaseQuestion asked = CaseQuestion.Of(file);
         ProtectionQuestion question = asked.Errors.Count > 0 || asked.Question is null
             ? throw Refused(from, asked.Errors)
@@ -72,7 +77,8 @@ internal sealed class CaseInput
         return new CaseInput(name, file.Title ?? name, file, ProtectionCheck.Run(question));
     }
 
-    private static BadInputException Refused(string from, IReadOnlyList<CaseError> errors)
+    /// <summary>A case whose facts are wrong: one line each.</summary>
+    internal static BadInputException Refused(string from, IReadOnlyList<CaseError> errors)
     {
         List<string> problems = [.. errors.Take(MostProblems).Select(e => from + ": " + e)];
         if (errors.Count > MostProblems)

@@ -50,6 +50,7 @@ internal static class Cli
             AssessCommand.Create(terminal, shared),
             ChooseCommand.Create(terminal, shared),
             ClutchCommand.Create(terminal, shared),
+            AdviseCommand.Create(terminal, shared),
             StrengthCommand.Create(terminal, shared),
             IdentifyCommand.Create(terminal, shared),
             SchemaCommand.Create(terminal, shared),

@@ -1,4 +1,5 @@
 using System.Text;
+using Driveline.Advice;
 using Driveline.Reports;
 
 namespace Driveline.Cli;
@@ -18,6 +19,33 @@ internal static class OutFolder
             new(input.Name + ".report.html", VerdictHtml.Of(input.Verdict, options)),
         ]);
     }
+
+    /// <summary>Writes one file, whole or not at all.</summary>
+    /// <exception cref="BadInputException">It is a folder or cannot be written.</exception>
+    public static void WriteFile(string path, string content, string option)
+    {
+        if (Directory.Exists(path))
+        {
+            throw new BadInputException(option + " '" + path + "' is a folder; a file is wanted.");
+        }
+
+        try
+        {
+            WriteWhole(path, content);
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            throw new BadInputException(option + " '" + path + "' cannot be written: " + failed.Message);
+        }
+    }
+
+    /// <summary>Writes the answer to an owner's letter.</summary>
+    /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>
+    public static void WriteAdvice(string folder, CaseInput input, OwnerAdvice advice, ReportOptions options, Terminal terminal) => Write(folder, terminal,
+    [
+        new(input.Name + ".advice.md", AdviceMarkdown.Of(advice, options)),
+        new(input.Name + ".advice.html", AdviceHtml.Of(advice, options)),
+    ]);
 
     /// <summary>Writes files by name and content.</summary>
     /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>

@@ -12,6 +12,9 @@ internal sealed class Terminal(TextReader input, TextWriter output, TextWriter e
 
     public TextWriter Output { get; } = output;
 
+    /// <summary>Where a dialogue is held when the answer goes to a program.</summary>
+    public TextWriter Dialogue => error;
+
     /// <summary>An error of one line, whatever is in it.</summary>
     public void Error(string message) => error.WriteLine("driveline: " + CleanText.Line(message));
 

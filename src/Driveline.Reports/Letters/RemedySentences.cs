@@ -1,0 +1,51 @@
+using Driveline.Advice;
+using Driveline.Findings;
+using Driveline.Reports.Documents;
+using Driveline.Reports.Verdicts;
+
+namespace Driveline.Reports.Letters;
+
+/// <summary>The remedies in words, each with its price in protection and money and its caution.</summary>
+internal static class RemedySentences
+{
+    public static void Add(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
+    {
+        blocks.Add(ReportBlock.Heading(phrase.Of("letter.remedies")));
+        if (advice.Remedies.Count == 0)
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of("letter.remedies.none")));
+            return;
+        }
+
+        if (advice.Remedies.Any(r => r.WorkMargin is not null || r.GuardMargin is not null))
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of("letter.remedies.margins")));
+        }
+
+        string? currency = advice.Currency is { } name ? CleanText.Name(name) : null;
+        blocks.Add(ReportBlock.Numbered(advice.Remedies.Select(r => string.Join(" ",
+        [
+            phrase.Of(r.Code),
+            Margin("letter.guardMargin", r.GuardMargin, "letter.guard." + r.OnGuardMargin, phrase),
+            Margin("letter.workMargin", r.WorkMargin, "letter.work." + r.OnWorkMargin, phrase),
+            Cost(r, currency, phrase),
+            phrase.Of(r.Caution.Code),
+        ]))));
+    }
+
+    private static string Margin(string code, double? margin, string effect, Phrase phrase) => margin is { } value
+        ? phrase.Of(Phrase.Code(code).With("margin", phrase.Number(value, "F2")))
+        : phrase.Of(effect);
+
+    private static string Cost(Remedy remedy, string? currency, Phrase phrase) => remedy.Cost switch
+    {
+        { High: 0 } => phrase.Of("letter.cost.nothing"),
+        { } cost when currency is not null => phrase.Of(Phrase.Code(cost.High is null ? "letter.cost.open" : "letter.cost.between")
+            .With("low", MoneyWords.Of(cost.Low, phrase))
+            .With("high", MoneyWords.Of(cost.High ?? double.PositiveInfinity, phrase))
+            .With("currency", currency)),
+        _ => remedy.Minutes is > 0 and { } minutes
+            ? phrase.Of(Phrase.Code("letter.cost.minutes").With("minutes", QuantityKind.Count, minutes))
+            : phrase.Of("letter.cost.notKnown"),
+    };
+}

@@ -1,0 +1,87 @@
+using System.Text.Json;
+using Driveline.Cases;
+
+namespace Driveline.Cli.Tests;
+
+public sealed class AdviseTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("driveline-advise").FullName;
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    [Fact]
+    public void Advise_BuiltInLetter_AnswersInBothForms()
+    {
+        CliRun text = CliRun.Of("advise", "larkfield-oak-root");
+        Assert.Equal(0, text.Code);
+        Assert.Contains("The clutch is stuck by rust.", text.Output, StringComparison.Ordinal);
+        Assert.Contains("Did it hurt the tractor? Only the inspection can tell.", text.Output, StringComparison.Ordinal);
+        using JsonDocument json = JsonDocument.Parse(CliRun.Of("advise", "larkfield-oak-root", "--json").Output);
+        Assert.Equal("cause.clutchStuck", json.RootElement.GetProperty("causes")[0].GetProperty("code").GetString());
+        Assert.NotEqual(0, json.RootElement.GetProperty("inspect").GetArrayLength());
+        Assert.Contains("El embrague está pegado por el óxido.", CliRun.Of("advise", "larkfield-oak-root", "--language", "es").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Interview_FromNothing_AsksSavesAndAnswers()
+    {
+        string file = Path.Combine(folder, "so-far.case.json");
+        // 4: nothing gave. A word that is no answer is asked again. Then one answer, then stop.
+        CliRun run = CliRun.WithInput("4\nperhaps\n1\nq\n", "advise", "--interview", "--save", file);
+        Assert.Equal(0, run.Code);
+        Assert.Contains("\"perhaps\" is none of the answers.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Stopped.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Take care", run.Output, StringComparison.Ordinal);
+        CaseFile saved = CaseReader.Read(File.ReadAllText(file)).Case!;
+        Assert.Equal(Driveline.Advice.Symptom.NothingGaveAtStrike, saved.Complaint!.Symptom);
+        Assert.Single(saved.Complaint.Facts);
+        Assert.Single(Directory.GetFiles(folder));            // whole or not at all: nothing half-written is left
+
+        // It goes on from the file and does not ask what is told.
+        CliRun more = CliRun.WithInput("0\n", "advise", file, "--interview", "--save", file);
+        Assert.DoesNotContain("What is wrong?", more.Output, StringComparison.Ordinal);
+        Assert.Equal(2, CaseReader.Read(File.ReadAllText(file)).Case!.Complaint!.Facts.Count);
+    }
+
+    [Fact]
+    public void Interview_WithJson_KeepsTheDialogueOutOfTheAnswer()
+    {
+        CliRun run = CliRun.WithInput("4\n", "advise", "--interview", "--json");
+        using JsonDocument json = JsonDocument.Parse(run.Output);
+        Assert.Equal("NothingGaveAtStrike", json.RootElement.GetProperty("symptom").GetString());
+        Assert.Contains("What is wrong?", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Interview_AtTheMachine_SaysKeyOutBeforeItAsks()
+    {
+        // A hundred times "I do not know" reaches every question.
+        string output = string.Join(" ", CliRun.WithInput("1\n" + string.Concat(Enumerable.Repeat("0\n", 100)), "advise", "--interview").Output
+            .Split([' ', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        int question = output.IndexOf("take the bolt out and compare its head marks", StringComparison.Ordinal);
+        Assert.True(question > 0);
+        int caution = output.LastIndexOf("! Before you reach near the driveline", question, StringComparison.Ordinal);
+        Assert.True(caution > 0 && question - caution < 1500);
+        Assert.Contains("There is nothing more to ask.", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Advise_BadUse_IsRefused()
+    {
+        Assert.Contains("CASE is missing", CliRun.Refused(string.Empty, "advise"), StringComparison.Ordinal);
+        Assert.Contains("add --interview", CliRun.Refused(string.Empty, "advise", "larkfield-oak-root", "--save", "x"), StringComparison.Ordinal);
+        Assert.Contains("the case must be a file", CliRun.Refused("{}", "advise", "-", "--interview"), StringComparison.Ordinal);
+        Assert.Contains("is a folder; a file is wanted", CliRun.WithInput("q\n", "advise", "--interview", "--save", folder).Error, StringComparison.Ordinal);
+        Assert.Contains("complaint.hubTurns", CliRun.Refused(
+            """{ "driveline": [ { "shearBolt": { "hub": "seized" } } ], "complaint": { "symptom": "breaksOften", "hubTurns": "freely" } }""", "advise", "-"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Advise_Out_WritesReports()
+    {
+        Assert.Equal(0, CliRun.Of("advise", "larkfield-soft-bolts", "--out", folder).Code);
+        Assert.Equal(
+            ["larkfield-soft-bolts.advice.html", "larkfield-soft-bolts.advice.md"],
+            Directory.GetFiles(folder).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
+    }
+}

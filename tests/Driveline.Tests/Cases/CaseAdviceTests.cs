@@ -1,0 +1,159 @@
+using System.Text.Json;
+using Driveline.Advice;
+using Driveline.Cases;
+using Driveline.Cases.Questions;
+using Driveline.Cases.Results;
+using Driveline.Findings;
+using Driveline.Reports;
+using Driveline.Wording;
+
+namespace Driveline.Tests.Cases;
+
+public class CaseAdviceTests
+{
+    public static TheoryData<string> Demos => [.. DemoCases.Names];
+
+    [Theory]
+    [InlineData("larkfield-soft-bolts", Cause.GradeTooSoft, "grade 2 where the manual names 5, 25 a year; engagement and deck add to it")]
+    [InlineData("larkfield-oak-root", Cause.ClutchStuck, "outdoors for years, never slipped, and the rotor stopped dead")]
+    [InlineData("larkfield-soft-root", Cause.StrikeTooSoft, "at most 600 N·m against a bolt that breaks far above: numbers say the blow was below trip")]
+    [InlineData("fenwick-twisted-tube", Cause.GradeTooStrong, "LP33: grade 5 for grade 2, the tube went first")]
+    [InlineData("cold-beck-snow-blower", Cause.WorkJams, "stones jam a snow blower: the bolt does its job")]
+    [InlineData("orchard-row-shaking-mower", Cause.RotorUnbalanced, "a bent blade shakes")]
+    [InlineData("orchard-row-electric-switch", Cause.AbruptEngagement, "a switch that snaps in")]
+    [InlineData("hay-bottom-smoking-clutch", Cause.Overload, "clutch in order, heavy growth, fast")]
+    [InlineData("saltmere-oval-holes", Cause.LooseHoles, "oval holes and a bent stub")]
+    [InlineData("thornbeck-seized-hub", Cause.HubSeized, "the hub does not turn with the bolt out")]
+    [InlineData("thornbeck-too-soft", Cause.GradeTooSoft, "grade 2 where the manual names 5, in steady work")]
+    public void Demo_TopCause_IsTheOneAMechanicWouldName(string name, Cause expected, string why)
+    {
+        Diagnosis diagnosis = Advice(name).Diagnosis;
+        Assert.True(diagnosis.Causes[0].Cause == expected, why + "; got " + string.Join(", ", diagnosis.Causes.Take(4)));
+    }
+
+    [Theory]
+    [InlineData("hay-bottom-silent-clutch", "slipCheck lastTrip", "when was it last slipped?")]
+    [InlineData("ashby-lane-facts-missing", "when engagementManner growth", "three facts name no cause: when does it break?")]
+    public void Demo_TooLittleKnown_SaysWhatToCheckFirst(string name, string sensible, string why)
+    {
+        OwnerAdvice advice = Advice(name);
+        Assert.False(advice.Diagnosis.IsEnoughKnown);
+        Assert.True(sensible.Split(' ').Contains(advice.Diagnosis.Next!.Question.Code), why + "; got " + advice.Diagnosis.Next);
+        Assert.Contains("Not enough is known to name a cause. Check this first.", AdviceText.Of(advice), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void LetterA_Remedies_AreGentleFirstAndKeepTheGuardMargin()
+    {
+        OwnerAdvice advice = Advice("larkfield-soft-bolts");
+        Assert.Equal(
+            new HashSet<Cause> { Cause.GradeTooSoft, Cause.AbruptEngagement, Cause.DeckNoseDown },
+            advice.Diagnosis.Causes.Where(c => c.IsSeen || c.Probability.Value > 0.12).Select(c => c.Cause).ToHashSet());
+        Remedy specified = advice.Remedies.Single(r => r.Code == Remedies.SpecifiedBolt);
+        Assert.True(specified.GuardMargin >= 1, "guard margin " + specified.GuardMargin);
+        Assert.True(specified.WorkMargin >= 1, "work margin " + specified.WorkMargin);
+        Assert.Equal(Remedies.EngageGently, advice.Remedies[0].Code);
+        Assert.DoesNotContain(advice.Remedies, r => r.Code == Remedies.StrongerBolt);
+        Assert.Contains(advice.Findings, f => f.Code == DeckFindings.NoseDown);
+        Assert.Contains(advice.Findings, f => f.Code == AdviceFindings.ClutchLikelyStuck);
+        Assert.Equal(3, advice.Costs.Count);
+    }
+
+    [Fact]
+    public void StrikePeak_BelowEveryLimit_SaysWhatThePartsCarried()
+    {
+        OwnerAdvice advice = Advice("larkfield-soft-root");
+        Assert.Equal(InspectionList.StrikeBelowDamage, advice.Inspection!.Tractor!.Code);
+        Assert.Equal(600, advice.Inspection.Tractor.Parameter("atMost")!.Value, 6);          // at the PTO itself
+        Assert.Equal(2600, advice.Inspection.Tractor.Parameter("damagedLow")!.Value, 6);
+        Finding gearbox = advice.Inspection.PartLoads.Single(l => l.Parameter("name")!.Text == "main gearbox");
+        Assert.Equal(600, gearbox.Parameter("atMost")!.Value, 6);                            // a torque is stated at the element's input
+    }
+
+    [Fact]
+    public void AnswerThatTheCaseContradicts_IsRefused()
+    {
+        CaseFile file = DemoCases.Read("thornbeck-seized-hub");
+        CaseAdvice advice = CaseAdvice.Of(file.WithComplaint(file.Complaint!.With(Fact.Of("hubTurns", "freely"))));
+        Assert.Null(advice.Advice);
+        Assert.Equal("complaint.hubTurns", advice.Errors.Single().Path);
+    }
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void AnyDemo_TextAndJson_HoldEveryCautionAndNoCode(string name)
+    {
+        OwnerAdvice advice = Advice(name);
+        foreach (Language language in Languages.All)
+        {
+            string text = Line(AdviceText.Of(advice, ReportOptions.Default.WithLanguage(language)));
+            Assert.EndsWith(string.Join(" - ", advice.Cautions.Select(c => Texts.In(language).Of(c.Code))), text, StringComparison.Ordinal);
+            Assert.DoesNotMatch(@"\b(letter|advice|cause|remedy|fact|ask|place|inspect|model|boltChange)\.[A-Za-z]|[{}]", text);
+        }
+
+        Assert.Superset(Cautions.Always.ToHashSet(), advice.Cautions.ToHashSet());
+        JsonElement json = Json(advice);
+        Assert.Equal(advice.Cautions.Select(c => c.Code), json.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("code").GetString()!));
+        Assert.Equal(1, json.GetProperty("causes").EnumerateArray().Sum(c => c.GetProperty("probability").GetDouble()), 9);
+        foreach (JsonElement remedy in json.GetProperty("remedies").EnumerateArray())
+        {
+            Assert.All(new[] { "code", "text", "workMargin", "guardMargin", "costLow", "costHigh", "caution" }, m => Assert.True(remedy.TryGetProperty(m, out _), m));
+        }
+
+        if (json.GetProperty("nextCheck") is { ValueKind: JsonValueKind.Object } next)
+        {
+            Assert.All(new[] { "code", "text", "why", "effort", "danger" }, m => Assert.True(next.TryGetProperty(m, out _), m));
+        }
+    }
+
+    // Laws of the advice, through the case file.
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void AnyDemo_NeutralEvidence_ChangesNothing(string name)
+    {
+        CaseFile file = DemoCases.Read(name);
+        ComplaintFacts told = file.Complaint ?? ComplaintFacts.Empty;
+        Diagnosis before = Advice(name).Diagnosis;
+        Diagnosis neutral = Advice(file.WithComplaint(told.With(Fact.Of("boltPlace", "yoke")))).Diagnosis;
+        Diagnosis asked = Advice(file.WithComplaint(told.Without("modifications").With(Fact.Of("modifications", Fact.NotKnown)))).Diagnosis;
+        Diagnosis without = Advice(file.WithComplaint(told.Without("modifications"))).Diagnosis;
+        Assert.All(before.Causes, c => Assert.Equal(c.Probability.Value, neutral.ProbabilityOf(c.Cause).Value, 1e-12));
+        Assert.All(without.Causes, c => Assert.Equal(c.Probability.Value, asked.ProbabilityOf(c.Cause).Value, 1e-12));
+    }
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void AnyDemo_InterviewToItsEnd_NeverWorksUnderARunningPto_AndResumesFromItsFile(string name)
+    {
+        CaseInterview interview = CaseInterview.From(DemoCases.Read(name));
+        interview = interview.NeedsSymptom ? interview.Complain(Symptom.BreaksOften) : interview;
+        for (int k = 0; interview.Next is { } question && k < 40; k++)
+        {
+            Assert.True(question.Place == CheckPlace.Desk || question.Cautions.Contains(Cautions.StopAndKeyOut), question.Code);
+            interview = interview.Answer(k % 3 == 0 ? Fact.NotKnown : question.Answers[k % question.Answers.Count]);
+            CaseInterview resumed = CaseInterview.From(CaseReader.Read(CaseWriter.ToJson(interview.File)).Case!);
+            Assert.Equal(interview.Next?.Code, resumed.Next?.Code);
+            Assert.Equal(interview.Advice.Diagnosis.Causes.Select(c => c.Probability.Value), resumed.Advice.Diagnosis.Causes.Select(c => c.Probability.Value));
+        }
+
+        Assert.Null(interview.Next);
+    }
+
+    private static OwnerAdvice Advice(string name) => Advice(DemoCases.Read(name));
+
+    private static OwnerAdvice Advice(CaseFile file)
+    {
+        CaseAdvice advice = CaseAdvice.Of(file);
+        Assert.True(advice.Advice is not null, string.Join("; ", advice.Errors));
+        return advice.Advice;
+    }
+
+    private static string Line(string text) => string.Join(" ", text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+
+    private static JsonElement Json(OwnerAdvice advice)
+    {
+        using var stream = new MemoryStream();
+        AdviceJson.Write(advice, stream);
+        return JsonDocument.Parse(stream.ToArray()).RootElement;
+    }
+}
