@@ -68,8 +68,6 @@ internal sealed class MemberTable
 
     public BandMember Ratios(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Number, interval), RatioBand.OfSi, doc));
 
-    public BandMember Lengths(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Length, interval), LengthBand.OfSi, doc));
-
     /// <summary>An amount of money, 0 to 1000 million of whatever currency.</summary>
     public BandMember Money(string name, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Number, "[0; 1000000000]"), MoneyBand.OfSi, doc));
 

@@ -21,7 +21,7 @@ public partial class SpanishReportTests
 
     public static TheoryData<string> Demos => [.. DemoCases.Names];
 
-    public static TheoryData<string> Clutches => [.. DemoCases.Names.Where(n => DemoCases.Json(n).Contains("slipClutch", StringComparison.Ordinal))];
+    public static TheoryData<string> Clutches => [.. DemoCases.Names.Where(n => CaseClutch.AllOf(DemoCases.Read(n)).Count > 0)];
 
     public static TheoryData<string> MadeUp => ReportCases.Names;
 
