@@ -14,7 +14,14 @@ public static class CaseDocs
             .Append("A case file is one JSON object in UTF-8, at most 4 MiB, without comments. Leave out what is not known.\n")
             .Append("A quantity is a text with its unit, such as `\"650 lbf.ft\"`, `\"1 3/4 in\"`, `\"35 hp\"` or `\"12,5 mm\"`; `hp` is the mechanical horsepower, `PS` the metric one.\n")
             .Append("Where a band is taken, write one quantity, or `{ \"low\": …, \"expected\": …, \"high\": … }`; `low` alone means *at least*, and `high` may be `\"unbounded\"`.\n");
-        foreach (MemberTable table in MemberTables.All)
+        Append(page, MemberTables.All);
+        return page.ToString();
+    }
+
+    /// <summary>Appends a section for each table.</summary>
+    internal static void Append(StringBuilder page, IEnumerable<MemberTable> tables)
+    {
+        foreach (MemberTable table in tables)
         {
             page.Append("\n## ").Append(table.Name).Append("\n\n").Append(table.Doc).Append("\n\n")
                 .Append("| member | value | permitted | meaning |\n|---|---|---|---|\n");
@@ -26,14 +33,14 @@ public static class CaseDocs
                     .Append(" | ").Append(member.Doc).Append(Owners(member)).Append(" |\n");
             }
         }
-
-        return page.ToString();
     }
 
     private static string Link(Member member) => member switch
     {
         ObjectMember o => "[" + o.Table.Name + "](#" + o.Table.Name.ToLowerInvariant() + ")",
         ListMember l => "list of [" + l.Table.Name + "](#" + l.Table.Name + ")",
+        DraftMember d => "[" + d.Table.Name + "](#" + d.Table.Name + ")",
+        DraftsMember d => "list of [" + d.Table.Name + "](#" + d.Table.Name + ")",
         _ => member.ValueWords,
     };
 

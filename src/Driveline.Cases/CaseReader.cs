@@ -43,24 +43,12 @@ public static class CaseReader
             throw new ArgumentNullException(nameof(stream));
         }
 
-        using var whole = new MemoryStream();
-        byte[] buffer = new byte[81920];
-        int count;
-        while ((count = stream.Read(buffer, 0, buffer.Length)) > 0)
-        {
-            whole.Write(buffer, 0, count);
-            if (whole.Length > LargestBytes)
-            {
-                return TooLarge();
-            }
-        }
-
-        return ReadBytes(whole.ToArray());
+        return FileBytes.TryRead(stream, LargestBytes, out byte[] utf8) ? ReadBytes(utf8) : TooLarge();
     }
 
     private static CaseReadResult ReadBytes(byte[] utf8)
     {
-        utf8 = WithoutMark(utf8);
+        utf8 = FileBytes.WithoutMark(utf8);
         var walk = new CaseWalk(utf8);
         CaseFile? read = null;
         if (JsonSyntax.IsGood(utf8, walk))
@@ -71,12 +59,6 @@ public static class CaseReader
         }
 
         return new CaseReadResult(read, walk.Errors());
-    }
-
-    private static byte[] WithoutMark(byte[] utf8)
-    {
-        bool isMarked = utf8.Length >= 3 && utf8[0] == 0xEF && utf8[1] == 0xBB && utf8[2] == 0xBF;
-        return isMarked ? utf8.AsSpan(3).ToArray() : utf8;
     }
 
     private static CaseReadResult TooLarge()

@@ -13,7 +13,10 @@ namespace Driveline.Cases;
 public static class CaseSchema
 {
     /// <summary>The schema as JSON text, indented.</summary>
-    public static string Json()
+    public static string Json() => Json("Driveline case file", MemberTables.All);
+
+    /// <summary>The schema of a document whose root is the first of these tables.</summary>
+    internal static string Json(string title, IReadOnlyList<MemberTable> tables)
     {
         using var stream = new MemoryStream();
         var options = new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -21,11 +24,11 @@ public static class CaseSchema
         {
             writer.WriteStartObject();
             writer.WriteString("$schema", "https://json-schema.org/draft/2020-12/schema");
-            writer.WriteString("title", "Driveline case file");
-            writer.WriteString("description", CaseFileMembers.Table.Doc);
-            writer.WriteString("$ref", "#/$defs/" + CaseFileMembers.Table.Name);
+            writer.WriteString("title", title);
+            writer.WriteString("description", tables[0].Doc);
+            writer.WriteString("$ref", "#/$defs/" + tables[0].Name);
             writer.WriteStartObject("$defs");
-            foreach (MemberTable table in MemberTables.All)
+            foreach (MemberTable table in tables)
             {
                 writer.WriteStartObject(table.Name);
                 WriteTable(writer, table);

@@ -1,4 +1,3 @@
-using System.Text;
 using Driveline.Cases;
 using Driveline.Cases.Questions;
 using Driveline.Protection;
@@ -8,9 +7,6 @@ namespace Driveline.Cli;
 /// <summary>A case with its verdict, from a file, from standard input or built in.</summary>
 internal sealed class CaseInput
 {
-    // Nobody reads more, and a hostile file could hold a hundred thousand.
-    private const int MostProblems = 1000;
-
     private CaseInput(string name, string title, CaseFile file, ProtectionVerdict verdict)
     {
         Name = name;
@@ -33,30 +29,9 @@ internal sealed class CaseInput
     /// <exception cref="BadInputException">It cannot be read, or anything in it is wrong.</exception>
     public static CaseInput Of(string path, Terminal terminal)
     {
-        if (path == "-")
-        {
-            return Assess("case", CaseReader.Read(ReadAll(terminal.Input)), "standard input");
-        }
-
-        if (Directory.Exists(path))
-        {
-            throw new BadInputException("'" + path + "' is a folder; a case file is wanted.");
-        }
-
-        if (!System.IO.File.Exists(path))
-        {
-            throw new BadInputException("There is no file '" + path + "'.");
-        }
-
-        try
-        {
-            using FileStream stream = System.IO.File.OpenRead(path);
-            return Assess(EmbeddedCases.NameOf(Path.GetFileName(path)), CaseReader.Read(stream), path);
-        }
-        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
-        {
-            throw new BadInputException("'" + path + "' cannot be read: " + failed.Message);
-        }
+        string name = path == "-" ? "case" : EmbeddedCases.NameOf(Path.GetFileName(path));
+        CaseReadResult read = InputFile.Read(path, "a case file", terminal, CaseReader.Read, CaseReader.Read);
+        return Assess(name, read, path == "-" ? "standard input" : path);
     }
 
     /// <summary>A case from its bytes.</summary>
@@ -66,40 +41,14 @@ internal sealed class CaseInput
     public static CaseInput Of(string name, CaseFile file) => Assess(name, file, name);
 
     private static CaseInput Assess(string name, CaseReadResult read, string from) =>
-        Assess(name, read.Case ?? throw Refused(from, read.Errors), from);
+        Assess(name, read.Case ?? throw InputFile.Refused(from, read.Errors), from);
 
     private static CaseInput Assess(string name, CaseFile file, string from)
     {
         CaseQuestion asked = CaseQuestion.Of(file);
         ProtectionQuestion question = asked.Errors.Count > 0 || asked.Question is null
-            ? throw Refused(from, asked.Errors)
+            ? throw InputFile.Refused(from, asked.Errors)
             : asked.Question;
         return new CaseInput(name, file.Title ?? name, file, ProtectionCheck.Run(question));
-    }
-
-    /// <summary>A case whose facts are wrong: one line each.</summary>
-    internal static BadInputException Refused(string from, IReadOnlyList<CaseError> errors)
-    {
-        List<string> problems = [.. errors.Take(MostProblems).Select(e => from + ": " + e)];
-        if (errors.Count > MostProblems)
-        {
-            problems.Add(FormattableString.Invariant($"{from}: and {errors.Count - MostProblems} more."));
-        }
-
-        return new BadInputException(problems);
-    }
-
-    // One character more than is allowed is enough to be refused.
-    private static string ReadAll(TextReader input)
-    {
-        var text = new StringBuilder();
-        char[] buffer = new char[65536];
-        int count;
-        while (text.Length <= CaseReader.LargestBytes && (count = input.Read(buffer, 0, buffer.Length)) > 0)
-        {
-            text.Append(buffer, 0, count);
-        }
-
-        return text.ToString();
     }
 }

@@ -53,6 +53,7 @@ internal static class Cli
             AdviseCommand.Create(terminal, shared),
             StrengthCommand.Create(terminal, shared),
             IdentifyCommand.Create(terminal, shared),
+            SimulateCommand.Create(terminal, shared),
             SchemaCommand.Create(terminal, shared),
         };
         root.SetAction(parsed => root.Parse(["--help"]).Invoke(parsed.InvocationConfiguration));

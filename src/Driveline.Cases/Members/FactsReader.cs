@@ -6,7 +6,11 @@ namespace Driveline.Cases.Members;
 internal static class FactsReader
 {
     /// <summary>Reads the object at the reader's token; null, with errors, when it is none.</summary>
-    public static CaseFacts? Read(ref Utf8JsonReader reader, MemberTable table, CaseWalk walk)
+    public static CaseFacts? Read(ref Utf8JsonReader reader, MemberTable table, CaseWalk walk) =>
+        ReadDraft(ref reader, table, walk) is { } draft ? table.Create(draft.Values) : null;
+
+    /// <summary>The same, with the places of its members.</summary>
+    public static CaseDraft? ReadDraft(ref Utf8JsonReader reader, MemberTable table, CaseWalk walk)
     {
         if (reader.TokenType != JsonTokenType.StartObject)
         {
@@ -45,7 +49,7 @@ internal static class FactsReader
         }
 
         table.Across?.Invoke(draft, walk);
-        return table.Create(draft.Values);
+        return draft;
     }
 
     public static void Missing(CaseWalk walk, CaseDraft draft, Member member)

@@ -66,7 +66,7 @@ internal static class JsonSyntax
     {
         if (utf8.All(b => b is (byte)' ' or (byte)'\t' or (byte)'\r' or (byte)'\n'))
         {
-            return "The file is empty; a case file is one JSON object.";
+            return "The file is empty; it must be one JSON object.";
         }
 
         if (offset >= utf8.Length)
@@ -76,10 +76,10 @@ internal static class JsonSyntax
 
         char found = (char)utf8[offset];
         string shown = found is > ' ' and < '\u007F' ? "'" + found + "'" : FormattableString.Invariant($"byte {(int)found}");
-        return isComplete ? "There must be nothing after the end of the case; found " + shown + "."
+        return isComplete ? "There must be nothing after the end of the object; found " + shown + "."
             : found switch
             {
-                '/' or '#' => "Comments are not taken in a case file; put remarks into \"notes\".",
+                '/' or '#' => "Comments are not taken here; put remarks into \"notes\".",
                 '}' or ']' => "Something is missing before " + shown + "; the last member or item must not be followed by a comma.",
                 'N' or 'I' or '-' or '+' => "Not JSON here: found " + shown + "; NaN, Infinity and signs without a number are not taken.",
                 '\'' => "Not JSON here: texts stand in double quotes (\").",

@@ -23,6 +23,10 @@ internal sealed class MemberTable
         this.create = create;
     }
 
+    /// <summary>A table of an object that stays a draft.</summary>
+    public static MemberTable OfDraft(string name, string doc, Action<CaseDraft, CaseWalk>? across) =>
+        new(name, doc, _ => throw new InvalidOperationException("A " + name + " stays a draft."), across);
+
     /// <summary>Name of the object, as its schema definition is called.</summary>
     public string Name { get; }
 
@@ -81,6 +85,19 @@ internal sealed class MemberTable
     public ElementsMember Elements(string name, Func<MemberTable> table, string doc) => Add(new ElementsMember(name, table, doc));
 
     public OptionsMember Options(string name, Func<MemberTable> table, string doc) => Add(new OptionsMember(name, table, doc));
+    /// <summary>An object that stays a draft.</summary>
+    public DraftMember Draft(string name, Func<MemberTable> table, string doc) => Add(new DraftMember(name, table, doc));
+
+    /// <summary>A list of objects that stay drafts.</summary>
+    public DraftsMember Drafts(string name, Func<MemberTable> table, int most, string doc) => Add(new DraftsMember(name, table, most, doc));
+
+    /// <summary>A quantity that may also be a number in SI.</summary>
+    public QuantityMember SiQuantity(string name, Dimension dimension, string interval, string doc) =>
+        Add(new QuantityMember(name, QuantityValue.OrSiNumber(ValueRange.Of(dimension, interval)), doc));
+
+    /// <summary>An object whose members are names of the file's own, each with such a quantity.</summary>
+    public NamedQuantitiesMember NamedQuantities(string name, Dimension dimension, string interval, string nameWords, string doc) =>
+        Add(new NamedQuantitiesMember(name, QuantityValue.OrSiNumber(ValueRange.Of(dimension, interval)), nameWords, doc));
 
     public object?[] NoValues() => new object?[members.Count];
 

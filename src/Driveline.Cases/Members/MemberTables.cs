@@ -3,11 +3,12 @@ namespace Driveline.Cases.Members;
 /// <summary>Every object of the case file, found from the case downward through its rows.</summary>
 internal static class MemberTables
 {
-    public static IReadOnlyList<MemberTable> All { get; } = Find();
+    public static IReadOnlyList<MemberTable> All { get; } = From(CaseFileMembers.Table);
 
-    private static List<MemberTable> Find()
+    /// <summary>Every table found from one downward, that one first.</summary>
+    public static IReadOnlyList<MemberTable> From(MemberTable root)
     {
-        var found = new List<MemberTable> { CaseFileMembers.Table };
+        var found = new List<MemberTable> { root };
         for (int i = 0; i < found.Count; i++)
         {
             foreach (Member member in found[i].Members)
@@ -16,6 +17,8 @@ internal static class MemberTables
                 {
                     ObjectMember o => o.Table,
                     ListMember l => l.Table,
+                    DraftMember d => d.Table,
+                    DraftsMember d => d.Table,
                     _ => null,
                 };
                 if (table is not null && !found.Contains(table))

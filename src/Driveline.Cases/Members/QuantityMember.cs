@@ -9,7 +9,12 @@ internal sealed class QuantityMember : Member
     private readonly QuantityValue quantity;
 
     public QuantityMember(string name, ValueRange range, string doc)
-        : base(name, doc) => quantity = new QuantityValue(range);
+        : this(name, new QuantityValue(range), doc)
+    {
+    }
+
+    public QuantityMember(string name, QuantityValue quantity, string doc)
+        : base(name, doc) => this.quantity = quantity;
 
     public override string ValueWords => quantity.Words;
 

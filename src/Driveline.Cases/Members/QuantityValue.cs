@@ -6,7 +6,21 @@ namespace Driveline.Cases.Members;
 /// <summary>Reads, writes and describes one quantity within its range, alone or as the end of a band.</summary>
 internal sealed class QuantityValue
 {
-    public QuantityValue(ValueRange range) => Range = range;
+    private readonly bool takesNumber;
+
+    public QuantityValue(ValueRange range)
+        : this(range, range.Dimension == Dimension.Number)
+    {
+    }
+
+    private QuantityValue(ValueRange range, bool takesNumber)
+    {
+        Range = range;
+        this.takesNumber = takesNumber;
+    }
+
+    /// <summary>A quantity that may be a text with its unit or a number in SI.</summary>
+    public static QuantityValue OrSiNumber(ValueRange range) => new(range, true);
 
     public ValueRange Range { get; }
 
@@ -16,22 +30,24 @@ internal sealed class QuantityValue
         get
         {
             string words = WrittenUnits.Words(Range.Dimension);
-            return words.Substring(words.IndexOf(' ') + 1);
+            words = words.Substring(words.IndexOf(' ') + 1);
+            return words + (takesNumber && !IsNumber ? ", or number in " + SiUnit : string.Empty);
         }
     }
 
     private bool IsNumber => Range.Dimension == Dimension.Number;
 
-    private string Wanted => IsNumber
-        ? "a number or a percentage"
-        : WrittenUnits.Words(Range.Dimension) + " as a text with its unit (" + QuantityText.AcceptedUnits(Range.Dimension) + ")";
+    private string SiUnit => WrittenUnits.Of(Range.Dimension)[0].Symbol;
+
+    private string Wanted => IsNumber ? "a number or a percentage"
+        : (takesNumber ? "a number in " + SiUnit + ", or " : string.Empty) + WrittenUnits.Words(Range.Dimension) + " as a text with its unit (" + QuantityText.AcceptedUnits(Range.Dimension) + ")";
 
     public object? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
         long offset = reader.TokenStartIndex;
         string received = walk.Received(ref reader);
         double si;
-        if (IsNumber && reader.TokenType == JsonTokenType.Number)
+        if (takesNumber && reader.TokenType == JsonTokenType.Number)
         {
             if (!reader.TryGetDouble(out si))
             {
@@ -80,7 +96,7 @@ internal sealed class QuantityValue
     /// <summary>The same, with another text that may stand for the quantity.</summary>
     public void WriteSchema(Utf8JsonWriter writer, string orText)
     {
-        if (IsNumber)
+        if (takesNumber)
         {
             writer.WriteStartArray("type");
             writer.WriteStringValue("number");
@@ -88,10 +104,17 @@ internal sealed class QuantityValue
             writer.WriteEndArray();
             writer.WriteNumber(Range.IncludesLow ? "minimum" : "exclusiveMinimum", Range.Low);
             writer.WriteNumber(Range.IncludesHigh ? "maximum" : "exclusiveMaximum", Range.High);
+        }
+        else
+        {
+            writer.WriteString("type", "string");
+        }
+
+        if (IsNumber)
+        {
             return;
         }
 
-        writer.WriteString("type", "string");
         writer.WriteString("pattern", (orText.Length > 0 ? "^" + orText + "$|" : string.Empty) + "[0-9½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞⅒].*[^0-9., ]");
         writer.WriteNumber("maxLength", QuantityText.LongestText);
     }

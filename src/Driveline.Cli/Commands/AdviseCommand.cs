@@ -70,7 +70,7 @@ internal static class AdviseCommand
     private static OwnerAdvice AdviceOn(CaseFile file, string? from)
     {
         CaseAdvice advice = CaseAdvice.Of(file);
-        return advice.Advice ?? throw CaseInput.Refused(from ?? "interview", advice.Errors);
+        return advice.Advice ?? throw InputFile.Refused(from ?? "interview", advice.Errors);
     }
 
     private static void Print(CaseInput input, OwnerAdvice advice, ParseResult parsed, Terminal terminal, SharedOptions shared)

@@ -5,7 +5,7 @@ namespace Driveline.Torsion;
 
 /// <summary>Something that a rotor meets from a time on: a stop, a springy or yielding resistance, or a jam.</summary>
 /// <remarks>
-/// Immutable. All but the jam only push back: the rotor may leave the obstacle and meet it again at the same place. A rotor
+/// Immutable. All but the jam and the tie only push back: the rotor may leave the obstacle and meet it again at the same place. A rotor
 /// that meets a rigid obstacle stops at once and its energy goes into the obstacle; the torque of that blow is unbounded.
 /// </remarks>
 public sealed class Obstacle
@@ -53,6 +53,17 @@ public sealed class Obstacle
         double.PositiveInfinity,
         false);
 
+    /// <summary>A spring and damper side by side, T = k·θ + c·dθ/dt, that pushes and pulls: from that time the rotor is tied to the ground.</summary>
+    /// <param name="at">Time from which it holds; 0 s or more. θ counts from there.</param>
+    /// <param name="stiffness">k; above 0.</param>
+    /// <param name="newtonMeterSecondsPerRadian">Damping c, N·m·s/rad; 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static Obstacle Tie(Duration at, RotationalStiffness stiffness, double newtonMeterSecondsPerRadian)
+    {
+        Obstacle pushes = SpringDamper(at, stiffness, newtonMeterSecondsPerRadian);
+        return new Obstacle(pushes.Start, pushes.Stiffness, pushes.Damping, pushes.Yield, true);
+    }
+
     /// <summary>Elastic up to a torque, then giving way at that torque and staying deformed.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static Obstacle Yielding(Duration at, RotationalStiffness stiffness, Torque yieldTorque) => new(
@@ -67,11 +78,11 @@ public sealed class Obstacle
     /// <param name="resistance">Torque on the rotor meanwhile; 0 or more, and below a yielding obstacle's torque.</param>
     /// <remarks>A simplification: the blades' own inertia is to be counted in the rotor, their swing costs resistance × travel.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    /// <exception cref="InvalidOperationException">The obstacle is a jam, which leaves blades no travel.</exception>
+    /// <exception cref="InvalidOperationException">The obstacle holds both ways, which leaves blades no travel.</exception>
     public Obstacle AfterSwingBack(Angle travel, Torque resistance) => new(Start, Stiffness, Damping, Yield, false)
     {
         SwingAngle = HoldsBothWays
-            ? throw new InvalidOperationException("A jam leaves blades no travel to swing back; use a rigid stop, a spring-damper or a yielding obstacle.")
+            ? throw new InvalidOperationException("A jam or a tie leaves blades no travel to swing back; use a rigid stop, a spring-damper or a yielding obstacle.")
             : Guard.Positive(Si.Radians(travel), "Swing-back travel", "rad", nameof(travel)),
         SwingTorque = double.IsPositiveInfinity(Yield)
             ? Guard.NotNegative(Si.NewtonMeters(resistance), "Swing-back torque", "N·m", nameof(resistance))

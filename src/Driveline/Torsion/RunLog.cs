@@ -3,6 +3,8 @@ namespace Driveline.Torsion;
 /// <summary>What a run found: peaks, first slips and events. Cleared and filled anew by each run.</summary>
 internal sealed class RunLog
 {
+    private const double Again = 1e-12;
+
     private EventRecord[] events = new EventRecord[64];
 
     public RunLog(int links)
@@ -14,7 +16,24 @@ internal sealed class RunLog
         Scale = new double[links];
         FirstSlip = new double[links];
         Struck = new bool[links];
+        Twist = new double[links];
+        TwistAt = new double[links];
+        ReverseTwist = new double[links];
+        ReverseTwistAt = new double[links];
     }
+
+    /// <summary>True when the largest twists are wanted beside the largest torques.</summary>
+    public bool WatchesSprings { get; set; }
+
+    /// <summary>Largest forward twist, rad, 0 when there was none.</summary>
+    public double[] Twist { get; }
+
+    public double[] TwistAt { get; }
+
+    /// <summary>Largest reverse twist as a number of 0 or more.</summary>
+    public double[] ReverseTwist { get; }
+
+    public double[] ReverseTwistAt { get; }
 
     /// <summary>Largest forward torque, N·m, 0 when there was none.</summary>
     public double[] Most { get; }
@@ -52,6 +71,7 @@ internal sealed class RunLog
         for (int l = 0; l < Most.Length; l++)
         {
             Most[l] = MostAt[l] = Least[l] = LeastAt[l] = Scale[l] = 0;
+            Twist[l] = TwistAt[l] = ReverseTwist[l] = ReverseTwistAt[l] = 0;
             FirstSlip[l] = double.NaN;
             Struck[l] = false;
         }
@@ -83,29 +103,48 @@ internal sealed class RunLog
     {
         for (int l = 0; l < m.Links; l++)
         {
-            if (x.Links[l] is LinkState.Absent or LinkState.Free or LinkState.Open)
+            if (x.Links[l] is not (LinkState.Absent or LinkState.Free or LinkState.Open))
             {
-                continue;
+                Raise(series.Of(series.Torque, l), l, x.Time, series.Length, Most, MostAt, Least, LeastAt);
+                Scale[l] = Math.Max(Most[l], Least[l]);
             }
 
-            ReadOnlySpan<double> torque = series.Of(series.Torque, l);
-            if (PeakSearch.CannotRaise(torque, Most[l], Least[l]))
+            if (WatchesSprings && m.IsElastic(l) && x.Links[l] != LinkState.Absent)
             {
-                continue;
+                Raise(series.Of(series.Twist, l), l, x.Time, series.Length, Twist, TwistAt, ReverseTwist, ReverseTwistAt);
             }
+        }
+    }
 
-            double at = 0;
-            if (PeakSearch.Raise(torque, 1, ref Most[l], ref at))
-            {
-                MostAt[l] = x.Time + (at * series.Length);
-            }
+    private static void Raise(
+        ReadOnlySpan<double> quantity, int l, double time, double length, double[] most, double[] mostAt, double[] least, double[] leastAt)
+    {
+        if (PeakSearch.CannotRaise(quantity, most[l], least[l]))
+        {
+            return;
+        }
 
-            if (PeakSearch.Raise(torque, -1, ref Least[l], ref at))
-            {
-                LeastAt[l] = x.Time + (at * series.Length);
-            }
+        Raise(quantity, 1, ref most[l], ref mostAt[l], time, length);
+        Raise(quantity, -1, ref least[l], ref leastAt[l], time, length);
+    }
 
-            Scale[l] = Math.Max(Most[l], Least[l]);
+    // A peak that comes again, higher by no more than rounding, is the first one.
+    private static void Raise(ReadOnlySpan<double> quantity, double sign, ref double best, ref double bestAt, double time, double length)
+    {
+        double before = best;
+        double at = 0;
+        if (!PeakSearch.Raise(quantity, sign, ref best, ref at))
+        {
+            return;
+        }
+
+        if (best > before * (1 + Again))
+        {
+            bestAt = time + (at * length);
+        }
+        else
+        {
+            best = before;
         }
     }
 }

@@ -25,7 +25,13 @@ public static class Transient
     /// <summary>Runs from a start for a time within limits. The result is valid until the next run in the same workspace.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The duration is zero, negative or not finite.</exception>
     public static TransientResult Run(TorsionStart start, Duration duration, TransientLimits limits, TransientWorkspace workspace) =>
-        Run(start, duration, limits, workspace, -1, false, default);
+        Run(start, duration, limits, workspace, -1, false, default, false);
+
+    /// <summary>Runs from a start for a time within limits and also finds the largest torque in each shaft's spring alone.</summary>
+    /// <remarks>Slower than <see cref="Run(TorsionStart, Duration, TransientLimits, TransientWorkspace)"/>; for <see cref="TransientResult.SpringPeak"/>.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The duration is zero, negative or not finite.</exception>
+    public static TransientResult RunWithSprings(TorsionStart start, Duration duration, TransientLimits limits, TransientWorkspace workspace) =>
+        Run(start, duration, limits, workspace, -1, false, default, true);
 
     /// <summary>Runs and samples an element's own torque, N·m, at equal times from the start to the end.</summary>
     /// <param name="start">The start.</param>
@@ -38,7 +44,7 @@ public static class Transient
     public static TransientResult TraceTorque(TorsionStart start, Duration duration, TransientWorkspace workspace, string element, Span<double> newtonMeters)
     {
         int link = Guard.NotNull(start, nameof(start)).Model.LinkIndex(element);
-        TransientResult result = Run(start, duration, TransientLimits.Usual, workspace, link, false, newtonMeters);
+        TransientResult result = Run(start, duration, TransientLimits.Usual, workspace, link, false, newtonMeters, false);
         Scale(newtonMeters, 1 / start.Model.Mechanism.LinkRatio[link]);
         return result;
     }
@@ -49,7 +55,7 @@ public static class Transient
     public static TransientResult TraceSpeed(TorsionStart start, Duration duration, TransientWorkspace workspace, string rotor, Span<double> radiansPerSecond)
     {
         int i = Guard.NotNull(start, nameof(start)).Model.RotorIndex(rotor);
-        TransientResult result = Run(start, duration, TransientLimits.Usual, workspace, i, true, radiansPerSecond);
+        TransientResult result = Run(start, duration, TransientLimits.Usual, workspace, i, true, radiansPerSecond, false);
         Scale(radiansPerSecond, start.Model.Mechanism.RotorRatio[i]);
         return result;
     }
@@ -61,7 +67,8 @@ public static class Transient
         TransientWorkspace workspace,
         int traced,
         bool speed,
-        Span<double> trace)
+        Span<double> trace,
+        bool springs)
     {
         Guard.NotNull(start, nameof(start));
         Guard.NotNull(limits, nameof(limits));
@@ -70,6 +77,7 @@ public static class Transient
         Mechanism m = start.Model.Mechanism;
         workspace.FitTo(m);
         start.WriteTo(workspace.State);
+        workspace.Log.WatchesSprings = springs;
         trace.Fill(double.NaN);
         TransientLoop.Run(m, workspace, end, limits.Events, limits.Steps, traced, speed, trace);
         TransientResult result = workspace.Result ??= new TransientResult(workspace);

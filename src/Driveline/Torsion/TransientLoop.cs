@@ -37,7 +37,7 @@ internal static class TransientLoop
         while (x.Time < end)
         {
             double next = Transitions.NextTime(m, x, end);
-            if (w.Plan.Rate * (next - x.Time) > Reach * (1 + 1e-9) && trace.Length == 0
+            if (w.Plan.Rate * (next - x.Time) > Reach * (1 + 1e-9) && trace.Length == 0 && !log.WatchesSprings
                 && w.Propagator.TryStep(m, x, w.Plan, w.Series, log, w.Energy))
             {
                 log.StepsExhausted = log.Steps > mostSteps;

@@ -50,6 +50,9 @@ public sealed class TransientResult
         return new TransientEvent(record.Kind, record.Link < 0 ? model.DriveName! : model.LinkName(record.Link), record.Time);
     }
 
+    /// <summary>Motion and spring energy in the model at the start, without held rotors.</summary>
+    public Energy StartEnergy => Joules(workspace.Energy.Start);
+
     /// <summary>Largest torque in the driving direction.</summary>
     /// <exception cref="ArgumentException">There is no such element.</exception>
     public TorquePeak Peak(string element)
@@ -67,6 +70,16 @@ public sealed class TransientResult
         return new TorquePeak(workspace.Log.Least[l], model.Mechanism.LinkRatio[l], workspace.Log.LeastAt[l]);
     }
 
+    /// <summary>Largest torque in an element's spring alone, without its damper, in the driving direction; of a run with springs.</summary>
+    /// <exception cref="ArgumentException">There is no such element, or it has no spring.</exception>
+    /// <exception cref="InvalidOperationException">The run did not watch springs.</exception>
+    public TorquePeak SpringPeak(string element) => Spring(element, workspace.Log.Twist, workspace.Log.TwistAt);
+
+    /// <summary>The same against the driving direction, as a number of 0 or more.</summary>
+    /// <exception cref="ArgumentException">There is no such element, or it has no spring.</exception>
+    /// <exception cref="InvalidOperationException">The run did not watch springs.</exception>
+    public TorquePeak ReverseSpringPeak(string element) => Spring(element, workspace.Log.ReverseTwist, workspace.Log.ReverseTwistAt);
+
     /// <summary>When a coupling first broke or slipped, a friction load first moved, or an obstacle first yielded; null when it did not.</summary>
     /// <remarks>A coupling or load that slips from the start, because the speeds differ, has not tripped by that.</remarks>
     /// <exception cref="ArgumentException">There is no such element.</exception>
@@ -78,11 +91,7 @@ public sealed class TransientResult
 
     /// <summary>Slip of an element since the start, at its own speed: driving side less driven side.</summary>
     /// <exception cref="ArgumentException">There is no such element.</exception>
-    public Angle SlipAngle(string element)
-    {
-        int l = model.LinkIndex(element);
-        return Angle.FromRadians(workspace.State.Slip[l] * model.Mechanism.LinkRatio[l]);
-    }
+    public Angle SlipAngle(string element) => Angle.FromRadians(SlipRad(element));
 
     /// <summary>Heat made by slip in an element, or spent in an obstacle's yielding or in a spring that a break set free.</summary>
     /// <exception cref="ArgumentException">There is no such element.</exception>
@@ -122,33 +131,78 @@ public sealed class TransientResult
 
     /// <summary>Speed of a rotor at the end.</summary>
     /// <exception cref="ArgumentException">There is no such rotor.</exception>
-    public RotationalSpeed Speed(string rotor)
-    {
-        int i = model.RotorIndex(rotor);
-        return RotationalSpeed.FromRadiansPerSecond(workspace.State.Speed[i] * model.Mechanism.RotorRatio[i]);
-    }
+    public RotationalSpeed Speed(string rotor) => RotationalSpeed.FromRadiansPerSecond(SpeedRadPerS(rotor));
 
     /// <summary>Angle a rotor has turned since the start.</summary>
     /// <exception cref="ArgumentException">There is no such rotor.</exception>
-    public Angle Turned(string rotor)
-    {
-        int i = model.RotorIndex(rotor);
-        return Angle.FromRadians(workspace.State.Angle[i] * model.Mechanism.RotorRatio[i]);
-    }
+    public Angle Turned(string rotor) => Angle.FromRadians(TurnedRad(rotor));
 
     /// <summary>Torque in an element's spring at the end, at its own speed; 0 for a rigid one.</summary>
     /// <exception cref="ArgumentException">There is no such element.</exception>
-    public Torque SpringTorque(string element)
-    {
-        int l = model.LinkIndex(element);
-        Mechanism m = model.Mechanism;
-        return Torque.FromNewtonMeters(m.IsElastic(l) ? m.Stiffness[l] * workspace.State.Twist[l] / m.LinkRatio[l] : 0);
-    }
+    public Torque SpringTorque(string element) => Torque.FromNewtonMeters(SpringTorqueNm(element));
+
+    /// <summary>Torque an element carries at the end, spring and damper together, at its own speed.</summary>
+    /// <exception cref="ArgumentException">There is no such element.</exception>
+    public Torque TorqueAtEnd(string element) => Torque.FromNewtonMeters(TorqueNm(element));
+
+    /// <summary>True when an element is a shaft or obstacle that gives: one with a spring.</summary>
+    /// <exception cref="ArgumentException">There is no such element.</exception>
+    public bool HasSpring(string element) => model.Mechanism.IsElastic(model.LinkIndex(element));
 
     internal void Show(TorsionModel run, double duration)
     {
         model = run;
         end = duration;
+    }
+
+    /// <summary>The model that ran.</summary>
+    public TorsionModel Model => model;
+
+    internal EnergyBalance Energies => new(model.Mechanism, workspace.State, workspace.Energy);
+
+    internal double SpeedRadPerS(string rotor)
+    {
+        int i = model.RotorIndex(rotor);
+        return workspace.State.Speed[i] * model.Mechanism.RotorRatio[i];
+    }
+
+    internal double TurnedRad(string rotor)
+    {
+        int i = model.RotorIndex(rotor);
+        return workspace.State.Angle[i] * model.Mechanism.RotorRatio[i];
+    }
+
+    internal double SlipRad(string element)
+    {
+        int l = model.LinkIndex(element);
+        return workspace.State.Slip[l] * model.Mechanism.LinkRatio[l];
+    }
+
+    internal double SpringTorqueNm(string element)
+    {
+        int l = model.LinkIndex(element);
+        Mechanism m = model.Mechanism;
+        return m.IsElastic(l) ? m.Stiffness[l] * workspace.State.Twist[l] / m.LinkRatio[l] : 0;
+    }
+
+    internal double TorqueNm(string element)
+    {
+        int l = model.LinkIndex(element);
+        return workspace.TorqueNow(model.Mechanism, l) / model.Mechanism.LinkRatio[l];
+    }
+
+    private TorquePeak Spring(string element, double[] twist, double[] at)
+    {
+        int l = model.LinkIndex(element);
+        Mechanism m = model.Mechanism;
+        if (!workspace.Log.WatchesSprings)
+        {
+            throw new InvalidOperationException("This run did not watch springs; use Transient.RunWithSprings.");
+        }
+
+        return m.IsElastic(l)
+            ? new TorquePeak(m.Stiffness[l] * twist[l], m.LinkRatio[l], at[l])
+            : throw new ArgumentException("Only what gives has a spring; \"" + element + "\" is rigid.", nameof(element));
     }
 
     private static Energy Joules(double value) => Energy.FromJoules(value);

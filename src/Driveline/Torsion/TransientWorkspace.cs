@@ -24,6 +24,14 @@ public sealed class TransientWorkspace
 
     internal TransientResult? Result { get; set; }
 
+    /// <summary>Torque in a link in the present state, referred, N·m.</summary>
+    internal double TorqueNow(Mechanism m, int link)
+    {
+        Plan.Build(m, State);
+        Series.Compute(m, State, Plan, 0, 0);
+        return Series.Torque[link * StepSeries.Stride];
+    }
+
     internal void FitTo(Mechanism m)
     {
         if (m.Rotors == rotors && m.Links == links && m.Torque.Length == torques)

@@ -1,0 +1,72 @@
+using System.Text;
+using Driveline.Cases;
+
+namespace Driveline.Cli;
+
+/// <summary>Reads what a path names; "-" is standard input.</summary>
+internal static class InputFile
+{
+    // Nobody reads more, and a hostile file could hold a hundred thousand.
+    private const int MostProblems = 1000;
+
+    /// <summary>Reads it by one of two readers.</summary>
+    /// <param name="path">A file, or "-".</param>
+    /// <param name="wanted">What the file should be, e.g. "a case file".</param>
+    /// <param name="terminal">Where standard input is.</param>
+    /// <param name="ofText">Reads standard input.</param>
+    /// <param name="ofStream">Reads a file.</param>
+    /// <exception cref="BadInputException">It cannot be read.</exception>
+    public static T Read<T>(string path, string wanted, Terminal terminal, Func<string, T> ofText, Func<Stream, T> ofStream)
+    {
+        if (path == "-")
+        {
+            return ofText(ReadAll(terminal.Input));
+        }
+
+        if (Directory.Exists(path))
+        {
+            throw new BadInputException("'" + path + "' is a folder; " + wanted + " is wanted.");
+        }
+
+        if (!File.Exists(path))
+        {
+            throw new BadInputException("There is no file '" + path + "'.");
+        }
+
+        try
+        {
+            using FileStream stream = File.OpenRead(path);
+            return ofStream(stream);
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
+        {
+            throw new BadInputException("'" + path + "' cannot be read: " + failed.Message);
+        }
+    }
+
+    /// <summary>Everything that is wrong with what was read, by where it came from.</summary>
+    public static BadInputException Refused(string from, IReadOnlyList<CaseError> errors)
+    {
+        List<string> problems = [.. errors.Take(MostProblems).Select(e => from + ": " + e)];
+        if (errors.Count > MostProblems)
+        {
+            problems.Add(FormattableString.Invariant($"{from}: and {errors.Count - MostProblems} more."));
+        }
+
+        return new BadInputException(problems);
+    }
+
+    // One character more than is allowed is enough to be refused.
+    private static string ReadAll(TextReader input)
+    {
+        var text = new StringBuilder();
+        char[] buffer = new char[65536];
+        int count;
+        while (text.Length <= CaseReader.LargestBytes && (count = input.Read(buffer, 0, buffer.Length)) > 0)
+        {
+            text.Append(buffer, 0, count);
+        }
+
+        return text.ToString();
+    }
+}
