@@ -7,27 +7,37 @@ namespace Driveline.Chains;
 /// <remarks>Immutable. A part of any kind but <see cref="PartKind.Gearbox"/> turns at the speed of its input (ratio 1).</remarks>
 public sealed class Part : Element
 {
-    private Part(string name, PartKind kind, PartLimit? limit, double? ratio, double? efficiency, double inertia)
+    private Part(string name, PartKind kind, double? throughRatio)
         : base(name)
     {
         Kind = kind;
-        Limit = limit;
-        Ratio = ratio;
-        Efficiency = efficiency;
-        InertiaKgM2 = inertia;
+        Ratio = throughRatio;
+        Efficiency = throughRatio;
+    }
+
+    private Part(Part other)
+        : base(other.Name)
+    {
+        Kind = other.Kind;
+        Limit = other.Limit;
+        Ratio = other.Ratio;
+        Efficiency = other.Efficiency;
+        InertiaKgM2 = other.InertiaKgM2;
+        Stiffness = other.Stiffness;
+        DampingNms = other.DampingNms;
     }
 
     /// <summary>What it is.</summary>
     public PartKind Kind { get; }
 
     /// <summary>The torque that damages it, at its own input; null when not known.</summary>
-    public PartLimit? Limit { get; }
+    public PartLimit? Limit { get; private init; }
 
     /// <summary>Output speed over input speed, speed up above 1; null when not known (gearboxes only).</summary>
-    public double? Ratio { get; }
+    public double? Ratio { get; private init; }
 
     /// <summary>Efficiency, above 0 to 1; null when not known (gearboxes only).</summary>
-    public double? Efficiency { get; }
+    public double? Efficiency { get; private init; }
 
     /// <summary>Inertia at its own speed; null when none is stated.</summary>
     public MassMomentOfInertia? Inertia =>
@@ -36,19 +46,25 @@ public sealed class Part : Element
     /// <summary>True for a rotor or flywheel: it stores energy that no device upstream of it can hold back.</summary>
     public bool StoresEnergy => Kind is PartKind.Rotor or PartKind.Flywheel;
 
-    internal double InertiaKgM2 { get; }
+    /// <summary>Torsional stiffness from its input to its output, at its own speed; null when not known: it is then rigid, or a shaft that nobody can wind up.</summary>
+    public StiffnessBand? Stiffness { get; private init; }
+
+    /// <summary>Viscous damping of its twist, N·m·s/rad, at its own speed; 0 unless given.</summary>
+    public double DampingNms { get; private init; }
+
+    internal double InertiaKgM2 { get; private init; }
 
     /// <summary>A part of a kind without a speed ratio.</summary>
     /// <param name="kind">What it is; a gearbox is made with <see cref="Gearbox(string)"/>.</param>
     /// <param name="name">Name by which people know it.</param>
     public static Part Of(PartKind kind, string name) =>
-        kind == PartKind.Gearbox ? Gearbox(name) : new Part(name, kind, null, 1, 1, 0);
+        kind == PartKind.Gearbox ? Gearbox(name) : new Part(name, kind, 1);
 
     /// <summary>A shaft or drive tube.</summary>
     public static Part Shaft(string name) => Of(PartKind.Shaft, name);
 
     /// <summary>A gearbox, chain or belt drive whose ratio and efficiency are not known yet.</summary>
-    public static Part Gearbox(string name) => new(name, PartKind.Gearbox, null, null, null, 0);
+    public static Part Gearbox(string name) => new(name, PartKind.Gearbox, null);
 
     /// <summary>A gearbox, chain or belt drive with its speed ratio.</summary>
     /// <param name="name">Name by which people know it.</param>
@@ -62,7 +78,7 @@ public sealed class Part : Element
     public static Part Flywheel(string name, MassMomentOfInertia inertia) => Of(PartKind.Flywheel, name).WithInertia(inertia);
 
     /// <summary>The same part with a limit.</summary>
-    public Part WithLimit(PartLimit limit) => new(Name, Kind, Guard.NotNull(limit, nameof(limit)), Ratio, Efficiency, InertiaKgM2);
+    public Part WithLimit(PartLimit limit) => new(this) { Limit = Guard.NotNull(limit, nameof(limit)) };
 
     /// <summary>The same part with a stated damage torque.</summary>
     public Part WithDamageTorque(TorqueBand damagedAt) => WithLimit(PartLimit.DamageTorque(damagedAt));
@@ -72,7 +88,7 @@ public sealed class Part : Element
     public Part WithRatio(double ratio)
     {
         NeedsGearbox("speed ratio");
-        return new Part(Name, Kind, Limit, Guard.Within(ratio, 0.01, 100, "Speed ratio", string.Empty, nameof(ratio)), Efficiency, InertiaKgM2);
+        return new Part(this) { Ratio = Guard.Within(ratio, 0.01, 100, "Speed ratio", string.Empty, nameof(ratio)) };
     }
 
     /// <summary>The same gearbox with an efficiency.</summary>
@@ -81,13 +97,33 @@ public sealed class Part : Element
     {
         NeedsGearbox("efficiency");
         return efficiency > 0 && efficiency <= 1
-            ? new Part(Name, Kind, Limit, Ratio, efficiency, InertiaKgM2)
+            ? new Part(this) { Efficiency = efficiency }
             : throw Guard.OutOfRange("Efficiency", "above 0 to 1", efficiency, string.Empty, nameof(efficiency));
     }
 
     /// <summary>The same part with an inertia at its own speed.</summary>
-    public Part WithInertia(MassMomentOfInertia inertia) => new(
-        Name, Kind, Limit, Ratio, Efficiency, Guard.Positive(Si.KilogramSquareMeters(inertia), "Inertia", "kg·m²", nameof(inertia)));
+    public Part WithInertia(MassMomentOfInertia inertia) => new(this)
+    {
+        InertiaKgM2 = Guard.Positive(Si.KilogramSquareMeters(inertia), "Inertia", "kg·m²", nameof(inertia)),
+    };
+
+    /// <summary>The same part with a torsional stiffness at its own speed.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The stiffness is not above 0.</exception>
+    public Part WithStiffness(StiffnessBand stiffness)
+    {
+        Guard.NotNull(stiffness, nameof(stiffness));
+        return stiffness.SiBand.Low > 0
+            ? new Part(this) { Stiffness = stiffness }
+            : throw Guard.OutOfRange("Stiffness", "above 0 N·m/rad", stiffness.SiBand.Low, "N·m/rad", nameof(stiffness));
+    }
+
+    /// <summary>The same part with viscous damping of its twist.</summary>
+    /// <param name="newtonMeterSecondsPerRadian">Damping at its own speed; 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The damping is negative or not finite.</exception>
+    public Part WithDamping(double newtonMeterSecondsPerRadian) => new(this)
+    {
+        DampingNms = Guard.NotNegative(newtonMeterSecondsPerRadian, "Damping", "N·m·s/rad", nameof(newtonMeterSecondsPerRadian)),
+    };
 
     private void NeedsGearbox(string what)
     {

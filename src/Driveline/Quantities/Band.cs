@@ -39,6 +39,14 @@ internal readonly struct Band : IEquatable<Band>
 
     public static Band operator +(Band a, Band b) => new(a.Low + b.Low, a.Expected + b.Expected, a.High + b.High);
 
+    /// <summary>One of the three values; +∞ when it has no bound.</summary>
+    public double At(BandPoint point) => point switch
+    {
+        BandPoint.Low => Low,
+        BandPoint.High => High,
+        _ => Expected,
+    };
+
     /// <summary>Every end times a positive factor.</summary>
     public Band Times(double factor) => new(Low * factor, Times(Expected, factor), Times(High, factor));
 

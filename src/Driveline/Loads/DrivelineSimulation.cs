@@ -1,0 +1,223 @@
+using Driveline.Chains;
+using Driveline.Findings;
+using Driveline.Provenance;
+using Driveline.Quantities;
+
+namespace Driveline.Loads;
+
+/// <summary>A driveline in time: letting the PTO clutch in, or a strike, as masses on springs. Immutable and safe to share.</summary>
+/// <remarks>
+/// Everything is referred to the PTO without loss (J · i², k · i², T · i). Parts without a stated stiffness are rigid, which errs
+/// high. A fact without which nothing can be run stands in <see cref="Missing"/>; what was taken in place of one, in
+/// <see cref="Assumed"/>: such a run is shown, but never decides a verdict. Closed forms it meets: a rotor stopped dead,
+/// T₀ + ω √(J k) with the inertia on the driving side; a sudden bite on a free line, 2 T_c J₂ / (J₁ + J₂); heat of an
+/// engagement, J₁ J₂ ω² / (2 (J₁ + J₂)).
+/// </remarks>
+public sealed class DrivelineSimulation
+{
+    private static readonly BandPoint[] AllPoints = [BandPoint.Low, BandPoint.Expected, BandPoint.High];
+
+    private static readonly Basis Undamped = Basis.CommonPractice("masses on springs, gears without loss, simulated at the ends of what is stated");
+
+    private DrivelineSimulation(DrivelineChain chain, SimulationDrive drive, SimulatedStrike? strike)
+    {
+        Chain = Guard.NotNull(chain, nameof(chain));
+        Drive = Guard.NotNull(drive, nameof(drive));
+        Strike = strike;
+        Missing = AllMissing();
+        Assumed = AllAssumed();
+    }
+
+    /// <summary>The driveline.</summary>
+    public DrivelineChain Chain { get; }
+
+    /// <summary>What drives it.</summary>
+    public SimulationDrive Drive { get; }
+
+    /// <summary>The strike; null for an engagement.</summary>
+    public SimulatedStrike? Strike { get; }
+
+    /// <summary>What is simulated.</summary>
+    public SimulatedEvent Event => Strike is null ? SimulatedEvent.Engagement : SimulatedEvent.Strike;
+
+    /// <summary>Facts without which nothing can be run; empty when it can.</summary>
+    public IReadOnlyList<Finding> Missing { get; }
+
+    /// <summary>What was taken in place of facts; with any, a run decides nothing.</summary>
+    public IReadOnlyList<Finding> Assumed { get; }
+
+    /// <summary>True when it can be run.</summary>
+    public bool CanRun => Missing.Count == 0;
+
+    /// <summary>True when it can be run on stated facts alone.</summary>
+    public bool RestsOnFacts => CanRun && Assumed.Count == 0;
+
+    /// <summary>Letting the PTO clutch in, from standstill.</summary>
+    public static DrivelineSimulation OfEngagement(DrivelineChain chain, SimulationDrive drive) => new(chain, drive, null);
+
+    /// <summary>A strike at work.</summary>
+    /// <exception cref="ArgumentException">What is struck is not an element of the chain.</exception>
+    public static DrivelineSimulation OfStrike(DrivelineChain chain, SimulationDrive drive, SimulatedStrike strike)
+    {
+        Guard.NotNull(chain, nameof(chain)).IndexOf(Guard.NotNull(strike, nameof(strike)).At);
+        return new DrivelineSimulation(chain, drive, strike);
+    }
+
+    /// <summary>Runs it with every stated band at its expected value and the devices at one value of theirs.</summary>
+    /// <exception cref="InvalidOperationException">A fact is missing; the message names the codes.</exception>
+    public SimulationOutcome Run(SimulatedDevices devices, BandPoint device) =>
+        TryRun(devices, device, BandPoint.Expected, out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing)
+            ? outcome!
+            : throw new InvalidOperationException("The simulation lacks facts: " + string.Join(", ", missing.Select(f => f.Code).Distinct()) + ".");
+
+    /// <summary>Runs it, with the bands of drive and line at one value, when no fact is missing.</summary>
+    /// <param name="devices">What the devices can do.</param>
+    /// <param name="device">The value of their bands at which they act.</param>
+    /// <param name="line">The value of the bands of clutch capacity, stiffness and load.</param>
+    /// <param name="outcome">The outcome; null when facts are missing.</param>
+    /// <param name="missing">The facts missing; empty when there is an outcome.</param>
+    public bool TryRun(SimulatedDevices devices, BandPoint device, BandPoint line, out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing)
+    {
+        outcome = null;
+        missing = Missing;
+        if (!CanRun || Strike is { MissesDriveline: true })
+        {
+            return false;
+        }
+
+        var found = new List<Finding>();
+        outcome = RunAt(new SimulationEnds(devices, device, line), found);
+        missing = found;
+        return outcome is not null;
+    }
+
+    /// <summary>Highest torque of the engagement, no device acting, as the PTO torque at which a device would carry it; null when it is no engagement or rests on assumptions.</summary>
+    /// <remarks>
+    /// Runs at every end of clutch capacity, time of engagement and stiffness; the highest and lowest of them are the ends of the
+    /// band, so that what lies beyond is unlikely, not impossible. Without a device the torque behind the PTO clutch counts.
+    /// </remarks>
+    public TorqueBand? EngagementPeak()
+    {
+        if (Strike is not null || !RestsOnFacts)
+        {
+            return null;
+        }
+
+        var peaks = new List<double>();
+        foreach (SimulationEnds ends in EngagementEnds())
+        {
+            if (RunAt(in ends, []) is not { IsComplete: true } outcome)
+            {
+                return null;
+            }
+
+            peaks.Add(PeakAtPto(outcome));
+        }
+
+        double expected = peaks[0];
+        BandBasis basis = Drive.Engagement.Capacity!.Basis.With(Undamped);
+        foreach (Part part in Chain.Parts)
+        {
+            basis = part.Stiffness is { } stiffness ? BandBasis.Combine(basis, stiffness.Basis) : basis;
+        }
+
+        var ends95 = new BandBasis(basis.Low, basis.Expected, basis.High, BandEnd.Interval95, BandEnd.Interval95);
+        return TorqueBand.OfSi(new Band(peaks.Min(), expected, peaks.Max()), ends95);
+    }
+
+    internal SimulationOutcome? RunAt(in SimulationEnds ends, List<Finding> missing) =>
+        LineMapping.Of(Chain, Drive, Strike, in ends, missing) is { } line ? new SimulationOutcome(Chain, line, Event) : null;
+
+    // The expected values come first, then every corner.
+    private IEnumerable<SimulationEnds> EngagementEnds()
+    {
+        yield return new SimulationEnds(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected);
+        BandPoint[] stiffness = Chain.Parts.Any(p => p.Stiffness is { } k && k.SiBand.Low < k.SiBand.High) ? AllPoints : [BandPoint.Expected];
+        BandPoint[] rise = Drive.Rise is { } t && t.SiBand.Low < t.SiBand.High ? AllPoints : [BandPoint.Expected];
+        BandPoint[] capacity = Drive.Engagement.Capacity is { } c && c.SiBand.Low < c.SiBand.High ? AllPoints : [BandPoint.Expected];
+        BandPoint[] load = Drive.Load is { } l && l.SiBand.Low < l.SiBand.High ? [BandPoint.Low, BandPoint.High] : [BandPoint.Expected];
+        foreach (BandPoint c1 in capacity)
+        {
+            foreach (BandPoint k1 in stiffness)
+            {
+                foreach (BandPoint t1 in rise)
+                {
+                    foreach (BandPoint l1 in load)
+                    {
+                        yield return new SimulationEnds(SimulatedDevices.Blocked, BandPoint.Expected, c1, k1, t1, l1);
+                    }
+                }
+            }
+        }
+    }
+
+    private double PeakAtPto(SimulationOutcome outcome)
+    {
+        double highest = 0;
+        bool hasDevice = Chain.Devices.Count > 0;
+        for (int k = 0; k < Chain.Nodes.Length; k++)
+        {
+            ChainNode node = Chain.Nodes[k];
+            bool counts = hasDevice ? node.Device is not null : true;
+            highest = counts ? Math.Max(highest, node.ToPto(Band.Exactly(outcome.PeakNm(k))).Expected) : highest;
+        }
+
+        return highest;
+    }
+
+    private List<Finding> AllMissing()
+    {
+        var missing = new List<Finding>();
+        if (Strike is { MissesDriveline: true })
+        {
+            return missing;
+        }
+
+        if (Strike is not null && Drive.Load is not { HasExpected: true })
+        {
+            missing.Add(Finding.Of(SimulationFindings.LoadNotKnown, Severity.Warning));
+        }
+
+        if (Strike is null && Drive.Engagement.IsFeathered && Drive.Rise is not { HasExpected: true })
+        {
+            missing.Add(Finding.Of(SimulationFindings.RiseNotKnown, Severity.Warning));
+        }
+
+        LineMapping.Of(Chain, Drive, Strike, new SimulationEnds(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected), missing);
+        return missing;
+    }
+
+    private List<Finding> AllAssumed()
+    {
+        var assumed = new List<Finding>();
+        if (Strike is { MissesDriveline: true })
+        {
+            return assumed;
+        }
+
+        Add(assumed, !Drive.IsEngineFree(Strike is not null), SimulationFindings.EngineHeld);
+        Add(assumed, Strike is not null && Drive.Engagement.Capacity is null, SimulationFindings.NoClutchCap);
+        Add(assumed, Strike is { Place: StrikePlace.NotKnown }, SimulationFindings.PlaceNotKnown);
+        Add(assumed, Strike is null && Drive.Load is null, SimulationFindings.NoLoad);
+        Add(assumed, Strike is null && Drive.Rise is null && Drive.Engagement.Manner != EngagementManner.Abrupt, SimulationFindings.SuddenBite);
+        Add(assumed, IsUnbounded(), SimulationFindings.FactUnbounded);
+        string[] light = [.. Chain.Parts.Where(p => p.InertiaKgM2 == 0 && p.Kind is not (PartKind.PtoStub or PartKind.ShaftAtCrossHole)).Select(p => p.Name)];
+        if (light.Length > 0)
+        {
+            assumed.Add(Finding.Of(SimulationFindings.PartsWithoutInertia, Severity.Note).With("names", string.Join(", ", light)));
+        }
+
+        return assumed;
+    }
+
+    private bool IsUnbounded() => new QuantityBand?[] { Drive.Engagement.Capacity, Drive.Rise, Drive.Load, Drive.EngineInertia }
+        .Concat(Chain.Parts.Select(p => p.Stiffness)).Any(band => band is { IsBounded: false });
+
+    private static void Add(List<Finding> findings, bool holds, string code)
+    {
+        if (holds)
+        {
+            findings.Add(Finding.Of(code, Severity.Note));
+        }
+    }
+}

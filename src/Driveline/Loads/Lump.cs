@@ -1,0 +1,42 @@
+namespace Driveline.Loads;
+
+/// <summary>What turns as one between two places of the line that twist or slip; its inertia at the PTO.</summary>
+internal sealed class Lump
+{
+    /// <summary>Inertia, kg·m²; +∞ when held at its speed.</summary>
+    public double InertiaKgM2 { get; set; }
+
+    /// <summary>Name of what lies here, for messages.</summary>
+    public string Name { get; set; } = string.Empty;
+
+    /// <summary>Positions of the chain whose input torque is that of what lies before: no inertia of the lump comes first.</summary>
+    public List<int> AtInput { get; } = [];
+
+    /// <summary>Positions of the chain with inertia of the lump before and behind them.</summary>
+    public List<int> Between { get; } = [];
+
+    public bool IsStruck { get; set; }
+
+    public bool TakesLoad { get; set; }
+
+    /// <summary>Puts a rigid element here.</summary>
+    public void Add(int node, double inertiaKgM2, string name)
+    {
+        (InertiaKgM2 > 0 ? Between : AtInput).Add(node);
+        InertiaKgM2 += inertiaKgM2;
+        Name = Name.Length == 0 ? name : Name;
+    }
+
+    /// <summary>Joins the next lump to this one, the link between them being rigid.</summary>
+    public void Join(Lump next, IEnumerable<int> link)
+    {
+        List<int> list = InertiaKgM2 > 0 ? Between : AtInput;
+        list.AddRange(link);
+        list.AddRange(next.AtInput);
+        Between.AddRange(next.Between);
+        InertiaKgM2 += next.InertiaKgM2;
+        Name = Name.Length == 0 ? next.Name : Name;
+        IsStruck |= next.IsStruck;
+        TakesLoad |= next.TakesLoad;
+    }
+}

@@ -1,0 +1,214 @@
+using Driveline.Chains;
+using Driveline.Torsion;
+using UnitsNet;
+
+namespace Driveline.Loads;
+
+/// <summary>A driveline as a torsional model at PTO speed, with the start and length of its run, and which link each element rides on.</summary>
+/// <remarks>
+/// The length of a run covers the event, the slip of the PTO clutch as far as it ends, and some swings of the slowest mode. A strike
+/// starts in the steady state: every link before the load carries T₀.
+/// </remarks>
+internal sealed class SimulatedLine
+{
+    public const string Engine = "engine";
+    public const string PtoClutch = "PTO clutch";
+    public const string Struck = "what was struck";
+    public const double LongestRunS = 20;
+
+    private const string Drive = "engine torque";
+    private const string Load = "load";
+    private const double Swings = 4;
+    private const double LeastRunS = 0.05;
+    private const double LongestSlipS = 6;
+
+    private readonly DrivelineChain chain;
+    private readonly List<Lump> lumps;
+    private readonly List<LineLink> links;
+    private readonly string[] lumpNames;
+    private readonly string[] linkNames;
+    private readonly double loadNm;
+
+    public SimulatedLine(DrivelineChain chain, SimulationDrive drive, SimulatedStrike? strike, in SimulationEnds ends, List<Lump> lumps, List<LineLink> links)
+    {
+        this.chain = chain;
+        this.lumps = lumps;
+        this.links = links;
+        var taken = new HashSet<string>(StringComparer.Ordinal) { Drive, Load, Struck };
+        lumpNames = [.. lumps.Select((lump, k) => Unused(taken, k == 0 ? Engine : "inertia at " + lump.Name))];
+        linkNames = [.. links.Select(link => Unused(taken, link.Name))];
+        loadNm = drive.LoadNm(ends.Load);
+        bool isStrike = strike is not null;
+        double radPerS = isStrike ? SteadySpeed(drive) : drive.SpeedRadPerS;
+        Model = Build(drive, strike, radPerS, isStrike);
+        Begin = isStrike ? Steady(radPerS) : Standing(radPerS);
+        DurationS = isStrike ? StrikeS(strike!.StartS) : EngagementS(drive, in ends);
+    }
+
+    public TorsionModel Model { get; }
+
+    public TorsionStart Begin { get; }
+
+    public double DurationS { get; }
+
+    /// <summary>Links whose torque an element may see; empty for one behind everything that turns.</summary>
+    public IReadOnlyList<string> LinksOf(int node)
+    {
+        for (int l = 0; l < links.Count; l++)
+        {
+            if (links[l].Nodes.Contains(node))
+            {
+                return [linkNames[l]];
+            }
+        }
+
+        for (int k = 0; k < lumps.Count; k++)
+        {
+            bool isAtInput = lumps[k].AtInput.Contains(node);
+            if (isAtInput || lumps[k].Between.Contains(node))
+            {
+                // Between two inertias of one lump the torque lies between those before and behind the lump.
+                string? before = k > 0 ? linkNames[k - 1] : null;
+                string? behind = k < links.Count && (!isAtInput || before is null) ? linkNames[k] : null;
+                return [.. new[] { before, behind }.OfType<string>()];
+            }
+        }
+
+        return [];
+    }
+
+    /// <summary>The links with a clutch that slips and heats, and the link of the PTO clutch among them.</summary>
+    public IEnumerable<string> SlippingLinks => links.Select((link, l) => (link, l)).Where(p => p.link.Coupling is FrictionCoupling).Select(p => linkNames[p.l]);
+
+    /// <summary>The link of a device's coupling; null when it is rigid in this run.</summary>
+    public string? CouplingOf(int node)
+    {
+        int l = links.FindIndex(link => link.Coupling is not null && link.Nodes.Contains(node) && link.Name == chain.Nodes[node].Element!.Name);
+        return l < 0 ? null : linkNames[l];
+    }
+
+    /// <summary>The link of the PTO clutch; null when nothing slips there.</summary>
+    public string? PtoClutchLink => links.Count > 0 && links[0].Name == PtoClutch && links[0].Coupling is not null ? linkNames[0] : null;
+
+    private static string Unused(HashSet<string> taken, string name)
+    {
+        string free = name;
+        for (int k = 2; !taken.Add(free); k++)
+        {
+            free = FormattableString.Invariant($"{name} ({k})");
+        }
+
+        return free;
+    }
+
+    // T0 + K·(ω0 − ω) meets the load here; a line without slope, or none, carries it at the stated speed.
+    private double SteadySpeed(SimulationDrive drive) => drive is { EngineInertia: not null, EngineLine: { SlopeNms: > 0 } line }
+        ? line.SpeedRadPerS + ((line.TorqueNm - Math.Min(loadNm, line.MostNm)) / line.SlopeNms)
+        : drive.SpeedRadPerS;
+
+    private TorsionModel Build(SimulationDrive drive, SimulatedStrike? strike, double radPerS, bool isStrike)
+    {
+        var model = new TorsionModelBuilder();
+        for (int k = 0; k < lumps.Count; k++)
+        {
+            if (double.IsPositiveInfinity(lumps[k].InertiaKgM2))
+            {
+                model.AddHeldRotor(lumpNames[k], RotationalSpeed.FromRadiansPerSecond(radPerS));
+            }
+            else
+            {
+                model.AddRotor(lumpNames[k], MassMomentOfInertia.FromKilogramSquareMeters(lumps[k].InertiaKgM2));
+            }
+        }
+
+        for (int l = 0; l < links.Count; l++)
+        {
+            AddLink(model, l);
+        }
+
+        if (drive.IsEngineFree(isStrike))
+        {
+            if (drive.EngineLine is { } line)
+            {
+                model.AddDrive(Drive, Engine, line);
+            }
+            else if (isStrike && loadNm > 0)
+            {
+                model.AddDrive(Drive, Engine, TorqueSpeedLine.Constant(Torque.FromNewtonMeters(loadNm)));
+            }
+        }
+
+        int loaded = lumps.FindIndex(lump => lump.TakesLoad);
+        if (loadNm > 0 && loaded > 0)
+        {
+            model.AddFrictionLoad(Load, lumpNames[loaded], Torque.FromNewtonMeters(loadNm), Torque.FromNewtonMeters(loadNm));
+        }
+
+        int struck = lumps.FindIndex(lump => lump.IsStruck);
+        if (strike is not null && struck >= 0)
+        {
+            model.AddObstacle(Struck, lumpNames[struck], strike.AtPto(chain.Nodes[chain.IndexOf(strike.At)].Ratio));
+        }
+
+        return model.Build();
+    }
+
+    private void AddLink(TorsionModelBuilder model, int l)
+    {
+        LineLink link = links[l];
+        if (link.Compliance == 0)
+        {
+            model.AddCoupling(linkNames[l], lumpNames[l], lumpNames[l + 1], link.Coupling!);
+            return;
+        }
+
+        Shaft shaft = Shaft.OfStiffness(RotationalStiffness.FromNewtonMetersPerRadian(1 / link.Compliance)).WithDamping(link.DampingNms);
+        if (link.Coupling is null)
+        {
+            model.AddShaft(linkNames[l], lumpNames[l], lumpNames[l + 1], shaft);
+        }
+        else
+        {
+            model.AddShaft(linkNames[l], lumpNames[l], lumpNames[l + 1], shaft, link.Coupling);
+        }
+    }
+
+    private TorsionStart Steady(double radPerS)
+    {
+        TorsionStart start = Model.TurningAt(RotationalSpeed.FromRadiansPerSecond(radPerS));
+        int loaded = lumps.FindIndex(lump => lump.TakesLoad);
+        for (int l = 0; l < links.Count && l < loaded; l++)
+        {
+            if (links[l].Compliance > 0)
+            {
+                start = start.WithTorque(linkNames[l], Torque.FromNewtonMeters(loadNm));
+            }
+        }
+
+        return start;
+    }
+
+    private TorsionStart Standing(double radPerS)
+    {
+        TorsionStart start = Model.AtRest();
+        return double.IsPositiveInfinity(lumps[0].InertiaKgM2) ? start : start.WithSpeed(Engine, RotationalSpeed.FromRadiansPerSecond(radPerS));
+    }
+
+    private double SwingS()
+    {
+        Modes modes = Modes.Of(Model);
+        double slowest = Enumerable.Range(0, modes.Count).Select(k => modes[k].RadPerS).Where(w => w > 1e-3).DefaultIfEmpty(double.PositiveInfinity).Min();
+        return double.IsPositiveInfinity(slowest) ? 0 : Swings * 2 * Math.PI / slowest;
+    }
+
+    private double StrikeS(double startS) => Math.Min(LongestRunS, startS + Math.Max(LeastRunS, SwingS()));
+
+    // t = J ω / (T_c − T_l) after the rise; a clutch that never gets there is watched for a while.
+    private double EngagementS(SimulationDrive drive, in SimulationEnds ends)
+    {
+        double capacity = drive.Engagement.Capacity!.SiBand.At(ends.Capacity);
+        double inertia = lumps.Skip(1).Sum(lump => lump.InertiaKgM2);
+        double slip = capacity > loadNm ? inertia * drive.SpeedRadPerS / (capacity - loadNm) : LongestSlipS;
+        return Math.Min(LongestRunS, drive.RiseS(ends.Rise) + Math.Max(LeastRunS, Math.Min(LongestSlipS, 1.2 * slip) + SwingS()));
+    }
+}

@@ -1,0 +1,158 @@
+using Driveline.Chains;
+using Driveline.Findings;
+using Driveline.Quantities;
+using Driveline.Torsion;
+using UnitsNet;
+
+namespace Driveline.Loads;
+
+/// <summary>What one run of a simulation found. Immutable; it keeps its line, so that traces can be drawn.</summary>
+public sealed class SimulationOutcome
+{
+    private readonly DrivelineChain chain;
+    private readonly SimulatedLine line;
+    private readonly double[] peakNm;
+    private readonly double[] peakAtS;
+    private readonly string?[] peakLink;
+
+    internal SimulationOutcome(DrivelineChain chain, SimulatedLine line, SimulatedEvent happened)
+    {
+        this.chain = chain;
+        this.line = line;
+        Event = happened;
+        TransientResult result = Transient.Run(line.Begin, Duration.FromSeconds(line.DurationS));
+        peakNm = new double[chain.Nodes.Length];
+        peakAtS = new double[peakNm.Length];
+        peakLink = new string?[peakNm.Length];
+        for (int k = 0; k < peakNm.Length; k++)
+        {
+            ReadPeak(result, k);
+        }
+
+        double trip = double.PositiveInfinity;
+        for (int k = 0; k < peakNm.Length; k++)
+        {
+            if (chain.Nodes[k].Device is { } device && line.CouplingOf(k) is { } link && result.TripTime(link) is { } at && at.Seconds < trip)
+            {
+                trip = at.Seconds;
+                TrippedDevice = device;
+            }
+        }
+
+        TripTime = TrippedDevice is null ? null : Duration.FromSeconds(trip);
+        Slips = [.. line.SlippingLinks.Select(name => new SimulatedSlip(name, result.SlipEnergy(name).Joules, Math.Abs(result.SlipAngle(name).Radians)))];
+        EnergyError = Math.Abs(result.EnergyImbalance);
+        IsComplete = result.IsComplete;
+        Length = Duration.FromSeconds(line.DurationS);
+        Findings = AllFindings(result);
+    }
+
+    /// <summary>What was simulated.</summary>
+    public SimulatedEvent Event { get; }
+
+    /// <summary>The device that acted first; null when none did.</summary>
+    public ProtectiveDevice? TrippedDevice { get; }
+
+    /// <summary>When it acted, since the start of the run; null when none did.</summary>
+    public Duration? TripTime { get; }
+
+    /// <summary>True when a device acted.</summary>
+    public bool Tripped => TrippedDevice is not null;
+
+    /// <summary>Heat and angle of every clutch that can slip, the PTO clutch first.</summary>
+    public IReadOnlyList<SimulatedSlip> Slips { get; }
+
+    /// <summary>Heat of all slip.</summary>
+    public Energy SlipEnergy => Energy.FromJoules(Slips.Sum(s => s.EnergyJ));
+
+    /// <summary>Slip of the clutch that slipped furthest, at the PTO.</summary>
+    public Angle SlipAngle => Angle.FromRadians(Slips.Select(s => s.AngleRad).DefaultIfEmpty(0).Max());
+
+    /// <summary>Energy not accounted for, as a part of all energy that took part.</summary>
+    public double EnergyError { get; }
+
+    /// <summary>True when the run reached its end.</summary>
+    public bool IsComplete { get; }
+
+    /// <summary>Length of the run.</summary>
+    public Duration Length { get; }
+
+    /// <summary>What a caller must notice.</summary>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>Largest torque of an element, whatever its direction, at its own input.</summary>
+    /// <exception cref="ArgumentException">The element is not in the chain.</exception>
+    public Torque Peak(Element element) => Torque.FromNewtonMeters(PeakNm(chain.IndexOf(Guard.NotNull(element, nameof(element)))));
+
+    /// <summary>When that torque came, since the start of the run.</summary>
+    /// <exception cref="ArgumentException">The element is not in the chain.</exception>
+    public Duration PeakTime(Element element) => Duration.FromSeconds(peakAtS[chain.IndexOf(Guard.NotNull(element, nameof(element)))]);
+
+    /// <summary>Torque of an element at its own input, N·m, at equal times from the start of the run to its end.</summary>
+    /// <param name="element">An element of the chain.</param>
+    /// <param name="samples">2 to 100 000.</param>
+    /// <exception cref="ArgumentException">The element is not in the chain.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The number of samples is out of its range.</exception>
+    public IReadOnlyList<double> Trace(Element element, int samples)
+    {
+        int k = chain.IndexOf(Guard.NotNull(element, nameof(element)));
+        double[] trace = new double[Guard.Within(samples, 2, 100_000, "Number of samples", nameof(samples))];
+        if (peakLink[k] is { } link)
+        {
+            Transient.TraceTorque(line.Begin, Length, new TransientWorkspace(), link, trace);
+            for (int n = 0; n < trace.Length; n++)
+            {
+                trace[n] /= chain.Nodes[k].Ratio;
+            }
+        }
+
+        return trace;
+    }
+
+    internal double PeakNm(int node) => peakNm[node];
+
+    // The largest of the links it may ride on, in either direction; its own torque is T_pto / i.
+    private void ReadPeak(TransientResult result, int node)
+    {
+        double ratio = chain.Nodes[node].Ratio;
+        foreach (string link in line.LinksOf(node))
+        {
+            TorquePeak forward = result.Peak(link);
+            TorquePeak reverse = result.ReversePeak(link);
+            foreach (TorquePeak peak in new[] { forward, reverse })
+            {
+                double nm = Si.NewtonMeters(peak.Own!.Value) / ratio;
+                if (peakLink[node] is null || nm > peakNm[node])
+                {
+                    peakNm[node] = nm;
+                    peakAtS[node] = Si.Seconds(peak.Time);
+                    peakLink[node] = link;
+                }
+            }
+        }
+    }
+
+    private List<Finding> AllFindings(TransientResult result)
+    {
+        var findings = new List<Finding>(result.Findings);
+        if (Event == SimulatedEvent.Engagement && line.PtoClutchLink is { } clutch && IsStillSlipping(result, clutch))
+        {
+            findings.Add(Finding.Of(SimulationFindings.StillSlipping, Severity.Warning).With("time", QuantityKind.Time, line.DurationS));
+        }
+
+        return findings;
+    }
+
+    private static bool IsStillSlipping(TransientResult result, string clutch)
+    {
+        TransientEventKind last = TransientEventKind.SlipStarted;
+        for (int e = 0; e < result.EventCount; e++)
+        {
+            TransientEvent happened = result.Event(e);
+            bool isClutch = happened.Part == clutch && happened.Kind is (TransientEventKind.SlipStarted or TransientEventKind.SlipEnded);
+            last = isClutch ? happened.Kind : last;
+        }
+
+        return last == TransientEventKind.SlipStarted;
+    }
+}
