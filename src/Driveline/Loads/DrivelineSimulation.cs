@@ -70,13 +70,13 @@ public sealed class DrivelineSimulation
             ? outcome!
             : throw new InvalidOperationException("The simulation lacks facts: " + string.Join(", ", missing.Select(f => f.Code).Distinct()) + ".");
 
-    /// <summary>Runs it, with the bands of drive and line at one value, when no fact is missing.</summary>
+    /// <summary>Runs it, with the bands of drive and line at the values of a mild or severe event, when no fact is missing.</summary>
     /// <param name="devices">What the devices can do.</param>
     /// <param name="device">The value of their bands at which they act.</param>
-    /// <param name="line">The value of the bands of clutch capacity, stiffness and load.</param>
+    /// <param name="severity">Low, expected or high: a high one has the highest clutch capacity and stiffness; a strike then finds the highest load, an engagement the lowest and the shortest time.</param>
     /// <param name="outcome">The outcome; null when facts are missing.</param>
     /// <param name="missing">The facts missing; empty when there is an outcome.</param>
-    public bool TryRun(SimulatedDevices devices, BandPoint device, BandPoint line, out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing)
+    public bool TryRun(SimulatedDevices devices, BandPoint device, BandPoint severity, out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing)
     {
         outcome = null;
         missing = Missing;
@@ -86,7 +86,7 @@ public sealed class DrivelineSimulation
         }
 
         var found = new List<Finding>();
-        outcome = RunAt(new SimulationEnds(devices, device, line), found);
+        outcome = RunAt(SimulationEnds.Of(devices, device, severity, Strike is not null), found);
         missing = found;
         return outcome is not null;
     }
@@ -131,7 +131,7 @@ public sealed class DrivelineSimulation
     // The expected values come first, then every corner.
     private IEnumerable<SimulationEnds> EngagementEnds()
     {
-        yield return new SimulationEnds(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected);
+        yield return SimulationEnds.Of(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, isStrike: false);
         BandPoint[] stiffness = Chain.Parts.Any(p => p.Stiffness is { } k && k.SiBand.Low < k.SiBand.High) ? AllPoints : [BandPoint.Expected];
         BandPoint[] rise = Drive.Rise is { } t && t.SiBand.Low < t.SiBand.High ? AllPoints : [BandPoint.Expected];
         BandPoint[] capacity = Drive.Engagement.Capacity is { } c && c.SiBand.Low < c.SiBand.High ? AllPoints : [BandPoint.Expected];
@@ -183,7 +183,7 @@ public sealed class DrivelineSimulation
             missing.Add(Finding.Of(SimulationFindings.RiseNotKnown, Severity.Warning));
         }
 
-        LineMapping.Of(Chain, Drive, Strike, new SimulationEnds(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected), missing);
+        LineMapping.Of(Chain, Drive, Strike, SimulationEnds.Of(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, Strike is not null), missing);
         return missing;
     }
 
@@ -200,6 +200,11 @@ public sealed class DrivelineSimulation
         Add(assumed, Strike is { Place: StrikePlace.NotKnown }, SimulationFindings.PlaceNotKnown);
         Add(assumed, Strike is null && Drive.Load is null, SimulationFindings.NoLoad);
         Add(assumed, Strike is null && Drive.Rise is null && Drive.Engagement.Manner != EngagementManner.Abrupt, SimulationFindings.SuddenBite);
+        if (Strike is not null && DeviceAtStop() is { } device)
+        {
+            assumed.Add(Finding.Of(SimulationFindings.DeviceAtStop, Severity.Note).With("name", device));
+        }
+
         Add(assumed, IsUnbounded(), SimulationFindings.FactUnbounded);
         string[] light = [.. Chain.Parts.Where(p => p.InertiaKgM2 == 0 && p.Kind is not (PartKind.PtoStub or PartKind.ShaftAtCrossHole)).Select(p => p.Name)];
         if (light.Length > 0)
@@ -209,6 +214,9 @@ public sealed class DrivelineSimulation
 
         return assumed;
     }
+
+    private string? DeviceAtStop() =>
+        LineMapping.Of(Chain, Drive, Strike, SimulationEnds.Of(SimulatedDevices.Fitted, BandPoint.Low, BandPoint.Expected, isStrike: true), [])?.DeviceAtStop;
 
     private bool IsUnbounded() => new QuantityBand?[] { Drive.Engagement.Capacity, Drive.Rise, Drive.Load, Drive.EngineInertia }
         .Concat(Chain.Parts.Select(p => p.Stiffness)).Any(band => band is { IsBounded: false });

@@ -8,7 +8,9 @@ namespace Driveline.Loads;
 /// <remarks>
 /// J_pto = J · i², k_pto = k · i², c_pto = c · i², T_pto = T · i, with i the speed at the element's input over PTO speed. A part
 /// with a stiffness carries half of its inertia at each end. A part without one is rigid. Elements without inertia between two
-/// links are massless: their compliances add. Two couplings need an inertia between them.
+/// links are massless: their compliances add. Two couplings need an inertia between them. A shaft that ends at a device beside the
+/// element that is struck carries all of its inertia at its other end, so that the device feels the shaft's torque, not a blow on
+/// half a shaft.
 /// </remarks>
 internal sealed class LineMapping
 {
@@ -39,6 +41,7 @@ internal sealed class LineMapping
         {
             mapping.JoinRigid();
             mapping.DropLooseEnd();
+            mapping.FreeDevicesAtStop();
             mapping.JoinMassless();
             mapping.CheckCouplings();
         }
@@ -134,9 +137,9 @@ internal sealed class LineMapping
         if (part.Stiffness is { } stiffness)
         {
             double squared = ratio * ratio;
-            Last.InertiaKgM2 += inertia / 2;
+            Last.AddShaft(inertia / 2);
             Append(LineLink.Of(part.Name, stiffness.SiBand.At(ends.Stiffness) * squared, part.DampingNms * squared).Carrying(k));
-            Last.InertiaKgM2 += inertia / 2;
+            Last.AddShaft(inertia / 2);
             Last.Name = part.Name;
             return;
         }
@@ -182,6 +185,23 @@ internal sealed class LineMapping
         if (links.Count == 0)
         {
             missing.Add(Finding.Of(SimulationFindings.NothingTwists, Severity.Warning));
+        }
+    }
+
+    private void FreeDevicesAtStop()
+    {
+        for (int l = 0; l < links.Count; l++)
+        {
+            bool isHard = links[l].Compliance == 0 && links[l].Coupling is not null;
+            if (isHard && lumps[l + 1].IsStruck && l > 0 && links[l - 1].Compliance > 0 && lumps[l].IsShaftsOnly)
+            {
+                lumps[l].MoveTo(lumps[l - 1]);
+            }
+
+            if (isHard && lumps[l].IsStruck && l + 1 < links.Count && links[l + 1].Compliance > 0 && lumps[l + 1].IsShaftsOnly)
+            {
+                lumps[l + 1].MoveTo(lumps[l + 2]);
+            }
         }
     }
 

@@ -27,11 +27,13 @@ internal sealed class SimulatedLine
     private readonly List<LineLink> links;
     private readonly string[] lumpNames;
     private readonly string[] linkNames;
+    private readonly SimulatedStrike? strike;
     private readonly double loadNm;
 
     public SimulatedLine(DrivelineChain chain, SimulationDrive drive, SimulatedStrike? strike, in SimulationEnds ends, List<Lump> lumps, List<LineLink> links)
     {
         this.chain = chain;
+        this.strike = strike;
         this.lumps = lumps;
         this.links = links;
         var taken = new HashSet<string>(StringComparer.Ordinal) { Drive, Load, Struck };
@@ -40,7 +42,7 @@ internal sealed class SimulatedLine
         loadNm = drive.LoadNm(ends.Load);
         bool isStrike = strike is not null;
         double radPerS = isStrike ? SteadySpeed(drive) : drive.SpeedRadPerS;
-        Model = Build(drive, strike, radPerS, isStrike);
+        Model = Build(drive, radPerS, isStrike);
         Begin = isStrike ? Steady(radPerS) : Standing(radPerS);
         DurationS = isStrike ? StrikeS(strike!.StartS) : EngagementS(drive, in ends);
     }
@@ -77,6 +79,24 @@ internal sealed class SimulatedLine
         return [];
     }
 
+    /// <summary>True for an element within what is stopped as one, with inertia before it: no one knows how the blow is shared there.</summary>
+    public bool IsWithinStop(int node)
+    {
+        int struck = strike is null ? -1 : chain.IndexOf(strike.At);
+        return lumps.Exists(lump => lump.IsStruck && node <= struck && lump.Between.Contains(node));
+    }
+
+    /// <summary>A device that the blow reaches with nothing that twists between them; null when there is none.</summary>
+    public string? DeviceAtStop
+    {
+        get
+        {
+            int l = links.FindIndex(link => link.Compliance == 0 && link.Coupling is not null && link.Name != PtoClutch
+                && (lumps[links.IndexOf(link)].IsStruck || lumps[links.IndexOf(link) + 1].IsStruck));
+            return l < 0 ? null : links[l].Name;
+        }
+    }
+
     /// <summary>The links with a clutch that slips and heats, and the link of the PTO clutch among them.</summary>
     public IEnumerable<string> SlippingLinks => links.Select((link, l) => (link, l)).Where(p => p.link.Coupling is FrictionCoupling).Select(p => linkNames[p.l]);
 
@@ -106,7 +126,7 @@ internal sealed class SimulatedLine
         ? line.SpeedRadPerS + ((line.TorqueNm - Math.Min(loadNm, line.MostNm)) / line.SlopeNms)
         : drive.SpeedRadPerS;
 
-    private TorsionModel Build(SimulationDrive drive, SimulatedStrike? strike, double radPerS, bool isStrike)
+    private TorsionModel Build(SimulationDrive drive, double radPerS, bool isStrike)
     {
         var model = new TorsionModelBuilder();
         for (int k = 0; k < lumps.Count; k++)

@@ -54,6 +54,9 @@ public static class SimulationFindings
     /// <summary>The machine is taken to run up without load.</summary>
     public const string NoLoad = "simulationNoLoad";
 
+    /// <summary>Nothing that twists is known between a device and what is stopped.</summary>
+    public const string DeviceAtStop = "simulationDeviceAtStop";
+
     /// <summary>Parts whose inertia nobody stated are taken to have none.</summary>
     public const string PartsWithoutInertia = "simulationPartsWithoutInertia";
 

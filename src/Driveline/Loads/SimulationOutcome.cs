@@ -109,7 +109,13 @@ public sealed class SimulationOutcome
         return trace;
     }
 
+    /// <summary>False for an element within what the blow stops as one, with inertia before it: its peak is at least the one given.</summary>
+    /// <exception cref="ArgumentException">The element is not in the chain.</exception>
+    public bool IsPeakWhole(Element element) => IsPeakWhole(chain.IndexOf(Guard.NotNull(element, nameof(element))));
+
     internal double PeakNm(int node) => peakNm[node];
+
+    internal bool IsPeakWhole(int node) => !line.IsWithinStop(node);
 
     // The largest of the links it may ride on, in either direction; its own torque is T_pto / i.
     private void ReadPeak(TransientResult result, int node)

@@ -1,0 +1,235 @@
+using Driveline.Chains;
+using Driveline.Findings;
+using Driveline.Loads;
+using Driveline.Quantities;
+
+namespace Driveline.Protection;
+
+/// <summary>An engagement or a strike with and without the protection, against what damages each part.</summary>
+/// <remarks>
+/// Damaged: Yes when the expected torque is above the expected damage torque; No when the torque of a severe event, with the
+/// device at any value of its band, stays below the lowest damage torque; else Maybe. A run that rests on anything but stated
+/// facts, and a limit nobody stated, give neither Yes nor No. With a device of which nobody knows when it acts, there is no run
+/// with protection.
+/// Severe: highest clutch capacity and steady torque, or quickest engagement, at every stated stiffness. Immutable.
+/// </remarks>
+public sealed class SimulationCheck
+{
+    private static readonly BandPoint[] DevicePoints = [BandPoint.Low, BandPoint.Expected, BandPoint.High];
+
+    private readonly List<Finding> missingWith = [];
+
+    private SimulationCheck(DrivelineSimulation simulation)
+    {
+        Simulation = simulation;
+        Without = Run(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, []);
+        With = simulation.Chain.Devices.FirstOrDefault(SimulatedDevice.IsUnsure) is { } unsure && Without is not null
+            ? NotKnown(unsure)
+            : Run(SimulatedDevices.Fitted, BandPoint.Expected, BandPoint.Expected, missingWith);
+        Loads = AllLoads();
+        Findings = AllFindings();
+    }
+
+    /// <summary>What was simulated.</summary>
+    public DrivelineSimulation Simulation { get; }
+
+    /// <summary>The run with the devices as fitted, at their expected torques; null when facts are missing or the blow does not pass the driveline.</summary>
+    public SimulationOutcome? With { get; }
+
+    /// <summary>The run in which no device can act; null when facts are missing or the blow does not pass the driveline.</summary>
+    public SimulationOutcome? Without { get; }
+
+    /// <summary>Every part and device, in order from the tractor.</summary>
+    public IReadOnlyList<SimulatedLoad> Loads { get; }
+
+    /// <summary>True when a device as fitted acts; null when not known.</summary>
+    public bool? Tripped => Simulation.Strike is { MissesDriveline: true } ? false
+        : With?.Tripped;
+
+    /// <summary>Everything a caller must notice, worst first.</summary>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    private DrivelineChain Chain => Simulation.Chain;
+
+    /// <summary>Runs a simulation and checks it.</summary>
+    public static SimulationCheck Of(DrivelineSimulation simulation) => new(Guard.NotNull(simulation, nameof(simulation)));
+
+    private SimulationOutcome? NotKnown(ProtectiveDevice unsure)
+    {
+        missingWith.Add(Finding.Of(SimulationFindings.DeviceNotKnown, Severity.Warning).With("name", unsure.Name));
+        return null;
+    }
+
+    private SimulationOutcome? Run(SimulatedDevices devices, BandPoint device, BandPoint severity, List<Finding> missing)
+    {
+        if (Simulation.TryRun(devices, device, severity, out SimulationOutcome? outcome, out IReadOnlyList<Finding> lacks))
+        {
+            return outcome;
+        }
+
+        missing.AddRange(lacks);
+        return null;
+    }
+
+    private List<SimulatedLoad> AllLoads()
+    {
+        var loads = new List<SimulatedLoad>();
+        SimulationOutcome?[] severeWith = [.. DevicePoints.SelectMany(p => Severe(SimulatedDevices.Fitted, p))];
+        SimulationOutcome?[] severeWithout = [.. Severe(SimulatedDevices.Blocked, BandPoint.Expected)];
+        for (int k = 0; k < Chain.Nodes.Length; k++)
+        {
+            if (Chain.Nodes[k].Element is not (Part or ProtectiveDevice))
+            {
+                continue;
+            }
+
+            Element element = Chain.Nodes[k].Element!;
+            double? steady = SteadyNm(k);
+            Answer with = Damaged(element, k, With, severeWith);
+            Answer without = Damaged(element, k, Without, severeWithout);
+            loads.Add(new SimulatedLoad(element, Whole(With, k) ?? steady, Whole(Without, k) ?? steady, with, without));
+        }
+
+        return loads;
+    }
+
+    // A stiffer line does not always carry more: a swing may meet the end of a ramp well or badly.
+    private IEnumerable<SimulationOutcome?> Severe(SimulatedDevices devices, BandPoint device)
+    {
+        if (With is null && Without is null)
+        {
+            yield break;
+        }
+
+        bool isBand = Chain.Parts.Any(p => p.Stiffness is { } k && k.SiBand.Low < k.SiBand.High);
+        foreach (BandPoint stiffness in isBand ? DevicePoints : [BandPoint.Expected])
+        {
+            yield return Simulation.RunAt(SimulationEnds.Of(devices, device, BandPoint.High, Simulation.Strike is not null).WithStiffness(stiffness), []);
+        }
+    }
+
+    // A blow that does not pass leaves the line at the torque it carried.
+    private double? SteadyNm(int node)
+    {
+        double ratio = Chain.Nodes[node].Ratio;
+        return Simulation is { Strike.MissesDriveline: true, Drive.Load: { HasExpected: true } load } && !double.IsNaN(ratio)
+            ? load.SiBand.Expected / ratio
+            : null;
+    }
+
+    private static double? Whole(SimulationOutcome? run, int node) => run is not null && run.IsPeakWhole(node) ? run.PeakNm(node) : null;
+
+    private Answer Damaged(Element element, int node, SimulationOutcome? expected, SimulationOutcome?[] severe)
+    {
+        if (Simulation.Strike is { MissesDriveline: true })
+        {
+            return Answer.No;
+        }
+
+        if (element is not Part { Limit: { } limit } || expected is null)
+        {
+            return Answer.NotKnown;
+        }
+
+        Band damaged = limit.DamagedAt.SiBand;
+        bool decides = Simulation.RestsOnFacts && !limit.IsAssumed && expected.IsComplete;
+        bool isAbove = expected.PeakNm(node) > damaged.Expected;
+        bool isBelow = expected.IsPeakWhole(node) && severe.All(run => run is { IsComplete: true } && run.PeakNm(node) < damaged.Low) && expected.PeakNm(node) < damaged.Low;
+        return !decides ? Answer.Maybe : isAbove ? Answer.Yes : isBelow ? Answer.No : Answer.Maybe;
+    }
+
+    private List<Finding> AllFindings()
+    {
+        var findings = new List<Finding>();
+        if (Simulation.Strike is { MissesDriveline: true } beside)
+        {
+            findings.Add(Finding.Of(StrikeFindings.DidNotPassDriveline, Severity.Note).With("place", beside.Place == StrikePlace.Pan ? "pan" : "deck"));
+            return findings;
+        }
+
+        findings.AddRange(Simulation.Missing);
+        findings.AddRange(Simulation.CanRun ? missingWith : []);
+        findings.AddRange(Simulation.CanRun ? Simulation.Assumed : []);
+        foreach (SimulatedLoad load in Loads)
+        {
+            AddLoad(load, findings);
+        }
+
+        if (Simulation.Strike is not null && Without is not null)
+        {
+            AddHealth(findings);
+        }
+
+        findings.AddRange((With ?? Without)?.Findings ?? []);
+        return [.. findings.GroupBy(f => f.Code + "|" + f.Parameter("name")?.Text).Select(g => g.First()).OrderBy(f => f.Severity)];
+    }
+
+    private void AddLoad(SimulatedLoad load, List<Finding> findings)
+    {
+        if (load.DamagedAt is not { } damaged || load.WithoutNm is not { } without)
+        {
+            return;
+        }
+
+        bool hasDevice = Chain.Devices.Count > 0;
+        (string Code, Severity Severity)? said = load.DamagedWith == Answer.Yes ? (StrikeFindings.Overloaded, Severity.Danger)
+            : MayOverload(load, damaged) ? (StrikeFindings.MayOverload, Severity.Warning)
+            : load.DamagedWith is Answer.No && load.DamagedWithout == Answer.Yes && hasDevice ? (StrikeFindings.SavedByDevice, Severity.Note)
+            : null;
+        if (said is { } finding)
+        {
+            findings.Add(Finding.Of(finding.Code, finding.Severity)
+                .With("name", load.Element.Name)
+                .With("peak", QuantityKind.Torque, load.WithNm ?? without)
+                .With("without", QuantityKind.Torque, without)
+                .With("damagedLow", QuantityKind.Torque, damaged.SiBand.Low)
+                .With("damagedExpected", QuantityKind.Torque, damaged.SiBand.Expected));
+        }
+    }
+
+    // A Maybe that rests on assumptions alone is said once, by the assumption; one that comes near the limit is said here too.
+    private bool MayOverload(SimulatedLoad load, TorqueBand damaged) => load.DamagedWith switch
+    {
+        Answer.Maybe => load.WithNm is { } nm && (Simulation.RestsOnFacts || nm >= damaged.SiBand.Low),
+        Answer.NotKnown => With is null && load.DamagedWithout != Answer.No && load.WithoutNm >= damaged.SiBand.Low,
+        _ => false,
+    };
+
+    private void AddHealth(List<Finding> findings)
+    {
+        if (Chain.Devices.Count == 0)
+        {
+            return;
+        }
+
+        if (Chain.Devices.FirstOrDefault(d => d.InGoodOrder is null) is { } unknown)
+        {
+            findings.Add(Finding.Of(SimulationFindings.DeviceNotKnown, Severity.Warning).With("name", unknown.Name));
+            return;
+        }
+
+        SimulationOutcome? weakest = Run(SimulatedDevices.Healthy, BandPoint.Low, BandPoint.High, []);
+        SimulationOutcome? expected = Run(SimulatedDevices.Healthy, BandPoint.Expected, BandPoint.Expected, []);
+        SimulationOutcome? strongest = Run(SimulatedDevices.Healthy, BandPoint.High, BandPoint.Low, []);
+        bool decides = Simulation.RestsOnFacts;
+        ProtectiveDevice device = strongest?.TrippedDevice ?? expected?.TrippedDevice ?? weakest?.TrippedDevice ?? NearestToTrip();
+        string code = decides && strongest is { Tripped: true } ? StrikeFindings.ShouldHaveTripped
+            : decides && weakest is { Tripped: false, IsComplete: true } ? StrikeFindings.BelowTrip
+            : StrikeFindings.MayHaveTripped;
+        TorqueBand trip = device.InGoodOrder!;
+        findings.Add(Finding.Of(code, Severity.Note)
+            .With("device", device.Name)
+            .With("peak", QuantityKind.Torque, Without!.PeakNm(Chain.IndexOf(device)))
+            .With("tripLow", QuantityKind.Torque, trip.SiBand.Low)
+            .With("tripExpected", QuantityKind.Torque, trip.SiBand.Expected)
+            .With("tripHigh", QuantityKind.Torque, trip.SiBand.High));
+        if (expected is { Tripped: true } && With is { Tripped: false })
+        {
+            findings.Add(Finding.Of(StrikeFindings.PassedOn, Severity.Danger).With("device", expected.TrippedDevice!.Name)
+                .With("peak", QuantityKind.Torque, With.PeakNm(Chain.IndexOf(expected.TrippedDevice))));
+        }
+    }
+
+    private ProtectiveDevice NearestToTrip() =>
+        Chain.Devices.OrderByDescending(d => Without!.PeakNm(Chain.IndexOf(d)) / d.InGoodOrder!.SiBand.Low).First();
+}

@@ -1,0 +1,29 @@
+namespace Driveline.Protection;
+
+/// <summary>Codes of what a simulated event did to the parts and should have done to the device. They never change their meaning.</summary>
+public static class StrikeFindings
+{
+    /// <summary>A part is loaded beyond what it is expected to stand, with the protection as it is fitted.</summary>
+    public const string Overloaded = "simulatedOverload";
+
+    /// <summary>A part may be loaded beyond what it stands, with the protection as it is fitted.</summary>
+    public const string MayOverload = "simulatedMayOverload";
+
+    /// <summary>Without the protection a part would have been loaded beyond what it is expected to stand.</summary>
+    public const string SavedByDevice = "simulatedSavedByDevice";
+
+    /// <summary>The blow stayed below the torque at which even a weak device in good order acts.</summary>
+    public const string BelowTrip = "strikeBelowTrip";
+
+    /// <summary>The blow may or may not make a device in good order act.</summary>
+    public const string MayHaveTripped = "strikeMayHaveTripped";
+
+    /// <summary>The blow makes even a strong device in good order act.</summary>
+    public const string ShouldHaveTripped = "strikeShouldHaveTripped";
+
+    /// <summary>The device as fitted does not act, though one in good order would: the blow is passed on.</summary>
+    public const string PassedOn = "strikePassedOn";
+
+    /// <summary>The blow went into pan or deck and never passed the driveline.</summary>
+    public const string DidNotPassDriveline = "blowDidNotPassDriveline";
+}

@@ -1,0 +1,156 @@
+using Driveline.Chains;
+using Driveline.Fasteners;
+using Driveline.Loads;
+using Driveline.Protection;
+using Driveline.Quantities;
+using Driveline.ShearBolts;
+using Driveline.Wording;
+using UnitsNet;
+using UnitSystem = Driveline.Wording.UnitSystem;
+using static Driveline.Tests.Loads.LoadsTestBands;
+
+namespace Driveline.Tests.Protection;
+
+/// <summary>A strike against the parts and the device. Without the device the tube carries 100 + 18π·√(0.502·2000) = 1891.8 N·m, the tube's 0.002 kg·m² being at its driven side.</summary>
+public class SimulationCheckTests
+{
+    private const double W = 18 * Math.PI;   // 540 min⁻¹
+
+    private static readonly FastenerMaterial Grade2 = FastenerMaterial.Graded(SaeJ429.Grade2, ScrewThread.Parse("5/16-18 UNC"));
+
+    [Theory]
+    [InlineData(700, 800, 1000, StrikeFindings.ShouldHaveTripped, true, "1000 N·m is below 1890 N·m")]
+    [InlineData(2000, 2200, 2500, StrikeFindings.BelowTrip, false, "2000 N·m is above 1890 N·m")]
+    [InlineData(1500, 1700, 2500, StrikeFindings.MayHaveTripped, true, "1890 N·m lies between 1500 and 2500 N·m")]
+    [InlineData(1500, 1950, 2500, StrikeFindings.MayHaveTripped, false, "1890 N·m lies between 1500 and 2500 N·m")]
+    public void Health_OfADevice_FollowsItsBand(double low, double expected, double high, string code, bool trips, string why)
+    {
+        SimulationCheck check = Check(Tube(3000, 3300, 3600), Stated(low, expected, high));
+        Assert.True(check.Findings.Count(f => f.Code == code) == 1, why + "; got " + string.Join(", ", check.Findings));
+        Assert.Equal(trips, check.Tripped);
+    }
+
+    [Theory]
+    [InlineData(1000, 1200, 1500, Answer.No, Answer.Yes, StrikeFindings.SavedByDevice, "carries 800 to 1000 N·m at most with, 1890 without")]
+    [InlineData(500, 600, 700, Answer.Yes, Answer.Yes, StrikeFindings.Overloaded, "the bolt of 800 N·m is stronger than 600 N·m")]
+    [InlineData(700, 1200, 1500, Answer.Maybe, Answer.Yes, StrikeFindings.MayOverload, "a strong bolt passes 800 N·m, a weak tube stands 700")]
+    [InlineData(2500, 2600, 2700, Answer.No, Answer.No, null, "1890 N·m is below 2500 N·m")]
+    public void Damage_WithAndWithoutTheDevice_IsTold(double low, double expected, double high, Answer with, Answer without, string? code, string why)
+    {
+        SimulationCheck check = Check(Tube(low, expected, high), Stated(800, 800, 800));
+        SimulatedLoad tube = check.Loads[0];
+        Assert.True(with == tube.DamagedWith && without == tube.DamagedWithout, why + "; got " + tube + ", " + tube.WithProtection + ", " + tube.WithoutProtection);
+        Assert.Equal(code is null ? 0 : 1, check.Findings.Count(f => f.Code is StrikeFindings.SavedByDevice or StrikeFindings.Overloaded or StrikeFindings.MayOverload));
+        Assert.True(code is null || check.Findings.Any(f => f.Code == code), why);
+    }
+
+    [Fact]
+    public void SeizedHub_PassesTheBlowOn_AndIsSaidSo()
+    {
+        SimulationCheck check = Check(Tube(700, 800, 900), Joint(HubState.Seized, Grade2));
+        Assert.False(check.Tripped);
+        Assert.Equal(Answer.Yes, check.Loads[0].DamagedWith);
+        Assert.Contains(check.Findings, f => f.Code == StrikeFindings.PassedOn);
+        Assert.Contains(check.Findings, f => f.Code == StrikeFindings.ShouldHaveTripped);
+    }
+
+    [Fact]
+    public void UnmarkedBolt_NobodyKnows_DecidesNeitherTripNorDamage()
+    {
+        ShearBoltDevice unmarked = Joint(HubState.Free, FastenerMaterial.UnmarkedInchBolt);
+        Assert.False(unmarked.IsIdentified, "the row must test a bolt that nobody identified");
+        SimulationCheck check = Check(Tube(700, 800, 900), unmarked);
+        Assert.Null(check.Tripped);
+        Assert.Equal(Answer.NotKnown, check.Loads[0].DamagedWith);
+        Assert.Null(check.Loads[0].WithProtection);
+        Assert.Equal(Answer.Yes, check.Loads[0].DamagedWithout);
+        Assert.Contains(check.Findings, f => f.Code == SimulationFindings.DeviceNotKnown);
+        Assert.Contains(check.Findings, f => f.Code == StrikeFindings.MayOverload);
+        Assert.DoesNotContain(check.Findings, f => f.Code is StrikeFindings.PassedOn or StrikeFindings.Overloaded);
+    }
+
+    [Theory]
+    [InlineData(StrikePlace.Pan)]
+    [InlineData(StrikePlace.Deck)]
+    public void BlowBeside_NeverPassesTheDriveline(StrikePlace place)
+    {
+        Part rotor = Part.Rotor("blades", KgM2Of(3));
+        SimulationCheck check = SimulationCheck.Of(DrivelineSimulation.OfStrike(DrivelineChain.Of(Tube(700, 800, 900), rotor), Drive(), SimulatedStrike.Beside(rotor, place)));
+        Assert.Equal([StrikeFindings.DidNotPassDriveline], check.Findings.Select(f => f.Code));
+        Assert.False(check.Tripped);
+        Assert.All(check.Loads, load => Assert.Equal(Answer.No, load.DamagedWith));
+        Assert.Equal(100, check.Loads[0].WithProtection!.Value.NewtonMeters, 9);
+    }
+
+    [Theory]
+    [InlineData("engine", SimulationFindings.EngineHeld)]
+    [InlineData("capacity", SimulationFindings.NoClutchCap)]
+    [InlineData("tube", SimulationFindings.PartsWithoutInertia)]
+    [InlineData("place", SimulationFindings.PlaceNotKnown)]
+    public void OneFactLess_GivesNeitherYesNorNo(string less, string code)
+    {
+        SimulationDrive drive = Drive(less != "engine", less != "capacity");
+        Part tube = less == "tube" ? Bare().WithDamageTorque(Nm(700, 800, 900)) : Tube(700, 800, 900);
+        Part strong = Part.Of(PartKind.Yoke, "yoke").WithInertia(KgM2Of(0.01)).WithDamageTorque(Nm(90000));
+        Part rotor = Part.Rotor("blades", KgM2Of(3));
+        StrikePlace place = less == "place" ? StrikePlace.NotKnown : StrikePlace.Blade;
+        SimulationCheck check = SimulationCheck.Of(DrivelineSimulation.OfStrike(DrivelineChain.Of(strong, tube, rotor), drive, SimulatedStrike.Rigid(rotor, place)));
+        Assert.Contains(check.Findings, f => f.Code == code);
+        Assert.Equal([Answer.Maybe, Answer.Maybe, Answer.NotKnown], check.Loads.Select(l => l.DamagedWith));
+        Assert.Equal([Answer.Maybe, Answer.Maybe, Answer.NotKnown], check.Loads.Select(l => l.DamagedWithout));
+    }
+
+    [Fact]
+    public void AssumedLimit_GivesNeitherYesNorNo()
+    {
+        Part tube = Bare().WithInertia(KgM2Of(0.02)).WithLimit(PartLimit.RatedTimes(Torque.FromNewtonMeters(300), RatioBand.Exactly(2, Given), isSourced: false));
+        Assert.Equal(Answer.Maybe, Check(tube, Stated(2000, 2200, 2500)).Loads[0].DamagedWith);
+    }
+
+    [Fact]
+    public void Texts_OfEveryFinding_NameItsNumbers()
+    {
+        foreach (SimulationCheck check in new[]
+        {
+            Check(Tube(1000, 1200, 1500), Stated(800, 800, 800)), Check(Tube(500, 600, 700), Stated(1500, 1700, 2500)), Check(Tube(700, 800, 900), Joint(HubState.Seized, Grade2)),
+        })
+        {
+            Assert.All(check.Findings, finding =>
+            {
+                string text = Texts.English.Of(finding, UnitSystem.Metric);
+                Assert.DoesNotContain("{", text, StringComparison.Ordinal);
+                Assert.DoesNotContain("..", text, StringComparison.Ordinal);
+            });
+        }
+    }
+
+    private static SimulationCheck Check(Part tube, ProtectiveDevice device)
+    {
+        Part rotor = Part.Rotor("blades", KgM2Of(3));
+        return SimulationCheck.Of(DrivelineSimulation.OfStrike(DrivelineChain.Of(tube, device, rotor), Drive(), SimulatedStrike.Rigid(rotor, StrikePlace.Blade)));
+    }
+
+    private static SimulationDrive Drive() => Drive(true, true);
+
+    private static SimulationDrive Drive(bool hasEngine, bool hasCapacity)
+    {
+        SimulationDrive drive = SimulationDrive.At(RotationalSpeed.FromRadiansPerSecond(W)).WithLoad(Nm(100));
+        drive = hasEngine ? drive.WithEngineInertia(KgM2(0.5)) : drive;
+        return hasCapacity
+            ? drive.WithEngagement(Engagement.Through(PtoClutchKind.Hydraulic).WithManner(EngagementManner.Abrupt).WithCapacity(Nm(5000)))
+            : drive;
+    }
+
+    private static Part Bare() => Part.Shaft("tube").WithStiffness(NmPerRad(2000));
+
+    private static Part Tube(double low, double expected, double high) => Bare().WithInertia(KgM2Of(0.002)).WithDamageTorque(Nm(low, expected, high));
+
+    private static StatedDevice Stated(double low, double expected, double high) =>
+        StatedDevice.Of("bolt", DeviceKind.ShearBolt, AfterTrip.TorqueGone, Nm(low, expected, high));
+
+    private static ShearBoltDevice Joint(HubState hub, FastenerMaterial material) => ShearBoltDevice.Of(
+        "bolt",
+        ShearBoltJoint.ThroughShaft(ShearBolt.Of(ScrewThread.Parse("5/16-18 UNC"), material).With(PlaneThrough.Shank), Length.FromInches(1.25)).WithHub(hub));
+
+    private static MassMomentOfInertia KgM2Of(double value) => MassMomentOfInertia.FromKilogramSquareMeters(value);
+}
