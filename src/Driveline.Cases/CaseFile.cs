@@ -95,5 +95,11 @@ public sealed class CaseFile : CaseFacts
     /// <summary>The same with another <see cref="Costs"/>.</summary>
     public CaseFile WithCosts(CostFacts? value) => new(Set(CaseFileMembers.Costs, value is null || value.IsEmpty ? null : value));
 
+    /// <summary>A strike to be simulated. Null when not known.</summary>
+    public StrikeFacts? Strike => Reference<StrikeFacts>(CaseFileMembers.Strike);
+
+    /// <summary>The same with another <see cref="Strike"/>.</summary>
+    public CaseFile WithStrike(StrikeFacts? value) => new(Set(CaseFileMembers.Strike, value is null || value.IsEmpty ? null : value));
+
     internal override MemberTable Table => CaseFileMembers.Table;
 }

@@ -52,19 +52,19 @@ public sealed partial class DrivelineElement : CaseFacts
     public DrivelineElement WithDamagedAt(TorqueBand? value) => new(Set(ElementMembers.DamagedAt, value));
 
     /// <summary>Outer diameter where the part is weakest. Permitted: [3 mm; 500 mm]. Null when not known.</summary>
-    public Length? OuterDiameter => Si(ElementMembers.OuterDiameter) is { } si ? Length.FromMeters(si) : null;
+    public Length? OuterDiameter => Si(ElementMembers.OuterDiameter) is { } si ? UnitsNet.Length.FromMeters(si) : null;
 
     /// <summary>The same with another <see cref="OuterDiameter"/>.</summary>
     public DrivelineElement WithOuterDiameter(Length? value) => new(Set(ElementMembers.OuterDiameter, value is { } v ? Quantities.Si.Meters(v) : null));
 
     /// <summary>Bore, when it is hollow. Permitted: [0 mm; 500 mm). Null when not known.</summary>
-    public Length? InnerDiameter => Si(ElementMembers.InnerDiameter) is { } si ? Length.FromMeters(si) : null;
+    public Length? InnerDiameter => Si(ElementMembers.InnerDiameter) is { } si ? UnitsNet.Length.FromMeters(si) : null;
 
     /// <summary>The same with another <see cref="InnerDiameter"/>.</summary>
     public DrivelineElement WithInnerDiameter(Length? value) => new(Set(ElementMembers.InnerDiameter, value is { } v ? Quantities.Si.Meters(v) : null));
 
     /// <summary>Diameter at the root of its splines. Permitted: [3 mm; 500 mm]. Null when not known.</summary>
-    public Length? SplineRootDiameter => Si(ElementMembers.SplineRootDiameter) is { } si ? Length.FromMeters(si) : null;
+    public Length? SplineRootDiameter => Si(ElementMembers.SplineRootDiameter) is { } si ? UnitsNet.Length.FromMeters(si) : null;
 
     /// <summary>The same with another <see cref="SplineRootDiameter"/>.</summary>
     public DrivelineElement WithSplineRootDiameter(Length? value) => new(Set(ElementMembers.SplineRootDiameter, value is { } v ? Quantities.Si.Meters(v) : null));
@@ -110,6 +110,24 @@ public sealed partial class DrivelineElement : CaseFacts
 
     /// <summary>The same with another <see cref="Driveline"/>.</summary>
     public DrivelineElement WithDriveline(IEnumerable<DrivelineElement>? value) => new(Set(ElementMembers.Driveline, FactList<DrivelineElement>.Of(value)));
+
+    /// <summary>Length that twists, taken to have the outer diameter all along; pieces of different size are several shafts. Permitted: [1 mm; 20 m]. Null when not known.</summary>
+    public Length? Length => Si(ElementMembers.Length) is { } si ? UnitsNet.Length.FromMeters(si) : null;
+
+    /// <summary>The same with another <see cref="Length"/>.</summary>
+    public DrivelineElement WithLength(Length? value) => new(Set(ElementMembers.Length, value is { } v ? Quantities.Si.Meters(v) : null));
+
+    /// <summary>Torsional stiffness from the part's input to its output. Permitted: [1 N.m/rad; 1000000000 N.m/rad]. Null when not known.</summary>
+    public StiffnessBand? Stiffness => Reference<StiffnessBand>(ElementMembers.Stiffness);
+
+    /// <summary>The same with another <see cref="Stiffness"/>.</summary>
+    public DrivelineElement WithStiffness(StiffnessBand? value) => new(Set(ElementMembers.Stiffness, value));
+
+    /// <summary>Damping of its twist, N·m·s/rad. Permitted: [0 N.m.s/rad; 1000000 N.m.s/rad]. Null when not known.</summary>
+    public double? Damping => Si(ElementMembers.Damping);
+
+    /// <summary>The same with another <see cref="Damping"/>.</summary>
+    public DrivelineElement WithDamping(double? value) => new(Set(ElementMembers.Damping, value));
 
     internal override MemberTable Table => ElementMembers.Table;
 }

@@ -63,5 +63,23 @@ public sealed class TractorFacts : CaseFacts
     /// <summary>The same with another <see cref="PtoClutch"/>.</summary>
     public TractorFacts WithPtoClutch(PtoClutchFacts? value) => new(Set(TractorMembers.PtoClutch, value is null || value.IsEmpty ? null : value));
 
+    /// <summary>Inertia of engine and flywheel at the engine's own speed. Permitted: (0 kg.m2; 1000 kg.m2]. Null when not known.</summary>
+    public MassMomentOfInertia? FlywheelInertia => Si(TractorMembers.FlywheelInertia) is { } si ? UnitsNet.MassMomentOfInertia.FromKilogramSquareMeters(si) : null;
+
+    /// <summary>The same with another <see cref="FlywheelInertia"/>.</summary>
+    public TractorFacts WithFlywheelInertia(MassMomentOfInertia? value) => new(Set(TractorMembers.FlywheelInertia, value is { } v ? Quantities.Si.KilogramSquareMeters(v) : null));
+
+    /// <summary>Torque of the engine over the speed of the PTO. Null when not known.</summary>
+    public EngineTorqueLineFacts? EngineTorqueLine => Reference<EngineTorqueLineFacts>(TractorMembers.EngineTorqueLine);
+
+    /// <summary>The same with another <see cref="EngineTorqueLine"/>.</summary>
+    public TractorFacts WithEngineTorqueLine(EngineTorqueLineFacts? value) => new(Set(TractorMembers.EngineTorqueLine, value is null || value.IsEmpty ? null : value));
+
+    /// <summary>Share by which the engine can exceed the torque of its rated PTO power before it stalls. Permitted: [0; 2]. Null when not known.</summary>
+    public double? TorqueReserve => Si(TractorMembers.TorqueReserve);
+
+    /// <summary>The same with another <see cref="TorqueReserve"/>.</summary>
+    public TractorFacts WithTorqueReserve(double? value) => new(Set(TractorMembers.TorqueReserve, value));
+
     internal override MemberTable Table => TractorMembers.Table;
 }

@@ -62,5 +62,11 @@ public sealed class WorkFacts : CaseFacts
     /// <summary>The same with another <see cref="TripsInNormalWork"/>.</summary>
     public WorkFacts WithTripsInNormalWork(bool? value) => new(Set(WorkMembers.TripsInNormalWork, value));
 
+    /// <summary>Where the torque of engagement and strike is from: as stated, or simulated from the facts of the case. Peaks of steady work are never simulated.</summary>
+    public PeaksFrom Peaks => Value<PeaksFrom>(WorkMembers.Peaks) ?? default;
+
+    /// <summary>The same with another <see cref="Peaks"/>.</summary>
+    public WorkFacts WithPeaks(PeaksFrom value) => new(Set(WorkMembers.Peaks, value == default ? null : value));
+
     internal override MemberTable Table => WorkMembers.Table;
 }

@@ -36,7 +36,8 @@ internal static class CaseChecks
             Until(draft, walk, today, "last trip of the cut-out clutch", elements.Select(e => e.CutOut?.LastTrip));
         }
 
-        Place(draft, walk, elements);
+        Place(draft, walk, elements, CaseFileMembers.Work, WorkMembers.At, draft.Reference<WorkFacts>(CaseFileMembers.Work)?.At, Pto);
+        Place(draft, walk, elements, CaseFileMembers.Strike, StrikeMembers.At, draft.Reference<StrikeFacts>(CaseFileMembers.Strike)?.At, null);
     }
 
     public static void AcrossWork(CaseDraft draft, CaseWalk walk)
@@ -76,21 +77,20 @@ internal static class CaseChecks
         }
     }
 
-    private static void Place(CaseDraft draft, CaseWalk walk, DrivelineElement[] elements)
+    private static void Place(CaseDraft draft, CaseWalk walk, DrivelineElement[] elements, Member owner, Member place, string? at, string? also)
     {
-        string? at = draft.Reference<WorkFacts>(CaseFileMembers.Work)?.At;
         int named = elements.Count(e => e.Name == at);
-        if (at is null or Pto || named == 1)
+        if (at is null || at == also || named == 1)
         {
             return;
         }
 
-        string names = string.Join(", ", new[] { Pto }.Concat(elements.Select(e => e.Name).OfType<string>()).Distinct());
-        walk.Enter(CaseFileMembers.Work.Name);
-        walk.Enter(WorkMembers.At.Name);
+        string names = string.Join(", ", new[] { also }.OfType<string>().Concat(elements.Select(e => e.Name).OfType<string>()).Distinct());
+        walk.Enter(owner.Name);
+        walk.Enter(place.Name);
         walk.Error(
             CaseErrorKind.Contradiction,
-            draft.OffsetOf(CaseFileMembers.Work),
+            draft.OffsetOf(owner),
             "\"" + CaseWalk.Shown(at) + "\" is the name of " + (named == 0 ? "no element" : "more than one element") + " of the driveline; known are " + CaseWalk.Shown(names) + ".",
             names,
             CaseWalk.Shown(at),

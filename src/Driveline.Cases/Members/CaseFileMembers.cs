@@ -22,4 +22,6 @@ internal static class CaseFileMembers
     public static readonly ObjectMember Complaint = Table.Object("complaint", () => ComplaintMembers.Table, "What is wrong, as the owner tells it.");
     public static readonly ObjectMember Deck = Table.Object("deck", () => DeckMembers.Table, "How a cutter's deck stands.");
     public static readonly ObjectMember Costs = Table.Object("costs", () => CostMembers.Table, "What the owner's options cost over the years.");
+    public static readonly ObjectMember Strike = Table.Object(
+        "strike", () => StrikeMembers.Table, "A strike to be simulated.");
 }

@@ -39,7 +39,7 @@ internal static class ElementMembers
     public static readonly QuantityMember Angle = Table.Quantity(
         "angle", Dimension.Angle, "[0 deg; 90 deg)", "Angle between the two shafts of the joint at work.").For(ElementKind.UniversalJoint);
     public static readonly QuantityMember Inertia = Table.Quantity(
-        "inertia", Dimension.Inertia, "(0 kg.m2; 10000 kg.m2]", "Mass moment of inertia about its own axis.").For(ElementKind.Rotor, ElementKind.Flywheel);
+        "inertia", Dimension.Inertia, "(0 kg.m2; 10000 kg.m2]", "Mass moment of inertia about its own axis.").For(Parts);
     public static readonly BandMember DamagedAt = Table.Torques(
         "damagedAt", "(0 N.m; 1000 kN.m]", "Torque at the part's own input that damages it.").For(Parts);
     public static readonly QuantityMember OuterDiameter = Table.Quantity(
@@ -61,4 +61,10 @@ internal static class ElementMembers
         "powerShare", "(0; 1]", "Share of the power at this place that the branch takes.").For(ElementKind.Branch).Required();
     public static readonly ElementsMember Driveline = Table.Elements(
         "driveline", () => ElementMembers.Table, "The elements of the branch, in order from where it leaves.").For(ElementKind.Branch);
+    public static readonly QuantityMember Length = Table.Quantity(
+        "length", Dimension.Length, "[1 mm; 20 m]", "Length that twists, taken to have the outer diameter all along; pieces of different size are several shafts.").For(ElementKind.Shaft);
+    public static readonly BandMember Stiffness = Table.Stiffnesses(
+        "stiffness", "[1 N.m/rad; 1000000000 N.m/rad]", "Torsional stiffness from the part's input to its output.").For(Parts);
+    public static readonly QuantityMember Damping = Table.Quantity(
+        "damping", Dimension.TorsionalDamping, "[0 N.m.s/rad; 1000000 N.m.s/rad]", "Damping of its twist, N·m·s/rad.").For(Parts);
 }

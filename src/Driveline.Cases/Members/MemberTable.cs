@@ -80,6 +80,11 @@ internal sealed class MemberTable
 
     public HoursMember Hours(FactQuestion question, string doc) => Add(new HoursMember(question, doc));
 
+    public BandMember Stiffnesses(string name, string interval, string doc) =>
+        Add(new BandMember(name, ValueRange.Of(Dimension.TorsionalStiffness, interval), StiffnessBand.OfSi, doc));
+
+    public BandMember Times(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Time, interval), TimeBand.OfSi, doc));
+
     public ObjectMember Object(string name, Func<MemberTable> table, string doc) => Add(new ObjectMember(name, table, doc));
 
     public ElementsMember Elements(string name, Func<MemberTable> table, string doc) => Add(new ElementsMember(name, table, doc));

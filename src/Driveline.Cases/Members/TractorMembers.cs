@@ -18,4 +18,10 @@ internal static class TractorMembers
     public static readonly BandMember StubYieldStrength = Table.Stresses(
         "stubYieldStrength", "[10 MPa; 3000 MPa]", "Yield strength of the stub shaft's steel.");
     public static readonly ObjectMember PtoClutch = Table.Object("ptoClutch", () => PtoClutchMembers.Table, "The tractor's PTO clutch.");
+    public static readonly QuantityMember FlywheelInertia = Table.Quantity(
+        "flywheelInertia", Dimension.Inertia, "(0 kg.m2; 1000 kg.m2]", "Inertia of engine and flywheel at the engine's own speed.");
+    public static readonly ObjectMember EngineTorqueLine = Table.Object(
+        "engineTorqueLine", () => EngineTorqueLineMembers.Table, "Torque of the engine over the speed of the PTO.");
+    public static readonly QuantityMember TorqueReserve = Table.Quantity(
+        "torqueReserve", Dimension.Number, "[0; 2]", "Share by which the engine can exceed the torque of its rated PTO power before it stalls.");
 }

@@ -19,4 +19,6 @@ internal static class WorkMembers
     public static readonly ObjectMember Engagement = Table.Object("engagement", () => EngagementMembers.Table, "How the PTO is engaged.");
     public static readonly FlagMember TripsInNormalWork = Table.Flag(
         "tripsInNormalWork", "Whether the protection has acted in normal work, with nothing struck and nothing plugged.");
+    public static readonly ChoiceMember<PeaksFrom> Peaks = Table.Choice<PeaksFrom>(
+        "peaks", "Where the torque of engagement and strike is from: as stated, or simulated from the facts of the case. Peaks of steady work are never simulated.");
 }

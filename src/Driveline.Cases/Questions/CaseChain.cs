@@ -1,4 +1,5 @@
 using Driveline.Chains;
+using Driveline.Loads;
 using Driveline.Pto;
 using Driveline.Quantities;
 using UnitsNet;
@@ -120,6 +121,8 @@ internal static class CaseChain
         part = facts.Ratio is { } ratio ? part.WithRatio(ratio) : part;
         part = facts.Efficiency is { } efficiency ? part.WithEfficiency(efficiency) : part;
         part = facts.Inertia is { } inertia ? part.WithInertia(inertia) : part;
+        part = StiffnessOf(facts) is { } stiffness ? part.WithStiffness(stiffness) : part;
+        part = facts.Damping is { } damping ? part.WithDamping(damping) : part;
         return LimitOf(facts) is { } limit ? part.WithLimit(limit) : part;
     }
 
@@ -150,6 +153,17 @@ internal static class CaseChain
                 return null;
         }
     }
+
+    // A stated stiffness, else that of the section over the length, in steel.
+    private static StiffnessBand? StiffnessOf(DrivelineElement facts) => facts.Stiffness
+        ?? (facts.Length is { } length && (facts.OuterDiameter is not null || facts.SplineRootDiameter is not null)
+            ? LineStiffness.Of(BodyOf(facts), length).Stiffness
+            : null);
+
+    // A shaft twists along its body, not at the root of its splines.
+    private static ShaftSection BodyOf(DrivelineElement facts) => facts.OuterDiameter is null ? SectionOf(facts)
+        : facts.InnerDiameter is { } inner && inner > Length.Zero ? ShaftSection.Hollow(facts.OuterDiameter.Value, inner)
+        : ShaftSection.Solid(facts.OuterDiameter.Value);
 
     private static StressBand? YieldOf(string? material) => ShaftMaterials.TryOf(material, out SteelGrade? steel)
         ? steel!.Yield

@@ -1,5 +1,6 @@
 using Driveline.Advice;
 using Driveline.Chains;
+using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
 
@@ -38,16 +39,18 @@ public sealed class CaseQuestion
         MachineKind machine = file.Implement?.Kind ?? MachineKind.NotKnown;
         try
         {
+            var notes = new List<Finding>(CaseNotes.Of(file));
+            Engagement engagement = CaseEngagement.Simulated(file, notes);
             return new CaseQuestion(
                 ProtectionQuestion.About(chain)
                     .WithMachine(machine)
                     .WithPartsComplete(file.PartsComplete ?? false)
                     .WithWork(Work(file))
-                    .WithEngagement(EngagementOf(file))
+                    .WithEngagement(engagement)
                     .WithTripsInNormalWork(IsSeenToTrip(file))
                     .WithSpecified(Specified(file, chain, errors))
                     .WithPeaksPerHour(file.Work?.PeaksPerHour)
-                    .WithNotes(CaseNotes.Of(file)),
+                    .WithNotes(notes),
                 errors);
         }
         catch (ArgumentException contradiction)
@@ -97,16 +100,6 @@ public sealed class CaseQuestion
         }
 
         return null;
-    }
-
-    private static Engagement EngagementOf(CaseFile file)
-    {
-        PtoClutchFacts? clutch = file.Tractor?.PtoClutch;
-        EngagementFacts? facts = file.Work?.Engagement;
-        Engagement engagement = Engagement.Through(clutch?.Kind ?? PtoClutchKind.NotKnown)
-            .WithManner(facts?.Manner ?? EngagementManner.NotKnown);
-        engagement = clutch?.Capacity is { } capacity ? engagement.WithCapacity(capacity) : engagement;
-        return facts?.Peak is { } peak ? engagement.WithPeak(peak) : engagement;
     }
 
     private static bool IsSeenToTrip(CaseFile file) => file.Work?.TripsInNormalWork

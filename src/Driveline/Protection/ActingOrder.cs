@@ -17,7 +17,7 @@ internal static class ActingOrder
 
     private static void AddEngagement(ProtectionVerdict verdict, List<Finding> findings)
     {
-        if (verdict.Question.Engagement is { IsFeathered: true } or not { Highest: not null })
+        if (verdict.Question.Engagement is { IsFeathered: true, Peak: null } or not { Highest: not null })
         {
             return;
         }

@@ -129,7 +129,8 @@ public sealed class ProtectionVerdict
     {
         get
         {
-            if (Question.Engagement.IsFeathered || Question.Engagement.Highest is not { } highest)
+            // A peak that somebody measured or simulated counts, however gently the lever is moved.
+            if (Question.Engagement is { IsFeathered: true, Peak: null } || Question.Engagement.Highest is not { } highest)
             {
                 return false;
             }

@@ -26,6 +26,9 @@ internal static class CaseGenerator
             .WithPtoPower(Value(r, x => Power.FromWatts(Spread(x, 1, 1e6))))
             .WithEnginePower(Value(r, x => Power.FromKilowatts(Spread(x, 1, 1500))))
             .WithPtoType(Value(r, x => x.Next(1, 5)))
+            .WithFlywheelInertia(Value(r, x => MassMomentOfInertia.FromKilogramSquareMeters(Spread(x, 0.01, 900))))
+            .WithTorqueReserve(Value(r, x => Spread(x, 0.01, 1.9)))
+            .WithEngineTorqueLine(r.Next(2) == 0 ? null : EngineTorqueLineFacts.Empty.WithTorque(Torque.FromNewtonMeters(Spread(r, 1, 1e4))).WithFall(Value(r, x => Spread(x, 0.1, 1e5))))
             .WithPtoSpeed(Value(r, x => RotationalSpeed.FromRevolutionsPerMinute(Spread(x, 1, 2999))))
             .WithStubDamagedAt(Maybe(r, Torques))
             .WithStubYieldStrength(Maybe(r, Stresses))
@@ -46,8 +49,16 @@ internal static class CaseGenerator
             .WithMeanPower(Maybe(r, x => PowerBand.Exactly(Power.FromMechanicalHorsepower(Spread(x, 1, 900)), Given)))
             .WithPeakFactor(Maybe(r, x => RatioBand.Between(1, Spread(x, 1, 4), 20, Given)))
             .WithPeaksPerHour(Value(r, x => Spread(x, 1e-3, 1e6)))
-            .WithEngagement(EngagementFacts.Empty.WithManner(Choice<EngagementManner>(r)).WithPeak(Maybe(r, Torques)))
+            .WithEngagement(EngagementFacts.Empty.WithManner(Choice<EngagementManner>(r)).WithPeak(Maybe(r, Torques))
+                .WithRampTime(Maybe(r, x => TimeBand.Exactly(Duration.FromSeconds(Spread(x, 0.01, 19)), Given))).WithLoad(Maybe(r, Torques)))
+            .WithPeaks(Choice<PeaksFrom>(r))
             .WithTripsInNormalWork(Value(r, x => x.Next(2) == 0)))
+        .WithStrike(r.Next(2) == 0 ? null : StrikeFacts.Empty
+            .WithKind(StrikeKind.Yielding)
+            .WithWhat(Choice<StrikePlace>(r))
+            .WithForce(Force.FromNewtons(Spread(r, 1, 9e5)))
+            .WithRadius(Value(r, x => Length.FromInches(Spread(x, 1, 90))))
+            .WithTime(Value(r, x => Duration.FromSeconds(Spread(x, 1e-3, 9)))))
         .WithComplaint(Complaint(r))
         .WithDeck(DeckFacts.Empty
             .WithFrontTip(Value(r, x => Length.FromInches(Spread(x, 1, 30))))
@@ -78,9 +89,11 @@ internal static class CaseGenerator
     private static List<DrivelineElement> Elements(Random r, int depth) =>
         Enumerable.Range(0, r.Next(4)).Select(_ => Element(r, depth)).ToList();
 
-    private static DrivelineElement Element(Random r, int depth) => r.Next(depth > 0 ? 8 : 7) switch
+    private static DrivelineElement Element(Random r, int depth) => r.Next(depth > 0 ? 9 : 8) switch
     {
-        0 => Limits(r, DrivelineElement.Named(Pick(r, ElementKind.Shaft, ElementKind.Yoke, ElementKind.Part, ElementKind.OverrunClutch), Text(r))),
+        0 => Limits(r, DrivelineElement.Named(ElementKind.Shaft, Text(r)).WithLength(Value(r, x => Length.FromInches(Spread(x, 1, 90)))).WithDamping(Value(r, x => Spread(x, 0.1, 1e5)))
+            .WithStiffness(Maybe(r, x => StiffnessBand.Exactly(RotationalStiffness.FromNewtonMetersPerRadian(Spread(x, 10, 1e6)), Given)))),
+        7 => Limits(r, DrivelineElement.Named(Pick(r, ElementKind.Shaft, ElementKind.Yoke, ElementKind.Part, ElementKind.OverrunClutch), Text(r))),
         1 => DrivelineElement.OfShearBolt(Bolt(r)),
         2 => Limits(r, DrivelineElement.Named(ElementKind.Gearbox, Text(r)).WithRatio(Value(r, x => Spread(x, 0.05, 20))).WithEfficiency(Value(r, x => Spread(x, 0.5, 1)))),
         3 => Limits(r, DrivelineElement.Named(ElementKind.UniversalJoint, Text(r)).WithAngle(Value(r, x => Angle.FromDegrees(Spread(x, 0.1, 89))))),

@@ -26,7 +26,8 @@ internal static class Sample
         {
           "title": "Everything", "notes": "Two lines,\nthe second with “quotes”.", "date": "2026-05-31",
           "tractor": {
-            "ptoPower": "35 hp", "enginePower": "45 PS", "engineSpeed": "2200 rpm", "ptoType": 2, "ptoSpeed": "1000 1/min",
+            "ptoPower": "35 hp", "enginePower": "45 PS", "engineSpeed": "2200 rpm", "flywheelInertia": "1.1 kg.m2", "torqueReserve": "30 %",
+            "engineTorqueLine": { "torque": "300 N.m", "fall": "20 N.m.s/rad", "highest": "450 N.m" }, "ptoType": 2, "ptoSpeed": "1000 1/min",
             "stubDamagedAt": { "low": "2 kN.m" }, "stubYieldStrength": { "low": "60 ksi", "high": "90 ksi" },
             "ptoClutch": { "kind": "hydraulic", "capacity": { "low": "900 N.m", "expected": "1000 N.m", "high": "unbounded" } }
           },
@@ -58,15 +59,18 @@ internal static class Sample
                 "lastTrip": "2026-05-01", "lastStorage": "2026-04-01" } },
             { "branch": "auger", "powerShare": { "low": 0.3, "high": "40 %" }, "driveline": [ { "gearbox": "side", "ratio": 0.5, "efficiency": "95 %" }, { "rotor": "auger" } ] },
             { "flywheel": "disc", "inertia": "100 lb.ft2", "outerDiameter": "45 mm", "innerDiameter": "20 mm", "splineRootDiameter": "40 mm", "yieldStrength": "350 MPa" },
-            { "part": "coupling", "outerDiameter": "40 mm", "material": "1045 hot rolled" }
+            { "part": "coupling", "outerDiameter": "40 mm", "material": "1045 hot rolled" },
+            { "shaft": "tube", "length": "800 mm", "stiffness": { "low": "3000 N.m/rad", "expected": "3300 N.m/rad", "high": "3600 N.m/rad" }, "damping": "2 N.m.s/rad", "inertia": "0.02 kg.m2" }
           ],
           "partsComplete": false,
           "stock": "5/16-18 UNC, SAE 2, 0.35; M8, 8.8",
           "specified": { "shearBolt": { "thread": "5/16-18 UNC", "grade": "SAE 2", "planeThrough": "shank", "hardness": "HRB 85", "neckDiameter": "6 mm" }, "slipTorque": "600 N.m" },
           "work": {
             "steadyPeak": "250 N.m", "steadyMean": "120 N.m", "meanPower": { "low": "10 kW", "expected": "12 kW", "high": "15 kW" }, "peakFactor": { "low": 1.5, "high": 2.5 },
-            "peaksPerHour": 60, "at": "front", "engagement": { "manner": "abrupt", "peak": "300 N.m" }, "tripsInNormalWork": true
+            "peaksPerHour": 60, "at": "front", "peaks": "simulated",
+            "engagement": { "manner": "abrupt", "peak": "300 N.m", "rampTime": { "low": "0.2 s", "expected": "0.3 s", "high": "0.5 s" }, "engineSpeed": "1200 rpm", "load": "0 N.m" }, "tripsInNormalWork": true
           },
+          "strike": { "at": "disc", "kind": "swingBack", "what": "blade", "force": "6 kN", "radius": "500 mm", "distance": "40 mm", "swing": "60 deg", "swingTorque": "80 N.m", "time": "0.02 s" },
           "complaint": {
             "symptom": "nothingGaveAtStrike", "strikePeak": { "low": "600 N.m", "expected": "700 N.m", "high": "900 N.m" },
             "device": "shearBolt", "gradeAgainstManual": "same", "boltSize": "larger", "planeThrough": "thread", "holes": "oval",

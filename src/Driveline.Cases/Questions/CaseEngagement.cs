@@ -1,0 +1,42 @@
+using Driveline.Findings;
+using Driveline.Loads;
+
+namespace Driveline.Cases.Questions;
+
+/// <summary>How the PTO of a case is engaged, and what that puts on the driveline: stated or simulated.</summary>
+internal static class CaseEngagement
+{
+    public static Engagement Of(CaseFile file)
+    {
+        PtoClutchFacts? clutch = file.Tractor?.PtoClutch;
+        EngagementFacts? facts = file.Work?.Engagement;
+        Engagement engagement = Engagement.Through(clutch?.Kind ?? PtoClutchKind.NotKnown)
+            .WithManner(facts?.Manner ?? EngagementManner.NotKnown);
+        engagement = clutch?.Capacity is { } capacity ? engagement.WithCapacity(capacity) : engagement;
+        return facts?.Peak is { } peak ? engagement.WithPeak(peak) : engagement;
+    }
+
+    /// <summary>The same with a simulated peak when the case asks for it; without one, its peak counts as not known.</summary>
+    /// <param name="file">The case.</param>
+    /// <param name="notes">Receives what the simulations of the case say; they change no answer by themselves.</param>
+    public static Engagement Simulated(CaseFile file, List<Finding> notes)
+    {
+        Engagement engagement = Of(file);
+        if (file.Work?.Peaks != PeaksFrom.Simulated)
+        {
+            return engagement;
+        }
+
+        CaseSimulation run = CaseSimulation.Engagement(file);
+        notes.AddRange(run.Missing);
+        notes.AddRange(run.Simulation?.Missing ?? []);
+        notes.AddRange(run.Simulation?.Assumed ?? []);
+        if (file.Strike is not null)
+        {
+            notes.AddRange(CaseSimulation.Strike(file).Findings);
+        }
+
+        return run.Simulation?.EngagementPeak() is { } peak ? engagement.WithPeak(peak)
+            : Engagement.Through(engagement.Clutch).WithManner(engagement.Manner);
+    }
+}

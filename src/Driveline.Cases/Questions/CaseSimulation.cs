@@ -1,0 +1,94 @@
+using Driveline.Chains;
+using Driveline.Findings;
+using Driveline.Loads;
+using Driveline.Protection;
+
+namespace Driveline.Cases.Questions;
+
+/// <summary>The engagement or the strike that a case file asks to be simulated, with its check. What the case leaves out is named, never made up.</summary>
+public sealed class CaseSimulation
+{
+    private CaseSimulation(SimulatedEvent happened, DrivelineChain? chain, DrivelineSimulation? simulation, IReadOnlyList<Finding> missing, IReadOnlyList<CaseError> errors)
+    {
+        Event = happened;
+        Chain = chain;
+        Simulation = simulation;
+        Check = simulation is null ? null : SimulationCheck.Of(simulation);
+        Missing = missing;
+        Errors = errors;
+    }
+
+    /// <summary>What is simulated.</summary>
+    public SimulatedEvent Event { get; }
+
+    /// <summary>The driveline; null when the facts contradict each other.</summary>
+    public DrivelineChain? Chain { get; }
+
+    /// <summary>What is simulated; null when not even that is known, or the facts contradict each other.</summary>
+    public DrivelineSimulation? Simulation { get; }
+
+    /// <summary>The runs with and without protection, and what they say; null when there is no simulation.</summary>
+    public SimulationCheck? Check { get; }
+
+    /// <summary>Facts without which nobody can say what to simulate.</summary>
+    public IReadOnlyList<Finding> Missing { get; }
+
+    /// <summary>Facts that contradict each other; empty when there are none.</summary>
+    public IReadOnlyList<CaseError> Errors { get; }
+
+    /// <summary>Everything a caller must notice, worst first.</summary>
+    public IReadOnlyList<Finding> Findings => [.. Missing.Concat(Check?.Findings ?? []).OrderBy(f => f.Severity)];
+
+    /// <summary>The strike of a case, or its engagement when it states no strike.</summary>
+    public static CaseSimulation Of(CaseFile file) =>
+        (file ?? throw new ArgumentNullException(nameof(file))).Strike is null ? Engagement(file) : Strike(file);
+
+    /// <summary>Letting the PTO clutch in.</summary>
+    public static CaseSimulation Engagement(CaseFile file) => Of(file, SimulatedEvent.Engagement);
+
+    /// <summary>The strike that the case states.</summary>
+    public static CaseSimulation Strike(CaseFile file) => Of(file, SimulatedEvent.Strike);
+
+    private static CaseSimulation Of(CaseFile file, SimulatedEvent happened)
+    {
+        var errors = new List<CaseError>();
+        var missing = new List<Finding>();
+        DrivelineChain? chain = CaseChain.Of(file ?? throw new ArgumentNullException(nameof(file)), errors);
+        if (chain is null || errors.Count > 0)
+        {
+            return new CaseSimulation(happened, null, null, missing, errors);
+        }
+
+        DrivelineSimulation? simulation = null;
+        try
+        {
+            simulation = Simulate(file, chain, happened, missing);
+        }
+        catch (ArgumentException contradiction)
+        {
+            errors.Add(CaseChain.Contradiction(happened == SimulatedEvent.Strike ? "strike" : "work", contradiction));
+        }
+
+        return new CaseSimulation(happened, chain, errors.Count > 0 ? null : simulation, missing, errors);
+    }
+
+    private static DrivelineSimulation? Simulate(CaseFile file, DrivelineChain chain, SimulatedEvent happened, List<Finding> missing)
+    {
+        bool isStrike = happened == SimulatedEvent.Strike;
+        SimulatedStrike? strike = isStrike ? CaseStrike.Of(file.Strike, chain) : null;
+        SimulationDrive? drive = CaseDrive.Of(file, isStrike);
+        Miss(missing, drive is null, SimulationFindings.SpeedNotKnown);
+        Miss(missing, isStrike && strike is null, SimulationFindings.StrikeNotKnown);
+        return drive is null || (isStrike && strike is null) ? null
+            : strike is null ? DrivelineSimulation.OfEngagement(chain, drive)
+            : DrivelineSimulation.OfStrike(chain, drive, strike);
+    }
+
+    private static void Miss(List<Finding> missing, bool holds, string code)
+    {
+        if (holds)
+        {
+            missing.Add(Finding.Of(code, Severity.Warning));
+        }
+    }
+}
