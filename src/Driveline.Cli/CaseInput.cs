@@ -34,6 +34,19 @@ internal sealed class CaseInput
         return Assess(name, read, path == "-" ? "standard input" : path);
     }
 
+    /// <summary>The event that the case asks to be simulated, or the one named.</summary>
+    /// <exception cref="BadInputException">The facts contradict each other, or there is no such event in the case.</exception>
+    public CaseSimulation Simulate(string? happened)
+    {
+        if (happened == "strike" && File.Strike is null)
+        {
+            throw new BadInputException("The case states no strike; add \"strike\", or simulate its engagement.");
+        }
+
+        CaseSimulation run = happened == "engagement" ? CaseSimulation.Engagement(File) : CaseSimulation.Of(File);
+        return run.Errors.Count > 0 ? throw Refused(Name, run.Errors) : run;
+    }
+
     /// <summary>A case from its bytes.</summary>
     public static CaseInput Of(string name, byte[] utf8) => Assess(name, CaseReader.Read(utf8), name);
 

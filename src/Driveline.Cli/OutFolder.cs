@@ -1,5 +1,6 @@
 using System.Text;
 using Driveline.Advice;
+using Driveline.Cases.Questions;
 using Driveline.Reports;
 
 namespace Driveline.Cli;
@@ -46,6 +47,21 @@ internal static class OutFolder
         new(input.Name + ".advice.md", AdviceMarkdown.Of(advice, options)),
         new(input.Name + ".advice.html", AdviceHtml.Of(advice, options)),
     ]);
+
+    /// <summary>Writes the picture, the traces and the report of a simulation; the report alone when nothing could be run.</summary>
+    /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>
+    public static void WriteSimulation(string folder, CaseInput input, CaseSimulation run, string text, ReportOptions options, Terminal terminal)
+    {
+        string name = input.Name + "." + run.Event.ToString().ToLowerInvariant();
+        var files = new List<KeyValuePair<string, string>> { new(name + ".txt", text) };
+        if (run.Check is { } check)
+        {
+            files.Add(new(name + ".svg", SimulationPicture.Svg(check, options)));
+            files.Add(new(name + ".csv", SimulationCsv.Of(check)));
+        }
+
+        Write(folder, terminal, files);
+    }
 
     /// <summary>Writes files by name and content.</summary>
     /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>

@@ -1,8 +1,5 @@
-using System.Text;
 using Driveline.Protection;
-using Driveline.Reports.Documents;
 using Driveline.Reports.Ladders;
-using OxyPlot;
 
 namespace Driveline.Reports;
 
@@ -21,25 +18,13 @@ public static class TorqueLadderPicture
     /// <summary>The picture as an SVG document.</summary>
     /// <exception cref="ArgumentNullException">The verdict or the options are missing.</exception>
     public static string Svg(ProtectionVerdict verdict, ReportOptions options) =>
-        "<?xml version=\"1.0\" encoding=\"utf-8\"?>\n" + Element(verdict, options) + "\n";
+        SvgDocument.Whole(Element(verdict, options));
 
     /// <summary>The picture as an SVG element to put into a page.</summary>
     internal static string Element(ProtectionVerdict verdict, ReportOptions options)
     {
         var drawing = new LadderDrawing(
             verdict ?? throw new ArgumentNullException(nameof(verdict)), options ?? throw new ArgumentNullException(nameof(options)));
-        using var stream = new MemoryStream();
-        using (var context = new SvgRenderContext(stream, LadderDrawing.Width, drawing.Height, false, new SvgTextMeasurer(), LadderColors.Paper))
-        {
-            drawing.Draw(new LadderCanvas(context));
-            context.Complete();
-            context.Flush();
-        }
-
-        string svg = Encoding.UTF8.GetString(stream.ToArray()).Replace("\r\n", "\n").Trim();
-        svg = svg.Substring(svg.IndexOf("<svg", StringComparison.Ordinal));
-        int end = svg.IndexOf('>');
-        string description = HtmlRendering.Escape(drawing.Description);
-        return svg.Substring(0, end) + " role=\"img\"><title>" + description + "</title>" + svg.Substring(end + 1);
+        return SvgDocument.Element(LadderDrawing.Width, drawing.Height, drawing.Description, drawing.Draw);
     }
 }

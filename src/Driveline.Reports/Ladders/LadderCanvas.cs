@@ -38,6 +38,10 @@ internal sealed class LadderCanvas
     public void Line(double x1, double y1, double x2, double y2, OxyColor color, double thickness) => context.DrawLine(
         [new ScreenPoint(x1, y1), new ScreenPoint(x2, y2)], color, thickness, EdgeRenderingMode.Adaptive, null, LineJoin.Miter);
 
+    /// <summary>A line through many points.</summary>
+    public void Path(IList<ScreenPoint> points, OxyColor color, double thickness, bool isDashed) =>
+        context.DrawLine(points, color, thickness, EdgeRenderingMode.Adaptive, isDashed ? Dashes : null, LineJoin.Round);
+
     public void Box(double left, double top, double width, double height, OxyColor fill, OxyColor stroke, double thickness) =>
         context.DrawRectangle(new OxyRect(left, top, width, height), fill, stroke, thickness, EdgeRenderingMode.Adaptive);
 

@@ -49,6 +49,12 @@ public sealed class SimulationCheck
     /// <summary>Everything a caller must notice, worst first.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
+    /// <summary>Codes of the cautions that go with every simulation, whatever it finds.</summary>
+    public static IReadOnlyList<string> AllCautions => VerdictCautions.Always;
+
+    /// <summary>Codes of the cautions that go with this result.</summary>
+    public IReadOnlyList<string> Cautions { get; } = AllCautions;
+
     private DrivelineChain Chain => Simulation.Chain;
 
     /// <summary>Runs a simulation and checks it.</summary>

@@ -1,0 +1,54 @@
+using System.Globalization;
+using System.Text;
+using Driveline.Protection;
+using Driveline.Reports.Documents;
+using Driveline.Reports.Simulations;
+
+namespace Driveline.Reports;
+
+/// <summary>The torque traces of a simulation as comma-separated values for a spreadsheet or a script.</summary>
+/// <remarks>
+/// First line: names with units. Then one line a time, at equal steps: seconds since the start, and for each element its torque at its
+/// own input in N·m with and without protection. Numbers are invariant with 9 digits; a run that is not known leaves its cells empty.
+/// </remarks>
+public static class SimulationCsv
+{
+    private const int Samples = 2001;
+
+    /// <summary>The table.</summary>
+    /// <exception cref="ArgumentNullException">The check is missing.</exception>
+    public static string Of(SimulationCheck check)
+    {
+        SimulationTraces traces = SimulationTraces.Of(check ?? throw new ArgumentNullException(nameof(check)), Samples);
+        var text = new StringBuilder("time [s]");
+        foreach (SimulationTrace trace in traces.All)
+        {
+            text.Append(',').Append(Cell(trace.Load.Element.Name + ", with protection [N.m]")).Append(',').Append(Cell(trace.Load.Element.Name + ", without protection [N.m]"));
+        }
+
+        text.Append('\n');
+        for (int k = 0; k < Samples && traces.All.Count > 0; k++)
+        {
+            text.Append(Number(traces.LengthS * k / (Samples - 1)));
+            foreach (SimulationTrace trace in traces.All)
+            {
+                text.Append(',').Append(At(trace.With, k)).Append(',').Append(At(trace.Without, k));
+            }
+
+            text.Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    private static string At(IReadOnlyList<double>? trace, int k) => trace is not null && k < trace.Count ? Number(trace[k]) : string.Empty;
+
+    private static string Number(double value) => value.ToString("G9", CultureInfo.InvariantCulture);
+
+    // A name that begins like a formula would be run by a spreadsheet.
+    private static string Cell(string text)
+    {
+        string clean = CleanText.Line(text).Replace("\"", "\"\"");
+        return "\"" + (clean.Length > 0 && clean[0] is '=' or '+' or '-' or '@' ? "'" : string.Empty) + clean + "\"";
+    }
+}

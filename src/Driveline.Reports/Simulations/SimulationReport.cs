@@ -1,0 +1,107 @@
+using Driveline.Findings;
+using Driveline.Loads;
+using Driveline.Protection;
+using Driveline.Quantities;
+using Driveline.Reports.Documents;
+using Driveline.Reports.Verdicts;
+using Driveline.Wording;
+
+namespace Driveline.Reports.Simulations;
+
+/// <summary>The content of a simulation's report. The cautions always come last.</summary>
+internal static class SimulationReport
+{
+    private static readonly string[] Columns = ["with", "without", "damagedAt"];
+
+    public static IReadOnlyList<ReportBlock> Of(SimulationCheck check, ReportOptions options)
+    {
+        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        List<ReportBlock> blocks = Begin(check.Simulation.Event, options, phrase);
+        blocks.Add(ReportBlock.Lead(Lead(check, phrase)));
+        if (check.Simulation.CanRun && check.Simulation.Assumed.Count > 0)
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of("simulate.undecided")));
+        }
+
+        if (check.Loads.Any(l => l.WithProtection is not null || l.WithoutProtection is not null))
+        {
+            blocks.Add(ReportBlock.Heading(phrase.Of("simulate.table")));
+            blocks.Add(ReportBlock.Table([Heads(phrase), .. check.Loads.Select(load => Row(load, phrase))]));
+        }
+
+        SimulatedSlip[] slips = [.. (check.With?.Slips ?? []).Where(s => s.Heat.Joules > 0)];
+        if (slips.Length > 0)
+        {
+            blocks.Add(ReportBlock.Heading(phrase.Of("simulate.slips")));
+            blocks.Add(ReportBlock.Bullets(slips.Select(slip => Slip(slip, phrase))));
+        }
+
+        Close(blocks, check.Findings, check.Cautions, phrase);
+        return blocks;
+    }
+
+    public static IReadOnlyList<ReportBlock> OfMissing(SimulatedEvent happened, IReadOnlyList<Finding> missing, ReportOptions options)
+    {
+        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        List<ReportBlock> blocks = Begin(happened, options, phrase);
+        blocks.Add(ReportBlock.Lead(phrase.Of("simulate.lead.notKnown")));
+        Close(blocks, missing, SimulationCheck.AllCautions, phrase);
+        return blocks;
+    }
+
+    /// <summary>Whether the protection acts, in one sentence.</summary>
+    public static string Lead(SimulationCheck check, Phrase phrase) => check switch
+    {
+        { Simulation.Strike.MissesDriveline: true } => phrase.Of("simulate.lead.beside"),
+        { With: { TrippedDevice: { } device, TripTime: { } time } } => phrase.Of(Phrase.Code("simulate.lead.tripped")
+            .With("device", phrase.Capital(device.Name))
+            .With("time", QuantityKind.Time, time.Seconds)),
+        { Simulation.Chain.Devices.Count: 0 } => phrase.Of("simulate.lead.noDevice"),
+        { Tripped: false } => phrase.Of("simulate.lead.notTripped"),
+        _ => phrase.Of("simulate.lead.notKnown"),
+    };
+
+    private static List<ReportBlock> Begin(SimulatedEvent happened, ReportOptions options, Phrase phrase)
+    {
+        string what = phrase.Of("simulate.title." + happened);
+        return options.Title is { } title ? [ReportBlock.Title(CleanText.Title(title)), ReportBlock.Heading(what)] : [ReportBlock.Title(what)];
+    }
+
+    private static void Close(List<ReportBlock> blocks, IReadOnlyList<Finding> findings, IReadOnlyList<string> cautions, Phrase phrase)
+    {
+        blocks.Add(ReportBlock.Heading(phrase.Of("report.findings")));
+        blocks.Add(findings.Count > 0
+            ? ReportBlock.Bullets(findings.Select(f => phrase.Of("severity." + f.Severity) + ": " + phrase.Of(f)))
+            : ReportBlock.Paragraph(phrase.Of("report.findings.none")));
+        blocks.Add(ReportBlock.Paragraph(phrase.Of("simulate.howFar")));
+        blocks.Add(ReportBlock.Heading(phrase.Of("report.cautions")));
+        blocks.Add(ReportBlock.Bullets(cautions.Select(phrase.Of)));
+    }
+
+    private static string[] Heads(Phrase phrase) =>
+    [
+        phrase.Of("simulate.table.part"),
+        .. Columns.Select(head => phrase.Of(Phrase.Code("simulate.table." + head).With("unit", phrase.TorqueUnit))),
+        phrase.Of("simulate.table.damaged"),
+    ];
+
+    private static string[] Row(SimulatedLoad load, Phrase phrase) =>
+    [
+        phrase.Name(load.Element.Name),
+        Number(load.WithProtection?.NewtonMeters, phrase),
+        Number(load.WithoutProtection?.NewtonMeters, phrase),
+        Damaged(load.DamagedAt, phrase),
+        load.DamagedAt is null ? string.Empty : phrase.Of("answer." + load.DamagedWith),
+    ];
+
+    private static string Damaged(TorqueBand? at, Phrase phrase) => at is null ? string.Empty
+        : at.Low.NewtonMeters.Equals(at.High?.NewtonMeters) ? phrase.Number(at.Low.NewtonMeters)
+        : phrase.Number(at.Low.NewtonMeters) + " … " + phrase.Number(at.High?.NewtonMeters ?? double.PositiveInfinity);
+
+    private static string Number(double? nm, Phrase phrase) => nm is { } value ? phrase.Number(value) : phrase.Of("band.notKnown");
+
+    private static string Slip(SimulatedSlip slip, Phrase phrase) => phrase.Of(Phrase.Code("simulate.slip")
+        .With("clutch", phrase.Capital(slip.Clutch))
+        .With("angle", QuantityKind.Angle, slip.Slip.Radians)
+        .With("energy", QuantityKind.Energy, slip.Heat.Joules));
+}
