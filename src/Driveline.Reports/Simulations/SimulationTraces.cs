@@ -1,6 +1,7 @@
 using Driveline.Chains;
 using Driveline.Loads;
 using Driveline.Protection;
+using UnitsNet;
 
 namespace Driveline.Reports.Simulations;
 
@@ -8,6 +9,8 @@ namespace Driveline.Reports.Simulations;
 internal sealed class SimulationTraces
 {
     private const int MostShown = 4;
+    private const double LeastWindowS = 0.04;
+    private const double WindowPerPeak = 4;
 
     private SimulationTraces(double lengthS, IReadOnlyList<SimulationTrace> all)
     {
@@ -19,11 +22,28 @@ internal sealed class SimulationTraces
 
     public IReadOnlyList<SimulationTrace> All { get; }
 
-    /// <summary>Traces of every element of which one is known.</summary>
-    public static SimulationTraces Of(SimulationCheck check, int samples)
+    /// <summary>Traces of every element of which one is known, over the whole run.</summary>
+    public static SimulationTraces Of(SimulationCheck check, int samples) => Of(check, samples, Whole(check));
+
+    /// <summary>The same over the part of a strike in which the peaks come; an engagement as a whole.</summary>
+    public static SimulationTraces OfPeaks(SimulationCheck check, int samples)
     {
-        double length = Math.Max(check.With?.Length.Seconds ?? 0, check.Without?.Length.Seconds ?? 0);
-        return new SimulationTraces(length, length > 0 ? [.. check.Loads.Select(load => Trace(check, load, length, samples))] : []);
+        double whole = Whole(check);
+        double latest = check.With?.TripTime?.Seconds ?? 0;
+        foreach (SimulatedLoad load in check.Loads)
+        {
+            latest = Math.Max(latest, check.Without?.PeakTime(load.Element).Seconds ?? 0);
+        }
+
+        return Of(check, samples, check.Simulation.Strike is null ? whole : Math.Min(whole, Math.Max(LeastWindowS, WindowPerPeak * latest)));
+    }
+
+    private static double Whole(SimulationCheck check) => Math.Max(check.With?.Length.Seconds ?? 0, check.Without?.Length.Seconds ?? 0);
+
+    private static SimulationTraces Of(SimulationCheck check, int samples, double length)
+    {
+        IReadOnlyList<SimulationTrace> all = length > 0 ? [.. check.Loads.Select(load => Trace(check, load, length, samples))] : [];
+        return new SimulationTraces(length, all);
     }
 
     /// <summary>The devices, and the parts nearest to their damage or beyond it, in order from the tractor.</summary>
@@ -44,14 +64,6 @@ internal sealed class SimulationTraces
     private static SimulationTrace Trace(SimulationCheck check, SimulatedLoad load, double length, int samples) => new(
         load, Sampled(check.With, load.Element, length, samples), Sampled(check.Without, load.Element, length, samples));
 
-    private static IReadOnlyList<double>? Sampled(SimulationOutcome? run, Element element, double length, int samples)
-    {
-        if (run is null || !run.IsPeakWhole(element))
-        {
-            return null;
-        }
-
-        int own = Math.Max(2, (int)Math.Round((samples - 1) * run.Length.Seconds / length) + 1);
-        return run.Trace(element, Math.Min(own, samples));
-    }
+    private static IReadOnlyList<double>? Sampled(SimulationOutcome? run, Element element, double length, int samples) =>
+        run is null || !run.IsPeakWhole(element) ? null : run.Trace(element, samples, Duration.FromSeconds(length));
 }

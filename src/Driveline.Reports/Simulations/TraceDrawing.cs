@@ -45,7 +45,7 @@ internal sealed class TraceDrawing
         title = options.Title is null ? what : CleanText.Title(options.Title) + ": " + what;
         lead = SimulationReport.Lead(check, phrase)
             + (check.Simulation.CanRun && check.Simulation.Assumed.Count > 0 ? " " + phrase.Of("simulate.undecided") : string.Empty);
-        traces = SimulationTraces.Of(check, Samples);
+        traces = SimulationTraces.OfPeaks(check, Samples);
         shown = traces.All.Count > 0 ? traces.Shown : [];
         perNm = options.Units == Wording.UnitSystem.UsCustomary ? UnitsNet.Torque.FromNewtonMeters(1).PoundForceFeet : 1;
     }

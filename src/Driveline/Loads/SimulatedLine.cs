@@ -13,7 +13,7 @@ internal sealed class SimulatedLine
 {
     public const string Engine = "engine";
     public const string PtoClutch = "PTO clutch";
-    public const string Struck = "what was struck";
+    public const string Struck = "What was struck";
     public const double LongestRunS = 20;
 
     private const string Drive = "engine torque";

@@ -93,13 +93,23 @@ public sealed class SimulationOutcome
     /// <param name="samples">2 to 100 000.</param>
     /// <exception cref="ArgumentException">The element is not in the chain.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number of samples is out of its range.</exception>
-    public IReadOnlyList<double> Trace(Element element, int samples)
+    public IReadOnlyList<double> Trace(Element element, int samples) => Trace(element, samples, Length);
+
+    /// <summary>The same from the start of the run to a time, which may lie beyond the end of the run.</summary>
+    /// <param name="element">An element of the chain.</param>
+    /// <param name="samples">2 to 100 000.</param>
+    /// <param name="until">The last time; above 0, up to 60 s.</param>
+    /// <exception cref="ArgumentException">The element is not in the chain.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The number of samples or the time is out of its range.</exception>
+    public IReadOnlyList<double> Trace(Element element, int samples, Duration until)
     {
+        double seconds = Guard.Positive(Si.Seconds(until), "Time", "s", nameof(until));
+        Guard.Within(seconds, 0, 60, "Time", "s", nameof(until));
         int k = chain.IndexOf(Guard.NotNull(element, nameof(element)));
         double[] trace = new double[Guard.Within(samples, 2, 100_000, "Number of samples", nameof(samples))];
         if (peakLink[k] is { } link)
         {
-            Transient.TraceTorque(line.Begin, Length, new TransientWorkspace(), link, trace);
+            Transient.TraceTorque(line.Begin, until, new TransientWorkspace(), link, trace);
             for (int n = 0; n < trace.Length; n++)
             {
                 trace[n] /= chain.Nodes[k].Ratio;

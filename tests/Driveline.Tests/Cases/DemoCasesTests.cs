@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Driveline.Cases;
 using Driveline.Cases.Questions;
+using Driveline.Loads;
 using Driveline.Protection;
 
 namespace Driveline.Tests.Cases;
@@ -18,6 +19,13 @@ public class DemoCasesTests
     [InlineData("saltmere-spreader-pin", Headline.Protected)]
     [InlineData("fenwick-auger-plain-bolt", Headline.DoesNotProtect)]
     [InlineData("millbrook-feed-auger", Headline.Doubtful)]
+    [InlineData("ravensmoor-clutch-dropped-in", Headline.Doubtful)]
+    [InlineData("ravensmoor-clutch-let-in-gently", Headline.Protected)]
+    [InlineData("ravensmoor-rock", Headline.Protected)]
+    [InlineData("ravensmoor-stump", Headline.Protected)]
+    [InlineData("ravensmoor-soft-branch", Headline.Protected)]
+    [InlineData("ravensmoor-rusted-clutch-rock", Headline.DoesNotProtect)]
+    [InlineData("ravensmoor-pan-on-stump", Headline.Protected)]
     [InlineData("dunmarsh-clutch-well-set", Headline.Protected)]
     [InlineData("dunmarsh-clutch-rusted", Headline.DoesNotProtect)]
     [InlineData("dunmarsh-clutch-never-slipped", Headline.Doubtful)]
@@ -44,6 +52,39 @@ public class DemoCasesTests
     [InlineData("millbrook-feed-auger", "measure.ptoClutchCapacity", "only the engagement is in doubt")]
     public void Demo_MeasureFirst_IsWhatWouldSettleIt(string name, string code, string why) =>
         Assert.True(DemoCases.Verdict(name).MeasureNext[0].Code == code, why + "; got " + string.Join(", ", DemoCases.Verdict(name).MeasureNext));
+
+    [Theory]
+    [InlineData("ravensmoor-clutch-dropped-in", SimulatedEvent.Engagement, true, null)]
+    [InlineData("ravensmoor-clutch-let-in-gently", SimulatedEvent.Engagement, false, null)]
+    [InlineData("ravensmoor-rock", SimulatedEvent.Strike, true, StrikeFindings.ShouldHaveTripped)]
+    [InlineData("ravensmoor-stump", SimulatedEvent.Strike, true, StrikeFindings.MayHaveTripped)]
+    [InlineData("ravensmoor-soft-branch", SimulatedEvent.Strike, false, StrikeFindings.BelowTrip)]
+    [InlineData("ravensmoor-rusted-clutch-rock", SimulatedEvent.Strike, false, StrikeFindings.PassedOn)]
+    [InlineData("ravensmoor-pan-on-stump", SimulatedEvent.Strike, false, StrikeFindings.DidNotPassDriveline)]
+    public void Demo_Simulation_IsWhatItsTitleSays(string name, SimulatedEvent happened, bool trips, string? code)
+    {
+        CaseSimulation run = CaseSimulation.Of(DemoCases.Read(name));
+        Assert.Equal(happened, run.Event);
+        Assert.Equal(trips, run.Check!.Tripped);
+        Assert.True(run.Simulation!.RestsOnFacts || happened == SimulatedEvent.Strike, string.Join(", ", run.Simulation.Assumed));
+        Assert.True(code is null || run.Findings.Any(f => f.Code == code), code + "; got " + string.Join(", ", run.Findings));
+    }
+
+    [Fact]
+    public void Demo_PtoClutchOfTheSameMachine_GentlePeaksLower()
+    {
+        double abrupt = CaseSimulation.Of(DemoCases.Read("ravensmoor-clutch-dropped-in")).Simulation!.EngagementPeak()!.Expected!.Value.NewtonMeters;
+        double gentle = CaseSimulation.Of(DemoCases.Read("ravensmoor-clutch-let-in-gently")).Simulation!.EngagementPeak()!.Expected!.Value.NewtonMeters;
+        Assert.True(gentle < 0.7 * abrupt, gentle + " against " + abrupt);
+    }
+
+    [Fact]
+    public void Demo_RustedClutch_DamagesTheTubeThatAFreeOneSaves()
+    {
+        CaseSimulation run = CaseSimulation.Of(DemoCases.Read("ravensmoor-rusted-clutch-rock"));
+        Assert.Equal(Answer.Yes, run.Check!.Loads.Single(l => l.Element.Name == "drive tube").DamagedWith);
+        Assert.Contains(DemoCases.Verdict("ravensmoor-rusted-clutch-rock").Findings, f => f.Code == StrikeFindings.PassedOn);
+    }
 
     [Fact]
     public void Demos_Together_ShowAllHeadlines() =>
