@@ -16,7 +16,7 @@ internal static class CaseEngagement
         return facts?.Peak is { } peak ? engagement.WithPeak(peak) : engagement;
     }
 
-    /// <summary>The same with a simulated peak when the case asks for it; without one, its peak counts as not known.</summary>
+    /// <summary>The same with a simulated peak when the case asks for it and states none; when it lacks a fact, the peak is not known.</summary>
     /// <param name="file">The case.</param>
     /// <param name="notes">Receives what the simulations of the case say; they change no answer by themselves.</param>
     public static Engagement Simulated(CaseFile file, List<Finding> notes)
@@ -27,15 +27,20 @@ internal static class CaseEngagement
             return engagement;
         }
 
-        CaseSimulation run = CaseSimulation.Engagement(file);
-        notes.AddRange(run.Missing);
-        notes.AddRange(run.Simulation?.Missing ?? []);
-        notes.AddRange(run.Simulation?.Assumed ?? []);
         if (file.Strike is not null)
         {
             notes.AddRange(CaseSimulation.Strike(file).Findings);
         }
 
+        if (engagement.Peak is not null)
+        {
+            return engagement;
+        }
+
+        CaseSimulation run = CaseSimulation.Engagement(file);
+        notes.AddRange(run.Missing);
+        notes.AddRange(run.Simulation?.Missing ?? []);
+        notes.AddRange(run.Simulation?.Assumed ?? []);
         return run.Simulation?.EngagementPeak() is { } peak ? engagement.WithPeak(peak)
             : Engagement.Through(engagement.Clutch).WithManner(engagement.Manner);
     }

@@ -8,12 +8,14 @@ namespace Driveline.Cases.Questions;
 /// <summary>The engagement or the strike that a case file asks to be simulated, with its check. What the case leaves out is named, never made up.</summary>
 public sealed class CaseSimulation
 {
+    private readonly Lazy<SimulationCheck?> check;
+
     private CaseSimulation(SimulatedEvent happened, DrivelineChain? chain, DrivelineSimulation? simulation, IReadOnlyList<Finding> missing, IReadOnlyList<CaseError> errors)
     {
         Event = happened;
         Chain = chain;
         Simulation = simulation;
-        Check = simulation is null ? null : SimulationCheck.Of(simulation);
+        check = new Lazy<SimulationCheck?>(() => simulation is null ? null : SimulationCheck.Of(simulation));
         Missing = missing;
         Errors = errors;
     }
@@ -28,7 +30,7 @@ public sealed class CaseSimulation
     public DrivelineSimulation? Simulation { get; }
 
     /// <summary>The runs with and without protection, and what they say; null when there is no simulation.</summary>
-    public SimulationCheck? Check { get; }
+    public SimulationCheck? Check => check.Value;
 
     /// <summary>Facts without which nobody can say what to simulate.</summary>
     public IReadOnlyList<Finding> Missing { get; }

@@ -17,6 +17,8 @@ public sealed class DrivelineSimulation
 {
     private static readonly BandPoint[] AllPoints = [BandPoint.Low, BandPoint.Expected, BandPoint.High];
 
+    private static readonly BandPoint[] BothEnds = [BandPoint.Low, BandPoint.High];
+
     private static readonly Basis Undamped = Basis.CommonPractice("masses on springs, gears without loss, simulated at the ends of what is stated");
 
     private DrivelineSimulation(DrivelineChain chain, SimulationDrive drive, SimulatedStrike? strike)
@@ -93,7 +95,7 @@ public sealed class DrivelineSimulation
 
     /// <summary>Highest torque of the engagement, no device acting, as the PTO torque at which a device would carry it; null when it is no engagement or rests on assumptions.</summary>
     /// <remarks>
-    /// Runs at every end of clutch capacity, time of engagement and stiffness; the highest and lowest of them are the ends of the
+    /// Runs at every end of clutch capacity, time of engagement and load, and at three values of the stiffness; the highest and lowest of them are the ends of the
     /// band, so that what lies beyond is unlikely, not impossible. Without a device the torque behind the PTO clutch counts.
     /// </remarks>
     public TorqueBand? EngagementPeak()
@@ -133,9 +135,9 @@ public sealed class DrivelineSimulation
     {
         yield return SimulationEnds.Of(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, isStrike: false);
         BandPoint[] stiffness = Chain.Parts.Any(p => p.Stiffness is { } k && k.SiBand.Low < k.SiBand.High) ? AllPoints : [BandPoint.Expected];
-        BandPoint[] rise = Drive.Rise is { } t && t.SiBand.Low < t.SiBand.High ? AllPoints : [BandPoint.Expected];
-        BandPoint[] capacity = Drive.Engagement.Capacity is { } c && c.SiBand.Low < c.SiBand.High ? AllPoints : [BandPoint.Expected];
-        BandPoint[] load = Drive.Load is { } l && l.SiBand.Low < l.SiBand.High ? [BandPoint.Low, BandPoint.High] : [BandPoint.Expected];
+        BandPoint[] rise = Drive.Rise is { } t && t.SiBand.Low < t.SiBand.High ? BothEnds : [BandPoint.Expected];
+        BandPoint[] capacity = Drive.Engagement.Capacity is { } c && c.SiBand.Low < c.SiBand.High ? BothEnds : [BandPoint.Expected];
+        BandPoint[] load = Drive.Load is { } l && l.SiBand.Low < l.SiBand.High ? BothEnds : [BandPoint.Expected];
         foreach (BandPoint c1 in capacity)
         {
             foreach (BandPoint k1 in stiffness)
