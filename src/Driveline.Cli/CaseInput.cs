@@ -44,7 +44,7 @@ internal sealed class CaseInput
         }
 
         CaseSimulation run = happened == "engagement" ? CaseSimulation.Engagement(File) : CaseSimulation.Of(File);
-        return run.Errors.Count > 0 ? throw Refused(Name, run.Errors) : run;
+        return run.Errors.Count > 0 ? throw InputFile.Refused(Name, run.Errors) : run;
     }
 
     /// <summary>A case from its bytes.</summary>
