@@ -69,6 +69,13 @@ public class SimulateTests
     }
 
     [Fact]
+    public void CaseAndModel_Together_AreRefused()
+    {
+        Assert.Contains("one of CASE and --model", CliRun.Refused(Rock, "simulate", "-", "--model", "m.json"), StringComparison.Ordinal);
+        Assert.Contains("neither --event nor --out", CliRun.Refused(Rock, "simulate", "--model", "m.json", "--event", "strike"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Refused_BadCase_NamesPathAndRange()
     {
         string bad = CliRun.Refused(Rock.Replace("\"2000 N.m/rad\"", "\"0 N.m/rad\"", StringComparison.Ordinal), "simulate", "-", "--json");
