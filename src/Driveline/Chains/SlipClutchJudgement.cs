@@ -22,9 +22,11 @@ internal readonly struct SlipClutchJudgement
         ClutchFindings.SpringsMayBeSolid,
         ClutchFindings.ShorterThanSolid,
         ClutchFindings.SurfaceNotKnown,
+        ClutchFindings.TighterThanMeasured,
         DeviceFindings.SlipTestUndated,
         DeviceFindings.SlipTorqueNotMeasured,
         DeviceFindings.ClutchNotDescribed,
+        DeviceFindings.FacingNotKnown,
         DeviceFindings.SlipMeasuredNotDry,
     ];
 
@@ -34,6 +36,7 @@ internal readonly struct SlipClutchJudgement
         ClutchFindings.SpringsLoose,
         ClutchFindings.SurfaceNotKnown,
         ClutchFindings.WearNotKnown,
+        ClutchFindings.WornOut,
         DeviceFindings.SlipTorqueNotMeasured,
         DeviceFindings.ClutchNotDescribed,
         DeviceFindings.FacingNotKnown,

@@ -69,6 +69,9 @@ public static class ClutchFindings
     /// <summary>The lever measurement lies outside the calculated band.</summary>
     public const string MeasuredDiffers = "clutch.measuredDiffers";
 
+    /// <summary>The springs are set tighter than the lever measurement fits: they may have been tightened since.</summary>
+    public const string TighterThanMeasured = "clutch.tighterThanMeasured";
+
     /// <summary>A small error of the spring length changes the torque much.</summary>
     public const string SensitiveSetting = "clutch.sensitiveSetting";
 

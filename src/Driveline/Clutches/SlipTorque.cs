@@ -154,6 +154,11 @@ public sealed class SlipTorque
         if (condition.LastSlipTest is { Running: { } read } test)
         {
             SlipTorqueRules.Compare(read, running, source, findings);
+            if (clutch is not null && clamp is not null)
+            {
+                SlipTorqueRules.Tightened(clutch, clamp, read, findings);
+            }
+
             findings.Add(Finding.Of(ClutchFindings.Measured, Severity.Note)
                 .With("date", test.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture))
                 .With("torque", QuantityKind.Torque, read.SiBand.Expected));

@@ -280,6 +280,28 @@ internal static class SlipTorqueRules
         }
     }
 
+    /// <summary>
+    /// Springs that give more than was measured even with the least dry friction were tightened after the measurement. What is not known
+    /// (wear, spread of the springs, bedding in) is taken tight, so that leaving a fact out never hides it; an unknown facing bars on its own.
+    /// </summary>
+    public static void Tightened(DiscClutch clutch, ForceBand clamp, TorqueBand read, List<Finding> findings)
+    {
+        if (ReferenceEquals(clutch.Facing, Facings.NotKnown) || clutch.SpringLength is null)
+        {
+            return;
+        }
+
+        double friction = clutch.Facing.Friction(SurfaceState.Dry).Running.SiBand.Low;
+        double least = Times(clutch.Faces, friction, clamp.SiBand.High, RadiusM(clutch, RunInState.NotKnown).High);
+        if (least > read.SiBand.High && !double.IsInfinity(least))
+        {
+            findings.RemoveAll(f => f.Code == ClutchFindings.MeasuredDiffers);
+            findings.Add(Finding.Of(ClutchFindings.TighterThanMeasured, Severity.Danger)
+                .With("measured", QuantityKind.Torque, read.SiBand.Expected)
+                .With("calculated", QuantityKind.Torque, least));
+        }
+    }
+
     /// <summary>The expected running torque again, step by step.</summary>
     public static void Record<S>(DiscClutch clutch, ClutchCondition condition, ref S log)
         where S : struct, ISteps

@@ -15,7 +15,7 @@ internal static class BarMeasurements
         DeviceFindings.StandOffNotKnown => Measurements.HoleFit,
         DeviceFindings.ShaftAtCrossHoleNotKnown => Measurements.ShaftSteelAtHole,
         ClutchFindings.SpringLengthNotKnown or ClutchFindings.SpringsSolid or ClutchFindings.SpringsMayBeSolid or ClutchFindings.ShorterThanSolid
-            or ClutchFindings.SpringsLoose or ClutchFindings.WearNotKnown or ClutchFindings.SurfaceNotKnown
+            or ClutchFindings.SpringsLoose or ClutchFindings.WearNotKnown or ClutchFindings.WornOut or ClutchFindings.SurfaceNotKnown
             or DeviceFindings.ClutchNotDescribed or DeviceFindings.FacingNotKnown => Measurements.ClutchSprings,
         DeviceFindings.SlipsPerHourNotKnown or DeviceFindings.SlipHeatNotKnown or DeviceFindings.SlipsTooHot => Measurements.SlipsInWork,
         DeviceFindings.CutOutNotProven => Measurements.SlipTest,

@@ -59,6 +59,30 @@ public class ClutchCaseTests
     }
 
     [Theory]
+    [InlineData("31.6 mm", "34.6 mm", "0 mm", Answer.Maybe)]
+    [InlineData("31.6 mm", "34.6 mm", "2 mm", Answer.Yes)] // the wear has let them out again
+    [InlineData("33.8 mm", "34.6 mm", "0 mm", Answer.Yes)]
+    public void Guards_SpringsTighterThanTheMeasurementFits_IsMaybe(string low, string high, string wear, Answer guards)
+    {
+        // hand: 4 faces × 0.30 × 8 × 150 N/mm × (40 − 31.6) mm × 67.58 mm = 817 N·m, above the 714 N·m read at most; after 2 mm of wear 623 N·m; at 33.8 mm 603 N·m
+        ProtectionVerdict verdict = WellSet(
+            ("{ \"low\": \"33.8 mm\", \"expected\": \"34.2 mm\", \"high\": \"34.6 mm\" }", "{ \"low\": \"" + low + "\", \"expected\": \"34.2 mm\", \"high\": \"" + high + "\" }"),
+            ("\"wear\": \"0 mm\"", "\"wear\": \"" + wear + "\""));
+        Assert.Equal(guards, verdict.Guards);
+        Assert.Equal(guards == Answer.Maybe, verdict.Findings.Any(f => f.Code == ClutchFindings.TighterThanMeasured));
+    }
+
+    [Fact]
+    public void Guards_FacingNotKnown_IsMaybe() =>
+        Assert.Equal(Answer.Maybe, WellSet(("\"facing\": \"moulded organic lining\",", string.Empty)).Guards);
+
+    [Theory]
+    [InlineData("3.1 mm", Answer.Yes)] // four faces of 0.794 mm: 3.18 mm
+    [InlineData("3.2 mm", Answer.Maybe)]
+    public void Quiet_LiningsWornOut_IsMaybe(string wear, Answer quiet) =>
+        Assert.Equal(quiet, WellSet(("\"wear\": \"0 mm\"", "\"wear\": \"" + wear + "\"")).Quiet);
+
+    [Theory]
     [InlineData("\"date\": \"2026-05-04\",", "", DeviceFindings.SlipTestUndated)]
     [InlineData("\"slipTestResult\": \"slipped\", ", "", ClutchFindings.NoSlipTest)]
     [InlineData("\"2026-04-28\"", "\"2026-04-19\"", ClutchFindings.TestBeforeStorage)]
