@@ -45,8 +45,8 @@ public sealed class CaseError
     public override string ToString()
     {
         var text = new StringBuilder();
-        text.Append(Path.Length > 0 ? Path + " " : string.Empty);
-        text.Append(FormattableString.Invariant($"(line {Line}, column {Column}): "));
+        text.Append(Path.Length > 0 && Line > 0 ? Path + " " : Path);
+        text.Append(Line > 0 ? FormattableString.Invariant($"(line {Line}, column {Column}): ") : ": ");
         return text.Append(Message).ToString();
     }
 }

@@ -125,7 +125,13 @@ public sealed class DiscClutch
         double p = Guard.Positive(Si.Meters(pitch), "Pitch of the bolt thread", "m", nameof(pitch));
         Guard.Within(p, 0, 0.01, "Pitch of the bolt thread", "m", nameof(pitch));
         double down = Guard.NotNegative(turns, "Turns of the nut", string.Empty, nameof(turns)) * p;
-        double length = Guard.Positive(Springs.FreeM - down, "Spring length after those turns", "m", nameof(turns));
+        if (down >= Springs.FreeM)
+        {
+            throw new ArgumentOutOfRangeException(nameof(turns), FormattableString.Invariant(
+                $"Turns of the nut must be fewer than {Springs.FreeM / p:G3}: so many press springs of {Springs.FreeM * 1000:G4} mm to nothing; got {turns}."));
+        }
+
+        double length = Springs.FreeM - down;
         return WithSpringLength(LengthBand.OfSi(Band.Exactly(length), BandBasis.Of(Basis.Given("nut turns counted"))));
     }
 

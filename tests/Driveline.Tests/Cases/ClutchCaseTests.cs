@@ -82,6 +82,14 @@ public class ClutchCaseTests
     public void Quiet_LiningsWornOut_IsMaybe(string wear, Answer quiet) =>
         Assert.Equal(quiet, WellSet(("\"wear\": \"0 mm\"", "\"wear\": \"" + wear + "\"")).Quiet);
 
+    [Fact]
+    public void NutTurns_BeyondTheSprings_AreRefusedInTurns()
+    {
+        CaseFile file = CaseReaderTests.ReadGood(Json("turns", "\"threadPitch\": \"1.5 mm\", \"nutTurns\": 27"));
+        CaseError error = Assert.Single(CaseQuestion.Of(file).Errors);
+        Assert.Equal("driveline[0]: Turns of the nut must be fewer than 26.7: so many press springs of 40 mm to nothing; got 27.", error.ToString());
+    }
+
     [Theory]
     [InlineData("\"date\": \"2026-05-04\",", "", DeviceFindings.SlipTestUndated)]
     [InlineData("\"slipTestResult\": \"slipped\", ", "", ClutchFindings.NoSlipTest)]
