@@ -89,7 +89,7 @@ public static class ServiceSteps
         new(code, Array.ConvertAll(steps, s => s.Step()));
 
     private static Basis Cutters(string numbers, string place) =>
-        Basis.Published("rotary cutter operator manuals " + numbers + " (makers withheld)", "undated copies", place);
+        Basis.Published("rotary cutter operator " + (numbers.Length > 1 ? "manuals " + numbers + " (makers withheld)" : "manual " + numbers + " (maker withheld)"), "undated copies", place);
 
     private static Basis LoaderWagon(string place) => Other("loader-wagon operator manual", place);
 

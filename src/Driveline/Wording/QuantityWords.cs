@@ -49,7 +49,7 @@ public static class QuantityWords
         bool us = units == UnitSystem.UsCustomary;
         return kind switch
         {
-            QuantityKind.Number => Significant.Digits(si, 3),
+            QuantityKind.Number => Math.Abs(si) < 1000 && si == Math.Floor(si) ? si.ToString("F0", CultureInfo.InvariantCulture) : Significant.Digits(si, 3),
             QuantityKind.Count => si.ToString("F0", CultureInfo.InvariantCulture),
             QuantityKind.Torque => us ? Digits(si / (Si.PoundForce * Si.Foot), 3, "lbf·ft") : Digits(si, 3, "N·m"),
             QuantityKind.Length => us ? Digits(si / Si.Inch, 3, "in") : Digits(si * 1e3, 3, "mm"),

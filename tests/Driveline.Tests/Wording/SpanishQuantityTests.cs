@@ -10,6 +10,7 @@ public class SpanishQuantityTests
     [InlineData(0.0127, QuantityKind.Length, "12,7 mm", "docstring; 0.0127 m × 1000")]
     [InlineData(1234.5, QuantityKind.Torque, "1230 N·m", "three digits, no group sign")]
     [InlineData(1.5, QuantityKind.Number, "1,50", "three digits")]
+    [InlineData(7, QuantityKind.Number, "7", "a whole number has no decimals")]
     [InlineData(3, QuantityKind.Count, "3", "a count has no decimals")]
     [InlineData(293.15, QuantityKind.Temperature, "20,0 °C", "293.15 K − 273.15")]
     [InlineData(0.0009999, QuantityKind.Probability, "menos de 1 de cada 1000", "below 0.001")]
