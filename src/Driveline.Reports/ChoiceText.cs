@@ -4,7 +4,7 @@ using Driveline.Reports.Documents;
 
 namespace Driveline.Reports;
 
-/// <summary>A choice of bolts as plain text: the best that fits or that none does, the bolts in a table, what each brings with it, what would help, and last the cautions.</summary>
+/// <summary>A choice as plain text: the best bolt that fits or that none does, the bolts in a table, what each brings with it, what would help, the settings of the clutches, and last the cautions.</summary>
 public static class ChoiceText
 {
     /// <summary>The text in metric units.</summary>
@@ -12,6 +12,12 @@ public static class ChoiceText
 
     /// <summary>The text with options.</summary>
     /// <exception cref="ArgumentNullException">The choice or the options are missing.</exception>
-    public static string Of(BoltChoice choice, ReportOptions options) => TextRendering.Of(ChoiceReport.Of(
-        choice ?? throw new ArgumentNullException(nameof(choice)), options ?? throw new ArgumentNullException(nameof(options))));
+    public static string Of(BoltChoice choice, ReportOptions options) => Of(choice, [], options);
+
+    /// <summary>The text with the settings of the slip clutches of the same driveline.</summary>
+    /// <exception cref="ArgumentNullException">The choice, the settings or the options are missing.</exception>
+    public static string Of(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, ReportOptions options) => TextRendering.Of(ChoiceReport.Of(
+        choice ?? throw new ArgumentNullException(nameof(choice)),
+        settings ?? throw new ArgumentNullException(nameof(settings)),
+        options ?? throw new ArgumentNullException(nameof(options))));
 }

@@ -1,10 +1,11 @@
 using Driveline.Chains;
 using Driveline.Choosing;
+using Driveline.Protection;
 using Driveline.Quantities;
 
 namespace Driveline.Cases.Questions;
 
-/// <summary>The terms on which a case lets a bolt be chosen: its stock, its holes, its bolt.</summary>
+/// <summary>The terms on which a case lets a bolt be chosen (its stock, its holes, its bolt), and the settings of its slip clutches.</summary>
 public static class CaseChoice
 {
     /// <summary>The terms for the first shear bolt from the tractor.</summary>
@@ -19,6 +20,35 @@ public static class CaseChoice
         ShearBoltFacts? bolt = Bolts(file.Driveline).FirstOrDefault(b => CaseBolt.Device(b) is ShearBoltDevice && (device is null || CaseBolt.NameOf(b) == device));
         BoltHoles holes = bolt?.HoleDiameter is { } present ? BoltHoles.AsFitted.WithPresent(present) : BoltHoles.AsFitted;
         return terms.WithHoles(bolt?.PermittedHole is { } permitted ? holes.WithRedrilled(permitted) : holes);
+    }
+
+    /// <summary>True when the case has a shear bolt or a slip clutch, however little is known of it, in its main line or a branch.</summary>
+    /// <exception cref="ArgumentNullException">The case is missing.</exception>
+    public static bool HasAnyToChoose(CaseFile file) => IsAny(Guard.NotNull(file, nameof(file)).Driveline);
+
+    /// <summary>The settings of every slip clutch of a case, in order from the tractor; empty when it has none.</summary>
+    /// <exception cref="ArgumentNullException">The case is missing.</exception>
+    /// <exception cref="ArgumentException">Facts contradict each other; <see cref="CaseQuestion.Errors"/> says how.</exception>
+    public static IReadOnlyList<ClutchChoice> SettingsOf(CaseFile file)
+    {
+        IReadOnlyList<CaseClutch> clutches = CaseClutch.AllOf(Guard.NotNull(file, nameof(file)));
+        ProtectionQuestion question = CaseQuestion.Of(file) is { Question: { } asked, Errors.Count: 0 } ? asked
+            : throw new ArgumentException("The case contradicts itself: " + CaseQuestion.Of(file).Errors[0], nameof(file));
+
+        // Both walk the elements in the same order.
+        SlipClutchDevice[] places = [.. question.Chain.Devices.OfType<SlipClutchDevice>()];
+        return [.. clutches.Zip(places, (clutch, place) => SettingOf(question, place, clutch))];
+    }
+
+    private static bool IsAny(IEnumerable<DrivelineElement> elements) =>
+        elements.Any(e => e.ShearBolt is not null || e.SlipClutch is not null || IsAny(e.Driveline));
+
+    private static ClutchChoice SettingOf(ProtectionQuestion question, SlipClutchDevice place, CaseClutch clutch)
+    {
+        ClutchChoice choice = clutch.Clutch is { } described
+            ? ClutchChoice.For(question, place, described, clutch.Condition)
+            : ClutchChoice.WithoutClutch(question, place, clutch.Condition);
+        return clutch.Facts.ThreadPitch is { } pitch ? choice.WithThreadPitch(pitch) : choice;
     }
 
     private static IEnumerable<ShearBoltFacts> Bolts(IEnumerable<DrivelineElement> elements) => elements.SelectMany(

@@ -6,11 +6,12 @@ using Driveline.Wording;
 
 namespace Driveline.Cases.Results;
 
-/// <summary>Writes a choice of bolts as one JSON object for other programs, best bolt first.</summary>
+/// <summary>Writes a choice of bolts, best first, and of clutch settings as one JSON object for other programs.</summary>
 /// <remarks>
 /// As <see cref="VerdictJson"/>: torques in N·m, referred to the tractor's PTO; what is not known or has no bound is null. A
 /// probability is never written below 0.001 or above 0.999. passProbability is the chance, at least, that the bolt does both its
 /// jobs: one work peak leaves it whole, and an overload breaks it before any part is damaged. Every caution is always written.
+/// Torques of settings are at the clutch itself: lowNm and highNm of a window are expected ones while it slips.
 /// </remarks>
 public static class ChoiceJson
 {
@@ -20,14 +21,23 @@ public static class ChoiceJson
 
     /// <summary>Writes the choice to a stream, indented; language and units matter for the messages only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(BoltChoice choice, Stream stream, Language language, UnitSystem units) =>
-        JsonDocuments.Write(stream, json => Write(choice, json, language, units));
+    public static void Write(BoltChoice choice, Stream stream, Language language, UnitSystem units) => Write(choice, [], stream, language, units);
+
+    /// <summary>Writes the choice and the settings of the clutches to a stream, indented; language and units matter for the messages only.</summary>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    public static void Write(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, Stream stream, Language language, UnitSystem units) =>
+        JsonDocuments.Write(stream, json => Write(choice, settings, json, language, units));
 
     /// <summary>Writes the choice as a value; language and units matter for the messages only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(BoltChoice choice, Utf8JsonWriter json, Language language, UnitSystem units)
+    public static void Write(BoltChoice choice, Utf8JsonWriter json, Language language, UnitSystem units) => Write(choice, [], json, language, units);
+
+    /// <summary>Writes the choice and the settings of the clutches as a value; language and units matter for the messages only.</summary>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    public static void Write(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, Utf8JsonWriter json, Language language, UnitSystem units)
     {
         Guard.NotNull(choice, nameof(choice));
+        Guard.NotNull(settings, nameof(settings));
         Guard.NotNull(json, nameof(json));
         Texts texts = Texts.In(language);
         json.WriteStartObject();
@@ -42,6 +52,7 @@ public static class ChoiceJson
         }
 
         json.WriteEndArray();
+        SettingJson.WriteAll(json, settings, texts, units);
         FindingJson.WriteAll(json, "findings", choice.Findings, texts, units);
         CautionJson.WriteAll(json, choice.Cautions, texts);
         json.WriteEndObject();

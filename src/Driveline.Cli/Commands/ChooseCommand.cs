@@ -6,25 +6,26 @@ using Driveline.Reports;
 
 namespace Driveline.Cli.Commands;
 
-/// <summary>choose CASE: the bolts that fit, best first.</summary>
+/// <summary>choose CASE: the bolts that fit, best first, and the settings that suit its slip clutches.</summary>
 internal static class ChooseCommand
 {
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
         var path = new Argument<string>("CASE") { Description = "A case file (*.case.json); - reads standard input." };
         var bolt = new Option<string?>("--bolt") { Description = "Name of the shear bolt to choose for; the first from the tractor when left out.", HelpName = "NAME" };
-        var command = new Command("choose", "Ranks the bolts that fit by the worse of their two margins, or says what would help when none does.") { path, bolt };
+        var command = new Command("choose", "Ranks the bolts that fit by the worse of their two margins and finds the settings that suit a slip clutch, or says what would help when there is none.") { path, bolt };
         command.SetAction(parsed =>
         {
             CaseInput input = CaseInput.Of(parsed.GetRequiredValue(path), terminal);
             BoltChoice choice = ChoiceOf(input, parsed.GetValue(bolt));
+            IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(input.File);
             if (parsed.GetValue(shared.Json))
             {
-                JsonText.Print(terminal, stream => ChoiceJson.Write(choice, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+                JsonText.Print(terminal, stream => ChoiceJson.Write(choice, settings, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
             }
             else
             {
-                terminal.Output.Write(ChoiceText.Of(choice, shared.ReportOf(parsed, input.Title)));
+                terminal.Output.Write(ChoiceText.Of(choice, settings, shared.ReportOf(parsed, input.Title)));
             }
 
             return ExitCode.Answered;
@@ -34,6 +35,12 @@ internal static class ChooseCommand
 
     private static BoltChoice ChoiceOf(CaseInput input, string? name)
     {
+        if (!CaseChoice.HasAnyToChoose(input.File))
+        {
+            throw new BadInputException("The case '" + input.Name
+                + "' has neither a shear bolt nor a slip clutch: add an element { \"shearBolt\": { … } } or { \"slipClutch\": { … } } to its driveline.");
+        }
+
         string[] names = [.. input.Verdict.Question.Chain.Devices.OfType<Chains.ShearBoltDevice>().Select(d => d.Name)];
         return name is null || names.Contains(name)
             ? BoltChoice.For(input.Verdict.Question, CaseChoice.TermsOf(input.File, name))

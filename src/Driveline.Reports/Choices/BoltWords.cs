@@ -62,7 +62,7 @@ internal static class BoltWords
             .With("high", phrase.Number(trip.High?.NewtonMeters ?? double.PositiveInfinity)));
 
     // Rounded down below 1: a margin that falls short never looks as if it did not.
-    private static string Margin(double? margin, Phrase phrase) => margin is { } value
+    public static string Margin(double? margin, Phrase phrase) => margin is { } value
         ? phrase.Number(value < 1 ? Math.Floor(value * 100) / 100 : value, "F2")
         : phrase.Of("choice.notKnown");
 

@@ -1,4 +1,5 @@
 using Driveline.Choosing;
+using Driveline.Findings;
 using Driveline.Protection;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
@@ -6,10 +7,10 @@ using Driveline.Wording;
 
 namespace Driveline.Reports.Choices;
 
-/// <summary>The blocks of a report on a choice of bolts.</summary>
+/// <summary>The blocks of a report on a choice of bolts and of clutch settings.</summary>
 internal static class ChoiceReport
 {
-    public static IReadOnlyList<ReportBlock> Of(BoltChoice choice, ReportOptions options)
+    public static IReadOnlyList<ReportBlock> Of(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, ReportOptions options)
     {
         var phrase = new Phrase(Texts.In(options.Language), options.Units);
         var blocks = new List<ReportBlock>();
@@ -18,19 +19,38 @@ internal static class ChoiceReport
             blocks.Add(ReportBlock.Title(CleanText.Title(title)));
         }
 
-        blocks.Add(ReportBlock.Lead(Lead(choice, phrase)));
-        if (choice.Choices.Count > 0)
+        // Of a driveline without a bolt the clutch alone is told of.
+        bool isClutchAlone = settings.Count > 0 && choice.Findings.Any(f => f.Code == ChoosingFindings.NoBolt);
+        blocks.Add(ReportBlock.Lead(isClutchAlone ? SettingWords.Lead(settings[0], phrase) : Lead(choice, phrase)));
+        if (!isClutchAlone)
         {
             AddBolts(choice, phrase, blocks);
+            AddFindings(choice.Findings, phrase, blocks);
         }
 
-        blocks.Add(ReportBlock.Heading(phrase.Of("choice.findings")));
-        blocks.Add(choice.Findings.Count > 0
-            ? ReportBlock.Bullets(choice.Findings.Select(f => phrase.Of("severity." + f.Severity) + ": " + phrase.Of(f)))
-            : ReportBlock.Paragraph(phrase.Of("report.findings.none")));
+        foreach (ClutchChoice setting in settings)
+        {
+            blocks.Add(ReportBlock.Heading(phrase.Of(Phrase.Code("choice.setting").With("device", phrase.Name(setting.Place.Name)))));
+            if (!isClutchAlone || setting != settings[0])
+            {
+                blocks.Add(ReportBlock.Paragraph(SettingWords.Lead(setting, phrase)));
+            }
+
+            blocks.Add(ReportBlock.Bullets(SettingWords.Lines(setting, phrase)));
+            AddFindings(setting.Findings, phrase, blocks);
+        }
+
         blocks.Add(ReportBlock.Heading(phrase.Of("report.cautions")));
-        blocks.Add(ReportBlock.Bullets(choice.Cautions.Select(phrase.Of)));
+        blocks.Add(ReportBlock.Bullets(choice.Cautions.Concat(settings.SelectMany(s => s.Cautions)).Distinct().Select(phrase.Of)));
         return blocks;
+    }
+
+    private static void AddFindings(IReadOnlyList<Finding> findings, Phrase phrase, List<ReportBlock> blocks)
+    {
+        blocks.Add(ReportBlock.Heading(phrase.Of("choice.findings")));
+        blocks.Add(findings.Count > 0
+            ? ReportBlock.Bullets(findings.Select(f => phrase.Of("severity." + f.Severity) + ": " + phrase.Of(f)))
+            : ReportBlock.Paragraph(phrase.Of("report.findings.none")));
     }
 
     // A bolt that is not known to be the manual's own never leads without the sentence on the manual.
@@ -50,6 +70,11 @@ internal static class ChoiceReport
 
     private static void AddBolts(BoltChoice choice, Phrase phrase, List<ReportBlock> blocks)
     {
+        if (choice.Choices.Count == 0)
+        {
+            return;
+        }
+
         blocks.Add(ReportBlock.Heading(phrase.Of(Phrase.Code("choice.table").With("device", phrase.Name(choice.Place!.Name)))));
         blocks.Add(ReportBlock.Table(
         [

@@ -1,3 +1,4 @@
+using Driveline.Chains;
 using Driveline.Findings;
 using Driveline.Protection;
 using Driveline.Quantities;
@@ -9,7 +10,8 @@ internal static class ChoiceFindings
 {
     public static IReadOnlyList<Finding> WithoutJoint(ProtectionVerdict asFitted)
     {
-        Finding none = Finding.Of(ChoosingFindings.NoKnownJoint, Severity.Warning);
+        bool isWithoutBolt = asFitted.Devices.Count > 0 && asFitted.Devices.All(d => d.Device.Kind is DeviceKind.SlipClutch or DeviceKind.CutOut);
+        Finding none = isWithoutBolt ? Finding.Of(ChoosingFindings.NoBolt, Severity.Note) : Finding.Of(ChoosingFindings.NoKnownJoint, Severity.Warning);
         return LimitKnowledge.IsAnyKnown(asFitted) ? [none] : [Finding.Of(ChoosingFindings.LimitsNotKnown, Severity.Danger), none];
     }
 

@@ -6,6 +6,9 @@ public static class ChoosingCautions
     /// <summary>Stronger than the manual specifies, or nobody knows that it is not: only what the manual names, unless its maker agrees.</summary>
     public const string OnlyTheManual = "caution.onlyTheManual";
 
+    /// <summary>A computed spring setting: only what the manual names, unless its maker agrees.</summary>
+    public const string OnlyTheManualsSetting = "caution.onlyTheManualsSetting";
+
     /// <summary>It needs another hole than the one that is there.</summary>
     public const string RedrillOnlyWithMaker = "caution.redrillOnlyWithMaker";
 

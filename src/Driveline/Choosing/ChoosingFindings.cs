@@ -6,6 +6,9 @@ public static class ChoosingFindings
     /// <summary>No shear-bolt joint is known well enough to choose a bolt for it.</summary>
     public const string NoKnownJoint = "choosing.noKnownJoint";
 
+    /// <summary>The driveline has no shear bolt; its clutches are chosen for alone.</summary>
+    public const string NoBolt = "choosing.noBolt";
+
     /// <summary>No part's damage torque is known: nothing is offered.</summary>
     public const string LimitsNotKnown = "choosing.limitsNotKnown";
 
@@ -68,6 +71,9 @@ public static class ChoosingFindings
 
     /// <summary>The clutch is stuck: no setting is offered before it is free.</summary>
     public const string SettingNeedsFreeClutch = "choosing.settingNeeds.freeClutch";
+
+    /// <summary>The faces and springs of the clutch are not all known: no setting is offered.</summary>
+    public const string SettingNeedsClutch = "choosing.settingNeeds.clutch";
 
     /// <summary>The torque of normal work has no known bound: no lowest setting can be found.</summary>
     public const string SettingNeedsWork = "choosing.settingNeeds.work";

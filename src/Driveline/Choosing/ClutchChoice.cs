@@ -3,6 +3,7 @@ using Driveline.Clutches;
 using Driveline.Findings;
 using Driveline.Protection;
 using Driveline.Quantities;
+using UnitsNet;
 
 namespace Driveline.Choosing;
 
@@ -15,9 +16,13 @@ namespace Driveline.Choosing;
 /// </remarks>
 public sealed class ClutchChoice
 {
-    private ClutchChoice(ProtectionQuestion question, DiscClutch clutch, ProtectionPolicy policy, ClutchWindow? window, ClutchPoint? best, IReadOnlyList<Finding> findings)
+    private readonly double pitchM = double.NaN;
+
+    private ClutchChoice(
+        ProtectionQuestion question, ProtectiveDevice place, DiscClutch? clutch, ProtectionPolicy policy, ClutchWindow? window, ClutchPoint? best, IReadOnlyList<Finding> findings)
     {
         Question = question;
+        Place = place;
         Clutch = clutch;
         Policy = policy;
         Window = window;
@@ -25,11 +30,20 @@ public sealed class ClutchChoice
         Findings = findings;
     }
 
+    private ClutchChoice(ClutchChoice other, double pitchM)
+        : this(other.Question, other.Place, other.Clutch, other.Policy, other.Window, other.Best, other.Findings) => this.pitchM = pitchM;
+
     /// <summary>The question it answers.</summary>
     public ProtectionQuestion Question { get; }
 
-    /// <summary>The clutch.</summary>
-    public DiscClutch Clutch { get; }
+    /// <summary>The device whose place the clutch has.</summary>
+    public ProtectiveDevice Place { get; }
+
+    /// <summary>The clutch; null when its faces and springs are not known.</summary>
+    public DiscClutch? Clutch { get; }
+
+    /// <summary>Pitch of the thread of the spring bolts; null when not known.</summary>
+    public Length? ThreadPitch => double.IsNaN(pitchM) ? null : Length.FromMeters(pitchM);
 
     /// <summary>How strict the check is.</summary>
     public ProtectionPolicy Policy { get; }
@@ -44,7 +58,7 @@ public sealed class ClutchChoice
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>Codes of the cautions that go with every setting.</summary>
-    public IReadOnlyList<string> Cautions { get; } = [.. VerdictCautions.Always, ChoosingCautions.OnlyTheManual];
+    public IReadOnlyList<string> Cautions { get; } = [.. VerdictCautions.Always, ChoosingCautions.OnlyTheManualsSetting];
 
     /// <summary>The settings of a clutch in the place of a device, by the default policy.</summary>
     public static ClutchChoice For(ProtectionQuestion question, ProtectiveDevice place, DiscClutch clutch, ClutchCondition condition) =>
@@ -66,13 +80,41 @@ public sealed class ClutchChoice
         ProtectionVerdict verdict = search.VerdictAt(search.MostDeflectionM / 2);
         if (SettingFindings.Missing(verdict, condition) is { Count: > 0 } missing)
         {
-            return new ClutchChoice(question, clutch, policy, null, null, missing);
+            return new ClutchChoice(question, place, clutch, policy, null, null, missing);
         }
 
         ClutchPoint best = search.Best();
         ClutchWindow? window = search.Window(best);
-        return new ClutchChoice(question, clutch, policy, window, best, SettingFindings.Answer(search, best, window));
+        return new ClutchChoice(question, place, clutch, policy, window, best, SettingFindings.Answer(search, best, window));
     }
+
+    /// <summary>The answer for a clutch whose faces and springs are not known, by the default policy: no setting, and what is missing.</summary>
+    public static ClutchChoice WithoutClutch(ProtectionQuestion question, ProtectiveDevice place, ClutchCondition condition) =>
+        WithoutClutch(question, place, condition, ProtectionPolicy.Default);
+
+    /// <summary>The answer for a clutch whose faces and springs are not known: no setting, and what is missing.</summary>
+    /// <exception cref="ArgumentException">The place is not a device of the driveline.</exception>
+    public static ClutchChoice WithoutClutch(ProtectionQuestion question, ProtectiveDevice place, ClutchCondition condition, ProtectionPolicy policy)
+    {
+        Guard.NotNull(question, nameof(question)).Chain.IndexOf(Guard.NotNull(place, nameof(place)));
+        Guard.NotNull(condition, nameof(condition));
+        ProtectionVerdict verdict = ProtectionCheck.Run(question, Guard.NotNull(policy, nameof(policy)));
+        Finding undescribed = Finding.Of(ChoosingFindings.SettingNeedsClutch, Severity.Danger).With("name", place.Name);
+        return new ClutchChoice(question, place, null, policy, null, null, [undescribed, .. SettingFindings.Missing(verdict, condition)]);
+    }
+
+    /// <summary>The same choice with the pitch of the thread of the spring bolts, so that settings can be told in turns of the nuts.</summary>
+    /// <param name="pitch">Pitch; above 0, at most 10 mm.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The pitch is out of its range.</exception>
+    public ClutchChoice WithThreadPitch(Length pitch)
+    {
+        double m = Guard.Positive(Si.Meters(pitch), "Pitch of the bolt thread", "m", nameof(pitch));
+        return new ClutchChoice(this, Guard.Within(m, 0, 0.01, "Pitch of the bolt thread", "m", nameof(pitch)));
+    }
+
+    /// <summary>Turns of every nut from finger-tight that give a setting of this clutch; null while the pitch is not known.</summary>
+    /// <example>50 mm free, set to 47.02 mm, pitch 1.5 mm: 1.99 turns.</example>
+    public double? NutTurns(ClutchPoint setting) => double.IsNaN(pitchM) ? null : Guard.NotNull(setting, nameof(setting)).DeflectionM / pitchM;
 
     /// <inheritdoc/>
     public override string ToString() => Window?.ToString() ?? "no setting fits";

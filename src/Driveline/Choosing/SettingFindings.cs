@@ -1,3 +1,4 @@
+using Driveline.Chains;
 using Driveline.Clutches;
 using Driveline.Findings;
 using Driveline.Protection;
@@ -11,7 +12,7 @@ internal static class SettingFindings
     public static IReadOnlyList<Finding> Missing(ProtectionVerdict verdict, ClutchCondition told)
     {
         var missing = new List<Finding>();
-        if (told.IsStuck)
+        if (told.KnownStuck)
         {
             missing.Add(Finding.Of(ChoosingFindings.SettingNeedsFreeClutch, Severity.Danger));
         }
@@ -46,7 +47,7 @@ internal static class SettingFindings
         else
         {
             findings.Add(Finding.Of(ChoosingFindings.SlipAfterSetting, Severity.Danger));
-            bool isManuals = search.Question.Specified?.InGoodOrder is { HasExpected: true } named
+            bool isManuals = Specified(search)?.InGoodOrder is { HasExpected: true } named
                 && named.SiBand.Expected >= window.Lowest.TorqueNm && named.SiBand.Expected <= window.Highest.TorqueNm;
             if (!isManuals)
             {
@@ -57,6 +58,11 @@ internal static class SettingFindings
         findings.AddRange(best.Slip.Findings.Where(f => f.Code is not ClutchFindings.SpringLengthNotKnown));
         return [.. findings.OrderBy(f => f.Severity)];
     }
+
+    // What the manual names for a clutch is meant for the first one.
+    private static ProtectiveDevice? Specified(ClutchSearch search) =>
+        search.Question.Specified is { Kind: DeviceKind.SlipClutch } named
+        && !search.Question.Chain.Devices.TakeWhile(d => !ReferenceEquals(d, search.Place)).Any(d => d.Kind is DeviceKind.SlipClutch or DeviceKind.CutOut) ? named : null;
 
     private static void AddNone(ClutchSearch search, ClutchPoint best, List<Finding> findings)
     {

@@ -43,6 +43,57 @@ public class CaseChoiceTests
         Assert.Null(CaseChoice.TermsOf(file, "no such bolt").Holes.Present);
     }
 
+    [Fact]
+    public void SettingsOf_KnownCase_GivesAWindowAroundTheBestAndItsTurns()
+    {
+        ClutchChoice choice = Assert.Single(CaseChoice.SettingsOf(DemoCases.Read("dunmarsh-clutch-never-slipped")));
+        Assert.Equal("slip clutch", choice.Place.Name);
+        Assert.True(choice.Window!.Holds(choice.Best!.Torque));
+        Assert.InRange(choice.Window.Lowest.WorkMargin!.Value, 1, 1.0001);
+        Assert.InRange(choice.Window.Highest.GuardMargin!.Value, 1, 1.0001);
+
+        // hand: 40 mm free less turns of 1.5 mm
+        Assert.Equal(40, choice.Best.SpringLength.Millimeters + (1.5 * choice.NutTurns(choice.Best)!.Value), 1e-9);
+
+        // the manual's 650 N·m lies inside
+        Assert.DoesNotContain(choice.Findings, f => f.Code == ChoosingFindings.SettingNotTheManuals);
+    }
+
+    [Theory]
+    [InlineData("dunmarsh-clutch-rusted", ChoosingFindings.SettingNeedsFreeClutch)]
+    [InlineData("thornbeck-bolt-right", null)]
+    public void SettingsOf_StuckOrNoClutch_OffersNone(string name, string? code)
+    {
+        IReadOnlyList<ClutchChoice> choices = CaseChoice.SettingsOf(DemoCases.Read(name));
+        Assert.All(choices, c => Assert.True(c is { Window: null, Best: null }));
+        Assert.Equal(code, choices.SingleOrDefault()?.Findings[0].Code);
+    }
+
+    [Fact]
+    public void SettingsOf_SeveralClutches_AreInOrderEachInItsPlace()
+    {
+        CaseFile file = CaseReaderTests.ReadGood("""
+            { "driveline": [
+              { "slipClutch": { "name": "main clutch", "threadPitch": "1.5 mm" } },
+              { "branch": "auger", "powerShare": 0.3, "driveline": [ { "slipClutch": { "name": "auger clutch" } } ] },
+              { "slipClutch": { "name": "rear clutch" } } ] }
+            """);
+        IReadOnlyList<ClutchChoice> choices = CaseChoice.SettingsOf(file);
+        Assert.Equal(["main clutch", "auger clutch", "rear clutch"], choices.Select(c => c.Place.Name));
+        Assert.Equal([true, false, false], choices.Select(c => c.ThreadPitch is not null));
+        Assert.All(choices, c => Assert.Equal(ChoosingFindings.SettingNeedsClutch, c.Findings[0].Code));
+        Assert.All(choices, c => Assert.Equal(c.Place.Name, c.Findings[0].Parameter("name")!.Text));
+    }
+
+    [Theory]
+    [InlineData("{ \"shaft\": \"a\" }", false)]
+    [InlineData("{ \"cutOut\": { \"kind\": \"cam\" } }", false)]
+    [InlineData("{ \"shearBolt\": { \"thread\": \"M8\" } }", true)]
+    [InlineData("{ \"slipClutch\": { \"faces\": 2 } }", true)]
+    [InlineData("{ \"branch\": \"b\", \"powerShare\": 0.3, \"driveline\": [ { \"slipClutch\": { \"faces\": 2 } } ] }", true)]
+    public void HasAnyToChoose_BoltOrClutchAnywhere(string element, bool expected) =>
+        Assert.Equal(expected, CaseChoice.HasAnyToChoose(CaseReaderTests.ReadGood("{ \"driveline\": [ " + element + " ] }")));
+
     [Theory]
     [InlineData("9.8 mm", true, "a caliper may read 2 % too little")]
     [InlineData("9.79 mm", false, "an M10 does not go through")]

@@ -27,7 +27,7 @@ public class ClutchChoiceTests
         Assert.False(choice.Window.Holds(Torque.FromNewtonMeters(242)));
         Assert.False(choice.Window.Holds(Torque.FromNewtonMeters(458)));
         Assert.Equal([ChoosingFindings.SlipAfterSetting, ChoosingFindings.SettingNotTheManuals], Codes(choice).Take(2));
-        Assert.Contains(ChoosingCautions.OnlyTheManual, choice.Cautions);
+        Assert.Contains(ChoosingCautions.OnlyTheManualsSetting, choice.Cautions);
     }
 
     [Fact]
@@ -129,6 +129,62 @@ public class ClutchChoiceTests
         ClutchChoice choice = ClutchChoice.For(question, Place(question), Clutch.NineSprings(), Clutch.Clean(RunInState.RunIn).Stuck());
         Assert.Null(choice.Window);
         Assert.Equal(ChoosingFindings.SettingNeedsFreeClutch, choice.Findings[0].Code);
+    }
+
+    [Fact]
+    public void For_TestInWhichItDidNotSlip_OffersNoSetting()
+    {
+        ProtectionQuestion question = Question(600, 200);
+        ClutchCondition tested = Clutch.Clean(RunInState.RunIn).WithSlipTest(SlipTest.DidNotSlip(Clutch.Today));
+        ClutchChoice choice = ClutchChoice.For(question, Place(question), Clutch.NineSprings(), tested);
+        Assert.Null(choice.Window);
+        Assert.Null(choice.Best);
+        Assert.Equal(ChoosingFindings.SettingNeedsFreeClutch, choice.Findings[0].Code);
+    }
+
+    [Fact]
+    public void WithoutClutch_SaysThatAndWhatElseIsMissing()
+    {
+        ProtectionQuestion question = Question(600, 200).WithPartsComplete(false);
+        ClutchChoice choice = ClutchChoice.WithoutClutch(question, Place(question), Clutch.Clean(RunInState.RunIn).Stuck());
+        Assert.Null(choice.Clutch);
+        Assert.Null(choice.Window);
+        Assert.Null(choice.Best);
+        Assert.Same(Place(question), choice.Place);
+        Assert.Equal([ChoosingFindings.SettingNeedsClutch, ChoosingFindings.SettingNeedsFreeClutch, ChoosingFindings.SettingNeedsList], Codes(choice));
+        Assert.Throws<ArgumentException>(() => ClutchChoice.WithoutClutch(question, Place(Question(600, 200)), Clutch.Clean(RunInState.RunIn)));
+    }
+
+    [Fact]
+    public void NutTurns_AreDeflectionOverPitch()
+    {
+        ClutchChoice choice = Of(600, 200);
+        Assert.Null(choice.NutTurns(choice.Best!));
+        Assert.Null(choice.ThreadPitch);
+
+        // hand: s = 2.9796 mm, over 1.5 mm
+        ClutchChoice pitched = choice.WithThreadPitch(Length.FromMillimeters(1.5));
+        Assert.Equal(1.9864, pitched.NutTurns(pitched.Best!)!.Value, 0.0005);
+        Assert.Equal(1.5, pitched.ThreadPitch!.Value.Millimeters, 1e-12);
+        Assert.Same(choice.Window, pitched.Window);
+        Assert.Throws<ArgumentOutOfRangeException>(() => choice.WithThreadPitch(Length.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>(() => choice.WithThreadPitch(Length.FromMillimeters(10.1)));
+    }
+
+    [Fact]
+    public void Window_OnlyABoltSpecified_IsNotTheManuals() => Assert.Contains(
+        ChoosingFindings.SettingNotTheManuals,
+        Codes(Of(Question(600, 200).WithSpecified(StatedDevice.Of("bolt", DeviceKind.ShearBolt, AfterTrip.TorqueGone, Tests.Protection.Thornbeck.Nm(300))))));
+
+    [Fact]
+    public void BoltChoice_ClutchAlone_SaysThatThereIsNoBolt()
+    {
+        ProtectiveDevice clutch = StatedDevice.Of("clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Tests.Protection.Thornbeck.Nm(300));
+        BoltChoice choice = BoltChoice.For(Bench.Question(clutch, 600, 200));
+        Assert.Empty(choice.Choices);
+        Assert.Equal([ChoosingFindings.NoBolt], choice.Findings.Select(f => f.Code));
+        BoltChoice unknown = BoltChoice.For(Bench.Question(StatedDevice.NotIdentified("bolt"), 600, 200));
+        Assert.Contains(ChoosingFindings.NoKnownJoint, unknown.Findings.Select(f => f.Code));
     }
 
     [Fact]

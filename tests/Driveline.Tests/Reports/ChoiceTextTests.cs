@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
 using Driveline.Choosing;
 using Driveline.Reports;
@@ -50,6 +51,33 @@ public partial class ChoiceTextTests
             Assert.All(choice.Cautions.Concat(choice.Choices.SelectMany(c => c.Cautions)), code => Assert.Contains(texts.Of(code), text, StringComparison.Ordinal));
             Assert.EndsWith(texts.Of(choice.Cautions[^1]), text, StringComparison.Ordinal);
             Assert.DoesNotMatch(BadPunctuation(), text);
+        }
+    }
+
+    [Theory]
+    [InlineData("dunmarsh-clutch-never-slipped", "What the manual names lies in that range; set it to that.", "Lo que indica el manual está entre esos pares; ajústelo a eso.")]
+    [InlineData("dunmarsh-clutch-well-set", "but the manual is not known to name such a setting. Only the spring length", "pero no se sabe que el manual indique un ajuste así. Solo la longitud")]
+    [InlineData("dunmarsh-clutch-rusted", "No setting of this clutch is offered.", "No se ofrece ningún ajuste de este embrague.")]
+    [InlineData("wickerby-clutch-oiled", "No setting of this clutch is sure both to act in time and to stay quiet.", "Con ningún ajuste de este embrague es seguro")]
+    public void Text_ClutchDemo_SaysInBothLanguages(string name, string english, string spanish)
+    {
+        IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(DemoCases.Read(name));
+        Assert.Contains(english, OneLine(ChoiceText.Of(Demo(name), settings, ReportOptions.Default)), StringComparison.Ordinal);
+        Assert.Contains(spanish, OneLine(ChoiceText.Of(Demo(name), settings, Spanish)), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void Text_AnyDemoWithSettings_HasEveryCautionAndPlainPunctuation(string name)
+    {
+        IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(DemoCases.Read(name));
+        foreach (ReportOptions options in new[] { ReportOptions.Default, Spanish, ReportOptions.Default.WithUnits(UnitSystem.UsCustomary) })
+        {
+            Texts texts = Texts.In(options.Language);
+            string text = OneLine(ChoiceText.Of(Demo(name), settings, options));
+            Assert.All(settings.SelectMany(s => s.Cautions), code => Assert.Contains(texts.Of(code), text, StringComparison.Ordinal));
+            Assert.DoesNotMatch(BadPunctuation(), text);
+            Assert.DoesNotMatch(@"choice\.|choosing\.", text);
         }
     }
 
