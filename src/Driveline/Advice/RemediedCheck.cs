@@ -1,4 +1,5 @@
 using Driveline.Chains;
+using Driveline.Clutches;
 using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Provenance;
@@ -19,6 +20,8 @@ internal static class RemediedCheck
         Remedies.FreeHub => Joint(verdict, j => j.Hub == HubState.Free ? null : Freed(j)),
         Remedies.TrueHoles => Joint(verdict, j => j.HoleFit == HoleFit.Worn || j.StandOff is not null ? j.WithHoleFit(HoleFit.Tight).WithStandOff(Length.Zero) : null),
         Remedies.EngageGently => Gentle(verdict),
+        Remedies.SlipAndReset => Clutch(verdict, RemediedClutch.Freed),
+        Remedies.SetSpringsAsManual or Remedies.LoosenSpringsToManual or Remedies.RightSprings => Clutch(verdict, RemediedClutch.SetAsManual),
         Remedies.StrongerBolt => verdict.NeighbourGrades.FirstOrDefault(n => n.IsStronger)?.Verdict,
         _ => null,
     };
@@ -37,6 +40,11 @@ internal static class RemediedCheck
     private static ProtectionVerdict? Joint(ProtectionVerdict verdict, Func<ShearBoltJoint, ShearBoltJoint?> mend) =>
         verdict.Devices.Select(d => d.Device).OfType<ShearBoltDevice>().FirstOrDefault() is { } fitted && mend(fitted.BreakTorque.Joint) is { } mended
             ? With(verdict, fitted, ShearBoltDevice.Of(fitted.Name, mended))
+            : null;
+
+    private static ProtectionVerdict? Clutch(ProtectionVerdict verdict, Func<SlipClutchDevice, ProtectionQuestion, SlipTorque?> mend) =>
+        verdict.Devices.Select(d => d.Device).OfType<SlipClutchDevice>().FirstOrDefault() is { } fitted && mend(fitted, verdict.Question) is { } mended
+            ? With(verdict, fitted, SlipClutchDevice.Of(fitted.Name, mended))
             : null;
 
     // A drag that was measured before the hub was freed is gone with it.

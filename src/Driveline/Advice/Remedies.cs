@@ -30,6 +30,18 @@ public static class Remedies
     /// <summary>Code: change the bolt before it tires.</summary>
     public const string ChangeBoltsInTime = "remedy.changeBoltsInTime";
 
+    /// <summary>Code: free the clutch, slip it and set it again.</summary>
+    public const string SlipAndReset = "remedy.slipAndReset";
+
+    /// <summary>Code: tighten the clutch springs to what the manual says.</summary>
+    public const string SetSpringsAsManual = "remedy.setSpringsAsManual";
+
+    /// <summary>Code: loosen the clutch springs to what the manual says.</summary>
+    public const string LoosenSpringsToManual = "remedy.loosenSpringsToManual";
+
+    /// <summary>Code: clutch springs that are not solid when set as the manual says.</summary>
+    public const string RightSprings = "remedy.rightSprings";
+
     // A cause must be at least this likely, or its fault be seen, before something is proposed against it.
     private const double WorthARemedy = 0.12;
 
@@ -49,10 +61,10 @@ public static class Remedies
         new(ChangeBoltsInTime, 3, 20, RemedySpending.WorkAndBolt, Raises, Unchanged, Cautions.ManualDecides, BoltFatigue),
         new("remedy.straightenDriveline", 3, 60, RemedySpending.Work, Raises, Unchanged, Cautions.KeepOverlap, JointAngle),
         new("remedy.renewBlades", 3, 90, RemedySpending.WorkAndParts, Raises, Unchanged, Cautions.BlockRaisedDeck, RotorUnbalanced),
-        new("remedy.slipAndReset", 4, 60, RemedySpending.Work, Lowers, Raises, Cautions.HotClutch, ClutchStuck),
-        new("remedy.setSpringsAsManual", 4, 30, RemedySpending.Work, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides, ClutchSetTooLoose),
-        new("remedy.loosenSpringsToManual", 4, 30, RemedySpending.Work, Lowers, Raises, Cautions.ManualDecides, ClutchOvertightened),
-        new("remedy.rightSprings", 4, 60, RemedySpending.WorkAndParts, Lowers, Raises, Cautions.ManualDecides, ClutchCoilBound),
+        new(SlipAndReset, 4, 60, RemedySpending.Work, Lowers, Raises, Cautions.HotClutch, ClutchStuck),
+        new(SetSpringsAsManual, 4, 30, RemedySpending.Work, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides, ClutchSetTooLoose),
+        new(LoosenSpringsToManual, 4, 30, RemedySpending.Work, Lowers, Raises, Cautions.ManualDecides, ClutchOvertightened),
+        new(RightSprings, 4, 60, RemedySpending.WorkAndParts, Lowers, Raises, Cautions.ManualDecides, ClutchCoilBound),
         new("remedy.renewFacings", 4, 120, RemedySpending.WorkAndParts, Raises, Lowers, Cautions.HotClutch, ClutchWorn, ClutchOiled),
         new(SpecifiedBolt, 5, 20, RemedySpending.WorkAndBolt, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides, GradeTooSoft, GradeTooStrong, BoltUnmarked, DiameterTooSmall, DiameterTooLarge),
         new("remedy.fitProtection", 5, null, RemedySpending.NotKnown, Lowers, Raises, Cautions.ManualDecides, ProtectionMissing),

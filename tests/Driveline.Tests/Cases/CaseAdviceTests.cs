@@ -71,6 +71,37 @@ public class CaseAdviceTests
     }
 
     [Fact]
+    public void ClutchRemedies_StuckClutch_HaveTheMarginsOfTheManualsSetting()
+    {
+        // hand: the manual's 600 to 700 N·m; 0.7 of it left when hot or damp, against 380 N·m of work; it breaks away at 1.4 times at most,
+        // against a tube that stands 1500 N·m: 420 / 380 and 1500 / 980
+        CaseFile file = DemoCases.Read("dunmarsh-clutch-rusted");
+        OwnerAdvice advice = Advice(file.WithComplaint(ComplaintFacts.Empty.WithSymptom(Symptom.NothingGaveAtStrike)));
+        foreach (string code in new[] { Remedies.SlipAndReset, Remedies.LoosenSpringsToManual })
+        {
+            Remedy remedy = advice.Remedies.Single(r => r.Code == code);
+            Assert.Equal(420.0 / 380, remedy.WorkMargin!.Value, 1e-9);
+            Assert.Equal(1500.0 / 980, remedy.GuardMargin!.Value, 1e-9);
+            Assert.Equal(MarginEffect.Raises, remedy.OnGuardMargin);
+        }
+
+        // without the manual's torque nobody knows to what to set it; freed, it slips as its springs are set
+        OwnerAdvice unnamed = Advice(file.WithSpecified(null).WithComplaint(ComplaintFacts.Empty.WithSymptom(Symptom.NothingGaveAtStrike)));
+        Assert.Null(unnamed.Remedies.Single(r => r.Code == Remedies.LoosenSpringsToManual).GuardMargin);
+        Assert.True(unnamed.Remedies.Single(r => r.Code == Remedies.SlipAndReset).GuardMargin > 1);
+    }
+
+    [Fact]
+    public void ClutchRemedies_NoClutchInTheCase_HaveNoMargins()
+    {
+        OwnerAdvice advice = Advice("hay-bottom-silent-clutch");
+        Remedy? remedy = advice.Remedies.FirstOrDefault(r => r.Code is Remedies.SlipAndReset or Remedies.LoosenSpringsToManual);
+        Assert.NotNull(remedy);
+        Assert.Null(remedy.WorkMargin);
+        Assert.Null(remedy.GuardMargin);
+    }
+
+    [Fact]
     public void AnswerThatTheCaseContradicts_IsRefused()
     {
         CaseFile file = DemoCases.Read("thornbeck-seized-hub");
