@@ -1,6 +1,8 @@
 using System.Text;
 using Driveline.Advice;
 using Driveline.Cases.Questions;
+using Driveline.Chains;
+using Driveline.Provenance;
 using Driveline.Reports;
 
 namespace Driveline.Cli;
@@ -8,7 +10,7 @@ namespace Driveline.Cli;
 /// <summary>Writes files into the folder of --out: each whole or not at all, never over a folder.</summary>
 internal static class OutFolder
 {
-    /// <summary>Writes the picture and the reports of a case.</summary>
+    /// <summary>Writes the picture and the reports of a case, and the calculation of each device that has one.</summary>
     /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>
     public static void WriteReports(string folder, CaseInput input, ReportOptions options, Terminal terminal)
     {
@@ -18,8 +20,23 @@ internal static class OutFolder
             new(picture, TorqueLadderPicture.Svg(input.Verdict, options)),
             new(input.Name + ".report.md", VerdictMarkdown.Of(input.Verdict, options, picture)),
             new(input.Name + ".report.html", VerdictHtml.Of(input.Verdict, options)),
+            .. Calculations(input, options),
         ]);
     }
+
+    private static IEnumerable<KeyValuePair<string, string>> Calculations(CaseInput input, ReportOptions options)
+    {
+        string[] sheets =
+        [
+            .. input.Verdict.Question.Chain.Devices
+                .Where(d => d.Sheet().Count > 0)
+                .Select(d => CalculationSheet.Markdown(d.Name, d.Sheet(), BasesOf(d), options.Language)),
+        ];
+        return sheets.Length == 0 ? [] : [new(input.Name + ".calculation.md", string.Join("\n", sheets))];
+    }
+
+    private static IReadOnlyList<Basis> BasesOf(ProtectiveDevice device) =>
+        device.Running?.Basis is { } basis ? [basis.Low, basis.Expected, basis.High] : [];
 
     /// <summary>Writes one file, whole or not at all.</summary>
     /// <exception cref="BadInputException">It is a folder or cannot be written.</exception>

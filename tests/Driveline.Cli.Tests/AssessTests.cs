@@ -114,6 +114,27 @@ public class AssessTests
         Assert.Equal(3, Directory.GetFileSystemEntries(folder).Length);
     }
 
+    [Theory]
+    [InlineData("en", "# Calculation: yoke bolt", "# Calculation: slip clutch")]
+    public void Assess_OutOfCalculatedDevices_WritesTheirCalculation(string language, string bolt, string clutch)
+    {
+        const string Json = """
+            { "driveline": [
+              { "shearBolt": { "name": "yoke bolt", "thread": "M8", "grade": "8.8", "layout": "tangential", "radius": "50 mm" } },
+              { "slipClutch": { "outerDiameter": "165 mm", "innerDiameter": "100 mm", "faces": 4, "facing": "moulded organic lining",
+                  "springs": { "coil": { "count": 8, "rate": "150 N/mm", "freeLength": "40 mm", "solidLength": "30 mm" } },
+                  "springLength": "34.2 mm", "wear": "0 mm", "surface": "cleanInWork", "runIn": "runIn" } } ] }
+            """;
+        string folder = Path.Combine(Directory.CreateTempSubdirectory("driveline").FullName, "new");
+        Assert.Equal(1, CliRun.WithInput(Json, "assess", "-", "--out", folder, "--language", language).Code);
+        string sheet = File.ReadAllText(Path.Combine(folder, "case.calculation.md"), Encoding.UTF8);
+        Assert.Contains(bolt, sheet, StringComparison.Ordinal);
+        Assert.Contains(clutch, sheet, StringComparison.Ordinal);
+
+        // hand: 8 springs of 150 N/mm, 40 - 34.2 = 5.8 mm down: 6960 N
+        Assert.Contains("| 6960 | N |", sheet, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Assess_OutOverAFolderOrFile_IsRefusedAndNothingWritten()
     {

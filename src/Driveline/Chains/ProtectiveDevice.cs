@@ -1,4 +1,5 @@
 using Driveline.Findings;
+using Driveline.Provenance;
 using Driveline.Quantities;
 
 namespace Driveline.Chains;
@@ -50,4 +51,7 @@ public abstract class ProtectiveDevice : Element
 
     /// <summary>Parts that exist because of the device, such as the shaft at its cross-hole.</summary>
     public virtual IReadOnlyList<Part> ImpliedParts => [];
+
+    /// <summary>The calculation of its torque, line by line; empty when it is not calculated.</summary>
+    public virtual IReadOnlyList<CalculationLine> Sheet() => [];
 }

@@ -1,4 +1,5 @@
 using Driveline.Findings;
+using Driveline.Provenance;
 using Driveline.Quantities;
 using Driveline.ShearBolts;
 
@@ -79,6 +80,9 @@ public sealed class ShearBoltDevice : ProtectiveDevice
 
     /// <inheritdoc/>
     public override IReadOnlyList<Part> ImpliedParts { get; }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<CalculationLine> Sheet() => BreakTorque.IsKnown ? BreakTorque.Sheet() : [];
 
     /// <summary>A joint in its place, under a name by which people know it.</summary>
     public static ShearBoltDevice Of(string name, ShearBoltJoint joint) => new(name, BreakTorque.Of(joint));

@@ -1,5 +1,6 @@
 using Driveline.Clutches;
 using Driveline.Findings;
+using Driveline.Provenance;
 using Driveline.Quantities;
 
 namespace Driveline.Chains;
@@ -75,6 +76,9 @@ public sealed class SlipClutchDevice : ProtectiveDevice
 
     /// <inheritdoc/>
     public override bool StandsEngagement => engagementHeat is not null && SlipClutchJudgement.IsWithinLimits(engagementHeat);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<CalculationLine> Sheet() => SlipTorque.Sheet();
 
     /// <summary>A slip clutch in its place, under a name by which people know it; how often it slips is not known.</summary>
     public static SlipClutchDevice Of(string name, SlipTorque slipTorque) =>
