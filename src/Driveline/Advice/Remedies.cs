@@ -6,7 +6,7 @@ using static Driveline.Advice.MarginEffect;
 namespace Driveline.Advice;
 
 /// <summary>The remedies the advice knows, in order: engagement, attitude and work, holes and hub, clutch, the specified part, and last a stronger bolt.</summary>
-/// <remarks>A stronger bolt is offered only where every limit is known and the check, run again with it, still says that it guards with a margin of 1 or more.</remarks>
+/// <remarks>"Leave it as it is" is said only where its cause comes first and is known, or is computed. A stronger bolt is offered only where every limit is known and the check, run again with it, still says that it guards with a margin of 1 or more.</remarks>
 public static class Remedies
 {
     /// <summary>Code: a stronger bolt, only with the maker's consent and known limits.</summary>
@@ -42,14 +42,18 @@ public static class Remedies
     /// <summary>Code: clutch springs that are not solid when set as the manual says.</summary>
     public const string RightSprings = "remedy.rightSprings";
 
+    // These say that nothing needs to change; a guess is not enough for that.
+    private const string LeaveAsIs = "remedy.leaveAsIs";
+    private const string AcceptTrips = "remedy.acceptTrips";
+
     // A cause must be at least this likely, or its fault be seen, before something is proposed against it.
     private const double WorthARemedy = 0.12;
 
     private static readonly RemedyEntry[] Entries =
     [
         new(EngageGently, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Cautions.StopAndKeyOut, AbruptEngagement, EngagementSpeedTooHigh),
-        new("remedy.leaveAsIs", 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Cautions.StopAndKeyOut, StrikeTooSoft),
-        new("remedy.acceptTrips", 1, 0, RemedySpending.NotKnown, Unchanged, Unchanged, Cautions.StrongerIsAChange, WorkJams),
+        new(LeaveAsIs, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Cautions.StopAndKeyOut, StrikeTooSoft),
+        new(AcceptTrips, 1, 0, RemedySpending.NotKnown, Unchanged, Unchanged, Cautions.StrongerIsAChange, WorkJams),
         new("remedy.easeTheWork", 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Cautions.ThrownObjects, Overload, TractorTooStrong),
         new("remedy.sharpenBlades", 2, 60, RemedySpending.Work, Raises, Unchanged, Cautions.BlockRaisedDeck, Overload),
         new("remedy.levelDeck", 2, 30, RemedySpending.Work, Raises, Unchanged, Cautions.BlockRaisedDeck, DeckNoseDown),
@@ -79,11 +83,19 @@ public static class Remedies
         double Chance(RemedyEntry entry) =>
             causes.Where(c => (c.Probability.Value >= WorthARemedy || c.IsSeen) && Array.IndexOf(entry.Causes, c.Cause) >= 0).Sum(c => c.Probability.Value);
         return [.. Entries
-            .Where(e => Chance(e) > 0 && (e.Code != StrongerBolt || MayBeStronger(isEnoughKnown, verdict)))
+            .Where(e => Chance(e) > 0 && e.Code switch
+            {
+                StrongerBolt => MayBeStronger(isEnoughKnown, verdict),
+                LeaveAsIs or AcceptTrips => Array.IndexOf(e.Causes, causes[0].Cause) >= 0 && (isEnoughKnown || IsComputed(causes[0])),
+                _ => true,
+            })
             .OrderBy(e => e.Order)
             .ThenByDescending(Chance)
             .Select(e => new Remedy(e, verdict))];
     }
+
+    // The numbers of the strike itself say that it was below what makes the protection act.
+    private static bool IsComputed(LikelyCause cause) => cause.Because.Any(r => r.Finding.Code == ModelEvidence.StrikeAgainstTrip);
 
     // A stronger bolt is no remedy where a part's limit is unknown, or where it would leave a part in doubt.
     private static bool MayBeStronger(bool isEnoughKnown, ProtectionVerdict? verdict) =>

@@ -88,6 +88,16 @@ public class LetterTests
     }
 
     [Fact]
+    public void Strike_WithNothingElseKnown_NeverSaysLeaveItAsItIs()
+    {
+        // A soft blow has a chance here, and a seized hub or a stuck clutch has one too: "leave it" would be a guess.
+        Diagnosis diagnosis = Diagnosis.Of(Complaint.Of(Symptom.NothingGaveAtStrike));
+        Assert.False(diagnosis.IsEnoughKnown);
+        Assert.DoesNotContain(diagnosis.Remedies, r => r.Code is "remedy.leaveAsIs" or "remedy.acceptTrips");
+        Assert.Contains(diagnosis.Remedies, r => r.Code == Remedies.FreeHub);
+    }
+
+    [Fact]
     public void LetterB_AStrikeFarAboveTrip_SpeaksAgainstASoftBlow()
     {
         ProtectionVerdict verdict = ProtectionCheck.Run(With(StatedDevice.Of("slip clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Nm(1200, 1500, 2000))));
