@@ -63,7 +63,10 @@ public static class Cautions
 
     /// <summary>The cautions that go with every piece of advice.</summary>
     public static IReadOnlyList<Caution> Always { get; } =
-        [StopAndKeyOut, RotorCoasts, GuardsOn, BlockRaisedDeck, JammedDriveSpringsBack, NoProudBolt, ManualDecides, StrongerIsAChange, LicensedPractice];
+    [
+        StopAndKeyOut, RotorCoasts, GuardsOn, BlockRaisedDeck, JammedDriveSpringsBack, SupportHalfShafts, HotClutch, HotClutchDryGrass,
+        NoProudBolt, ManualDecides, StrongerIsAChange, LicensedPractice,
+    ];
 
     /// <summary>The caution of that code; null when there is none.</summary>
     public static Caution? Find(string code) => All.FirstOrDefault(c => c.Code == Guard.NotNull(code, nameof(code)));

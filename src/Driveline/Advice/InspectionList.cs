@@ -48,7 +48,7 @@ public sealed class InspectionList
 
     /// <summary>The cautions of the inspection.</summary>
     public IReadOnlyList<Caution> Cautions { get; } =
-        [.. Advice.Cautions.Always, Advice.Cautions.SupportHalfShafts, Advice.Cautions.HotClutch];
+        Advice.Cautions.Always;
 
     /// <summary>Did the strike hurt the tractor? What is known of its PTO stub; null when only an inspection can tell.</summary>
     public Finding? Tractor => Items.First(i => i.Code == "inspect.ptoStub").Load;

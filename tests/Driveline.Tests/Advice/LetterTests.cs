@@ -97,6 +97,18 @@ public class LetterTests
         Assert.Contains(diagnosis.Remedies, r => r.Code == Remedies.FreeHub);
     }
 
+    [Theory]
+    [InlineData(Symptom.ClutchSmokes)]
+    [InlineData(Symptom.BreaksOften)]
+    [InlineData(Symptom.NotKnown)]
+    public void Advice_OfAnyComplaint_WarnsOfHotClutchDryGrassAndLooseShafts(Symptom symptom)
+    {
+        IReadOnlyList<Caution> cautions = OwnerAdvice.On(Complaint.Of(symptom)).Cautions;
+        Assert.Contains(Cautions.HotClutch, cautions);
+        Assert.Contains(Cautions.HotClutchDryGrass, cautions);
+        Assert.Contains(Cautions.SupportHalfShafts, cautions);
+    }
+
     [Fact]
     public void LetterB_AStrikeFarAboveTrip_SpeaksAgainstASoftBlow()
     {
