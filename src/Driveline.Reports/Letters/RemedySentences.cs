@@ -8,6 +8,8 @@ namespace Driveline.Reports.Letters;
 /// <summary>The remedies in words, each with its price in protection and money and its caution.</summary>
 internal static class RemedySentences
 {
+    private const string GuardMargin = "letter.guardMargin";
+
     public static void Add(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
     {
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.remedies")));
@@ -26,15 +28,17 @@ internal static class RemedySentences
         blocks.Add(ReportBlock.Numbered(advice.Remedies.Select(r => string.Join(" ",
         [
             phrase.Of(r.Code),
-            Margin("letter.guardMargin", r.GuardMargin, "letter.guard." + r.OnGuardMargin, phrase),
+            Margin(GuardMargin, r.GuardMargin, "letter.guard." + r.OnGuardMargin, phrase),
             Margin("letter.workMargin", r.WorkMargin, "letter.work." + r.OnWorkMargin, phrase),
             Cost(r, currency, phrase),
             phrase.Of(r.Caution.Code),
         ]))));
     }
 
-    private static string Margin(string code, double? margin, string effect, Phrase phrase) => margin is { } value
-        ? phrase.Of(Phrase.Code(code).With("margin", phrase.Number(value, "F2")))
+    // A guard margin of 0 is no measured zero: nothing bounds what the protection may hold.
+    private static string Margin(string code, double? margin, string effect, Phrase phrase) => margin is 0 && code == GuardMargin
+        ? phrase.Of(GuardMargin + ".unbounded")
+        : margin is { } value ? phrase.Of(Phrase.Code(code).With("margin", phrase.Number(value, "F2")))
         : phrase.Of(effect);
 
     private static string Cost(Remedy remedy, string? currency, Phrase phrase) => remedy.Cost switch

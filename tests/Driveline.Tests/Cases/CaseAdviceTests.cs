@@ -102,6 +102,16 @@ public class CaseAdviceTests
     }
 
     [Fact]
+    public void GuardMargin_OfAClutchWithoutAMaximum_IsSaidToBeUnknown()
+    {
+        OwnerAdvice advice = Advice("dunmarsh-clutch-never-slipped");
+        Assert.Equal(0, advice.Remedies[0].GuardMargin);
+        string text = Line(AdviceText.Of(advice, ReportOptions.Default));
+        Assert.DoesNotContain("Guard margin after it: 0.00", text, StringComparison.Ordinal);
+        Assert.Contains("nobody knows how much the protection can hold at most", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void AnswerThatTheCaseContradicts_IsRefused()
     {
         CaseFile file = DemoCases.Read("thornbeck-seized-hub");
