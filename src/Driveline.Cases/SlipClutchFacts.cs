@@ -142,7 +142,7 @@ public sealed class SlipClutchFacts : CaseFacts
     /// <summary>The same with another <see cref="Climate"/>.</summary>
     public SlipClutchFacts WithClimate(StorageClimate value) => new(Set(SlipClutchMembers.Climate, value == default ? null : value));
 
-    /// <summary>Thickness of the metal behind one face: half of a plate that is rubbed on both sides. Permitted: [0.5 mm; 100 mm]. Null when not known.</summary>
+    /// <summary>Thickness of the thinnest metal plate of the pack, the whole plate. Each of its two faces is given half of it to warm. Permitted: [0.5 mm; 100 mm]. Null when not known.</summary>
     public Length? PlateThickness => Si(SlipClutchMembers.PlateThickness) is { } si ? Length.FromMeters(si) : null;
 
     /// <summary>The same with another <see cref="PlateThickness"/>.</summary>

@@ -43,7 +43,7 @@ internal static class SlipClutchMembers
     public static readonly QuantityMember StoredMonths = Table.Quantity("storedMonths", Dimension.Number, "[0; 1200]", "How many months that storage lasted.");
     public static readonly ChoiceMember<StorageClimate> Climate = Table.Choice<StorageClimate>("climate", "How damp the place of storage is.");
     public static readonly QuantityMember PlateThickness = Table.Quantity(
-        "plateThickness", Dimension.Length, "[0.5 mm; 100 mm]", "Thickness of the metal behind one face: half of a plate that is rubbed on both sides.");
+        "plateThickness", Dimension.Length, "[0.5 mm; 100 mm]", "Thickness of the thinnest metal plate of the pack, the whole plate. Each of its two faces is given half of it to warm.");
     public static readonly QuantityMember SlipsPerHour = Table.Quantity("slipsPerHour", Dimension.Number, "[0; 3600]", "How often it slips in an hour of work.");
     public static readonly QuantityMember SlipTime = Table.Quantity("slipTime", Dimension.Time, "(0 s; 600 s]", "How long such a slip lasts, until the PTO is disengaged.");
 }

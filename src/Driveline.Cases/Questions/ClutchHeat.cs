@@ -7,6 +7,7 @@ namespace Driveline.Cases.Questions;
 
 /// <summary>The heat of a clutch in its place: while the PTO is let in, and slip after slip in work.</summary>
 /// <remarks>
+/// A plate is rubbed on both sides, so half of it stands behind each face; an end plate, rubbed on one, is taken the same: hotter than it gets.
 /// What is not stated is taken at its hottest: plates of the cast iron that takes up least heat, and for linings of unknown thermal
 /// properties the organic lining that leaves most of it to the plates. Cooling in still air is from memory: 20 W/(m²·K) over the
 /// two end plates. Every slip begins at 30 °C.
@@ -23,7 +24,7 @@ internal static class ClutchHeat
 
     /// <summary>Where the heat goes; null when faces or plates are not known.</summary>
     public static HeatPath? PathOf(SlipClutchFacts facts, DiscClutch? clutch) => clutch is not null && facts.PlateThickness is { } thickness
-        ? HeatPath.Of(clutch.FaceArea, clutch.Faces, ThermalMaterials.HighCarbonCastIron, thickness, clutch.Facing.Thermal ?? ThermalMaterials.OrganicLiningWorn)
+        ? HeatPath.Of(clutch.FaceArea, clutch.Faces, ThermalMaterials.HighCarbonCastIron, thickness / 2, clutch.Facing.Thermal ?? ThermalMaterials.OrganicLiningWorn)
         : null;
 
     /// <summary>The device with what its place tells of its heat.</summary>

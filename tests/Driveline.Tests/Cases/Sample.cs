@@ -48,7 +48,7 @@ internal static class Sample
                 "springs": { "coil": { "count": 8, "rate": "150 N/mm", "freeLength": "40 mm", "solidLength": "30 mm", "wire": "5 mm", "meanDiameter": "30 mm", "coils": 6, "ends": "squaredGround" } },
                 "springLength": { "low": "33 mm", "high": "34 mm" }, "threadPitch": "1.5 mm", "wear": "0.2 mm", "surface": "damp", "runIn": "new",
                 "lastSlipTest": "2026-05-30", "slipTestResult": "slipped", "leverForce": "400 N", "leverArm": "1.5 m", "statedTorque": "600 N.m",
-                "lastStorage": "2026-04-30", "storedMonths": 5, "climate": "moist", "plateThickness": "6 mm", "slipsPerHour": 4, "slipTime": "1.5 s" } },
+                "lastStorage": "2026-04-30", "storedMonths": 5, "climate": "moist", "plateThickness": "12 mm", "slipsPerHour": 4, "slipTime": "1.5 s" } },
             { "slipClutch": {
                 "springs": { "disc": { "series": "A", "outerDiameter": "100 mm", "parallel": 1, "sets": 2, "stacks": 1 } },
                 "nutTurns": 1.5, "threadPitch": "1.5 mm", "lastSlipTest": "2026-05-30", "leverTorque": "500 N.m" } },
