@@ -6,8 +6,8 @@ using Driveline.Quantities;
 using Driveline.ShearBolts;
 using Driveline.Wording;
 using UnitsNet;
-using UnitSystem = Driveline.Wording.UnitSystem;
 using static Driveline.Tests.Loads.LoadsTestBands;
+using UnitSystem = Driveline.Wording.UnitSystem;
 
 namespace Driveline.Tests.Protection;
 

@@ -13,9 +13,18 @@ public class ModelReferencesTests
 
     private static readonly Dictionary<string, string> Kinds = new()
     {
-        ["broke"] = "Broke", ["slip"] = "SlipStarted", ["stuck"] = "SlipEnded", ["overrun"] = "OverrunStarted", ["drives"] = "OverrunEnded",
-        ["parted"] = "FacesParted", ["met"] = "FacesMet", ["yield"] = "Yielding", ["rest"] = "YieldingEnded", ["swung"] = "SwungBack",
-        ["limited"] = "DriveLimited", ["line"] = "DriveOnLine",
+        ["broke"] = "Broke",
+        ["slip"] = "SlipStarted",
+        ["stuck"] = "SlipEnded",
+        ["overrun"] = "OverrunStarted",
+        ["drives"] = "OverrunEnded",
+        ["parted"] = "FacesParted",
+        ["met"] = "FacesMet",
+        ["yield"] = "Yielding",
+        ["rest"] = "YieldingEnded",
+        ["swung"] = "SwungBack",
+        ["limited"] = "DriveLimited",
+        ["line"] = "DriveOnLine",
     };
 
     public static TheoryData<string> Cases => IndependentIntegratorTests.Cases;
