@@ -1,13 +1,8 @@
 namespace Driveline.Torsion;
 
 /// <summary>What the present states of the links make of the model: torques laid down, capacities, bodies, fastest rate.</summary>
-/// <remarks>
-/// Rotors joined by rigid links that do not slip move as one body. Torques in such links follow from equilibrium, leaf to
-/// root. Where several friction loads hold one body at rest, each takes its share by capacity; a rigid stop takes all.
-/// </remarks>
 internal sealed class Plan
 {
-    private readonly int[] stack;
     private readonly double[] kept;
     private bool hushed;
 
@@ -19,10 +14,6 @@ internal sealed class Plan
         ReverseRate = new double[links];
         Carried = new double[links];
         CarriedRate = new double[links];
-        GroundShare = new double[links];
-        Body = new int[rotors];
-        BodyInverse = new double[rotors];
-        BodyAtRest = new bool[rotors];
         Constant = new double[rotors];
         Ramp = new double[rotors];
         Viscous = new double[rotors];
@@ -31,12 +22,12 @@ internal sealed class Plan
         Others = new int[links];
         Input = new double[rotors];
         InputRate = new double[rotors];
-        Order = new int[rotors];
-        Parent = new int[rotors];
-        ParentLink = new int[rotors];
-        stack = new int[rotors];
         kept = new double[rotors];
+        Bodies = new RigidBodies(rotors, links);
     }
+
+    /// <summary>Rotors that move as one, and the torques between them.</summary>
+    public RigidBodies Bodies { get; }
 
     /// <summary>Capacity forward at the start of the step, N·m, and its rate, N·m/s.</summary>
     public double[] Forward { get; }
@@ -51,17 +42,6 @@ internal sealed class Plan
     public double[] Carried { get; }
 
     public double[] CarriedRate { get; }
-
-    /// <summary>Part of its body's torque that a locked rigid link to the ground takes.</summary>
-    public double[] GroundShare { get; }
-
-    /// <summary>Root rotor of each rotor's body.</summary>
-    public int[] Body { get; }
-
-    /// <summary>By root: 1/ΣJ, 0 for a body that is held or at rest.</summary>
-    public double[] BodyInverse { get; }
-
-    public bool[] BodyAtRest { get; }
 
     /// <summary>What the drive gives apart from its slope, N·m.</summary>
     public double DriveConstant { get; private set; }
@@ -87,22 +67,8 @@ internal sealed class Plan
 
     public double[] InputRate { get; }
 
-    /// <summary>Rotors that hang on a parent by a rigid link, parents first.</summary>
-    public int[] Order { get; }
-
-    public int Hanging { get; private set; }
-
-    public int[] Parent { get; }
-
-    public int[] ParentLink { get; }
-
-    /// <summary>True when rotors are joined rigidly, so that torques between them must be found.</summary>
-    public bool HasHanging { get; private set; }
-
     /// <summary>1/J of each rotor; 0 for one that is held or at rest. For use when no rotors are joined rigidly.</summary>
     public double[] Inverse { get; }
-
-    public bool HasRigid { get; private set; }
 
     public bool HasRamps { get; private set; }
 
@@ -111,9 +77,9 @@ internal sealed class Plan
 
     public void Build(Mechanism m, RunState x)
     {
-        Bodies(m, x);
+        Bodies.Find(m, x);
         Loads(m, x);
-        GroundShares(m, x);
+        Bodies.Rest(m, x);
         Rate = RateBound.Of(m, x, this);
         SpringCount = 0;
         OtherCount = 0;
@@ -129,10 +95,9 @@ internal sealed class Plan
             }
         }
 
-        HasHanging = Hanging > 0;
         for (int i = 0; i < m.Rotors; i++)
         {
-            Inverse[i] = BodyAtRest[Body[i]] ? 0 : m.InverseInertia[i];
+            Inverse[i] = Bodies.IsAtRest(i) ? 0 : m.InverseInertia[i];
         }
 
         AtTime(m, x);
@@ -263,94 +228,6 @@ internal sealed class Plan
 
     private static double Times(double capacity, double scale) => scale == 1 ? capacity : scale * capacity;
 
-    private void Bodies(Mechanism m, RunState x)
-    {
-        Hanging = 0;
-        HasRigid = false;
-        for (int i = 0; i < m.Rotors; i++)
-        {
-            Body[i] = -1;
-            BodyAtRest[i] = false;
-        }
-
-        // Held rotors first, so that they are the roots of their bodies.
-        for (int pass = 0; pass < 2; pass++)
-        {
-            for (int i = 0; i < m.Rotors; i++)
-            {
-                if (Body[i] < 0 && (pass == 1 || m.IsHeld(i)))
-                {
-                    Grow(m, x, i);
-                }
-            }
-        }
-
-        for (int l = 0; l < m.Links; l++)
-        {
-            if (IsRigidLock(m, x, l))
-            {
-                HasRigid = true;
-                if (m.To[l] == Mechanism.Ground)
-                {
-                    int root = Body[m.From[l]];
-                    BodyAtRest[root] = true;
-                    BodyInverse[root] = 0;
-                }
-            }
-        }
-    }
-
-    public static bool IsRigidLock(Mechanism m, RunState x, int l) => x.Links[l] == LinkState.Locked && !m.IsElastic(l);
-
-    private void Grow(Mechanism m, RunState x, int root)
-    {
-        int depth = 0;
-        stack[depth++] = root;
-        Body[root] = root;
-        double sum = 0;
-        double momentum = 0;
-        bool held = false;
-        while (depth > 0)
-        {
-            int i = stack[--depth];
-            held |= m.IsHeld(i);
-            if (!held)
-            {
-                sum += m.Inertia[i];
-                momentum += m.Inertia[i] * x.Speed[i];
-            }
-
-            for (int l = 0; l < m.Links; l++)
-            {
-                if (!IsRigidLock(m, x, l) || m.To[l] == Mechanism.Ground || (m.From[l] != i && m.To[l] != i))
-                {
-                    continue;
-                }
-
-                int other = m.From[l] == i ? m.To[l] : m.From[l];
-                if (Body[other] < 0)
-                {
-                    Body[other] = root;
-                    Parent[other] = i;
-                    ParentLink[other] = l;
-                    Order[Hanging++] = other;
-                    stack[depth++] = other;
-                }
-            }
-        }
-
-        BodyInverse[root] = held ? 0 : 1 / sum;
-        double speed = held ? x.Speed[root] : momentum / sum;
-        for (int i = 0; i < m.Rotors; i++)
-        {
-            if (Body[i] == root && i != root)
-            {
-                x.Speed[i] = speed;
-                x.Speed[root] = speed;
-            }
-        }
-    }
-
     private void Loads(Mechanism m, RunState x)
     {
         for (int i = 0; i < m.Rotors; i++)
@@ -361,42 +238,6 @@ internal sealed class Plan
         if (m.DriveRotor >= 0 && x.DriveLimit == 0)
         {
             Viscous[m.DriveRotor] += m.DriveSlope;
-        }
-    }
-
-    private void GroundShares(Mechanism m, RunState x)
-    {
-        for (int l = 0; l < m.Links; l++)
-        {
-            GroundShare[l] = 0;
-            if (m.To[l] != Mechanism.Ground || !IsRigidLock(m, x, l))
-            {
-                continue;
-            }
-
-            int root = Body[m.From[l]];
-            x.Speed[m.From[l]] = 0;
-            double total = 0;
-            int stop = -1;
-            for (int other = 0; other < m.Links; other++)
-            {
-                if (m.To[other] == Mechanism.Ground && IsRigidLock(m, x, other) && Body[m.From[other]] == root)
-                {
-                    bool stops = double.IsPositiveInfinity(m.Breakaway[other]);
-                    stop = stops && stop < 0 ? other : stop;
-                    total += stops ? 0 : m.Breakaway[other];
-                }
-            }
-
-            GroundShare[l] = stop >= 0 ? (stop == l ? 1 : 0) : total > 0 ? m.Breakaway[l] / total : 1;
-        }
-
-        for (int i = 0; i < m.Rotors; i++)
-        {
-            if (BodyAtRest[Body[i]])
-            {
-                x.Speed[i] = 0;
-            }
         }
     }
 }

@@ -94,7 +94,7 @@ internal sealed class Propagator
 
     private static bool Suits(Mechanism m, RunState x, Plan plan)
     {
-        bool suits = plan.Rate > 0 && !m.HasJoints && !plan.HasHanging && !plan.HasRamps
+        bool suits = plan.Rate > 0 && !m.HasJoints && !plan.Bodies.HasHanging && !plan.HasRamps
             && (m.DriveRotor < 0 || (double.IsPositiveInfinity(m.DriveMost) && double.IsNegativeInfinity(m.DriveLeast)));
         for (int l = 0; l < m.Links && suits; l++)
         {

@@ -14,12 +14,12 @@ internal static class RateBound
         double relaxing = 0;
         for (int i = 0; i < m.Rotors; i++)
         {
-            double own = Math.Sqrt(plan.BodyInverse[plan.Body[i]]);
+            double own = Math.Sqrt(plan.Bodies.Inverse[plan.Bodies.Body[i]]);
             double k = 0;
             double c = 0;
             for (int other = 0; other < m.Rotors; other++)
             {
-                c += plan.Body[other] == plan.Body[i] ? plan.Viscous[other] * own * own : 0;
+                c += plan.Bodies.Body[other] == plan.Bodies.Body[i] ? plan.Viscous[other] * own * own : 0;
             }
 
             for (int l = 0; l < m.Links; l++)
@@ -29,12 +29,12 @@ internal static class RateBound
                     continue;
                 }
 
-                bool from = plan.Body[m.From[l]] == plan.Body[i];
-                bool to = m.To[l] >= 0 && plan.Body[m.To[l]] == plan.Body[i];
+                bool from = plan.Bodies.Body[m.From[l]] == plan.Bodies.Body[i];
+                bool to = m.To[l] >= 0 && plan.Bodies.Body[m.To[l]] == plan.Bodies.Body[i];
                 if (from || to)
                 {
                     int far = from ? m.To[l] : m.From[l];
-                    double there = far < 0 ? 0 : Math.Sqrt(plan.BodyInverse[plan.Body[far]]);
+                    double there = far < 0 ? 0 : Math.Sqrt(plan.Bodies.Inverse[plan.Bodies.Body[far]]);
                     double gain = from && m.JointCosine[l] < 1 ? 1 / m.JointCosine[l] : 1;
                     k += m.Stiffness[l] * own * (own + there) * gain * gain;
                     c += m.Damping[l] * own * (own + there) * gain * gain;

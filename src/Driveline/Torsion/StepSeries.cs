@@ -16,7 +16,6 @@ internal sealed class StepSeries
     private readonly JointSeries joints;
     private readonly double[] transferred;
     private readonly double[] residue;
-    private readonly double[] bodyNet;
 
     public StepSeries(int rotors, int links)
     {
@@ -31,7 +30,6 @@ internal sealed class StepSeries
         joints = new JointSeries(links);
         transferred = new double[links * Stride];
         residue = new double[rotors];
-        bodyNet = new double[rotors];
     }
 
     public double[] Speed { get; }
@@ -111,7 +109,9 @@ internal sealed class StepSeries
         double[] torque = Torque;
         double[] closing = Closing;
         double[] net = residue;
-        double[] inverse = plan.HasHanging ? bodyNet : plan.Inverse;
+        double[] inverse = plan.Inverse;
+        RigidBodies bodies = plan.Bodies;
+        bool hasHanging = bodies.HasHanging;
         double[] viscous = plan.Viscous;
         Spring[] springs = plan.Springs;
         int count = plan.SpringCount;
@@ -121,12 +121,7 @@ internal sealed class StepSeries
             double gain = h / (j + 1);
             for (int i = 0, at = j; i < rotors; i++, at += Stride)
             {
-                net[i] = -viscous[i] * w[at];
-            }
-
-            if (j < 2)
-            {
-                AddInputs(plan, rotors, j, h);
+                net[i] = (j == 0 ? plan.Input[i] : j == 1 ? plan.InputRate[i] * h : 0) - (viscous[i] * w[at]);
             }
 
             for (int n = 0; n < count; n++)
@@ -150,13 +145,13 @@ internal sealed class StepSeries
                 }
             }
 
-            if (plan.HasHanging)
+            if (hasHanging)
             {
-                RigidTorques(m, plan, j);
+                bodies.Torques(m, residue, Torque, j);
                 for (int i = 0, at = j; i < rotors; i++, at += Stride)
                 {
                     Net[at] = -net[i];
-                    w[at + 1] = gain * inverse[plan.Body[i]];
+                    w[at + 1] = gain * bodies.Acceleration(i);
                 }
 
                 continue;
@@ -179,14 +174,6 @@ internal sealed class StepSeries
         }
     }
 
-    private void AddInputs(Plan plan, int rotors, int j, double h)
-    {
-        for (int i = 0; i < rotors; i++)
-        {
-            residue[i] += j == 0 ? plan.Input[i] : plan.InputRate[i] * h;
-        }
-    }
-
     private void Other(Mechanism m, RunState x, Plan plan, int l, double h)
     {
         bool locked = x.Links[l] == LinkState.Locked;
@@ -205,9 +192,9 @@ internal sealed class StepSeries
             }
             else if (locked)
             {
-                if (!plan.HasHanging)
+                if (!plan.Bodies.HasHanging)
                 {
-                    Torque[at] = -plan.GroundShare[l] * Net[(m.From[l] * Stride) + j];
+                    Torque[at] = -plan.Bodies.GroundShare(l) * Net[(m.From[l] * Stride) + j];
                 }
             }
             else
@@ -251,23 +238,6 @@ internal sealed class StepSeries
         Length *= part;
     }
 
-    /// <summary>The largest last term relative to its series: what the cut leaves out, for models with joints.</summary>
-    public double Tail(Mechanism m)
-    {
-        double worst = 0;
-        for (int i = 0; i < m.Rotors; i++)
-        {
-            worst = Math.Max(worst, Tail(Speed, i));
-        }
-
-        for (int l = 0; l < m.Links; l++)
-        {
-            worst = Math.Max(worst, Tail(Twist, l));
-        }
-
-        return worst;
-    }
-
     /// <summary>Writes the state at the end of the step.</summary>
     public void Finish(Mechanism m, RunState x)
     {
@@ -282,18 +252,6 @@ internal sealed class StepSeries
             x.Twist[l] = Sum(Twist, l);
             x.Slip[l] = Sum(Slip, l);
         }
-    }
-
-    private double Tail(double[] series, int index)
-    {
-        double largest = 0;
-        for (int j = 0; j <= Degree; j++)
-        {
-            largest = Math.Max(largest, Math.Abs(series[(index * Stride) + j]));
-        }
-
-        double last = Math.Max(Math.Abs(series[(index * Stride) + Degree]), Math.Abs(series[(index * Stride) + Degree - 1]));
-        return largest == 0 ? 0 : last / largest;
     }
 
     private double Sum(double[] series, int index)
@@ -349,13 +307,13 @@ internal sealed class StepSeries
         {
             case LinkState.Absent:
                 Closing[at] = 0;
-                Advance(Twist, at, 0);
+                Twist[at + 1] = 0;
                 break;
             case LinkState.Locked:
                 if (m.IsElastic(l))
                 {
                     torque = (m.Stiffness[l] * Twist[at]) + (m.Damping[l] * closing);
-                    Advance(Twist, at, gain * closing);
+                    Twist[at + 1] = gain * closing;
                 }
 
                 break;
@@ -367,7 +325,7 @@ internal sealed class StepSeries
 
         Torque[at] = torque;
         SlipRate[at] = slip;
-        Advance(Slip, at, gain * slip);
+        Slip[at + 1] = gain * slip;
         if (m.JointCosine[l] < 1)
         {
             transferred[at] = joints.Torque(l, j, Torque);
@@ -385,7 +343,7 @@ internal sealed class StepSeries
         if (x.Relaxing[l])
         {
             double rate = (torque - (m.Stiffness[l] * Twist[at])) / m.Damping[l];
-            Advance(Twist, at, gain * rate);
+            Twist[at + 1] = gain * rate;
             return rate;
         }
 
@@ -397,11 +355,6 @@ internal sealed class StepSeries
         double steady = plan.CarriedRate[l] / m.Stiffness[l];
         Twist[at + 1] = h * steady;
         return steady;
-    }
-
-    private static void Advance(double[] series, int at, double next)
-    {
-        series[at + 1] = next;
     }
 
     private void Rotors(Mechanism m, Plan plan, int j, double h, double gain)
@@ -422,52 +375,18 @@ internal sealed class StepSeries
             }
         }
 
-        if (plan.HasRigid)
+        if (plan.Bodies.HasRigid)
         {
-            RigidTorques(m, plan, j);
+            plan.Bodies.Torques(m, residue, Torque, j);
         }
 
         for (int i = 0; i < m.Rotors; i++)
         {
             int at = (i * Stride) + j;
-            double acceleration = plan.HasRigid ? bodyNet[plan.Body[i]] : residue[i] * m.InverseInertia[i];
+            double acceleration = plan.Bodies.HasRigid ? plan.Bodies.Acceleration(i) : residue[i] * m.InverseInertia[i];
             Net[at] = m.IsHeld(i) ? -residue[i] : 0;
-            Advance(Speed, at, gain * acceleration);
-            Advance(Angle, at, gain * Speed[at]);
-        }
-    }
-
-    // Leaves bodyNet holding each body's acceleration, and the constraint torques in the rigid links.
-    private void RigidTorques(Mechanism m, Plan plan, int j)
-    {
-        Array.Clear(bodyNet, 0, m.Rotors);
-        for (int i = 0; i < m.Rotors; i++)
-        {
-            bodyNet[plan.Body[i]] += m.IsHeld(plan.Body[i]) ? 0 : residue[i];
-        }
-
-        for (int l = 0; l < m.Links; l++)
-        {
-            if (plan.GroundShare[l] > 0)
-            {
-                double held = plan.GroundShare[l] * bodyNet[plan.Body[m.From[l]]];
-                Torque[(l * Stride) + j] = held;
-                residue[m.From[l]] -= held;
-            }
-        }
-
-        for (int i = 0; i < m.Rotors; i++)
-        {
-            bodyNet[i] *= plan.Body[i] == i ? plan.BodyInverse[i] : 0;
-        }
-
-        for (int n = plan.Hanging - 1; n >= 0; n--)
-        {
-            int i = plan.Order[n];
-            int l = plan.ParentLink[i];
-            double spare = residue[i] - (m.Inertia[i] * bodyNet[plan.Body[i]]);
-            Torque[(l * Stride) + j] = m.From[l] == i ? spare : -spare;
-            residue[plan.Parent[i]] += spare;
+            Speed[at + 1] = gain * acceleration;
+            Angle[at + 1] = gain * Speed[at];
         }
     }
 }

@@ -121,7 +121,7 @@ internal static class TransientLoop
         w.Series.Compute(m, w.State, w.Plan, h, degree);
         if (m.HasJoints)
         {
-            double tail = w.Series.Tail(m);
+            double tail = SeriesTail.Of(w.Series, m);
             if (!(tail <= 1e-16))
             {
                 double part = double.IsNaN(tail) || double.IsInfinity(tail) ? 0.01 : Math.Pow(1e-17 / tail, 1.0 / degree);

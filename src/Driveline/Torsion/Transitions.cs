@@ -126,7 +126,7 @@ internal static class Transitions
             if (m.To[l] == Mechanism.Ground
                 && !m.IsElastic(l)
                 && x.Links[l] is LinkState.SlipForward or LinkState.SlipBackward
-                && plan.BodyAtRest[plan.Body[m.From[l]]])
+                && plan.Bodies.IsAtRest(m.From[l]))
             {
                 x.Links[l] = LinkState.Locked;
                 changed = true;
