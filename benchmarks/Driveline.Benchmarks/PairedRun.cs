@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using Driveline.Benchmarks.Protection;
 using Driveline.Benchmarks.ShearBolts;
+using Driveline.Benchmarks.Torsion;
 
 namespace Driveline.Benchmarks;
 
@@ -15,7 +16,16 @@ internal static class PairedRun
         Compare("break torque, 10k: span batch (kernel with empty recorder) over hand-written loop", () => bolts.HandWrittenLoop_10k(), () => bolts.SpanBatch_10k(), 50, null);
         var assessment = new AssessmentBenchmarks();
         Compare("assessment of a built chain over the bare comparison", () => assessment.BareComparison(), () => (double)assessment.Assessment(), 1000, () => assessment.Assessment());
+        var transient = new TransientBenchmarks();
+        Compare(
+            "1 s of a four-inertia chain with a break over fixed-step RK4 at equal peak error (" + WorstPeakError() + ")",
+            () => transient.FixedStep_OneSecond(),
+            () => transient.Transient_OneSecond(),
+            5,
+            () => transient.Transient_OneSecond());
     }
+
+    private static string WorstPeakError() => TransientBenchmarks.PeakErrors(TransientBenchmarks.EqualSteps).Max().ToString("E1", CultureInfo.InvariantCulture);
 
     private static void Compare(string name, Func<double> baseline, Func<double> tried, int inner, Action? measured)
     {
