@@ -1,5 +1,6 @@
 using Driveline.Advice;
 using Driveline.Cases.Members;
+using Driveline.Clutches;
 using Driveline.Quantities;
 
 namespace Driveline.Cases;

@@ -33,7 +33,7 @@ public static class CalculationSheet
         var phrase = new Phrase(Texts.In(language), UnitSystem.Metric);
         var blocks = new List<ReportBlock>
         {
-            ReportBlock.Title(phrase.Of("sheet.title") + ": " + CleanText.Name(title ?? throw new ArgumentNullException(nameof(title)))),
+            ReportBlock.Title(phrase.Of("sheet.title") + ": " + phrase.Name(title ?? throw new ArgumentNullException(nameof(title)))),
         };
         if ((lines ?? throw new ArgumentNullException(nameof(lines))).Count == 0)
         {

@@ -116,6 +116,7 @@ public class AssessTests
 
     [Theory]
     [InlineData("en", "# Calculation: yoke bolt", "# Calculation: slip clutch")]
+    [InlineData("es", "yoke bolt", "embrague de fricción")]
     public void Assess_OutOfCalculatedDevices_WritesTheirCalculation(string language, string bolt, string clutch)
     {
         const string Json = """

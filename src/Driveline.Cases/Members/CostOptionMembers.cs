@@ -1,4 +1,5 @@
 using Driveline.Advice;
+using Driveline.Clutches;
 
 namespace Driveline.Cases.Members;
 

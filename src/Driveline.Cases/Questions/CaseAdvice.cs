@@ -32,13 +32,9 @@ public sealed class CaseAdvice
     /// <summary>Facts that contradict each other; empty when there is an advice.</summary>
     public IReadOnlyList<CaseError> Errors { get; }
 
-    /// <summary>The advice on a case.</summary>
+    /// <summary>The advice on a case. A strike that the case describes is simulated, unless its complaint states the strike's peak.</summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>
-    public static CaseAdvice Of(CaseFile file) => Of(file, null);
-
-    /// <summary>The advice on a case, with the peak that a simulation of the strike put on the driveline at the PTO; one that the case states counts before it.</summary>
-    /// <exception cref="ArgumentNullException">The case is missing.</exception>
-    public static CaseAdvice Of(CaseFile file, TorqueBand? simulatedStrike)
+    public static CaseAdvice Of(CaseFile file)
     {
         CaseQuestion asked = CaseQuestion.Of(file);
         var errors = new List<CaseError>(asked.Errors);
@@ -46,7 +42,7 @@ public sealed class CaseAdvice
         DeckReading? deck = CaseDeck.Of(file.Deck, notes, errors);
         ProtectionVerdict? verdict = asked.Question is { } question && file.Driveline.Count > 0 ? ProtectionCheck.Run(question) : null;
         Complaint complaint = ComplaintOf(file, asked.Question, deck, errors);
-        complaint = complaint.WithModel(Model(file.Complaint?.StrikePeak ?? simulatedStrike, complaint, verdict, notes));
+        complaint = complaint.WithModel(Model(file, complaint, verdict, notes));
         OwnerAdvice advice = OwnerAdvice.On(complaint, file.Implement?.Kind ?? MachineKind.NotKnown);
         advice = deck is null ? advice : advice.WithDeck(deck);
         return new CaseAdvice(CaseCosts.AddTo(advice, file.Costs, errors).WithNotes(notes), errors);
@@ -86,23 +82,34 @@ public sealed class CaseAdvice
         return complaint;
     }
 
-    private static ModelEvidence Model(TorqueBand? strike, Complaint complaint, ProtectionVerdict? verdict, List<Finding> notes)
+    private static ModelEvidence Model(CaseFile file, Complaint complaint, ProtectionVerdict? verdict, List<Finding> notes)
     {
-        ModelEvidence model = verdict is null ? ModelEvidence.None : ModelEvidence.Of(verdict);
-        if (strike is not null)
+        TorqueBand? stated = file.Complaint?.StrikePeak;
+        bool isComparable = verdict?.Trip is { HasExpected: true };
+        if (stated is not null && !isComparable)
         {
-            bool isComparable = verdict?.Trip is { HasExpected: true };
-            if (!isComparable)
-            {
-                notes.Add(Finding.Of(AdviceFindings.StrikeNotCompared, Severity.Note));
-            }
-
-            // That a blow was too soft is said of blows at which nothing gave; what the parts carried is said of all.
-            bool gaveNothing = complaint.Symptom is Symptom.NothingGaveAtStrike or Symptom.ClutchNeverSlips;
-            model = verdict is null ? model : model.WithStrike(strike);
-            model = isComparable && gaveNothing ? model : model.Without(ModelEvidence.StrikeAgainstTrip);
+            notes.Add(Finding.Of(AdviceFindings.StrikeNotCompared, Severity.Note));
         }
 
+        if (verdict is null)
+        {
+            return ModelEvidence.None;
+        }
+
+        ModelEvidence model = ModelEvidence.Of(verdict);
+        if (stated is not null)
+        {
+            model = model.WithStrike(stated);
+        }
+        else if (file.Strike is not null && CaseSimulation.Strike(file).Check is { Without: not null } simulated)
+        {
+            model = model.WithStrike(simulated);
+            isComparable = true;   // by itself, and only where it rests on facts
+        }
+
+        // That a blow was too soft is said of blows at which nothing gave; what the parts carried is said of all.
+        bool gaveNothing = complaint.Symptom is Symptom.NothingGaveAtStrike or Symptom.ClutchNeverSlips;
+        model = isComparable && gaveNothing ? model : model.Without(ModelEvidence.StrikeAgainstTrip);
         bool isKnownAsFact = complaint.AnswerTo("gradeAgainstManual") is not null || complaint.AnswerTo("boltSize") is not null;
         return isKnownAsFact ? model.Without(ModelEvidence.FittedAgainstSpecified) : model;
     }

@@ -22,7 +22,7 @@ internal static class SeenFacts
     {
         Fact?[] seen =
         [
-            Device(file, question), .. OfBolt(FirstBolt(file.Driveline), file.Date), .. AgainstManual(question), Manner(file), PtoClutch(file), Joint(file), Jams(file),
+            Device(file, question), .. OfBolt(FirstBolt(file.Driveline), file.Date), .. AgainstManual(question), Manner(file), PtoClutch(file), Joint(file), Jams(file), Struck(file), .. SeenClutchFacts.Of(file, question),
             deck?.AttitudeFact, deck?.HeightFact,
         ];
         return seen.OfType<Fact>();
@@ -140,6 +140,14 @@ internal static class SeenFacts
         return angles.Length == 0 ? null
             : Fact.Of("jointAngleInWork", Array.Exists(angles, a => UniversalJoint.At(a).CheckContinuousWork().Count > 0) ? "large" : "small");
     }
+
+    private static Fact? Struck(CaseFile file) => file.Strike?.What switch
+    {
+        StrikePlace.Blade => Fact.Of("whatStruck", "blade"),
+        StrikePlace.Pan => Fact.Of("whatStruck", "pan"),
+        StrikePlace.Deck => Fact.Of("whatStruck", "deck"),
+        _ => null,
+    };
 
     // Augers in the ground and snow blowers jam as they work.
     private static Fact? Jams(CaseFile file) => file.Implement?.Kind is MachineKind.PostHoleAuger or MachineKind.SnowBlower

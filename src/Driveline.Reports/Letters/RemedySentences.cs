@@ -12,7 +12,7 @@ internal static class RemedySentences
 
     public static void Add(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
     {
-        blocks.Add(ReportBlock.Heading(phrase.Of("letter.remedies")));
+        blocks.Add(ReportBlock.Heading(phrase.Of(advice.Diagnosis.IsEnoughKnown ? "letter.remedies" : "letter.remedies.onceShown")));
         if (advice.Remedies.Count == 0)
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of("letter.remedies.none")));

@@ -22,8 +22,7 @@ public sealed class Diagnosis
     private const double Telling = 1.25;
     private const double AskingMinutes = 5;
 
-    /// <summary>What is known must make a listed cause three times as likely before it counts as seen.</summary>
-    private const double Seen = 3;
+    // Below this chance at the start a cause is not one of the symptom's own.
     private const double Listed = 0.03;
 
     private readonly double[] chances;
@@ -118,13 +117,9 @@ public sealed class Diagnosis
         _ => double.PositiveInfinity,
     };
 
-    // One fact must point at this cause in particular, and all facts together must bear it out.
-    private static bool IsSeen(int cause, double[] prior, Fact[] facts) => prior[cause] >= Listed
-        && Array.Exists(facts, f => FactorOn(cause, prior, c => LikelihoodTable.Held.Likelihood(f.Question, f.Answer)[c]) >= Seen)
-        && facts.Aggregate(1.0, (product, f) => product * AgainstBase(LikelihoodTable.Held.Likelihood(f.Question, f.Answer), cause)) >= Seen;
-
-    // Against how often the answer is heard anyway, which is the row of the cause that is not in the list.
-    private static double AgainstBase(double[] likelihood, int cause) => likelihood[cause] / likelihood[(int)Cause.NotKnown];
+    // What people judge from the circumstances is no more than a reason; a fault is seen when an answer is the fault itself.
+    private static bool IsSeen(int cause, double[] prior, Fact[] facts) =>
+        prior[cause] >= Listed && Array.Exists(facts, f => LikelihoodTable.Held.Shows(f, (Cause)cause));
 
     private List<Reason> Reasons(int cause, double[] prior, Fact[] facts, bool isFor)
     {

@@ -9,7 +9,8 @@ namespace Driveline.Advice;
 /// <remarks>
 /// A blade's blow goes into the driveline, a blow on pan or deck never does: it reaches gearbox mounts, hitch and tractor from the
 /// side. When a device acted, a part it guards carried at most the torque at which the strongest specimen acts. When the peak of the
-/// strike at the PTO is known, a part in line with it carried at most that peak, referred to its place. With neither, behind a
+/// strike at the PTO is known, a part in line with it carried at most that peak, referred to its place. A simulated strike says what
+/// each part carried at its own place. With none of these, behind a
 /// flywheel or rotor, or in a branch, nothing is bounded here. The list is never shortened by a calculation, only ordered.
 /// </remarks>
 public sealed class InspectionList
@@ -22,6 +23,12 @@ public sealed class InspectionList
 
     /// <summary>The strike may have put a torque on the part that damages a weak one.</summary>
     public const string MayHaveReachedDamage = "inspect.loadMayHaveReachedDamage";
+
+    /// <summary>The simulated strike stays below what damages a weak part, however severe within its facts.</summary>
+    public const string SimulatedBelowDamage = "inspect.simulatedBelowDamage";
+
+    /// <summary>The simulated strike may have reached what damages a weak part.</summary>
+    public const string SimulatedMayHaveReached = "inspect.simulatedMayHaveReached";
 
     /// <summary>Nothing bounds the torque of the strike on the part.</summary>
     public const string LoadNotKnown = "inspect.loadNotKnown";
@@ -54,14 +61,14 @@ public sealed class InspectionList
     public Finding? Tractor => Items.First(i => i.Code == "inspect.ptoStub").Load;
 
     /// <summary>After a strike of which no model is at hand.</summary>
-    public static InspectionList After(StruckBy struckBy) => Of(struckBy, null, false, null);
+    public static InspectionList After(StruckBy struckBy) => Of(IsBeside(struckBy), []);
 
     /// <summary>After a strike on a machine that was checked.</summary>
     /// <param name="struckBy">What hit the obstacle.</param>
     /// <param name="deviceActed">True when the shear bolt broke or the clutch slipped.</param>
     /// <param name="verdict">The verdict on the machine as it was.</param>
     public static InspectionList After(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict) =>
-        Of(struckBy, Guard.NotNull(verdict, nameof(verdict)), deviceActed, null);
+        Of(IsBeside(struckBy), LoadsOn(struckBy, deviceActed, Guard.NotNull(verdict, nameof(verdict)), null));
 
     /// <summary>After a strike whose peak is known.</summary>
     /// <param name="struckBy">What hit the obstacle.</param>
@@ -70,13 +77,28 @@ public sealed class InspectionList
     /// <param name="peakAtPto">The torque that the strike put on the driveline, at the PTO; simulated, measured or stated.</param>
     /// <example>At most 900 N·m at the PTO, 3000 N·m damages a weak PTO stub: it was very likely spared.</example>
     public static InspectionList After(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict, TorqueBand peakAtPto) =>
-        Of(struckBy, Guard.NotNull(verdict, nameof(verdict)), deviceActed, Guard.NotNull(peakAtPto, nameof(peakAtPto)));
+        Of(IsBeside(struckBy), LoadsOn(struckBy, deviceActed, Guard.NotNull(verdict, nameof(verdict)), Guard.NotNull(peakAtPto, nameof(peakAtPto))));
 
-    private static InspectionList Of(StruckBy struckBy, ProtectionVerdict? verdict, bool deviceActed, TorqueBand? peakAtPto)
+    /// <summary>After a strike that was simulated: each part's own load, at its place.</summary>
+    /// <param name="struckBy">What hit the obstacle.</param>
+    /// <param name="deviceActed">True when the shear bolt broke or the clutch slipped; else the run counts in which none acts.</param>
+    /// <param name="strike">The strike, with and without protection.</param>
+    public static InspectionList After(StruckBy struckBy, bool deviceActed, SimulationCheck strike)
     {
-        bool isBeside = struckBy is StruckBy.Pan or StruckBy.Deck;
-        (Part Part, Finding Load, double Ratio)[] loads = verdict is null ? [] :
-            [.. verdict.Parts.Select(p => LoadOn(p, isBeside, deviceActed, PeakAt(p, verdict, peakAtPto))).OrderByDescending(l => l.Ratio)];
+        bool isBeside = IsBeside(struckBy) || Guard.NotNull(strike, nameof(strike)).Simulation.Strike is { MissesDriveline: true };
+        return Of(isBeside, strike.Loads
+            .Where(l => l.Element is Part)
+            .Select(l => isBeside ? Beside((Part)l.Element) : LoadOn(l, (Part)l.Element, deviceActed)));
+    }
+
+    private static bool IsBeside(StruckBy struckBy) => struckBy is StruckBy.Pan or StruckBy.Deck;
+
+    private static IEnumerable<(Part Part, Finding Load, double Ratio)> LoadsOn(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict, TorqueBand? peakAtPto) =>
+        verdict.Parts.Select(p => IsBeside(struckBy) ? Beside(p.Part) : LoadOn(p, deviceActed, PeakAt(p, verdict, peakAtPto)));
+
+    private static InspectionList Of(bool isBeside, IEnumerable<(Part Part, Finding Load, double Ratio)> of)
+    {
+        (Part Part, Finding Load, double Ratio)[] loads = [.. of.OrderByDescending(l => l.Ratio)];
         Finding? On(PartKind kind)
         {
             (Part Part, Finding Load, double Ratio)[] own = Array.FindAll(loads, l => l.Part.Kind == kind);
@@ -107,18 +129,34 @@ public sealed class InspectionList
             ? double.PositiveInfinity
             : peakAtPto.SiBand.High * check.Part.Limit!.DamagedAt.SiBand.Low / limitAtPto.SiBand.Low;
 
-    private static (Part Part, Finding Load, double Ratio) LoadOn(PartCheck check, bool isBeside, bool deviceActed, double peak)
+    private static (Part Part, Finding Load, double Ratio) Beside(Part part) => (part, Finding.Of(BlowBesideDriveline, Severity.Note).With("name", part.Name), 0);
+
+    private static (Part Part, Finding Load, double Ratio) NotBounded(Part part) =>
+        (part, Finding.Of(LoadNotKnown, Severity.Warning).With("name", part.Name), double.PositiveInfinity);
+
+    private static (Part Part, Finding Load, double Ratio) LoadOn(SimulatedLoad load, Part part, bool deviceActed)
     {
-        if (isBeside)
+        if ((deviceActed ? load.WithNm : load.WithoutNm) is not { } peak || part.Limit is not { } limit)
         {
-            return (check.Part, Finding.Of(BlowBesideDriveline, Severity.Note).With("name", check.Part.Name), 0);
+            return NotBounded(part);
         }
 
+        bool isBelow = (deviceActed ? load.DamagedWith : load.DamagedWithout) == Answer.No;
+        double low = limit.DamagedAt.SiBand.Low;
+        Finding finding = Finding.Of(isBelow ? SimulatedBelowDamage : SimulatedMayHaveReached, isBelow ? Severity.Note : Severity.Danger)
+            .With("name", part.Name)
+            .With("peak", QuantityKind.Torque, peak)
+            .With("damagedLow", QuantityKind.Torque, low);
+        return (part, finding, peak / low);
+    }
+
+    private static (Part Part, Finding Load, double Ratio) LoadOn(PartCheck check, bool deviceActed, double peak)
+    {
         double acted = deviceActed && !check.IsOpen && !check.PassesInertia && check.Acts.IsBounded ? check.Acts.High : double.PositiveInfinity;
         double most = Math.Min(acted, peak);
         if (double.IsPositiveInfinity(most) || check.Part.Limit is not { } limit)
         {
-            return (check.Part, Finding.Of(LoadNotKnown, Severity.Warning).With("name", check.Part.Name), double.PositiveInfinity);
+            return NotBounded(check.Part);
         }
 
         double ratio = most / limit.DamagedAt.SiBand.Low;

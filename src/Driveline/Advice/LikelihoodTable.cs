@@ -16,6 +16,7 @@ internal sealed class LikelihoodTable
     private readonly Dictionary<string, FactQuestion> questions = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Symptom[]> only = new(StringComparer.Ordinal);
     private readonly List<string[]> implied = [];
+    private readonly HashSet<string> shown = new(StringComparer.Ordinal);
 
     private LikelihoodTable(IReadOnlyList<FactQuestion> asked)
     {
@@ -42,6 +43,9 @@ internal sealed class LikelihoodTable
     /// <summary>What the complaint itself says: pairs of question and answer.</summary>
     public IEnumerable<Fact> Implied(Symptom symptom) =>
         implied.Where(row => SymptomOf(row, row[1]) == symptom).Select(row => Fact.Of(row[2], row[3]));
+
+    /// <summary>True when the answer is the fault itself, seen by whoever gave it.</summary>
+    public bool Shows(Fact fact, Cause cause) => shown.Contains(fact.Question + "." + fact.Answer + "." + cause);
 
     /// <summary>P(cause | symptom) by cause; adds to 1. A symptom that is not known leaves every cause the same chance.</summary>
     public double[] Prior(Symptom symptom) => priors[(int)symptom];
@@ -121,6 +125,9 @@ internal sealed class LikelihoodTable
             case "implies" when row.Length == 4 && likelihoods.ContainsKey(row[2] + "." + row[3]):
                 SymptomOf(row, row[1]);
                 implied.Add(row);
+                break;
+            case "shows" when row.Length == 4 && likelihoods.ContainsKey(row[1] + "." + row[2]):
+                shown.Add(row[1] + "." + row[2] + "." + CauseOf(row, row[3]));
                 break;
             case "only" when row.Length == 3 && questions.ContainsKey(row[1]):
                 only.Add(row[1], [.. row[2].Split('+').Select(s => SymptomOf(row, s))]);

@@ -20,7 +20,7 @@ public sealed class LikelyCause
     /// <summary>How likely it is among all causes that are listed, given what is known.</summary>
     public Probability Probability { get; }
 
-    /// <summary>True when what is known makes it at least three times as likely: a fault to mend even where another is likelier.</summary>
+    /// <summary>True when an answer is the fault itself, as the table says: to be mended even where another is likelier.</summary>
     public bool IsSeen { get; }
 
     /// <summary>What speaks for it, strongest first.</summary>

@@ -31,16 +31,17 @@ public sealed class ModelEvidence
     public const string StrikeAgainstTrip = "model.strikeAgainstTrip";
 
     /// <summary>No model at hand.</summary>
-    public static readonly ModelEvidence None = new([], null, null);
+    public static readonly ModelEvidence None = new([], null, null, null);
 
     private const double Most = 20;
     private static readonly Basis FactorBasis = Basis.FromMemory("how strongly a computed margin speaks for a cause");
 
-    private ModelEvidence(IReadOnlyList<ModelFactor> factors, ProtectionVerdict? verdict, TorqueBand? strike)
+    private ModelEvidence(IReadOnlyList<ModelFactor> factors, ProtectionVerdict? verdict, TorqueBand? strike, SimulationCheck? simulated)
     {
         Factors = factors;
         Verdict = verdict;
         Strike = strike;
+        SimulatedStrike = simulated;
     }
 
     /// <summary>The verdict it came from; null when there is none.</summary>
@@ -48,6 +49,9 @@ public sealed class ModelEvidence
 
     /// <summary>The peak of the strike at the PTO; null when it is not known.</summary>
     public TorqueBand? Strike { get; }
+
+    /// <summary>The strike as it was simulated; null when it was not.</summary>
+    public SimulationCheck? SimulatedStrike { get; }
 
     /// <summary>The numbers used, each with a text.</summary>
     public IReadOnlyList<Finding> Findings => [.. Factors.Select(f => f.Finding)];
@@ -61,7 +65,7 @@ public sealed class ModelEvidence
     public static ModelEvidence Of(ProtectionVerdict verdict)
     {
         Guard.NotNull(verdict, nameof(verdict));
-        return new ModelEvidence([.. Damage(verdict), .. Work(verdict), .. Engagement(verdict), .. Fitted(verdict)], verdict, null);
+        return new ModelEvidence([.. Damage(verdict), .. Work(verdict), .. Engagement(verdict), .. Fitted(verdict)], verdict, null, null);
     }
 
     /// <summary>The same evidence with the peak that a strike put on the driveline at the PTO, while nothing gave.</summary>
@@ -72,18 +76,18 @@ public sealed class ModelEvidence
     {
         Guard.NotNull(peakAtPto, nameof(peakAtPto));
         ProtectionVerdict verdict = Verdict ?? throw new InvalidOperationException("A strike needs a verdict whose trip torque it is compared with.");
-        if (verdict.Trip is not { } trip || BandDistribution.TryOf(trip) is not { } strength || BandDistribution.TryOf(peakAtPto) is not { } load)
-        {
-            return new ModelEvidence(Factors, verdict, peakAtPto);
-        }
+        return new ModelEvidence([.. Factors, .. Against(peakAtPto, verdict.Trip)], verdict, peakAtPto, null);
+    }
 
-        double reached = Interference.Reached(load, strength);
-        Finding finding = Finding.Of(StrikeAgainstTrip, Severity.Note)
-            .With("peak", QuantityKind.Torque, peakAtPto.SiBand.Expected)
-            .With("tripExpected", QuantityKind.Torque, trip.SiBand.Expected)
-            .With("probability", QuantityKind.Probability, reached);
-        double odds = Clamped((1 - reached) / Math.Max(reached, 1e-6));
-        return new ModelEvidence([.. Factors, new ModelFactor(finding, odds, Cause.StrikeTooSoft)], Verdict, peakAtPto);
+    /// <summary>The same evidence with a simulated strike, while nothing gave: the blow at the device nearest to its trip, against that device in good order.</summary>
+    /// <remarks>Changes no chance when the simulation rests on more than stated facts, or the blow did not pass the driveline.</remarks>
+    /// <param name="strike">The strike, with and without protection.</param>
+    /// <exception cref="InvalidOperationException">There is no verdict beside it.</exception>
+    public ModelEvidence WithStrike(SimulationCheck strike)
+    {
+        Guard.NotNull(strike, nameof(strike));
+        ProtectionVerdict verdict = Verdict ?? throw new InvalidOperationException("A strike needs a verdict of the same machine.");
+        return new ModelEvidence([.. Factors, .. strike.BlowAtDevice is { } blow ? Against(blow, strike.NearestDevice!.InGoodOrder) : []], verdict, null, strike);
     }
 
     /// <summary>The same evidence without one of its numbers, so that what is known as a fact already is not counted twice.</summary>
@@ -91,7 +95,7 @@ public sealed class ModelEvidence
     public ModelEvidence Without(string code)
     {
         Guard.NotNull(code, nameof(code));
-        return new ModelEvidence([.. Factors.Where(f => f.Finding.Code != code)], Verdict, Strike);
+        return new ModelEvidence([.. Factors.Where(f => f.Finding.Code != code)], Verdict, Strike, SimulatedStrike);
     }
 
     private static IEnumerable<ModelFactor> Damage(ProtectionVerdict verdict)
@@ -161,6 +165,21 @@ public sealed class ModelEvidence
             yield return new ModelFactor(finding, Power(ratio.SiBand.Expected, 1.0), Cause.GradeTooStrong, Cause.DiameterTooLarge);
             yield return new ModelFactor(finding, Power(1 / Math.Max(ratio.SiBand.Expected, 1e-6), 1.0), Cause.GradeTooSoft, Cause.DiameterTooSmall);
         }
+    }
+
+    private static IEnumerable<ModelFactor> Against(TorqueBand peak, TorqueBand? trip)
+    {
+        if (trip is null || BandDistribution.TryOf(trip) is not { } strength || BandDistribution.TryOf(peak) is not { } load)
+        {
+            yield break;
+        }
+
+        double reached = Interference.Reached(load, strength);
+        Finding finding = Finding.Of(StrikeAgainstTrip, Severity.Note)
+            .With("peak", QuantityKind.Torque, peak.SiBand.Expected)
+            .With("tripExpected", QuantityKind.Torque, trip.SiBand.Expected)
+            .With("probability", QuantityKind.Probability, reached);
+        yield return new ModelFactor(finding, Clamped((1 - reached) / Math.Max(reached, 1e-6)), Cause.StrikeTooSoft);
     }
 
     private static Finding Against(string code, TorqueBand torque, TorqueBand trip) => Finding.Of(code, Severity.Note)

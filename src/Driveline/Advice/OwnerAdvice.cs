@@ -10,7 +10,9 @@ namespace Driveline.Advice;
 /// <remarks>Built from a complaint with its model; deck, costs and prices are added. Immutable.</remarks>
 public sealed class OwnerAdvice
 {
+    // A chance from which on something is to be reckoned with.
     private const double Likely = 0.5;
+    private static readonly Cause[] Unprotected = [Cause.HubSeized, Cause.ClutchStuck, Cause.ClutchCoilBound, Cause.ProtectionMissing];
 
     private static readonly HashSet<string> BoltOut = new(StringComparer.Ordinal)
     {
@@ -121,8 +123,17 @@ public sealed class OwnerAdvice
     /// <summary>The answer to a question, or what the complaint itself says; null when nobody knows.</summary>
     private string? AnswerTo(string question) => Diagnosis.Complaint.AnswerTo(question);
 
+    // By the numbers, by the likeliest cause, or by what somebody has seen.
+    private bool MustNotRun => Verdict is { Guards: Answer.No }
+        || Diagnosis.Causes.Any(c => Unprotected.Contains(c.Cause) && (c.IsSeen || c.Probability.Value >= Likely));
+
     private IEnumerable<Finding> Own()
     {
+        if (MustNotRun)
+        {
+            yield return Finding.Of(AdviceFindings.DoNotRun, Severity.Danger);
+        }
+
         if (Diagnosis.Complaint.Symptom == Symptom.NotKnown)
         {
             yield return Finding.Of(AdviceFindings.NoSymptom, Severity.Note);
@@ -155,6 +166,7 @@ public sealed class OwnerAdvice
         bool acted = complaint.AnswerTo("when") == "striking" && complaint.Symptom is Symptom.BreaksOften or Symptom.BreaksAtOnePlace;
         return !isAfterStrike ? null
             : complaint.Model is not { Verdict: { } verdict } model ? InspectionList.After(struckBy)
+            : model.SimulatedStrike is { } strike ? InspectionList.After(struckBy, acted && !gaveNothing, strike)
             : model.Strike is { } peak ? InspectionList.After(struckBy, acted && !gaveNothing, verdict, peak)
             : InspectionList.After(struckBy, acted && !gaveNothing, verdict);
     }

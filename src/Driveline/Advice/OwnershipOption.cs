@@ -1,3 +1,4 @@
+using Driveline.Clutches;
 using Driveline.Provenance;
 using Driveline.Quantities;
 

@@ -1,7 +1,9 @@
 using Driveline.Chains;
 using Driveline.Findings;
 using Driveline.Loads;
+using Driveline.Provenance;
 using Driveline.Quantities;
+using UnitsNet;
 
 namespace Driveline.Protection;
 
@@ -15,6 +17,7 @@ namespace Driveline.Protection;
 /// </remarks>
 public sealed class SimulationCheck
 {
+    private static readonly Basis Blow = Basis.FromMemory("turning masses on springs; nobody has measured such a blow");
     private static readonly BandPoint[] DevicePoints = [BandPoint.Low, BandPoint.Expected, BandPoint.High];
 
     private readonly List<Finding> missingWith = [];
@@ -45,6 +48,15 @@ public sealed class SimulationCheck
     /// <summary>True when a device as fitted acts; null when not known.</summary>
     public bool? Tripped => Simulation.Strike is { MissesDriveline: true } ? false
         : With?.Tripped;
+
+    /// <summary>The device that comes nearest to acting when none can act; null without a device, without a run, or when some device in good order is not known.</summary>
+    public ProtectiveDevice? NearestDevice => Without is not null && Chain.Devices.Count > 0 && Chain.Devices.All(d => d.InGoodOrder is not null) ? NearestToTrip() : null;
+
+    /// <summary>What a strike put on <see cref="NearestDevice"/>, at its place, while none acted; null when the run does not rest on stated facts alone.</summary>
+    public TorqueBand? BlowAtDevice => Simulation is { Strike: not null, RestsOnFacts: true } && NearestDevice is { } device
+        && Whole(Without, Chain.IndexOf(device)) is { } peak && Without!.IsComplete
+        ? TorqueBand.Exactly(Torque.FromNewtonMeters(peak), Blow)
+        : null;
 
     /// <summary>Everything a caller must notice, worst first.</summary>
     public IReadOnlyList<Finding> Findings { get; }

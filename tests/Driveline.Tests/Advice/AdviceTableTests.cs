@@ -46,6 +46,34 @@ public class AdviceTableTests
     public void Table_WorkedLikelihood_Matches(string question, string answer, Cause cause, double expected, string working) =>
         Assert.True(Math.Abs(LikelihoodTable.Held.Likelihood(question, answer)[(int)cause] - expected) < 1e-6, working);
 
+    // The answer that is the fault itself can't speak against it, nor leave it as likely as before.
+    [Fact]
+    public void Shown_AnswersThatAreTheFault_SpeakForTheirCause()
+    {
+        int shown = 0;
+        foreach (Fact fact in FactQuestion.All.SelectMany(q => q.Answers.Select(a => Fact.Of(q.Code, a))))
+        {
+            foreach (Cause cause in Enum.GetValues<Cause>().Where(c => LikelihoodTable.Held.Shows(fact, c)))
+            {
+                double[] likelihood = LikelihoodTable.Held.Likelihood(fact.Question, fact.Answer);
+                Assert.True(likelihood[(int)cause] > likelihood[0], fact + " shows " + cause);
+                shown++;
+            }
+        }
+
+        Assert.True(shown >= 20);
+    }
+
+    [Theory]
+    [InlineData("when", "engaging", false)]                // circumstances: nobody said how it was let in
+    [InlineData("ptoClutch", "electric", false)]
+    [InlineData("engagementManner", "abruptly", true)]
+    public void AbruptEngagement_IsSeen_OnlyWhereSomebodySaysSo(string question, string answer, bool expected)
+    {
+        Diagnosis diagnosis = Diagnosis.Of(Complaint.Of(Symptom.BreaksOften).With(Fact.Of(question, answer)));
+        Assert.Equal(expected, diagnosis.Causes.Single(c => c.Cause == Cause.AbruptEngagement).IsSeen);
+    }
+
     [Fact]
     public void EveryCause_StandsBehindSomeSymptom_AndSomeFactTellsOfIt()
     {

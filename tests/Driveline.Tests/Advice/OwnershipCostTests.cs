@@ -1,4 +1,5 @@
 using Driveline.Advice;
+using Driveline.Clutches;
 using Driveline.Provenance;
 using Driveline.Quantities;
 

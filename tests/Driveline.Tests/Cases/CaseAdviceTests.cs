@@ -4,6 +4,8 @@ using Driveline.Cases;
 using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
 using Driveline.Findings;
+using Driveline.Protection;
+using Driveline.Quantities;
 using Driveline.Reports;
 using Driveline.Wording;
 
@@ -25,6 +27,10 @@ public class CaseAdviceTests
     [InlineData("saltmere-oval-holes", Cause.LooseHoles, "oval holes and a bent stub")]
     [InlineData("thornbeck-seized-hub", Cause.HubSeized, "the hub does not turn with the bolt out")]
     [InlineData("thornbeck-too-soft", Cause.GradeTooSoft, "grade 2 where the manual names 5, in steady work")]
+    [InlineData("dunmarsh-clutch-rusted", Cause.ClutchStuck, "did not slip when tested, stood moist")]
+    [InlineData("wickerby-clutch-coil-bound", Cause.ClutchCoilBound, "the spring length stated is the solid length")]
+    [InlineData("ravensmoor-rusted-clutch-rock", Cause.ClutchStuck, "did not slip when tested, and a rock that should have slipped it did not")]
+    [InlineData("ravensmoor-soft-branch", Cause.StrikeTooSoft, "the simulated blow stays below the weakest bolt")]
     public void Demo_TopCause_IsTheOneAMechanicWouldName(string name, Cause expected, string why)
     {
         Diagnosis diagnosis = Advice(name).Diagnosis;
@@ -57,6 +63,60 @@ public class CaseAdviceTests
         Assert.Contains(advice.Findings, f => f.Code == DeckFindings.NoseDown);
         Assert.Contains(advice.Findings, f => f.Code == AdviceFindings.ClutchLikelyStuck);
         Assert.Equal(3, advice.Costs.Count);
+    }
+
+    [Theory]
+    [InlineData("dunmarsh-clutch-rusted", true)]            // the test failed
+    [InlineData("wickerby-clutch-coil-bound", true)]        // by the numbers it outlasts the drive tube
+    [InlineData("thornbeck-seized-hub", true)]              // seen with the bolt out
+    [InlineData("larkfield-oak-root", true)]                // letter (b): most likely stuck, nobody has looked
+    [InlineData("dunmarsh-clutch-well-set", false)]
+    [InlineData("dunmarsh-clutch-never-slipped", false)]    // not known is not known to be stuck
+    [InlineData("larkfield-soft-bolts", false)]
+    public void Demo_WithoutProtection_SaysFirstNotToRun(string name, bool expected)
+    {
+        OwnerAdvice advice = Advice(name);
+        Assert.Equal(expected, advice.Findings.Any(f => f.Code == AdviceFindings.DoNotRun && f.Severity == Severity.Danger));
+        string text = Line(AdviceText.Of(advice, ReportOptions.Default));
+        int stop = text.IndexOf("Do not run the machine as it is.", StringComparison.Ordinal);
+        Assert.True(expected ? stop > 0 && stop < text.IndexOf("What to check next", StringComparison.Ordinal) : stop < 0, text);
+    }
+
+    [Fact]
+    public void OiledClutch_OfTheCase_IsAFaultSeen() =>
+        Assert.True(Advice("wickerby-clutch-oiled").Diagnosis.Causes.Single(c => c.Cause == Cause.ClutchOiled).IsSeen);
+
+    [Fact]
+    public void SimulatedStrike_NothingGave_SaysWhatEachPartCarriedWithoutProtection()
+    {
+        CaseFile file = DemoCases.Read("ravensmoor-rusted-clutch-rock");
+        InspectionList inspection = Advice(file).Inspection!;
+        SimulationCheck simulated = CaseSimulation.Strike(file).Check!;
+        foreach (SimulatedLoad load in simulated.Loads.Where(l => l.DamagedAt is not null))
+        {
+            Finding said = inspection.PartLoads.Single(f => f.Parameter("name")!.Text == load.Element.Name);
+            Assert.Equal(load.DamagedWithout == Answer.No ? InspectionList.SimulatedBelowDamage : InspectionList.SimulatedMayHaveReached, said.Code);
+            Assert.Equal(load.WithoutProtection!.Value.NewtonMeters, said.Parameter("peak")!.Value, 1e-9);
+        }
+
+        Assert.Contains(simulated.Loads, l => l.DamagedAt is not null && l.DamagedWithout != Answer.No);
+    }
+
+    [Fact]
+    public void SimulatedStrike_BesideTheDriveline_PutsNothingOnIt()
+    {
+        InspectionList inspection = Advice("ravensmoor-pan-on-stump").Inspection!;
+        Assert.All(inspection.PartLoads, l => Assert.Equal(InspectionList.BlowBesideDriveline, l.Code));
+        Assert.False(inspection.Items[0].IsReachedThroughDriveline);
+    }
+
+    [Fact]
+    public void SimulatedStrike_StatedPeakBeside_GivesWayToIt()
+    {
+        CaseFile file = DemoCases.Read("ravensmoor-rusted-clutch-rock");
+        TorqueBand peak = TorqueBand.Exactly(UnitsNet.Torque.FromNewtonMeters(700), Provenance.Basis.Given("the case"));
+        OwnerAdvice advice = Advice(file.WithComplaint(file.Complaint!.WithStrikePeak(peak)));
+        Assert.Equal(700, advice.Inspection!.Tractor!.Parameter("atMost")!.Value, 1e-9);
     }
 
     [Fact]

@@ -148,7 +148,7 @@ internal static class CaseGenerator
             .WithRunIn(Choice<RunInState>(r))
             .WithLastStorage(Value(r, x => new DateTime(1990, 1, 1).AddDays(x.Next(5000))))
             .WithStoredMonths(Value(r, x => Spread(x, 0.1, 1200)))
-            .WithClimate(Choice<Driveline.Clutches.StorageClimate>(r))
+            .WithClimate(Choice<StorageClimate>(r))
             .WithPlateThickness(Value(r, x => Length.FromMillimeters(Spread(x, 1, 20))))
             .WithSlipsPerHour(Value(r, x => Spread(x, 0.1, 100)))
             .WithSlipTime(Value(r, x => Duration.FromSeconds(Spread(x, 0.1, 100))));

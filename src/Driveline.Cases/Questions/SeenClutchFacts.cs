@@ -1,0 +1,53 @@
+using Driveline.Advice;
+using Driveline.Chains;
+using Driveline.Clutches;
+using Driveline.Protection;
+
+namespace Driveline.Cases.Questions;
+
+/// <summary>Answers to the advice's questions about a slip clutch that the case describes.</summary>
+internal static class SeenClutchFacts
+{
+    private const double DaysOfAYear = 366;
+
+    /// <summary>Every answer that the only clutch of the case gives; none when there are several, for nobody knows which is meant.</summary>
+    public static IEnumerable<Fact?> Of(CaseFile file, ProtectionQuestion? question)
+    {
+        SlipClutchFacts[] stated = [.. ClutchesOf(file.Driveline)];
+        SlipClutchDevice[] devices = [.. question?.Chain.Devices.OfType<SlipClutchDevice>() ?? []];
+        return stated.Length == 1 && devices.Length == 1 ? [.. OfTest(stated[0], file.Date), Climate(stated[0].Climate), .. OfCondition(devices[0])] : [];
+    }
+
+    private static IEnumerable<SlipClutchFacts> ClutchesOf(IEnumerable<DrivelineElement> elements) =>
+        elements.SelectMany(e => e.SlipClutch is { } clutch ? [clutch] : ClutchesOf(e.Driveline));
+
+    private static IEnumerable<Fact?> OfTest(SlipClutchFacts clutch, DateTime? date)
+    {
+        if (clutch.SlipTestResult == SlipTestOutcome.DidNotSlip)
+        {
+            yield return Fact.Of("slipTest", "doesNotSlip");
+        }
+        else if (clutch.SlipTestResult == SlipTestOutcome.Slipped && clutch.LastSlipTest is { } test && date is { } today)
+        {
+            yield return Fact.Of("slipCheck", (today - test).TotalDays <= DaysOfAYear ? "withinYear" : "overYear");
+        }
+    }
+
+    private static Fact? Climate(StorageClimate climate) => climate switch
+    {
+        StorageClimate.Moist => Fact.Of("climate", "moist"),
+        StorageClimate.Dry => Fact.Of("climate", "dry"),
+        _ => null,
+    };
+
+    // As the clutch itself is judged.
+    private static IEnumerable<Fact?> OfCondition(SlipClutchDevice device)
+    {
+        bool Has(string code) => device.Findings.Any(f => f.Code == code);
+        yield return Has(ClutchFindings.Oiled) ? Fact.Of("facings", "oily")
+            : Has(ClutchFindings.Glazed) ? Fact.Of("facings", "glazed")
+            : Has(ClutchFindings.WornOut) ? Fact.Of("facings", "worn")
+            : null;
+        yield return Has(ClutchFindings.SpringsSolid) || Has(ClutchFindings.ShorterThanSolid) ? Fact.Of("springLength", "coilsTouch") : null;
+    }
+}
