@@ -30,7 +30,7 @@ public static class CalculationSheet
     /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
     public static string Markdown(string title, IReadOnlyList<CalculationLine> lines, IReadOnlyList<Basis> bases, Language language)
     {
-        var phrase = new Phrase(Texts.In(language), UnitSystem.Metric);
+        var phrase = new Phrase(Texts.In(language), DisplayUnits.Metric);
         var blocks = new List<ReportBlock>
         {
             ReportBlock.Title(phrase.Of("sheet.title") + ": " + phrase.Name(title ?? throw new ArgumentNullException(nameof(title)))),

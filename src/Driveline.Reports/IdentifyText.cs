@@ -4,7 +4,7 @@ using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
 using Driveline.Wording;
 using UnitsNet;
-using UnitSystem = Driveline.Wording.UnitSystem;
+using DisplayUnits = Driveline.Wording.DisplayUnits;
 
 namespace Driveline.Reports;
 
@@ -12,16 +12,16 @@ namespace Driveline.Reports;
 public static class IdentifyText
 {
     /// <summary>The English text in metric units.</summary>
-    public static string Of(HeadMarkIdentification identification) => Of(identification, UnitSystem.Metric);
+    public static string Of(HeadMarkIdentification identification) => Of(identification, DisplayUnits.Metric);
 
     /// <summary>The English text in units of choice.</summary>
     /// <exception cref="ArgumentNullException">The identification is missing.</exception>
-    public static string Of(HeadMarkIdentification identification, UnitSystem units) => Of(identification, units, Language.English);
+    public static string Of(HeadMarkIdentification identification, DisplayUnits units) => Of(identification, units, Language.English);
 
     /// <summary>The text in units and language of choice.</summary>
     /// <exception cref="ArgumentNullException">The identification is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
-    public static string Of(HeadMarkIdentification identification, UnitSystem units, Language language)
+    public static string Of(HeadMarkIdentification identification, DisplayUnits units, Language language)
     {
         HeadMarkIdentification seen = identification ?? throw new ArgumentNullException(nameof(identification));
         var phrase = new Phrase(Texts.In(language), units);

@@ -5,7 +5,7 @@ namespace Driveline.Reports;
 /// <summary>How a report is written: its title, units and language. Immutable.</summary>
 public sealed class ReportOptions
 {
-    private ReportOptions(string? title, UnitSystem units, Language language)
+    private ReportOptions(string? title, DisplayUnits units, Language language)
     {
         Title = title;
         Units = units;
@@ -13,13 +13,13 @@ public sealed class ReportOptions
     }
 
     /// <summary>Metric units, English, no title.</summary>
-    public static ReportOptions Default { get; } = new(null, UnitSystem.Metric, Language.English);
+    public static ReportOptions Default { get; } = new(null, DisplayUnits.Metric, Language.English);
 
     /// <summary>Title above the report, usually that of the case; null for none.</summary>
     public string? Title { get; }
 
     /// <summary>The units shown.</summary>
-    public UnitSystem Units { get; }
+    public DisplayUnits Units { get; }
 
     /// <summary>The language of the texts.</summary>
     public Language Language { get; }
@@ -28,7 +28,7 @@ public sealed class ReportOptions
     public ReportOptions WithTitle(string? title) => new(title, Units, Language);
 
     /// <summary>The same options with other units.</summary>
-    public ReportOptions WithUnits(UnitSystem units) => new(Title, units, Language);
+    public ReportOptions WithUnits(DisplayUnits units) => new(Title, units, Language);
 
     /// <summary>The same options with another language.</summary>
     public ReportOptions WithLanguage(Language language) => new(Title, Units, language);

@@ -12,16 +12,16 @@ namespace Driveline.Reports;
 public static class StrengthText
 {
     /// <summary>The English text in metric units.</summary>
-    public static string Of(BoltStrength strength) => Of(strength, UnitSystem.Metric);
+    public static string Of(BoltStrength strength) => Of(strength, DisplayUnits.Metric);
 
     /// <summary>The English text in units of choice.</summary>
     /// <exception cref="ArgumentNullException">The strength is missing.</exception>
-    public static string Of(BoltStrength strength, UnitSystem units) => Of(strength, units, Language.English);
+    public static string Of(BoltStrength strength, DisplayUnits units) => Of(strength, units, Language.English);
 
     /// <summary>The text in units and language of choice.</summary>
     /// <exception cref="ArgumentNullException">The strength is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
-    public static string Of(BoltStrength strength, UnitSystem units, Language language)
+    public static string Of(BoltStrength strength, DisplayUnits units, Language language)
     {
         ScrewThread thread = (strength ?? throw new ArgumentNullException(nameof(strength))).Thread;
         var phrase = new Phrase(Texts.In(language), units);

@@ -13,12 +13,12 @@ public static class TransientText
 
     /// <summary>The English text in metric units.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static string Of(TransientResult result, string title) => Of(result, title, UnitSystem.Metric, Language.English);
+    public static string Of(TransientResult result, string title) => Of(result, title, DisplayUnits.Metric, Language.English);
 
     /// <summary>The text in units and language of choice.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
-    public static string Of(TransientResult result, string title, UnitSystem units, Language language)
+    public static string Of(TransientResult result, string title, DisplayUnits units, Language language)
     {
         TorsionModel model = (result ?? throw new ArgumentNullException(nameof(result))).Model;
         var phrase = new Phrase(Texts.In(language), units);

@@ -1,7 +1,7 @@
 namespace Driveline.Wording;
 
 /// <summary>The units people read.</summary>
-public enum UnitSystem
+public enum DisplayUnits
 {
     /// <summary>N·m, mm, MPa, kW, °C.</summary>
     Metric = 0,

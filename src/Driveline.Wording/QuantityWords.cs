@@ -11,7 +11,7 @@ public static class QuantityWords
     /// <param name="si">The value in SI; +∞ means unbounded.</param>
     /// <param name="kind">What it is.</param>
     /// <param name="units">The units to show.</param>
-    public static string Of(double si, QuantityKind kind, UnitSystem units) => Of(si, kind, units, Language.English);
+    public static string Of(double si, QuantityKind kind, DisplayUnits units) => Of(si, kind, units, Language.English);
 
     /// <summary>The value in words of a language; unit symbols are the same in every language.</summary>
     /// <param name="si">The value in SI; +∞ means unbounded.</param>
@@ -20,7 +20,7 @@ public static class QuantityWords
     /// <param name="language">The language, which decides the decimal sign.</param>
     /// <exception cref="ArgumentOutOfRangeException">The kind is a text, or no texts are held in that language.</exception>
     /// <example>0.0127 m in Spanish: "12,7 mm"; +∞: "sin límite conocido".</example>
-    public static string Of(double si, QuantityKind kind, UnitSystem units, Language language)
+    public static string Of(double si, QuantityKind kind, DisplayUnits units, Language language)
     {
         Texts texts = Texts.In(language);
         if (double.IsPositiveInfinity(si))
@@ -44,9 +44,9 @@ public static class QuantityWords
     public static string Number(double value, string format, Language language) =>
         WithDecimalSign(value.ToString(Guard.NotNull(format, nameof(format)), CultureInfo.InvariantCulture), Texts.In(language));
 
-    private static string Invariant(double si, QuantityKind kind, UnitSystem units)
+    private static string Invariant(double si, QuantityKind kind, DisplayUnits units)
     {
-        bool us = units == UnitSystem.UsCustomary;
+        bool us = units == DisplayUnits.UsCustomary;
         return kind switch
         {
             QuantityKind.Number => Math.Abs(si) < 1000 && si == Math.Floor(si) ? si.ToString("F0", CultureInfo.InvariantCulture) : Significant.Digits(si, 3),

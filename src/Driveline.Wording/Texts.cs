@@ -60,10 +60,10 @@ public sealed class Texts
     public string Name(string name) => names.Of(Guard.NotNull(name, nameof(name)));
 
     /// <summary>A finding in words, in metric units.</summary>
-    public string Of(Finding finding) => Of(finding, UnitSystem.Metric);
+    public string Of(Finding finding) => Of(finding, DisplayUnits.Metric);
 
     /// <summary>A finding in words. A parameter the template does not name is left out; a finding without a template gives its code and parameters.</summary>
-    public string Of(Finding finding, UnitSystem units)
+    public string Of(Finding finding, DisplayUnits units)
     {
         Guard.NotNull(finding, nameof(finding));
         if (!templates.TryGetValue(finding.Code, out string? template))
@@ -75,7 +75,7 @@ public sealed class Texts
     }
 
     // One pass, so that braces in a name are never filled in their turn. {kind|partKind} shows the text of the code partKind.<kind>.
-    private string Fill(string template, Finding finding, UnitSystem units)
+    private string Fill(string template, Finding finding, DisplayUnits units)
     {
         var text = new StringBuilder(template.Length + 64);
         int at = 0;
@@ -102,7 +102,7 @@ public sealed class Texts
     private string OfCode(string prefix, string? code) =>
         templates.TryGetValue(prefix + "." + code, out string? words) ? words : code ?? string.Empty;
 
-    private string Words(FindingParameter parameter, UnitSystem units) =>
+    private string Words(FindingParameter parameter, DisplayUnits units) =>
         parameter.Text is { } text ? Name(text) : QuantityWords.Of(parameter.Value, parameter.Kind, units, Language);
 
     private static bool IsName(string code) => code.StartsWith(NamePrefix, StringComparison.Ordinal);

@@ -14,20 +14,20 @@ public static class AdviceJson
 {
     /// <summary>Writes the advice to a stream, indented, in English with metric units; the stream stays open.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(OwnerAdvice advice, Stream stream) => Write(advice, stream, Language.English, UnitSystem.Metric);
+    public static void Write(OwnerAdvice advice, Stream stream) => Write(advice, stream, Language.English, DisplayUnits.Metric);
 
     /// <summary>Writes the advice to a stream, indented; language and units matter for the texts only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(OwnerAdvice advice, Stream stream, Language language, UnitSystem units) =>
+    public static void Write(OwnerAdvice advice, Stream stream, Language language, DisplayUnits units) =>
         JsonDocuments.Write(stream, json => Write(advice, json, language, units));
 
     /// <summary>Writes the advice as a value, in English with metric units.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(OwnerAdvice advice, Utf8JsonWriter json) => Write(advice, json, Language.English, UnitSystem.Metric);
+    public static void Write(OwnerAdvice advice, Utf8JsonWriter json) => Write(advice, json, Language.English, DisplayUnits.Metric);
 
     /// <summary>Writes the advice as a value; language and units matter for the texts only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(OwnerAdvice advice, Utf8JsonWriter json, Language language, UnitSystem units)
+    public static void Write(OwnerAdvice advice, Utf8JsonWriter json, Language language, DisplayUnits units)
     {
         Guard.NotNull(advice, nameof(advice));
         Guard.NotNull(json, nameof(json));
@@ -48,7 +48,7 @@ public static class AdviceJson
         json.WriteEndObject();
     }
 
-    private static void Cause(Utf8JsonWriter json, LikelyCause cause, Texts texts, UnitSystem units)
+    private static void Cause(Utf8JsonWriter json, LikelyCause cause, Texts texts, DisplayUnits units)
     {
         Code(json, AdviceCodes.Of(cause.Cause), texts);
         JsonNumbers.Number(json, "probability", cause.Probability.Value);
@@ -57,7 +57,7 @@ public static class AdviceJson
         List(json, "against", cause.Against, r => Reason(json, r, texts, units));
     }
 
-    private static void Reason(Utf8JsonWriter json, Reason reason, Texts texts, UnitSystem units)
+    private static void Reason(Utf8JsonWriter json, Reason reason, Texts texts, DisplayUnits units)
     {
         json.WriteString("code", reason.Finding.Code);
         json.WriteString("text", texts.Of(reason.Finding, units));
@@ -106,7 +106,7 @@ public static class AdviceJson
         json.WriteEndObject();
     }
 
-    private static void Inspection(Utf8JsonWriter json, InspectionList? list, Texts texts, UnitSystem units)
+    private static void Inspection(Utf8JsonWriter json, InspectionList? list, Texts texts, DisplayUnits units)
     {
         List(json, "inspect", list?.Items ?? [], item =>
         {
@@ -118,7 +118,7 @@ public static class AdviceJson
         FindingJson.WriteAll(json, "partLoads", list?.PartLoads ?? [], texts, units);
     }
 
-    private static void Deck(Utf8JsonWriter json, DeckReading? deck, Texts texts, UnitSystem units)
+    private static void Deck(Utf8JsonWriter json, DeckReading? deck, Texts texts, DisplayUnits units)
     {
         if (deck is null)
         {

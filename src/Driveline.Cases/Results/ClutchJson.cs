@@ -17,16 +17,16 @@ public static class ClutchJson
 {
     /// <summary>Writes the clutch to a stream, indented, in English with metric units; the stream stays open.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(ClutchReview review, Stream stream) => Write(review, [], stream, Language.English, UnitSystem.Metric);
+    public static void Write(ClutchReview review, Stream stream) => Write(review, [], stream, Language.English, DisplayUnits.Metric);
 
     /// <summary>Writes the clutch with service procedures to a stream, indented; language and units matter for the messages only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(ClutchReview review, IReadOnlyList<ServiceProcedure> procedures, Stream stream, Language language, UnitSystem units) =>
+    public static void Write(ClutchReview review, IReadOnlyList<ServiceProcedure> procedures, Stream stream, Language language, DisplayUnits units) =>
         JsonDocuments.Write(stream, json => Write(review, procedures, json, language, units));
 
     /// <summary>Writes the clutch with service procedures as a value.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(ClutchReview review, IReadOnlyList<ServiceProcedure> procedures, Utf8JsonWriter json, Language language, UnitSystem units)
+    public static void Write(ClutchReview review, IReadOnlyList<ServiceProcedure> procedures, Utf8JsonWriter json, Language language, DisplayUnits units)
     {
         Guard.NotNull(review, nameof(review));
         Guard.NotNull(procedures, nameof(procedures));
@@ -77,7 +77,7 @@ public static class ClutchJson
         JsonNumbers.Number(json, "torquePerMmWearNm", setting.TorqueLostPerMillimeterOfWear?.NewtonMeters);
     }
 
-    private static void WriteProcedure(Utf8JsonWriter json, ServiceProcedure procedure, Texts texts, UnitSystem units)
+    private static void WriteProcedure(Utf8JsonWriter json, ServiceProcedure procedure, Texts texts, DisplayUnits units)
     {
         json.WriteStartObject();
         json.WriteString("code", procedure.Code);

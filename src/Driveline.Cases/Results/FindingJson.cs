@@ -7,7 +7,7 @@ namespace Driveline.Cases.Results;
 /// <summary>Writes findings as {code, severity, message}.</summary>
 internal static class FindingJson
 {
-    public static void WriteAll(Utf8JsonWriter json, string name, IEnumerable<Finding> findings, Texts texts, UnitSystem units)
+    public static void WriteAll(Utf8JsonWriter json, string name, IEnumerable<Finding> findings, Texts texts, DisplayUnits units)
     {
         json.WriteStartArray(name);
         foreach (Finding finding in findings)

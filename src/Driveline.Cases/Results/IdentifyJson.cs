@@ -11,16 +11,16 @@ public static class IdentifyJson
     /// <summary>Writes the identification to a stream, indented, in English with metric units; the stream stays open.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public static void Write(HeadMarkIdentification identification, Stream stream) =>
-        Write(identification, stream, Language.English, UnitSystem.Metric);
+        Write(identification, stream, Language.English, DisplayUnits.Metric);
 
     /// <summary>Writes the identification to a stream, indented; language and units matter for the advice only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(HeadMarkIdentification identification, Stream stream, Language language, UnitSystem units) =>
+    public static void Write(HeadMarkIdentification identification, Stream stream, Language language, DisplayUnits units) =>
         JsonDocuments.Write(stream, json => Write(identification, json, language, units));
 
     /// <summary>Writes the identification as a value.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(HeadMarkIdentification identification, Utf8JsonWriter json, Language language, UnitSystem units)
+    public static void Write(HeadMarkIdentification identification, Utf8JsonWriter json, Language language, DisplayUnits units)
     {
         Guard.NotNull(identification, nameof(identification));
         Guard.NotNull(json, nameof(json));

@@ -7,7 +7,7 @@ namespace Driveline.Cases.Results;
 /// <summary>Writes the settings that suit each slip clutch: torques at the clutch in N·m, lengths in mm, turns from finger-tight.</summary>
 internal static class SettingJson
 {
-    public static void WriteAll(Utf8JsonWriter json, IReadOnlyList<ClutchChoice> settings, Texts texts, UnitSystem units)
+    public static void WriteAll(Utf8JsonWriter json, IReadOnlyList<ClutchChoice> settings, Texts texts, DisplayUnits units)
     {
         json.WriteStartArray("settings");
         foreach (ClutchChoice setting in settings)

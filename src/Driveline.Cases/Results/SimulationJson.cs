@@ -18,16 +18,16 @@ public static class SimulationJson
 {
     /// <summary>Writes the run to a stream, indented, in English with metric units; the stream stays open.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(CaseSimulation run, Stream stream) => Write(run, stream, Language.English, UnitSystem.Metric);
+    public static void Write(CaseSimulation run, Stream stream) => Write(run, stream, Language.English, DisplayUnits.Metric);
 
     /// <summary>Writes the run to a stream, indented; language and units matter for the messages only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(CaseSimulation run, Stream stream, Language language, UnitSystem units) =>
+    public static void Write(CaseSimulation run, Stream stream, Language language, DisplayUnits units) =>
         JsonDocuments.Write(stream, json => Write(run, json, language, units));
 
     /// <summary>Writes the run as a value; language and units matter for the messages only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(CaseSimulation run, Utf8JsonWriter json, Language language, UnitSystem units)
+    public static void Write(CaseSimulation run, Utf8JsonWriter json, Language language, DisplayUnits units)
     {
         Guard.NotNull(run, nameof(run));
         Guard.NotNull(json, nameof(json));

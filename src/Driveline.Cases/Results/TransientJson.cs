@@ -17,18 +17,18 @@ public static class TransientJson
     /// <summary>Writes the result to a stream, indented, in English with metric units; the stream stays open.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="InvalidOperationException">The run did not watch springs.</exception>
-    public static void Write(TransientResult result, Stream stream) => Write(result, stream, Language.English, UnitSystem.Metric);
+    public static void Write(TransientResult result, Stream stream) => Write(result, stream, Language.English, DisplayUnits.Metric);
 
     /// <summary>Writes the result to a stream, indented; language and units matter for the messages only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="InvalidOperationException">The run did not watch springs.</exception>
-    public static void Write(TransientResult result, Stream stream, Language language, UnitSystem units) =>
+    public static void Write(TransientResult result, Stream stream, Language language, DisplayUnits units) =>
         JsonDocuments.Write(stream, json => Write(result, json, language, units));
 
     /// <summary>Writes the result as a value; language and units matter for the messages only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="InvalidOperationException">The run did not watch springs.</exception>
-    public static void Write(TransientResult result, Utf8JsonWriter json, Language language, UnitSystem units)
+    public static void Write(TransientResult result, Utf8JsonWriter json, Language language, DisplayUnits units)
     {
         TorsionModel model = Guard.NotNull(result, nameof(result)).Model;
         Guard.NotNull(json, nameof(json));

@@ -16,20 +16,20 @@ public static class VerdictJson
 {
     /// <summary>Writes the verdict to a stream, indented, in English with metric units; the stream stays open.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(ProtectionVerdict verdict, Stream stream) => Write(verdict, stream, Language.English, UnitSystem.Metric);
+    public static void Write(ProtectionVerdict verdict, Stream stream) => Write(verdict, stream, Language.English, DisplayUnits.Metric);
 
     /// <summary>Writes the verdict to a stream, indented; language and units matter for the messages only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(ProtectionVerdict verdict, Stream stream, Language language, UnitSystem units) =>
+    public static void Write(ProtectionVerdict verdict, Stream stream, Language language, DisplayUnits units) =>
         JsonDocuments.Write(stream, json => Write(verdict, json, language, units));
 
     /// <summary>Writes the verdict as a value, in English with metric units.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(ProtectionVerdict verdict, Utf8JsonWriter json) => Write(verdict, json, Language.English, UnitSystem.Metric);
+    public static void Write(ProtectionVerdict verdict, Utf8JsonWriter json) => Write(verdict, json, Language.English, DisplayUnits.Metric);
 
     /// <summary>Writes the verdict as a value; language and units matter for the messages only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(ProtectionVerdict verdict, Utf8JsonWriter json, Language language, UnitSystem units)
+    public static void Write(ProtectionVerdict verdict, Utf8JsonWriter json, Language language, DisplayUnits units)
     {
         Guard.NotNull(verdict, nameof(verdict));
         Guard.NotNull(json, nameof(json));

@@ -99,7 +99,7 @@ internal static class DemoCommand
         terminal.Output.WriteLine(texts.Of("overview.more"));
     }
 
-    private static void Write(List<CaseInput> cases, Stream stream, Language language, UnitSystem units)
+    private static void Write(List<CaseInput> cases, Stream stream, Language language, DisplayUnits units)
     {
         using var json = new Utf8JsonWriter(stream, JsonText.Options);
         json.WriteStartObject();

@@ -40,7 +40,7 @@ internal static class LadderRows
 
     /// <summary>A torque in the unit shown; +∞ for none.</summary>
     public static double Shown(UnitsNet.Torque? torque, Phrase phrase) => torque is not { } known ? double.PositiveInfinity
-        : phrase.Units == Wording.UnitSystem.UsCustomary ? known.PoundForceFeet
+        : phrase.Units == Wording.DisplayUnits.UsCustomary ? known.PoundForceFeet
         : known.NewtonMeters;
 
     private static LadderRowKind KindOf(LadderRungKind kind) => kind switch

@@ -47,7 +47,7 @@ internal sealed class TraceDrawing
             + (check.Simulation.CanRun && check.Simulation.Assumed.Count > 0 ? " " + phrase.Of("simulate.undecided") : string.Empty);
         traces = SimulationTraces.OfPeaks(check, Samples);
         shown = traces.All.Count > 0 ? traces.Shown : [];
-        perNm = options.Units == Wording.UnitSystem.UsCustomary ? UnitsNet.Torque.FromNewtonMeters(1).PoundForceFeet : 1;
+        perNm = options.Units == Wording.DisplayUnits.UsCustomary ? UnitsNet.Torque.FromNewtonMeters(1).PoundForceFeet : 1;
     }
 
     /// <summary>What the picture says, for those who cannot see it.</summary>

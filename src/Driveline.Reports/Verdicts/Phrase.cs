@@ -9,13 +9,13 @@ internal sealed class Phrase
 {
     private readonly Texts texts;
 
-    public Phrase(Texts texts, UnitSystem units)
+    public Phrase(Texts texts, DisplayUnits units)
     {
         this.texts = texts;
         Units = units;
     }
 
-    public UnitSystem Units { get; }
+    public DisplayUnits Units { get; }
 
     /// <summary>Starts a text with parameters.</summary>
     public static Finding Code(string code) => Finding.Of(code, Severity.Note);
@@ -40,7 +40,7 @@ internal sealed class Phrase
     }
 
     /// <summary>The unit of torque shown.</summary>
-    public string TorqueUnit => Units == UnitSystem.UsCustomary ? "lbf·ft" : "N·m";
+    public string TorqueUnit => Units == DisplayUnits.UsCustomary ? "lbf·ft" : "N·m";
 
     /// <summary>A quantity with its unit.</summary>
     public string Quantity(double si, QuantityKind kind) => QuantityWords.Of(si, kind, Units, texts.Language);

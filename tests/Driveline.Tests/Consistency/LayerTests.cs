@@ -11,7 +11,7 @@ public partial class LayerTests
         ["Provenance"],
         ["Quantities"],
         ["Findings"],
-        ["Wording", "Fatigue", "Fasteners"],
+        ["Fatigue", "Fasteners"],
         ["ShearBolts", "Clutches", "Pto", "Torsion"],
         ["Chains"],
         ["Loads", "Monitoring"],
@@ -45,7 +45,7 @@ public partial class LayerTests
                 string other = use.Groups[1].Value;
                 int level = Array.FindIndex(Order, g => g.Contains(other));
                 seen++;
-                if (level >= 0 && own >= 0 && other != folder && (level >= own || other == "Wording"))
+                if (level >= 0 && own >= 0 && other != folder && level >= own)
                 {
                     wrong.Add(folder + "/" + Path.GetFileName(file) + " uses " + other);
                 }

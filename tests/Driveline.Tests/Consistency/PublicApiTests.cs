@@ -2,6 +2,7 @@
 using Driveline.Cases;
 using Driveline.Provenance;
 using Driveline.Reports;
+using Driveline.Wording;
 using PublicApiGenerator;
 
 namespace Driveline.Tests.Consistency;
@@ -15,6 +16,7 @@ public class PublicApiTests
 {
     [Theory]
     [InlineData("Driveline", typeof(Basis))]
+    [InlineData("Driveline.Wording", typeof(Texts))]
     [InlineData("Driveline.Cases", typeof(CaseReader))]
     [InlineData("Driveline.Reports", typeof(VerdictText))]
     public void Library_PublicSurface_IsTheApprovedOne(string library, Type inside)

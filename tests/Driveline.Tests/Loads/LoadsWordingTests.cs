@@ -22,7 +22,7 @@ public class LoadsWordingTests
         Finding[] findings = [.. Questions().SelectMany(f => f)];
         Assert.Empty(AllCodes().Except(findings.Select(f => f.Code)));
         Assert.All(findings, f => Assert.DoesNotContain("{", Texts.English.Of(f), StringComparison.Ordinal));
-        Assert.All(findings, f => Assert.DoesNotContain("{", Texts.English.Of(f, Driveline.Wording.UnitSystem.UsCustomary), StringComparison.Ordinal));
+        Assert.All(findings, f => Assert.DoesNotContain("{", Texts.English.Of(f, Driveline.Wording.DisplayUnits.UsCustomary), StringComparison.Ordinal));
     }
 
     private static IEnumerable<string> AllCodes() =>

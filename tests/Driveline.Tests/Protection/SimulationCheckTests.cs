@@ -7,7 +7,7 @@ using Driveline.ShearBolts;
 using Driveline.Wording;
 using UnitsNet;
 using static Driveline.Tests.Loads.LoadsTestBands;
-using UnitSystem = Driveline.Wording.UnitSystem;
+using DisplayUnits = Driveline.Wording.DisplayUnits;
 
 namespace Driveline.Tests.Protection;
 
@@ -117,7 +117,7 @@ public class SimulationCheckTests
         {
             Assert.All(check.Findings, finding =>
             {
-                string text = Texts.English.Of(finding, UnitSystem.Metric);
+                string text = Texts.English.Of(finding, DisplayUnits.Metric);
                 Assert.DoesNotContain("{", text, StringComparison.Ordinal);
                 Assert.DoesNotContain("..", text, StringComparison.Ordinal);
             });

@@ -44,7 +44,7 @@ public partial class ChoiceTextTests
     public void Text_AnyDemo_HasEveryCautionAndPlainPunctuation(string name)
     {
         BoltChoice choice = Demo(name);
-        foreach (ReportOptions options in new[] { ReportOptions.Default, Spanish, ReportOptions.Default.WithUnits(UnitSystem.UsCustomary) })
+        foreach (ReportOptions options in new[] { ReportOptions.Default, Spanish, ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary) })
         {
             Texts texts = Texts.In(options.Language);
             string text = OneLine(ChoiceText.Of(choice, options));
@@ -71,7 +71,7 @@ public partial class ChoiceTextTests
     public void Text_AnyDemoWithSettings_HasEveryCautionAndPlainPunctuation(string name)
     {
         IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(DemoCases.Read(name));
-        foreach (ReportOptions options in new[] { ReportOptions.Default, Spanish, ReportOptions.Default.WithUnits(UnitSystem.UsCustomary) })
+        foreach (ReportOptions options in new[] { ReportOptions.Default, Spanish, ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary) })
         {
             Texts texts = Texts.In(options.Language);
             string text = OneLine(ChoiceText.Of(Demo(name), settings, options));

@@ -5,7 +5,7 @@ using Driveline.Protection;
 using Driveline.Reports;
 using Driveline.Tests.Cases;
 using Driveline.Wording;
-using UnitSystem = Driveline.Wording.UnitSystem;
+using DisplayUnits = Driveline.Wording.DisplayUnits;
 
 namespace Driveline.Tests.Reports;
 
@@ -36,7 +36,7 @@ public class SimulationReportTests
 
     [Fact]
     public void Text_InUsUnits_ShowsPoundFeet() =>
-        Assert.Contains("lbf·ft", SimulationText.Of(Rock, ReportOptions.Default.WithUnits(UnitSystem.UsCustomary)), StringComparison.Ordinal);
+        Assert.Contains("lbf·ft", SimulationText.Of(Rock, ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary)), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("ravensmoor-rock")]

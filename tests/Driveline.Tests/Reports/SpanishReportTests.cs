@@ -129,7 +129,7 @@ public partial class SpanishReportTests
     [Fact]
     public void Strength_Spanish_Says()
     {
-        string text = OneLine(StrengthText.Of(BoltStrength.Of(Iso898.Class8_8, ScrewThread.Parse("M10")), UnitSystem.Metric, Language.Spanish));
+        string text = OneLine(StrengthText.Of(BoltStrength.Of(Iso898.Class8_8, ScrewThread.Parse("M10")), DisplayUnits.Metric, Language.Spanish));
         Assert.Contains("Carga que lo rompe Más bajo Más probable Más alto", text, StringComparison.Ordinal);
         Assert.Contains("a cortadura, una sección por la rosca", text, StringComparison.Ordinal);
         Assert.DoesNotMatch(EnglishWord(), text);
@@ -140,7 +140,7 @@ public partial class SpanishReportTests
     [InlineData(0, "sin marca de grado", "como máximo, sin límite conocido")]
     public void Identify_Spanish_Says(int lines, string title, string words)
     {
-        string text = OneLine(IdentifyText.Of(HeadMarks.Identify(lines, ScrewThread.Parse("1/2 in")), UnitSystem.Metric, Language.Spanish));
+        string text = OneLine(IdentifyText.Of(HeadMarks.Identify(lines, ScrewThread.Parse("1/2 in")), DisplayUnits.Metric, Language.Spanish));
         Assert.StartsWith("1/2-13 UNC, " + title, text, StringComparison.Ordinal);
         Assert.Contains(words, text, StringComparison.Ordinal);
         Assert.DoesNotMatch(EnglishWord(), text);
@@ -173,8 +173,8 @@ public partial class SpanishReportTests
     {
         ProtectionVerdict verdict = DemoCases.Verdict(name);
         using var json = new MemoryStream();
-        VerdictJson.Write(verdict, json, Language.Spanish, UnitSystem.UsCustomary);
-        ReportOptions us = Spanish.WithUnits(UnitSystem.UsCustomary);
+        VerdictJson.Write(verdict, json, Language.Spanish, DisplayUnits.UsCustomary);
+        ReportOptions us = Spanish.WithUnits(DisplayUnits.UsCustomary);
         return new[]
         {
             Encoding.UTF8.GetString(json.ToArray()), VerdictText.Of(verdict, Spanish), VerdictText.Of(verdict, us),
@@ -185,7 +185,7 @@ public partial class SpanishReportTests
     private static JsonDocument Json(ProtectionVerdict verdict, Language language)
     {
         using var stream = new MemoryStream();
-        VerdictJson.Write(verdict, stream, language, UnitSystem.Metric);
+        VerdictJson.Write(verdict, stream, language, DisplayUnits.Metric);
         return JsonDocument.Parse(stream.ToArray());
     }
 

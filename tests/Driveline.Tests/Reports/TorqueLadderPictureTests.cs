@@ -60,7 +60,7 @@ public class TorqueLadderPictureTests
 
     [Fact]
     public void Svg_UsCustomary_HasItsAxis() => Assert.Contains(
-        "lbf·ft", TorqueLadderPicture.Svg(All["protected"], ReportOptions.Default.WithUnits(UnitSystem.UsCustomary)), StringComparison.Ordinal);
+        "lbf·ft", TorqueLadderPicture.Svg(All["protected"], ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary)), StringComparison.Ordinal);
 
     [Theory]
     [InlineData(1)]

@@ -66,7 +66,7 @@ public class VerdictReportTests
     [Fact]
     public void Text_UsCustomary_IsInPoundFeet()
     {
-        string text = VerdictText.Of(All["protected"], Titled.WithUnits(UnitSystem.UsCustomary));
+        string text = VerdictText.Of(All["protected"], Titled.WithUnits(DisplayUnits.UsCustomary));
         Assert.Contains("lbf·ft", text, StringComparison.Ordinal);
         Assert.DoesNotContain("N·m", text, StringComparison.Ordinal);
         Assert.Contains("738", text, StringComparison.Ordinal);   // 1000 N·m / 1.35582

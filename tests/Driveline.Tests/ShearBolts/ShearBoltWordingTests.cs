@@ -41,6 +41,6 @@ public class ShearBoltWordingTests
         ];
         Assert.Equal(Codes().Count, findings.Select(f => f.Code).Distinct().Count());
         Assert.All(findings, f => Assert.DoesNotContain("{", Texts.English.Of(f), StringComparison.Ordinal));
-        Assert.All(findings, f => Assert.DoesNotContain("NaN", Texts.English.Of(f, Driveline.Wording.UnitSystem.UsCustomary), StringComparison.Ordinal));
+        Assert.All(findings, f => Assert.DoesNotContain("NaN", Texts.English.Of(f, Driveline.Wording.DisplayUnits.UsCustomary), StringComparison.Ordinal));
     }
 }

@@ -21,12 +21,12 @@ public class SpanishQuantityTests
     public void QuantityWords_Spanish_ReadsAsPeopleDo(double si, QuantityKind kind, string expected, string working)
     {
         Assert.NotEmpty(working);
-        Assert.Equal(expected, QuantityWords.Of(si, kind, UnitSystem.Metric, Language.Spanish));
+        Assert.Equal(expected, QuantityWords.Of(si, kind, DisplayUnits.Metric, Language.Spanish));
     }
 
     [Fact]
     public void QuantityWords_UsCustomary_KeepsTheSymbols() =>
-        Assert.Equal("0,500 in", QuantityWords.Of(0.0127, QuantityKind.Length, UnitSystem.UsCustomary, Language.Spanish));   // 0.0127 m / 0.0254
+        Assert.Equal("0,500 in", QuantityWords.Of(0.0127, QuantityKind.Length, DisplayUnits.UsCustomary, Language.Spanish));   // 0.0127 m / 0.0254
 
     [Theory]
     [InlineData(1.5, "F2", Language.Spanish, "1,50")]
@@ -46,7 +46,7 @@ public class SpanishQuantityTests
     [Fact]
     public void QuantityWords_NotALanguage_IsRefused()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => QuantityWords.Of(1, QuantityKind.Torque, UnitSystem.Metric, (Language)99));
+        Assert.Throws<ArgumentOutOfRangeException>(() => QuantityWords.Of(1, QuantityKind.Torque, DisplayUnits.Metric, (Language)99));
         Assert.Throws<ArgumentOutOfRangeException>(() => Texts.In((Language)99));
         Assert.Throws<ArgumentOutOfRangeException>(() => Languages.CodeOf((Language)99));
     }

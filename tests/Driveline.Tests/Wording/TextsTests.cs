@@ -14,7 +14,7 @@ public class TextsTests
     {
         Finding finding = Finding.Of("madeUp", Severity.Note).With("trip", QuantityKind.Torque, 1234.5);
         Assert.Equal("madeUp, trip 1230 N·m", Texts.English.Of(finding));
-        Assert.Equal("madeUp, trip 911 lbf·ft", Texts.English.Of(finding, UnitSystem.UsCustomary));
+        Assert.Equal("madeUp, trip 911 lbf·ft", Texts.English.Of(finding, DisplayUnits.UsCustomary));
     }
 
     [Theory]
@@ -23,5 +23,5 @@ public class TextsTests
     [InlineData(0.0004, QuantityKind.Probability, "less than 1 in 1000")]
     [InlineData(293.15, QuantityKind.Temperature, "20.0 °C")]
     public void QuantityWords_Value_ReadsAsPeopleDo(double si, QuantityKind kind, string expected) =>
-        Assert.Equal(expected, QuantityWords.Of(si, kind, UnitSystem.Metric));
+        Assert.Equal(expected, QuantityWords.Of(si, kind, DisplayUnits.Metric));
 }
