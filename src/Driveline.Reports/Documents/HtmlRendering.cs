@@ -5,13 +5,6 @@ namespace Driveline.Reports.Documents;
 /// <summary>Blocks as one self-contained HTML page: no script, nothing loaded from elsewhere.</summary>
 internal static class HtmlRendering
 {
-    private const string Style =
-        "body{font:16px/1.5 Arial,Helvetica,sans-serif;color:#1c1c22;background:#fff;max-width:62rem;margin:2rem auto;padding:0 1rem}"
-        + "h1{font-size:1.6rem;margin-bottom:.4rem}h2{font-size:1.15rem;margin-top:1.8rem;border-bottom:1px solid #c9c9d1}"
-        + ".lead{font-size:1.25rem;font-weight:bold;border-left:.4rem solid #b35900;padding:.4rem .8rem;background:#fbf3e8}"
-        + "table{border-collapse:collapse}th,td{padding:.25rem .8rem;text-align:right;border-bottom:1px solid #dcdce2}"
-        + "th:first-child,td:first-child{text-align:left}li{margin:.25rem 0}svg{max-width:100%;height:auto}";
-
     /// <param name="blocks">The blocks.</param>
     /// <param name="language">Language of the texts, e.g. "en".</param>
     /// <param name="svg">The picture as an SVG element.</param>
@@ -21,7 +14,7 @@ internal static class HtmlRendering
         var html = new StringBuilder();
         html.Append("<!DOCTYPE html>\n<html lang=\"").Append(language).Append("\">\n<head>\n<meta charset=\"utf-8\">\n")
             .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>").Append(Escape(title))
-            .Append("</title>\n<style>").Append(Style).Append("</style>\n</head>\n<body>\n");
+            .Append("</title>\n<style>").Append(HtmlStyle.Css).Append("</style>\n</head>\n<body>\n");
         foreach (ReportBlock block in blocks)
         {
             Append(html, block, svg);
@@ -81,18 +74,18 @@ internal static class HtmlRendering
 
     private static void Table(StringBuilder html, IReadOnlyList<string[]> rows)
     {
-        html.Append("<table>\n");
+        html.Append("<table>\n<thead>\n");
         for (int r = 0; r < rows.Count; r++)
         {
             html.Append("<tr>");
             foreach (string cell in rows[r])
             {
-                html.Append(r == 0 ? "<th>" : "<td>").Append(Escape(cell)).Append(r == 0 ? "</th>" : "</td>");
+                html.Append(r == 0 ? "<th scope=\"col\">" : "<td>").Append(Escape(cell)).Append(r == 0 ? "</th>" : "</td>");
             }
 
-            html.Append("</tr>\n");
+            html.Append(r == 0 ? "</tr>\n</thead>\n<tbody>\n" : "</tr>\n");
         }
 
-        html.Append("</table>\n");
+        html.Append("</tbody>\n</table>\n");
     }
 }
