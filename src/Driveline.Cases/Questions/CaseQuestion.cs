@@ -50,6 +50,8 @@ public sealed class CaseQuestion
                     .WithTripsInNormalWork(IsSeenToTrip(file))
                     .WithSpecified(Specified(file, chain, errors))
                     .WithPeaksPerHour(file.Work?.PeaksPerHour)
+                    .WithDefects(file.Complaint is { } told ? SeenDefects.Of(told.Symptom, told.Facts) : [])
+                    .WithLookedOver(file.Complaint is { } answers && SeenDefects.AreRuledOut(answers.Facts, machine))
                     .WithNotes(notes),
                 errors);
         }

@@ -33,6 +33,7 @@ public static class AdviceJson
         Guard.NotNull(json, nameof(json));
         Texts texts = Texts.In(language);
         json.WriteStartObject();
+        StandingJson.Write(json, advice.Standing, texts, units);
         json.WriteString("symptom", advice.Diagnosis.Complaint.Symptom.ToString());
         json.WriteBoolean("isEnoughKnown", advice.Diagnosis.IsEnoughKnown);
         List(json, "causes", advice.Diagnosis.Causes, c => Cause(json, c, texts, units));

@@ -35,6 +35,7 @@ public static class VerdictJson
         Guard.NotNull(json, nameof(json));
         Texts texts = Texts.In(language);
         json.WriteStartObject();
+        StandingJson.Write(json, verdict.Standing, texts, units);
         json.WriteString("verdict", verdict.Headline.ToString());
         json.WriteString("guards", verdict.Guards.ToString());
         json.WriteString("quiet", verdict.Quiet.ToString());

@@ -18,13 +18,8 @@ internal static class AdviceLetter
             blocks.Add(ReportBlock.Title(CleanText.Title(title)));
         }
 
+        StandingSentences.Add(advice.Standing, phrase, blocks);
         blocks.Add(ReportBlock.Lead(CauseSentences.Lead(advice.Diagnosis, phrase)));
-        Finding? stop = advice.Findings.FirstOrDefault(f => f.Code == AdviceFindings.DoNotRun);
-        if (stop is not null)
-        {
-            blocks.Add(ReportBlock.Paragraph(Noticed(stop, phrase)));
-        }
-
         if (advice.Diagnosis.Complaint.Symptom != Symptom.NotKnown)
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of(
@@ -59,7 +54,7 @@ internal static class AdviceLetter
             blocks.Add(ReportBlock.Numbered(card.Steps.Select(s => phrase.Of(s.Code))));
         }
 
-        Finding[] rest = [.. advice.Findings.Where(f => f != stop && advice.Deck?.Findings.Any(d => d.Code == f.Code) != true)];
+        Finding[] rest = [.. advice.Findings.Where(f => advice.Deck?.Findings.Any(d => d.Code == f.Code) != true)];
         if (rest.Length > 0)
         {
             blocks.Add(ReportBlock.Heading(phrase.Of("report.findings")));

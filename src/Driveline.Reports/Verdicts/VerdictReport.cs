@@ -17,6 +17,7 @@ internal static class VerdictReport
             blocks.Add(ReportBlock.Title(CleanText.Title(title)));
         }
 
+        StandingSentences.Add(verdict.Standing, phrase, blocks);
         blocks.Add(ReportBlock.Lead(AnswerSentences.Headline(verdict, phrase)));
         IReadOnlyList<Measurement> measurements = verdict.MeasureNext;
         if (verdict.Headline is Headline.Doubtful or Headline.NotKnown && measurements.Count > 0)

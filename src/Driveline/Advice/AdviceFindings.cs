@@ -3,9 +3,6 @@ namespace Driveline.Advice;
 /// <summary>Codes of what a caller must notice about an advice as a whole.</summary>
 public static class AdviceFindings
 {
-    /// <summary>The machine must not run as it is: as far as is known, nothing gives way before a part does.</summary>
-    public const string DoNotRun = "adviceDoNotRun";
-
     /// <summary>No symptom is stated, so that every cause starts alike.</summary>
     public const string NoSymptom = "adviceNoSymptom";
 

@@ -12,7 +12,6 @@ public sealed class OwnerAdvice
 {
     // A chance from which on something is to be reckoned with.
     private const double Likely = 0.5;
-    private static readonly Cause[] Unprotected = [Cause.HubSeized, Cause.ClutchStuck, Cause.ClutchCoilBound, Cause.ProtectionMissing];
 
     private static readonly HashSet<string> BoltOut = new(StringComparer.Ordinal)
     {
@@ -64,6 +63,9 @@ public sealed class OwnerAdvice
 
     /// <summary>What the numbers say of the machine; null when there is no model.</summary>
     public ProtectionVerdict? Verdict => Diagnosis.Complaint.Model.Verdict;
+
+    /// <summary>Whether the machine may be used as it is, and what lifts what forbids it; every answer heads with it.</summary>
+    public Standing Standing => AdviceStanding.Of(this);
 
     /// <summary>What was handed in to be noticed with this advice.</summary>
     public IReadOnlyList<Finding> Notes { get; private init; } = [];
@@ -123,17 +125,8 @@ public sealed class OwnerAdvice
     /// <summary>The answer to a question, or what the complaint itself says; null when nobody knows.</summary>
     private string? AnswerTo(string question) => Diagnosis.Complaint.AnswerTo(question);
 
-    // By the numbers, by the likeliest cause, or by what somebody has seen.
-    private bool MustNotRun => Verdict is { Guards: Answer.No }
-        || Diagnosis.Causes.Any(c => Unprotected.Contains(c.Cause) && (c.IsSeen || c.Probability.Value >= Likely));
-
     private IEnumerable<Finding> Own()
     {
-        if (MustNotRun)
-        {
-            yield return Finding.Of(AdviceFindings.DoNotRun, Severity.Danger);
-        }
-
         if (Diagnosis.Complaint.Symptom == Symptom.NotKnown)
         {
             yield return Finding.Of(AdviceFindings.NoSymptom, Severity.Note);

@@ -22,6 +22,8 @@ public sealed class ProtectionQuestion
         Specified = other.Specified;
         PeaksPerHour = other.PeaksPerHour;
         Notes = other.Notes;
+        Defects = other.Defects;
+        IsLookedOver = other.IsLookedOver;
     }
 
     /// <summary>The driveline.</summary>
@@ -50,6 +52,12 @@ public sealed class ProtectionQuestion
 
     /// <summary>What else was found while the question was put together, such as a steep joint; shown with the verdict.</summary>
     public IReadOnlyList<Finding> Notes { get; private init; } = [];
+
+    /// <summary>Defects that somebody has seen; each forbids work whatever the numbers say.</summary>
+    public IReadOnlyList<SeenDefect> Defects { get; private init; } = [];
+
+    /// <summary>True when somebody has looked over tube, gearbox and blades and found no damage; false when nobody has said so.</summary>
+    public bool IsLookedOver { get; private init; }
 
     /// <summary>A question about a chain of which nothing else is known yet.</summary>
     public static ProtectionQuestion About(DrivelineChain chain) => new(Guard.NotNull(chain, nameof(chain)));
@@ -82,6 +90,12 @@ public sealed class ProtectionQuestion
 
     /// <summary>The same question with findings to show beside the verdict.</summary>
     public ProtectionQuestion WithNotes(IReadOnlyList<Finding> notes) => new(this) { Notes = [.. Guard.NotNull(notes, nameof(notes))] };
+
+    /// <summary>The same question with the defects that somebody has seen.</summary>
+    public ProtectionQuestion WithDefects(IReadOnlyList<SeenDefect> defects) => new(this) { Defects = [.. Guard.NotNull(defects, nameof(defects))] };
+
+    /// <summary>The same question with a statement whether somebody has looked over tube, gearbox and blades and found no damage.</summary>
+    public ProtectionQuestion WithLookedOver(bool isLookedOver) => new(this) { IsLookedOver = isLookedOver };
 
     /// <summary>The same question with the device the manual specifies.</summary>
     public ProtectionQuestion WithSpecified(ProtectiveDevice? specified) => new(this) { Specified = specified };

@@ -148,6 +148,9 @@ public sealed class ProtectionVerdict
         }
     }
 
+    /// <summary>Whether the machine may be used as it is, and what lifts what forbids it; every answer heads with it.</summary>
+    public Standing Standing => StandingRules.Of(this, [], []);
+
     /// <summary>Everything a caller must notice, worst first.</summary>
     public IReadOnlyList<Finding> Findings => VerdictFindings.Of(this);
 

@@ -1,0 +1,31 @@
+using System.Text.Json;
+using Driveline.Protection;
+using Driveline.Wording;
+
+namespace Driveline.Cases.Results;
+
+/// <summary>Writes a standing as {state, reasons: [{code, severity, message, lift: {code, text}}]}.</summary>
+internal static class StandingJson
+{
+    public static void Write(Utf8JsonWriter json, Standing standing, Texts texts, DisplayUnits units)
+    {
+        json.WriteStartObject("standing");
+        json.WriteString("state", standing.State.ToString());
+        json.WriteStartArray("reasons");
+        foreach (StandingReason reason in standing.Reasons)
+        {
+            json.WriteStartObject();
+            json.WriteString("code", reason.Why.Code);
+            json.WriteString("severity", reason.Why.Severity.ToString());
+            json.WriteString("message", texts.Of(reason.Why, units));
+            json.WriteStartObject("lift");
+            json.WriteString("code", reason.LiftCode);
+            json.WriteString("text", texts.Of(reason.LiftCode));
+            json.WriteEndObject();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,145 @@
+using Driveline.Chains;
+using Driveline.Clutches;
+using Driveline.Findings;
+using Driveline.ShearBolts;
+
+namespace Driveline.Protection;
+
+/// <summary>How a standing follows from what is seen and from the verdict.</summary>
+internal static class StandingRules
+{
+    // Where one of these is known, that the numbers give no protection either is no news.
+    private static readonly SeenDefect[] WithoutProtection =
+        [SeenDefect.NoDevice, SeenDefect.HubSeized, SeenDefect.ClutchStuck, SeenDefect.ClutchSolid];
+
+    /// <summary>The standing of a machine of which the verdict is known, or not.</summary>
+    /// <param name="verdict">The verdict; null when there is none.</param>
+    /// <param name="seen">Defects seen, beside those that the verdict's question and devices tell.</param>
+    /// <param name="cares">More reasons for care.</param>
+    /// <param name="stops">More reasons to stop.</param>
+    public static Standing Of(ProtectionVerdict? verdict, IEnumerable<SeenDefect> seen, IReadOnlyList<string> cares, params Finding[] stops)
+    {
+        SeenDefect[] defects = [.. seen.Concat(verdict is null ? [] : DefectsOf(verdict)).Distinct().OrderBy(d => d)];
+        Finding[] forbidding =
+        [
+            .. defects.Select(d => Finding.Of(CodeOf(d), Severity.Danger)),
+            .. stops.Where(f => f.Code != StandingFindings.LikelyUnprotected || !defects.Any(d => WithoutProtection.Contains(d))),
+            .. verdict is null ? [] : ByNumbers(verdict, defects),
+        ];
+        if (forbidding.Length > 0)
+        {
+            return Standing(StandingState.Stop, forbidding);
+        }
+
+        bool isKnown = verdict is { Guards: not Answer.NotKnown };
+        string[] unknown = isKnown ? [] : [StandingFindings.GuardsNotKnown];
+        string[] careful = [.. unknown, .. verdict is null ? [] : Cares(verdict), .. cares];
+        return Standing(
+            !isKnown ? StandingState.NotKnown : careful.Length > 0 ? StandingState.WithCare : StandingState.GoOn,
+            [.. careful.Distinct().Select(c => Finding.Of(c, Severity.Warning))]);
+    }
+
+    private static Standing Standing(StandingState state, Finding[] reasons) => new(state, [.. reasons.Select(r => new StandingReason(r))]);
+
+    private static string CodeOf(SeenDefect defect) => defect switch
+    {
+        SeenDefect.ClutchSmokes => StandingFindings.ClutchSmokes,
+        SeenDefect.NoDevice => StandingFindings.NoDevice,
+        SeenDefect.HubSeized => StandingFindings.HubSeized,
+        SeenDefect.HubStiff => StandingFindings.HubStiff,
+        SeenDefect.ClutchStuck => StandingFindings.ClutchStuck,
+        SeenDefect.ClutchSolid => StandingFindings.ClutchSolid,
+        SeenDefect.ClutchOverheats => StandingFindings.ClutchOverheats,
+        SeenDefect.TubeTwisted => StandingFindings.TubeTwisted,
+        SeenDefect.GearboxBroken => StandingFindings.GearboxBroken,
+        SeenDefect.BladesBent => StandingFindings.BladesBent,
+        _ => throw new ArgumentOutOfRangeException(nameof(defect)),
+    };
+
+    private static IEnumerable<SeenDefect> DefectsOf(ProtectionVerdict verdict)
+    {
+        foreach (SeenDefect defect in verdict.Question.Defects)
+        {
+            yield return defect;
+        }
+
+        if (verdict.Devices.Count == 0 && verdict.Question.PartsComplete)
+        {
+            yield return SeenDefect.NoDevice;
+        }
+
+        foreach (ProtectiveDevice device in verdict.Question.Chain.Devices)
+        {
+            foreach (Finding finding in device.Findings)
+            {
+                switch (finding.Code)
+                {
+                    case ShearBoltFindings.HubSeized:
+                        yield return SeenDefect.HubSeized;
+                        break;
+                    case ShearBoltFindings.HubStiff:
+                        yield return SeenDefect.HubStiff;
+                        break;
+                    case ClutchFindings.Stuck:
+                        yield return SeenDefect.ClutchStuck;
+                        break;
+                    case ClutchFindings.SpringsSolid:
+                    case ClutchFindings.ShorterThanSolid:
+                        yield return SeenDefect.ClutchSolid;
+                        break;
+                    case DeviceFindings.SlipsTooHot:
+                        yield return SeenDefect.ClutchOverheats;
+                        break;
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<Finding> ByNumbers(ProtectionVerdict verdict, SeenDefect[] defects)
+    {
+        if (verdict.Headline == Headline.NoSettingFits && verdict.WeakestPart is { } weakest)
+        {
+            yield return Finding.Of(StandingFindings.WorkTooHeavy, Severity.Danger).With("name", weakest.Part.Name);
+        }
+
+        if (verdict.Guards == Answer.No && !defects.Any(d => WithoutProtection.Contains(d))
+            && verdict.Parts.FirstOrDefault(p => p.Guards == Answer.No) is { } part)
+        {
+            yield return Finding.Of(StandingFindings.DoesNotProtect, Severity.Danger).With("name", part.Part.Name);
+        }
+
+        if (verdict.Guards != Answer.Yes && verdict.FittedAgainstSpecified.Answer == FittedComparison.Stronger)
+        {
+            yield return Finding.Of(StandingFindings.FittedStronger, Severity.Danger);
+        }
+    }
+
+    private static IEnumerable<string> Cares(ProtectionVerdict verdict)
+    {
+        if (verdict.Guards == Answer.Maybe)
+        {
+            yield return StandingFindings.MayNotProtect;
+        }
+
+        if (verdict.Quiet != Answer.Yes)
+        {
+            yield return verdict.Quiet == Answer.No ? StandingFindings.ActsInWork : StandingFindings.MayActInWork;
+        }
+
+        FittedComparison fitted = verdict.FittedAgainstSpecified.Answer;
+        if (fitted is FittedComparison.Stronger or FittedComparison.NotKnown)
+        {
+            yield return fitted == FittedComparison.Stronger ? StandingFindings.FittedStronger : StandingFindings.SpecifiedNotKnown;
+        }
+
+        if (verdict.Findings.Any(f => f.Severity == Severity.Danger && f.Code != ProtectionFindings.FittedStronger))
+        {
+            yield return StandingFindings.Dangers;
+        }
+
+        if (!verdict.Question.IsLookedOver)
+        {
+            yield return StandingFindings.NotLookedOver;
+        }
+    }
+}
