@@ -109,6 +109,7 @@ public static class AdviceJson
 
     private static void Inspection(Utf8JsonWriter json, InspectionList? list, Texts texts, DisplayUnits units)
     {
+        List(json, "inspectBefore", list?.Before ?? [], step => Code(json, step.Code, texts));
         List(json, "inspect", list?.Items ?? [], item =>
         {
             Code(json, item.Code, texts);

@@ -115,7 +115,8 @@ internal static class AdviceLetter
             blocks.Add(ReportBlock.Bullets(list.PartLoads.Select(l => Noticed(l, phrase)).Distinct()));
         }
 
-        blocks.Add(ReportBlock.Numbered(list.Items.Select(i => phrase.Of(i.Code) + " " + phrase.Of(i.StopCode))));
+        blocks.Add(ReportBlock.Numbered(list.Before.Select(s => phrase.Of(s.Code))
+            .Concat(list.Items.Select(i => phrase.Of(i.Code) + " " + phrase.Of(i.StopCode)))));
     }
 
     private static void AddBasis(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)

@@ -24,7 +24,8 @@ public sealed class BoltChangeCard
         {
             new("boltChange.stop", Advice.Cautions.StopAndKeyOut, Advice.Cautions.RotorCoasts),
             new("boltChange.lowerOrBlock", Advice.Cautions.BlockRaisedDeck),
-            new("boltChange.freeTheJam", Advice.Cautions.JammedDriveSpringsBack),
+            new("boltChange.protect"),
+            new("boltChange.freeTheJam", Advice.Cautions.BlockRaisedDeck, Advice.Cautions.JammedDriveSpringsBack),
         };
         if (access != BoltAccess.YokeInReach)
         {
@@ -44,8 +45,9 @@ public sealed class BoltChangeCard
         steps.Add(new("boltChange.tighten"));
         steps.Add(new(machine == MachineKind.PostHoleAuger ? "boltChange.nothingProudAuger" : "boltChange.nothingProud", Advice.Cautions.NoProudBolt));
         steps.Add(new("boltChange.shieldsBack", Advice.Cautions.GuardsOn));
-        steps.Add(new("boltChange.turnByHand"));
-        steps.Add(new("boltChange.startGently", Advice.Cautions.BystandersAway));
+        steps.Add(new("boltChange.turnByHand", Advice.Cautions.StopAndKeyOut));
+        steps.Add(new("boltChange.clearAway", Advice.Cautions.GuardsOn, Advice.Cautions.BystandersAway));
+        steps.Add(new("boltChange.startGently", true, Advice.Cautions.BystandersAway));
         return new BoltChangeCard(steps);
     }
 }

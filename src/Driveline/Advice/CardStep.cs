@@ -4,13 +4,22 @@ namespace Driveline.Advice;
 public sealed class CardStep
 {
     internal CardStep(string code, params Caution[] cautions)
+        : this(code, false, cautions)
+    {
+    }
+
+    internal CardStep(string code, bool turnsPto, params Caution[] cautions)
     {
         Code = code;
+        TurnsPto = turnsPto;
         Cautions = cautions;
     }
 
     /// <summary>Stable code, e.g. "boltChange.getStubOut".</summary>
     public string Code { get; }
+
+    /// <summary>True when the PTO turns in this step: never before guards are on, people away and the driver in the seat.</summary>
+    public bool TurnsPto { get; }
 
     /// <summary>The cautions that stand beside the step.</summary>
     public IReadOnlyList<Caution> Cautions { get; }

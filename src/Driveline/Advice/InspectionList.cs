@@ -47,6 +47,9 @@ public sealed class InspectionList
         PartLoads = partLoads;
     }
 
+    /// <summary>What to do before the first look: everything off, still and blocked.</summary>
+    public IReadOnlyList<CardStep> Before { get; } = [new("inspect.stop", Advice.Cautions.StopAndKeyOut, Advice.Cautions.RotorCoasts, Advice.Cautions.BlockRaisedDeck)];
+
     /// <summary>What to inspect, most urgent first.</summary>
     public IReadOnlyList<InspectionItem> Items { get; }
 

@@ -79,6 +79,11 @@ public sealed class OwnerAdvice
         get
         {
             var held = new HashSet<Caution>([.. Diagnosis.Cautions, .. Inspection?.Cautions ?? [], .. BoltChange?.Cautions ?? []]);
+            if (Machine is MachineKind.RotaryCutter or MachineKind.FlailMower)
+            {
+                held.Add(Advice.Cautions.ThrownObjects);
+            }
+
             return [.. Advice.Cautions.All.Where(held.Contains)];
         }
     }

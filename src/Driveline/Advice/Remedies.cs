@@ -51,10 +51,10 @@ public static class Remedies
 
     private static readonly RemedyEntry[] Entries =
     [
-        new(EngageGently, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Cautions.StopAndKeyOut, AbruptEngagement, EngagementSpeedTooHigh),
+        new(EngageGently, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Cautions.BystandersAway, AbruptEngagement, EngagementSpeedTooHigh),
         new(LeaveAsIs, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Cautions.StopAndKeyOut, StrikeTooSoft),
         new(AcceptTrips, 1, 0, RemedySpending.NotKnown, Unchanged, Unchanged, Cautions.StrongerIsAChange, WorkJams),
-        new("remedy.easeTheWork", 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Cautions.ThrownObjects, Overload, TractorTooStrong),
+        new("remedy.easeTheWork", 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Cautions.BystandersAway, Overload, TractorTooStrong),
         new("remedy.sharpenBlades", 2, 60, RemedySpending.Work, Raises, Unchanged, Cautions.BlockRaisedDeck, Overload),
         new("remedy.levelDeck", 2, 30, RemedySpending.Work, Raises, Unchanged, Cautions.BlockRaisedDeck, DeckNoseDown),
         new("remedy.raiseTheCut", 2, 10, RemedySpending.Work, Raises, Unchanged, Cautions.BlockRaisedDeck, DeckNoseDown),
@@ -65,7 +65,7 @@ public static class Remedies
         new(ChangeBoltsInTime, 3, 20, RemedySpending.WorkAndBolt, Raises, Unchanged, Cautions.ManualDecides, BoltFatigue),
         new("remedy.straightenDriveline", 3, 60, RemedySpending.Work, Raises, Unchanged, Cautions.KeepOverlap, JointAngle),
         new("remedy.renewBlades", 3, 90, RemedySpending.WorkAndParts, Raises, Unchanged, Cautions.BlockRaisedDeck, RotorUnbalanced),
-        new(SlipAndReset, 4, 60, RemedySpending.Work, Lowers, Raises, Cautions.HotClutch, ClutchStuck),
+        new(SlipAndReset, 4, 60, RemedySpending.Work, Lowers, Raises, Cautions.BystandersAway, ClutchStuck),
         new(SetSpringsAsManual, 4, 30, RemedySpending.Work, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides, ClutchSetTooLoose),
         new(LoosenSpringsToManual, 4, 30, RemedySpending.Work, Lowers, Raises, Cautions.ManualDecides, ClutchOvertightened),
         new(RightSprings, 4, 60, RemedySpending.WorkAndParts, Lowers, Raises, Cautions.ManualDecides, ClutchCoilBound),

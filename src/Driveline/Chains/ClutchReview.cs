@@ -62,8 +62,10 @@ public sealed class ClutchReview
     /// <summary>Time until organic linings begin to smoke, by practice; null when not reached, not known, or when the linings are of metal.</summary>
     public Duration? TimeToSmoke => IsOrganic ? Heat?.TimeToFirstSmoke : null;
 
-    /// <summary>The service procedures that its state calls for: a slip test while it is not trusted, the lever after setting it anew.</summary>
-    public IReadOnlyList<ServiceProcedure> Procedures => Setting is not null
+    /// <summary>The service procedures that its state calls for: a slip test while it is not trusted, the lever after setting it anew; taken apart, and no slip test before, while it is known to be stuck or solid.</summary>
+    public IReadOnlyList<ServiceProcedure> Procedures => CannotSlip
+        ? [ServiceSteps.YearlyCheck, .. Setting is null ? Array.Empty<ServiceProcedure>() : [ServiceSteps.LeverSetting]]
+        : Setting is not null
         ? [ServiceSteps.LeverSetting, ServiceSteps.ScribeLineTest]
         : Torque.MayBeTrustedToSlip && Torque.Source == SlipTorqueSource.Measured ? []
         : Torque.MayBeTrustedToSlip ? [ServiceSteps.LeverSetting]
@@ -88,6 +90,9 @@ public sealed class ClutchReview
         "caution.stopAndKeyOut", "caution.guardsOn", "clutch.caution.people", "clutch.caution.hot", "clutch.caution.neverTighter",
         "caution.manualDecides", "caution.licensedPractice",
     ];
+
+    private bool CannotSlip => Device.IsStuck
+        || Device.Findings.Any(f => f.Code is ClutchFindings.Stuck or ClutchFindings.SpringsSolid or ClutchFindings.ShorterThanSolid);
 
     private bool IsOrganic
     {

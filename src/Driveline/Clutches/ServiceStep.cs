@@ -9,11 +9,12 @@ public sealed class ServiceStep
 {
     private readonly string[] cautions;
 
-    internal ServiceStep(Finding words, Basis source, string[] cautions)
+    internal ServiceStep(Finding words, Basis source, string[] cautions, bool turnsPto)
     {
         Words = words;
         Source = source;
         this.cautions = cautions;
+        TurnsPto = turnsPto;
     }
 
     /// <summary>Stable code of the step.</summary>
@@ -27,6 +28,9 @@ public sealed class ServiceStep
 
     /// <summary>Code and figures together, as the texts render them.</summary>
     public Finding Words { get; }
+
+    /// <summary>True when the PTO turns in this step: never before guards are on, people away and the driver in the seat.</summary>
+    public bool TurnsPto { get; }
 
     /// <summary>Where the practice comes from.</summary>
     public Basis Source { get; }

@@ -15,44 +15,54 @@ public static class ServiceSteps
     private const string Manual = "caution.manualDecides";
     private const string Hot = "clutch.caution.hot";
     private const string People = "clutch.caution.people";
+    private const string Raised = "caution.blockRaisedDeck";
     private const string Tight = "clutch.caution.neverTighter";
+
+    private static readonly Basis Safety = Basis.CommonPractice("stop, key out and standstill before reaching in; guards, people and seat before the PTO turns");
 
     /// <summary>Slipping a new or long idle clutch on purpose, so that its faces bed in and come loose.</summary>
     public static ServiceProcedure RunIn { get; } = Procedure(
         "clutch.service.runIn",
-        Days("clutch.service.runIn.when", 10, 30, Cutters("4 and 5", "repeat of the run-in"), Manual),
+        Step("clutch.service.stop", Safety, Stop, Raised),
         Step("clutch.service.runIn.record", LoaderWagon("friction clutch, run-in"), Stop, Guards),
         Step("clutch.service.runIn.mark", Cutters("5", "run-in"), Stop),
         Turns("clutch.service.runIn.loosen", 1.0 / 3, 2, Cutters("4 and 5", "run-in"), Stop, Manual),
-        Seconds("clutch.service.runIn.slip", 1, 3, Cutters("1, 4 and 5", "run-in"), People, Guards)
-            .With("speed", QuantityKind.RotationalSpeed, 1200 * Math.PI / 30),
+        Step("clutch.service.guardBack", Safety, Stop, Guards, People),
+        Seconds("clutch.service.runIn.slip", 1, 3, Cutters("1, 4 and 5", "run-in"), People, Guards, Hot)
+            .With("speed", QuantityKind.RotationalSpeed, 1200 * Math.PI / 30).Turning(),
         Step("clutch.service.runIn.look", Cutters("5", "run-in"), Stop, Hot),
-        Step("clutch.service.runIn.reset", LoaderWagon("friction clutch, run-in"), Stop, Hot, Tight));
+        Step("clutch.service.runIn.reset", LoaderWagon("friction clutch, run-in"), Stop, Hot, Tight),
+        Days("clutch.service.runIn.when", 10, 30, Cutters("4 and 5", "repeat of the run-in"), Manual));
 
     /// <summary>The check with the clutch taken apart.</summary>
     public static ServiceProcedure YearlyCheck { get; } = Procedure(
         "clutch.service.yearly",
-        Range("clutch.service.yearly.when", QuantityKind.Number, 6, 12, Other("fertilizer spreader operator manual", "friction clutch, care"), Manual),
+        Step("clutch.service.stop", Safety, Stop, Raised),
         Step("clutch.service.yearly.record", Other("square baler operator manual", "slip clutch setting"), Stop, Guards),
         Step("clutch.service.yearly.apart", Other("fertilizer spreader operator manual", "friction clutch, care"), Stop, Hot),
         Step("clutch.service.yearly.clean", Other("fertilizer spreader operator manual", "friction clutch, care"), Stop),
         Step("clutch.service.yearly.springs", Other("square baler operator manual", "slip clutch setting"), Stop),
         Step("clutch.service.yearly.reset", LoaderWagon("friction clutch, run-in"), Stop, Tight),
-        Step("clutch.service.yearly.slipTest", Cutters("5", "run-in"), People, Guards));
+        Step("clutch.service.guardBack", Safety, Stop, Guards, People),
+        Step("clutch.service.yearly.slipTest", Cutters("5", "run-in"), People, Guards, Hot).Turning(),
+        Range("clutch.service.yearly.when", QuantityKind.Number, 6, 12, Other("fertilizer spreader operator manual", "friction clutch, care"), Manual));
 
     /// <summary>The slip test with a line across the plates: proves that the clutch slips, not at which torque.</summary>
     public static ServiceProcedure ScribeLineTest { get; } = Procedure(
         "clutch.service.scribeLine",
+        Step("clutch.service.stop", Safety, Stop, Raised),
         Step("clutch.service.scribeLine.mark", Cutters("5", "run-in"), Stop, Guards),
         Turns("clutch.service.scribeLine.loosen", 1.0 / 3, 2, Cutters("4 and 5", "run-in"), Stop, Manual),
-        Seconds("clutch.service.scribeLine.slip", 1, 3, Cutters("1, 4 and 5", "run-in"), People, Guards),
+        Step("clutch.service.guardBack", Safety, Stop, Guards, People),
+        Seconds("clutch.service.scribeLine.slip", 1, 3, Cutters("1, 4 and 5", "run-in"), People, Guards, Hot).Turning(),
         Step("clutch.service.scribeLine.look", Cutters("5", "run-in"), Stop, Hot),
         Step("clutch.service.scribeLine.stuck", LoaderWagon("friction clutch, run-in"), Stop, Tight),
-        Step("clutch.service.scribeLine.reset", LoaderWagon("friction clutch, run-in"), Stop, Tight));
+        Step("clutch.service.scribeLine.reset", LoaderWagon("friction clutch, run-in"), Stop, Hot, Tight));
 
     /// <summary>Measuring the slip torque with a lever, and setting it.</summary>
     public static ServiceProcedure LeverSetting { get; } = Procedure(
         "clutch.service.lever",
+        Step("clutch.service.stop", Safety, Stop, Raised),
         Step("clutch.service.lever.disconnect", Other("square baler operator manual", "slip clutch setting"), Stop, Guards),
         Step("clutch.service.lever.block", Other("square baler operator manual", "slip clutch setting"), Stop),
         Step("clutch.service.lever.pull", Other("square baler operator manual", "slip clutch setting"), Stop),
@@ -63,6 +73,7 @@ public static class ServiceSteps
     /// <summary>When linings are worn out.</summary>
     public static ServiceProcedure WearLimits { get; } = Procedure(
         "clutch.service.wear",
+        Step("clutch.service.stop", Safety, Stop, Raised),
         Length("clutch.service.wear.new", 3.175e-3, 3.175e-3, Cutters("1, 2 and 3", "linings"), Stop),
         Length("clutch.service.wear.replace", 0.794e-3, 1.587e-3, Cutters("1, 2 and 3", "linings"), Stop, Manual),
         Step("clutch.service.wear.slipsOften", Other("rotary tiller operator manual", "slip clutch"), Manual, Tight),
@@ -78,8 +89,9 @@ public static class ServiceSteps
     /// <summary>Putting the machine away so that the clutch does not stick.</summary>
     public static ServiceProcedure Storage { get; } = Procedure(
         "clutch.service.storage",
+        Step("clutch.service.stop", Safety, Stop, Raised),
         Draft.Of("clutch.service.storage.loosen", Basis.Published("farm trade magazine", "undated copy", "mechanic's column"), Stop, Manual),
-        Draft.Of("clutch.service.storage.after", Basis.Published("farm trade magazine", "undated copy", "mechanic's column"), Stop, Tight));
+        Draft.Of("clutch.service.storage.after", Basis.Published("farm trade magazine", "undated copy", "mechanic's column"), Stop, People, Guards, Tight));
 
     /// <summary>All procedures.</summary>
     public static IReadOnlyList<ServiceProcedure> All { get; } =
@@ -117,18 +129,22 @@ public static class ServiceSteps
         private readonly Finding words;
         private readonly Basis source;
         private readonly string[] cautions;
+        private readonly bool turnsPto;
 
-        private Draft(Finding words, Basis source, string[] cautions)
+        private Draft(Finding words, Basis source, string[] cautions, bool turnsPto)
         {
+            this.turnsPto = turnsPto;
             this.words = words;
             this.source = source;
             this.cautions = cautions;
         }
 
-        public static Draft Of(string code, Basis source, params string[] cautions) => new(Finding.Of(code, Severity.Note), source, cautions);
+        public static Draft Of(string code, Basis source, params string[] cautions) => new(Finding.Of(code, Severity.Note), source, cautions, false);
 
-        public Draft With(string name, QuantityKind kind, double si) => new(words.With(name, kind, si), source, cautions);
+        public Draft With(string name, QuantityKind kind, double si) => new(words.With(name, kind, si), source, cautions, turnsPto);
 
-        public ServiceStep Step() => new(words, source, cautions);
+        public Draft Turning() => new(words, source, cautions, true);
+
+        public ServiceStep Step() => new(words, source, cautions, turnsPto);
     }
 }
