@@ -19,6 +19,12 @@ public static class SimulationText
 
     /// <summary>The report of an event that cannot even be set up: what is missing, and the cautions.</summary>
     /// <exception cref="ArgumentNullException">The findings or the options are missing.</exception>
-    public static string OfMissing(SimulatedEvent happened, IReadOnlyList<Finding> missing, ReportOptions options) => TextRendering.Of(SimulationReport.OfMissing(
-        happened, missing ?? throw new ArgumentNullException(nameof(missing)), options ?? throw new ArgumentNullException(nameof(options))));
+    public static string OfMissing(SimulatedEvent happened, IReadOnlyList<Finding> missing, ReportOptions options) =>
+        OfMissing(happened, missing, MachineKind.NotKnown, options);
+
+    /// <summary>The same for a kind of machine, with its cautions.</summary>
+    /// <exception cref="ArgumentNullException">The findings or the options are missing.</exception>
+    public static string OfMissing(SimulatedEvent happened, IReadOnlyList<Finding> missing, MachineKind machine, ReportOptions options) =>
+        TextRendering.Of(SimulationReport.OfMissing(
+            happened, missing ?? throw new ArgumentNullException(nameof(missing)), machine, options ?? throw new ArgumentNullException(nameof(options))));
 }

@@ -1,6 +1,8 @@
 using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Clutches;
+using Driveline.Loads;
+using Driveline.Protection;
 using Driveline.Provenance;
 using Driveline.Quantities;
 using UnitsNet;
@@ -60,6 +62,10 @@ public sealed class CaseClutch
         CaseChain.Of(file, errors, clutches);
         return errors.Count == 0 ? clutches : throw new ArgumentException("The case contradicts itself: " + errors[0], nameof(file));
     }
+
+    /// <summary>Codes of the cautions that stand first for the machine of a case; none for most.</summary>
+    public static IReadOnlyList<string> CautionsOfMachine(CaseFile file) =>
+        VerdictCautions.First(Guard.NotNull(file, nameof(file)).Implement?.Kind ?? MachineKind.NotKnown);
 
     /// <summary>What the clutch is and does now.</summary>
     public ClutchReview Review()

@@ -10,18 +10,26 @@ public sealed class CaseSimulation
 {
     private readonly Lazy<SimulationCheck?> check;
 
-    private CaseSimulation(SimulatedEvent happened, DrivelineChain? chain, DrivelineSimulation? simulation, IReadOnlyList<Finding> missing, IReadOnlyList<CaseError> errors)
+    private CaseSimulation(
+        SimulatedEvent happened, MachineKind machine, DrivelineChain? chain, DrivelineSimulation? simulation, IReadOnlyList<Finding> missing, IReadOnlyList<CaseError> errors)
     {
         Event = happened;
         Chain = chain;
         Simulation = simulation;
-        check = new Lazy<SimulationCheck?>(() => simulation is null ? null : SimulationCheck.Of(simulation));
+        check = new Lazy<SimulationCheck?>(() => simulation is null ? null : SimulationCheck.Of(simulation).WithMachine(machine));
+        Machine = machine;
         Missing = missing;
         Errors = errors;
     }
 
     /// <summary>What is simulated.</summary>
     public SimulatedEvent Event { get; }
+
+    /// <summary>The kind of machine.</summary>
+    public MachineKind Machine { get; }
+
+    /// <summary>Codes of the cautions that go with it, whatever it finds.</summary>
+    public IReadOnlyList<string> Cautions => Check?.Cautions ?? SimulationCheck.CautionsFor(Machine);
 
     /// <summary>The driveline; null when the facts contradict each other.</summary>
     public DrivelineChain? Chain { get; }
@@ -55,10 +63,11 @@ public sealed class CaseSimulation
     {
         var errors = new List<CaseError>();
         var missing = new List<Finding>();
+        MachineKind machine = file?.Implement?.Kind ?? MachineKind.NotKnown;
         DrivelineChain? chain = CaseChain.Of(file ?? throw new ArgumentNullException(nameof(file)), errors);
         if (chain is null || errors.Count > 0)
         {
-            return new CaseSimulation(happened, null, null, missing, errors);
+            return new CaseSimulation(happened, machine, null, null, missing, errors);
         }
 
         DrivelineSimulation? simulation = null;
@@ -71,7 +80,7 @@ public sealed class CaseSimulation
             errors.Add(CaseChain.Contradiction(happened == SimulatedEvent.Strike ? "strike" : "work", contradiction));
         }
 
-        return new CaseSimulation(happened, chain, errors.Count > 0 ? null : simulation, missing, errors);
+        return new CaseSimulation(happened, machine, chain, errors.Count > 0 ? null : simulation, missing, errors);
     }
 
     private static DrivelineSimulation? Simulate(CaseFile file, DrivelineChain chain, SimulatedEvent happened, List<Finding> missing)

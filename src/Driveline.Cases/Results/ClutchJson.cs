@@ -58,7 +58,7 @@ public static class ClutchJson
         }
 
         json.WriteEndArray();
-        CautionJson.WriteAll(json, ClutchReview.Cautions, texts);
+        CautionJson.WriteAll(json, review.AllCautions, texts);
         JsonNumbers.Text(json, "weakestBasis", review.WeakestBasis?.Kind.ToString());
         json.WriteEndObject();
     }

@@ -48,7 +48,7 @@ public static class SimulationJson
         JsonNumbers.Number(json, "runLengthS", (with ?? run.Check?.Without)?.Length.Seconds);
         json.WriteBoolean("restsOnFacts", run.Simulation?.RestsOnFacts ?? false);
         FindingJson.WriteAll(json, "findings", run.Findings, texts, units);
-        CautionJson.WriteAll(json, VerdictCautions.Always, texts);
+        CautionJson.WriteAll(json, run.Cautions, texts);
         json.WriteEndObject();
     }
 

@@ -40,7 +40,8 @@ internal static class ClutchCommand
         {
             Torque? wanted = parsed.GetValue(set) is { } text ? TorqueOf(text) : null;
             CaseInput input = CaseInput.Of(parsed.GetRequiredValue(path), terminal);
-            ClutchReview review = ReviewOf(ClutchOf(input, parsed.GetValue(name)), wanted);
+            ClutchReview review = ReviewOf(ClutchOf(input, parsed.GetValue(name)), wanted)
+                .WithFirstCautions(CaseClutch.CautionsOfMachine(input.File));
             IReadOnlyList<ServiceProcedure> procedures = parsed.GetValue(steps) is { } chosen ? Procedures[chosen] : review.Procedures;
             if (parsed.GetValue(shared.Json))
             {

@@ -40,12 +40,13 @@ internal static class SimulationReport
         return blocks;
     }
 
-    public static IReadOnlyList<ReportBlock> OfMissing(SimulatedEvent happened, IReadOnlyList<Finding> missing, ReportOptions options)
+    public static IReadOnlyList<ReportBlock> OfMissing(
+        SimulatedEvent happened, IReadOnlyList<Finding> missing, MachineKind machine, ReportOptions options)
     {
         var phrase = new Phrase(Texts.In(options.Language), options.Units);
         List<ReportBlock> blocks = Begin(happened, options, phrase);
         blocks.Add(ReportBlock.Lead(phrase.Of("simulate.lead.notKnown")));
-        Close(blocks, missing, SimulationCheck.AllCautions, phrase);
+        Close(blocks, missing, SimulationCheck.CautionsFor(machine), phrase);
         return blocks;
     }
 

@@ -73,18 +73,15 @@ public sealed class OwnerAdvice
     /// <summary>What a caller must notice beside causes and remedies, worst first.</summary>
     public IReadOnlyList<Finding> Findings => [.. Own().Concat(Notes).Concat(Deck?.Findings ?? []).OrderBy(f => f.Severity)];
 
-    /// <summary>Every caution of the whole answer, each once, in the order of <see cref="Advice.Cautions.All"/>.</summary>
+    /// <summary>Every caution of the whole answer, each once: those of a shaft that turns in the open, then the order of <see cref="Advice.Cautions.All"/>.</summary>
     public IReadOnlyList<Caution> Cautions
     {
         get
         {
-            var held = new HashSet<Caution>([.. Diagnosis.Cautions, .. Inspection?.Cautions ?? [], .. BoltChange?.Cautions ?? []]);
-            if (Machine is MachineKind.RotaryCutter or MachineKind.FlailMower)
-            {
-                held.Add(Advice.Cautions.ThrownObjects);
-            }
-
-            return [.. Advice.Cautions.All.Where(held.Contains)];
+            Caution[] first = [.. VerdictCautions.First(Machine).Select(Advice.Cautions.Find).OfType<Caution>()];
+            Caution[] thrown = Machine is MachineKind.RotaryCutter or MachineKind.FlailMower ? [Advice.Cautions.ThrownObjects] : [];
+            var held = new HashSet<Caution>([.. thrown, .. Diagnosis.Cautions, .. Inspection?.Cautions ?? [], .. BoltChange?.Cautions ?? []]);
+            return [.. first.Concat(Advice.Cautions.All.Where(held.Contains)).Distinct()];
         }
     }
 

@@ -87,9 +87,15 @@ public sealed class ClutchReview
     /// <summary>Codes of the cautions that go with it; no renderer may drop them.</summary>
     public static IReadOnlyList<string> Cautions { get; } =
     [
-        "caution.stopAndKeyOut", "caution.guardsOn", "clutch.caution.people", "clutch.caution.hot", "clutch.caution.neverTighter",
+        "caution.stopAndKeyOut", "caution.guardsOn", "clutch.caution.people", "clutch.caution.hot", "caution.hotClutchDryGrass", "clutch.caution.neverTighter",
         "caution.manualDecides", "caution.licensedPractice",
     ];
+
+    /// <summary>Codes of the cautions of this clutch: those of its machine before those of every clutch.</summary>
+    public IReadOnlyList<string> AllCautions => [.. FirstCautions.Concat(Cautions).Distinct()];
+
+    /// <summary>Codes of the cautions of its machine, which stand first; empty when none are given.</summary>
+    public IReadOnlyList<string> FirstCautions { get; private set; } = [];
 
     private bool CannotSlip => Device.IsStuck
         || Device.Findings.Any(f => f.Code is ClutchFindings.Stuck or ClutchFindings.SpringsSolid or ClutchFindings.ShorterThanSolid);
@@ -107,11 +113,18 @@ public sealed class ClutchReview
     public static ClutchReview Of(SlipClutchDevice device) => new(Guard.NotNull(device, nameof(device)), null, null, null);
 
     /// <summary>The same with a slip against the blocked machine, how hot it gets not known.</summary>
-    public ClutchReview WithBlockedSlip(SlipEvent slip) => new(Device, Guard.NotNull(slip, nameof(slip)), null, Setting);
+    public ClutchReview WithBlockedSlip(SlipEvent slip) => new(Device, Guard.NotNull(slip, nameof(slip)), null, Setting) { FirstCautions = FirstCautions };
 
     /// <summary>The same with a slip against the blocked machine and its heat.</summary>
-    public ClutchReview WithBlockedSlip(SlipEvent slip, SlipHeat heat) => new(Device, Guard.NotNull(slip, nameof(slip)), Guard.NotNull(heat, nameof(heat)), Setting);
+    public ClutchReview WithBlockedSlip(SlipEvent slip, SlipHeat heat) =>
+        new(Device, Guard.NotNull(slip, nameof(slip)), Guard.NotNull(heat, nameof(heat)), Setting) { FirstCautions = FirstCautions };
 
     /// <summary>The same with a setting for a wanted torque.</summary>
-    public ClutchReview WithSetting(ClutchSetting setting) => new(Device, Slip, Heat, Guard.NotNull(setting, nameof(setting)));
+    public ClutchReview WithSetting(ClutchSetting setting) =>
+        new(Device, Slip, Heat, Guard.NotNull(setting, nameof(setting))) { FirstCautions = FirstCautions };
+
+    /// <summary>The same with the cautions of its machine, which stand first.</summary>
+    /// <param name="codes">Codes of cautions, e.g. those of a verdict.</param>
+    public ClutchReview WithFirstCautions(IReadOnlyList<string> codes) =>
+        new(Device, Slip, Heat, Setting) { FirstCautions = [.. Guard.NotNull(codes, nameof(codes))] };
 }

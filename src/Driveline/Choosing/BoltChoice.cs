@@ -58,7 +58,7 @@ public sealed class BoltChoice
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>Codes of the cautions that go with every choice; each bolt has its own beside them.</summary>
-    public IReadOnlyList<string> Cautions { get; } = VerdictCautions.Always;
+    public IReadOnlyList<string> Cautions => VerdictCautions.Of(Question.Machine, Question.Chain);
 
     /// <summary>The choice on the default terms.</summary>
     public static BoltChoice For(ProtectionQuestion question) => For(question, ChoiceTerms.Default);

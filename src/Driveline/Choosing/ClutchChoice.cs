@@ -58,7 +58,7 @@ public sealed class ClutchChoice
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>Codes of the cautions that go with every setting.</summary>
-    public IReadOnlyList<string> Cautions { get; } = [.. VerdictCautions.Always, ChoosingCautions.OnlyTheManualsSetting];
+    public IReadOnlyList<string> Cautions => [.. VerdictCautions.Of(Question.Machine, Question.Chain), ChoosingCautions.OnlyTheManualsSetting];
 
     /// <summary>The settings of a clutch in the place of a device, by the default policy.</summary>
     public static ClutchChoice For(ProtectionQuestion question, ProtectiveDevice place, DiscClutch clutch, ClutchCondition condition) =>

@@ -161,7 +161,7 @@ public sealed class ProtectionVerdict
     public IReadOnlyList<NeighbourGrade> NeighbourGrades => NeighbourGrade.Of(this);
 
     /// <summary>Codes of the cautions that go with this result.</summary>
-    public IReadOnlyList<string> Cautions { get; } = VerdictCautions.Always;
+    public IReadOnlyList<string> Cautions => VerdictCautions.Of(Question.Machine, Question.Chain);
 
     /// <summary>All torques in order, as a picture shows them, referred to the PTO.</summary>
     public IReadOnlyList<LadderRung> Ladder => TorqueLadder.Of(this);

@@ -21,6 +21,7 @@ public sealed class SimulationCheck
     private static readonly BandPoint[] DevicePoints = [BandPoint.Low, BandPoint.Expected, BandPoint.High];
 
     private readonly List<Finding> missingWith = [];
+    private MachineKind machine;
 
     private SimulationCheck(DrivelineSimulation simulation)
     {
@@ -65,12 +66,25 @@ public sealed class SimulationCheck
     public static IReadOnlyList<string> AllCautions => VerdictCautions.Always;
 
     /// <summary>Codes of the cautions that go with this result.</summary>
-    public IReadOnlyList<string> Cautions { get; } = AllCautions;
+    public IReadOnlyList<string> Cautions => VerdictCautions.Of(machine, Chain);
 
     private DrivelineChain Chain => Simulation.Chain;
 
     /// <summary>Runs a simulation and checks it.</summary>
     public static SimulationCheck Of(DrivelineSimulation simulation) => new(Guard.NotNull(simulation, nameof(simulation)));
+
+    /// <summary>Codes of the cautions of a machine of which nothing could be simulated.</summary>
+    /// <param name="machine">The kind of machine.</param>
+    public static IReadOnlyList<string> CautionsFor(MachineKind machine) => VerdictCautions.Of(machine);
+
+    /// <summary>The same check with the kind of machine, whose cautions it then carries.</summary>
+    /// <param name="machine">The kind of machine.</param>
+    public SimulationCheck WithMachine(MachineKind machine)
+    {
+        var copy = (SimulationCheck)MemberwiseClone();
+        copy.machine = machine;
+        return copy;
+    }
 
     private SimulationOutcome? NotKnown(ProtectiveDevice unsure)
     {
