@@ -24,7 +24,7 @@ public class AssessTests
         using JsonDocument json = JsonDocument.Parse(run.Output);
         Assert.Equal(
             [
-                "verdict", "guards", "quiet", "fittedAgainstSpecified", "tripTorqueNm", "workPeakNm", "weakestPart", "workMargin", "guardMargin",
+                "standing", "verdict", "guards", "quiet", "fittedAgainstSpecified", "tripTorqueNm", "workPeakNm", "weakestPart", "workMargin", "guardMargin",
                 "parts", "devices", "gradeSteps", "findings", "measureNext", "cautions", "weakestBasis",
             ],
             json.RootElement.EnumerateObject().Select(m => m.Name));
