@@ -67,6 +67,13 @@ public sealed class HardnessTable
         return true;
     }
 
+    /// <summary>This table with the lines of another, in the same unit, where it does not reach on a scale.</summary>
+    internal HardnessTable ContinuedBy(HardnessTable other, HardnessScale scale)
+    {
+        _ = TryRange(scale, out double low, out double high);
+        return new HardnessTable(Name, Unit, [.. rows, .. other.rows.Where(r => r.On(scale) < low || r.On(scale) > high)]);
+    }
+
     internal bool TryRange(HardnessScale scale, out double low, out double high)
     {
         low = double.PositiveInfinity;

@@ -60,4 +60,35 @@ public sealed class HardnessTests
     public void ToTensile_BetweenLines_IsInterpolated() =>
         // DIN 50150: HV 330 = 1060, HV 340 = 1095 MPa; the middle is 1077.5.
         Assert.Equal(1077.5, Hardness.Parse("HV 335").ToTensile().Expected!.Value.Megapascals, 6);
+
+    [Theory]
+    [InlineData(20.5, 111, "both tables at HRC 20.5: 111 ksi")]
+    [InlineData(44.5, 212, "Brinell-based table, last line: HBW 415, HRC 44.5, 212 ksi")]
+    [InlineData(44.75, 213, "hand: halfway from 212 ksi at HRC 44.5 to 214 ksi at HRC 45 (ASTM A370 Table 2)")]
+    [InlineData(45, 214, "ASTM A370 Table 2, last line: HRC 45, 214 ksi")]
+    public void ToTensile_RockwellCWhereTwoTablesMeet_HasNoStep(double reading, double ksi, string source)
+    {
+        double got = Hardness.Of(HardnessScale.RockwellC, reading).ToTensile().Expected!.Value.KilopoundsForcePerSquareInch;
+        Assert.True(Math.Abs(got - ksi) < 0.01, FormattableString.Invariant($"{source}; got {got:0.###} ksi"));
+    }
+
+    [Theory]
+    [InlineData(HardnessScale.RockwellC, 20, 45)]
+    [InlineData(HardnessScale.RockwellB, 65, 100)]
+    [InlineData(HardnessScale.Vickers, 80, 450)]
+    [InlineData(HardnessScale.Brinell, 76, 428)]
+    public void ToTensile_DenseGridOverAScale_NeverFalls(HardnessScale scale, double from, double to)
+    {
+        const int Points = 20_000;
+        Band softer = Hardness.Of(scale, from).ToTensile().SiBand;
+        for (int i = 1; i <= Points; i++)
+        {
+            double reading = from + ((to - from) * i / Points);
+            Band harder = Hardness.Of(scale, reading).ToTensile().SiBand;
+            Assert.True(
+                softer.Low <= harder.Low + 1 && softer.Expected <= harder.Expected + 1 && softer.High <= harder.High + 1,
+                FormattableString.Invariant($"{scale} {reading}: {harder} after {softer}"));
+            softer = harder;
+        }
+    }
 }
