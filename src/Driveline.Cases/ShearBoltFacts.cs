@@ -154,11 +154,11 @@ public sealed partial class ShearBoltFacts : CaseFacts
     /// <summary>The same with another <see cref="YokeThickness"/>.</summary>
     public ShearBoltFacts WithYokeThickness(Length? value) => new(Set(ShearBoltMembers.YokeThickness, value is { } v ? Quantities.Si.Meters(v) : null));
 
-    /// <summary>Tensile strength of the yoke's or flange's material. Permitted: [10 MPa; 3000 MPa]. Null when not known.</summary>
-    public StressBand? YokeStrength => Reference<StressBand>(ShearBoltMembers.YokeStrength);
+    /// <summary>Yield strength of the yoke's or flange's material: less than its tensile strength. Permitted: [10 MPa; 3000 MPa]. Null when not known.</summary>
+    public StressBand? YokeYieldStrength => Reference<StressBand>(ShearBoltMembers.YokeYieldStrength);
 
-    /// <summary>The same with another <see cref="YokeStrength"/>.</summary>
-    public ShearBoltFacts WithYokeStrength(StressBand? value) => new(Set(ShearBoltMembers.YokeStrength, value));
+    /// <summary>The same with another <see cref="YokeYieldStrength"/>.</summary>
+    public ShearBoltFacts WithYokeYieldStrength(StressBand? value) => new(Set(ShearBoltMembers.YokeYieldStrength, value));
 
     /// <summary>Yield strength of the shaft that the bolt passes through. Permitted: [10 MPa; 3000 MPa]. Null when not known.</summary>
     public StressBand? ShaftYieldStrength => Reference<StressBand>(ShearBoltMembers.ShaftYieldStrength);

@@ -47,8 +47,8 @@ internal static class ShearBoltMembers
         "boltLength", Dimension.Length, "[3 mm; 1 m]", "Length of the bolt under its head.");
     public static readonly QuantityMember YokeThickness = Table.Quantity(
         "yokeThickness", Dimension.Length, "[0.5 mm; 300 mm]", "Thickness of the yoke wall or flange around the hole.");
-    public static readonly BandMember YokeStrength = Table.Stresses(
-        "yokeStrength", "[10 MPa; 3000 MPa]", "Tensile strength of the yoke's or flange's material.");
+    public static readonly BandMember YokeYieldStrength = Table.Stresses(
+        "yokeYieldStrength", "[10 MPa; 3000 MPa]", "Yield strength of the yoke's or flange's material: less than its tensile strength.");
     public static readonly BandMember ShaftYieldStrength = Table.Stresses(
         "shaftYieldStrength", "[10 MPa; 3000 MPa]", "Yield strength of the shaft that the bolt passes through.");
     public static readonly DateMember LastTrip = Table.Date("lastTrip", "When the bolt last sheared and the hub was seen to turn.");

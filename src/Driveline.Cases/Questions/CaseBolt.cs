@@ -151,7 +151,7 @@ internal static class CaseBolt
         joint = facts.Planes is { } planes ? joint.WithPlanes(planes) : joint;
         joint = facts.HubFriction is { } friction ? joint.WithHubFriction(friction) : joint;
         joint = facts.StandOff is { } gap ? joint.WithStandOff(gap) : joint;
-        joint = facts.YokeThickness is { } wall && facts.YokeStrength is { } yoke ? joint.WithYoke(wall, yoke) : joint;
+        joint = facts.YokeThickness is { } wall && facts.YokeYieldStrength is { } yoke ? joint.WithYoke(wall, yoke) : joint;
         return facts.ShaftYieldStrength is { } shaftYield ? joint.WithShaftYield(shaftYield) : joint;
     }
 }

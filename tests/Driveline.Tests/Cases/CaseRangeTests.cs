@@ -30,7 +30,7 @@ public class CaseRangeTests
     [InlineData("shearBolt.standOff", "\"0 mm\"", "\"100 mm\"", "\"-0.001 mm\"", "\"100.001 mm\"")]
     [InlineData("shearBolt.boltLength", "\"3 mm\"", "\"1 m\"", "\"2.999 mm\"", "\"1.001 m\"")]
     [InlineData("shearBolt.yokeThickness", "\"0.5 mm\"", "\"300 mm\"", "\"0.499 mm\"", "\"300.001 mm\"")]
-    [InlineData("shearBolt.yokeStrength", "\"10 MPa\"", "\"3000 MPa\"", "\"9.999 MPa\"", "\"3000.001 MPa\"")]
+    [InlineData("shearBolt.yokeYieldStrength", "\"10 MPa\"", "\"3000 MPa\"", "\"9.999 MPa\"", "\"3000.001 MPa\"")]
     [InlineData("shearBolt.shaftYieldStrength", "\"10 MPa\"", "\"3000 MPa\"", "\"9.999 MPa\"", "\"3000.001 MPa\"")]
     [InlineData("shearBolt.lastTrip", "\"1900-01-01\"", "\"2199-12-31\"", "\"1899-12-31\"", "\"2200-01-01\"")]
     [InlineData("slipClutch.outerDiameter", "\"20 mm\"", "\"1 m\"", "\"19.999 mm\"", "\"1.001 m\"")]

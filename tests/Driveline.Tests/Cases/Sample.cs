@@ -40,7 +40,7 @@ internal static class Sample
                 "name": "impeller bolt", "thread": "5/16-18 UNC", "grade": "SAE 5", "headMarks": "three radial lines", "hardness": "HRC 28",
                 "layout": "boltCircle", "radius": "1.5 in", "boltCircleDiameter": "3 in", "bolts": 2, "planes": 1,
                 "planeThrough": "thread", "hub": "stiff", "hubFriction": "30 N.m", "holeFit": "worn", "holeDiameter": "8.4 mm", "permittedHole": "7 mm", "standOff": "0.5 mm", "boltLength": "1 1/2 in",
-                "yokeThickness": "8 mm", "yokeStrength": "400 MPa", "shaftYieldStrength": { "low": "310 MPa", "expected": "400 MPa" }, "lastTrip": "2026-02-28" } },
+                "yokeThickness": "8 mm", "yokeYieldStrength": "400 MPa", "shaftYieldStrength": { "low": "310 MPa", "expected": "400 MPa" }, "lastTrip": "2026-02-28" } },
             { "shearBolt": { "pinDiameter": "8 mm", "grade": "rod SAE 1018", "planeThrough": "neck", "neckDiameter": "6 mm", "layout": "tangential" } },
             { "shearBolt": { "springPin": "ISO 8752 8 mm", "layout": "throughShaft", "shaftDiameter": "30 mm", "planes": 2 } },
             { "slipClutch": {
