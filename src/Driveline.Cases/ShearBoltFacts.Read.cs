@@ -18,6 +18,9 @@ public sealed partial class ShearBoltFacts
     /// <summary>True when <see cref="Grade"/> says that the bolt has no marks.</summary>
     public bool IsUnmarked => BoltTexts.IsUnmarked(Grade);
 
+    /// <summary>The mark that <see cref="HeadMarks"/> describes; null when none is stated.</summary>
+    public HeadMark? ParsedHeadMark => BoltTexts.HeadMark(HeadMarks);
+
     /// <summary>The reading that <see cref="Hardness"/> states; null when none is stated.</summary>
     public Hardness? ParsedHardness => BoltTexts.Hardness(Hardness);
 

@@ -34,7 +34,7 @@ public sealed partial class ShearBoltFacts : CaseFacts
     /// <summary>The same with another <see cref="Grade"/>.</summary>
     public ShearBoltFacts WithGrade(string? value) => new(Set(ShearBoltMembers.Grade, value));
 
-    /// <summary>Marks on the bolt's head, as seen, e.g. "three radial lines". Null when not known.</summary>
+    /// <summary>Marks on the bolt's head, as seen, e.g. "three radial lines", "8.8", "none". Null when not known.</summary>
     public string? HeadMarks => Reference<string>(ShearBoltMembers.HeadMarks);
 
     /// <summary>The same with another <see cref="HeadMarks"/>.</summary>

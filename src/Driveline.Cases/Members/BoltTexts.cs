@@ -18,6 +18,8 @@ internal static class BoltTexts
 
     public static Hardness? Hardness(string? text) => Read<Hardness>(text, Fasteners.Hardness.TryParse, out _);
 
+    public static HeadMark? HeadMark(string? text) => Read<HeadMark>(text, Fasteners.HeadMark.TryParse, out _);
+
     public static SpringPin? SpringPin(string? text) => Read<SpringPin>(text, Fasteners.SpringPin.TryParse, out _);
 
     public static StockList? Stock(string? text) => Read<StockList>(text, StockList.TryParse, out _);
@@ -51,6 +53,12 @@ internal static class BoltTexts
     public static string? HardnessProblem(string text)
     {
         Read<Hardness>(text, Fasteners.Hardness.TryParse, out string? problem);
+        return problem;
+    }
+
+    public static string? HeadMarkProblem(string text)
+    {
+        Read<HeadMark>(text, Fasteners.HeadMark.TryParse, out string? problem);
         return problem;
     }
 

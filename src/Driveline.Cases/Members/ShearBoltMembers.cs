@@ -13,7 +13,8 @@ internal static class ShearBoltMembers
         "thread", 60, BoltTexts.ThreadProblem, "Thread size as it is sold, e.g. \"1/2-13 UNC\" or \"M10\".");
     public static readonly TextMember Grade = Table.Text(
         "grade", 100, BoltTexts.GradeProblem, "Strength class or rod material, e.g. \"SAE 2\", \"8.8\", \"A2-70\"; \"unmarked\" for a bolt without marks.");
-    public static readonly TextMember HeadMarks = Table.Text("headMarks", 200, "Marks on the bolt's head, as seen, e.g. \"three radial lines\".");
+    public static readonly TextMember HeadMarks = Table.Text(
+        "headMarks", 200, BoltTexts.HeadMarkProblem, "Marks on the bolt's head, as seen, e.g. \"three radial lines\", \"8.8\", \"none\".");
     public static readonly TextMember Hardness = Table.Text(
         "hardness", 40, BoltTexts.HardnessProblem, "Measured hardness, e.g. \"HRC 28\" or \"HV 220\".");
     public static readonly QuantityMember PinDiameter = Table.Quantity(

@@ -16,7 +16,6 @@ internal static class CaseBolt
 
     public static ProtectiveDevice Device(ShearBoltFacts facts)
     {
-        RefuseContradictingMarks(facts);
         string name = NameOf(facts);
         ShearBolt? bolt = BoltOf(facts);
         ShearBoltJoint? joint = bolt is null ? null : JointOf(facts, bolt);
@@ -44,23 +43,6 @@ internal static class CaseBolt
         }
     }
 
-    // Marks that belong to another grade leave open which bolt it is: neither may be believed silently.
-    private static void RefuseContradictingMarks(ShearBoltFacts facts)
-    {
-        if (facts.HeadMarks is not { } marks || facts.ParsedThread is not { } thread || facts.ParsedGrade is not { } grade)
-        {
-            return;
-        }
-
-        IReadOnlyList<HeadMarkCandidate> candidates = HeadMarks.Identify(marks, thread).Candidates;
-        if (candidates.Count > 0 && !candidates.Any(c => c.Grade?.Equals(grade) ?? false))
-        {
-            throw new ArgumentException(
-                "The head marks \"" + marks + "\" do not belong to " + grade.Designation + "; they may be " + string.Join(", ", candidates.Select(c => c.Name).Distinct())
-                + ". Believe the bolt, not the box, and state the grade that is there.", nameof(facts));
-        }
-    }
-
     private static ShearBolt? BoltOf(ShearBoltFacts facts)
     {
         if (facts.ParsedSpringPin is { } pin)
@@ -74,8 +56,33 @@ internal static class CaseBolt
         }
 
         return facts.ParsedThread is { } thread
-            ? Threaded(thread, Material(thread, facts.ParsedHardness, facts.ParsedGrade, facts.ParsedRodMaterial, facts.IsUnmarked, facts.BoltLength), facts.PlaneThrough, facts.NeckDiameter, facts.ParsedHardness)
+            ? Marked(
+                Threaded(
+                    thread,
+                    Material(thread, facts.ParsedHardness, facts.ParsedGrade, facts.ParsedRodMaterial, facts.IsUnmarked, facts.BoltLength),
+                    facts.PlaneThrough,
+                    facts.NeckDiameter,
+                    facts.ParsedHardness),
+                facts)
             : null;
+    }
+
+    // A measured hardness beats the grade, but marks that belong to neither the grade nor the hardness leave open which bolt was measured.
+    private static ShearBolt Marked(ShearBolt bolt, ShearBoltFacts facts)
+    {
+        if (facts.ParsedHeadMark is not { } mark)
+        {
+            return bolt;
+        }
+
+        if (facts.ParsedHardness is not null && facts.ParsedGrade is { } grade)
+        {
+            ShearBolt stated = bolt.WithMaterial(FastenerMaterial.Graded(grade, bolt.Thread!));
+            ShearBolt judged = stated.WithHeadMark(mark);
+            return judged.Material.MarkConflict is null ? bolt.WithHeadMark(mark) : judged;
+        }
+
+        return bolt.WithHeadMark(mark);
     }
 
     private static ShearBolt? SpecifiedBolt(SpecifiedBoltFacts facts, ShearBolt fitted)

@@ -4,7 +4,7 @@ using Driveline.Pto;
 
 namespace Driveline.Cases.Questions;
 
-/// <summary>What a case shows beside its two questions: power against the PTO type, steep joints  what the head marks say.</summary>
+/// <summary>What a case shows beside its two questions: power against the PTO type, steep joints, what the head marks say.</summary>
 internal static class CaseNotes
 {
     public static IReadOnlyList<Finding> Of(CaseFile file)
@@ -39,11 +39,13 @@ internal static class CaseNotes
 
     private static void AddMarks(ShearBoltFacts bolt, List<Finding> notes)
     {
-        if (bolt.HeadMarks is not { } marks || bolt.ParsedThread is not { } thread)
+        if (bolt.ParsedHeadMark is not { } mark || bolt.ParsedThread is not { } thread)
         {
             return;
         }
 
-        notes.AddRange(HeadMarks.Identify(marks, thread).Findings);
+        // A stated grade settles which of several it is, or contradicts them all, which the bolt itself reports.
+        notes.AddRange(HeadMarks.Identify(mark, thread).Findings
+            .Where(f => bolt.ParsedGrade is null || f.Code != FastenerFindings.SeveralGradesFitTheMark));
     }
 }

@@ -108,7 +108,8 @@ internal static class SeenFacts
 
         if (!fitted.IsIdentified)
         {
-            return GradeFacts.Compare(BoltMark.NoMark, wanted.SiBand.Expected < LowGradePa ? BoltMark.Low : BoltMark.Medium);
+            bool isUnmarked = fitted.Equals(FastenerMaterial.UnmarkedInchBolt) || fitted.Equals(FastenerMaterial.UnmarkedMetricBolt);
+            return !isUnmarked ? null : GradeFacts.Compare(BoltMark.NoMark, wanted.SiBand.Expected < LowGradePa ? BoltMark.Low : BoltMark.Medium);
         }
 
         double ratio = seen.SiBand.Expected / wanted.SiBand.Expected;

@@ -7,7 +7,7 @@ namespace Driveline.Chains;
 
 /// <summary>A shear-bolt joint in its place in the driveline.</summary>
 /// <remarks>
-/// What is not known about the bolt bars a Yes: the shear plane, the grade, the hub, the neck of a special; for bolts beside
+/// What is not known about the bolt bars a Yes: the shear plane, the grade, head marks of another grade, the hub, the neck of a special; for bolts beside
 /// the shaft the number of planes and the gap between the faces; for a bolt through its shaft the steel around the cross-hole.
 /// </remarks>
 public sealed class ShearBoltDevice : ProtectiveDevice
@@ -19,6 +19,7 @@ public sealed class ShearBoltDevice : ProtectiveDevice
         ShearBoltFindings.HubStiff,
         ShearBoltFindings.HubFreedomNotKnown,
         ShearBoltFindings.BoltNotIdentified,
+        ShearBoltFindings.MarksContradict,
         ShearBoltFindings.NoAssuredMaximum,
         ShearBoltFindings.NeckNotKnown,
         ShearBoltFindings.SpecialStrengthNotKnown,
@@ -31,6 +32,7 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     [
         ShearBoltFindings.PlaneNotKnown,
         ShearBoltFindings.BoltNotIdentified,
+        ShearBoltFindings.MarksContradict,
         ShearBoltFindings.NeckNotKnown,
         ShearBoltFindings.SpecialStrengthNotKnown,
         DeviceFindings.ShearPlanesNotKnown,

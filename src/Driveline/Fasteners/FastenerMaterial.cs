@@ -6,7 +6,9 @@ namespace Driveline.Fasteners;
 /// <summary>What a shear bolt or pin is made of, as far as it is known: a grade at a size, a measured hardness, a rod material, unmarked, or not known.</summary>
 public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
 {
-    private FastenerMaterial(string name, MaterialFamily family, ShearClass shearClass, StressBand? tensile, bool isIdentified, BoltGrade? grade, RodMaterial? rod)
+    private FastenerMaterial(
+        string name, MaterialFamily family, ShearClass shearClass, StressBand? tensile, bool isIdentified, BoltGrade? grade, RodMaterial? rod,
+        HeadMarkConflict? conflict)
     {
         Name = name;
         Family = family;
@@ -15,10 +17,11 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
         IsIdentified = isIdentified;
         Grade = grade;
         RodMaterial = rod;
+        MarkConflict = conflict;
     }
 
     /// <summary>Nothing is known: no strength, which never counts as safe.</summary>
-    public static FastenerMaterial NotKnown { get; } = new("not known", MaterialFamily.NotKnown, ShearClass.NotKnown, null, false, null, null);
+    public static FastenerMaterial NotKnown { get; } = new("not known", MaterialFamily.NotKnown, ShearClass.NotKnown, null, false, null, null, null);
 
     /// <summary>An inch bolt without a grade mark: all it may be.</summary>
     /// <remarks>
@@ -57,6 +60,18 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
     /// <summary>True for a grade, a measured hardness or a named rod material; false for unmarked and not known.</summary>
     public bool IsIdentified { get; }
 
+    /// <summary>What the marks on the head and the thread do not agree with; null when nothing contradicts.</summary>
+    internal HeadMarkConflict? MarkConflict { get; }
+
+    /// <summary>A bolt of which only the head marks are known: all that they may mean.</summary>
+    /// <remarks>
+    /// The lowest low and the highest high of the candidates of <see cref="HeadMarks.Identify(HeadMark, ScrewThread)"/>, unbounded when
+    /// one of them is; expected is the likeliest. No mark is an unmarked bolt; a mark that is not held here is not known.
+    /// </remarks>
+    /// <example>Three radial lines at 1/2-13 UNC: SAE 5, 5.1, 5.2, ASTM A449 or A325; at least 827 MPa.</example>
+    public static FastenerMaterial Marked(HeadMark mark, ScrewThread thread) =>
+        MarkedMaterial.Of(Guard.NotNull(mark, nameof(mark)), Guard.NotNull(thread, nameof(thread)));
+
     /// <summary>A bolt of a grade at a size.</summary>
     /// <exception cref="ArgumentException">The standard does not hold the grade at that size.</exception>
     public static FastenerMaterial Graded(BoltGrade grade, ScrewThread thread)
@@ -91,14 +106,14 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
             : mpa < 1260 ? ShearClass.Quenched109
             : ShearClass.Quenched129;
         return new FastenerMaterial(
-            hardness.ToString(), quenched ? MaterialFamily.QuenchedSteel : MaterialFamily.NotKnown, shearClass, tensile, true, null, null);
+            hardness.ToString(), quenched ? MaterialFamily.QuenchedSteel : MaterialFamily.NotKnown, shearClass, tensile, true, null, null, null);
     }
 
     /// <summary>A rod or bolt of a named material.</summary>
     public static FastenerMaterial Rod(RodMaterial material)
     {
         Guard.NotNull(material, nameof(material));
-        return new FastenerMaterial(material.Designation, material.Family, material.ShearClass, material.Tensile, true, null, material);
+        return new FastenerMaterial(material.Designation, material.Family, material.ShearClass, material.Tensile, true, null, material, null);
     }
 
     /// <summary>The material in a text: a grade, a hardness reading, a rod material, "unmarked" or "not known".</summary>
@@ -113,8 +128,17 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
     public static bool TryParse(string? text, ScrewThread thread, out FastenerMaterial? material, out string? problem) =>
         FastenerMaterialText.TryParse(text, Guard.NotNull(thread, nameof(thread)), out material, out problem);
 
+    /// <summary>The same material judged by the marks on the head.</summary>
+    /// <remarks>
+    /// Marks that belong to it change nothing; no mark agrees with a grade that has none. Marks of another grade, or marks nobody knows
+    /// beside a grade, leave open which it is: the band spans both, and the bolt is not identified. Nothing stated: see <see cref="Marked"/>.
+    /// </remarks>
+    public FastenerMaterial WithHeadMark(HeadMark mark, ScrewThread thread) =>
+        MarkedMaterial.Judge(this, Guard.NotNull(mark, nameof(mark)), Guard.NotNull(thread, nameof(thread)));
+
     /// <inheritdoc/>
-    public bool Equals(FastenerMaterial? other) => other is not null && Name == other.Name && Equals(Tensile, other.Tensile);
+    public bool Equals(FastenerMaterial? other) =>
+        other is not null && Name == other.Name && Equals(Tensile, other.Tensile) && (MarkConflict is null) == (other.MarkConflict is null);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as FastenerMaterial);
@@ -125,8 +149,12 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
     /// <summary>The name.</summary>
     public override string ToString() => Name;
 
+    internal static FastenerMaterial OfMarks(
+        string name, MaterialFamily family, ShearClass shearClass, StressBand? tensile, BoltGrade? grade, HeadMarkConflict? conflict) => new(
+        name, family, shearClass, tensile, conflict is null && (grade is not null || tensile is { IsBounded: true }), grade, null, conflict);
+
     private static FastenerMaterial OfGrade(BoltGrade grade, GradeStrength strength) =>
-        new(grade.Designation, grade.Family, grade.ShearClass, strength.Tensile, true, grade, null);
+        new(grade.Designation, grade.Family, grade.ShearClass, strength.Tensile, true, grade, null, null);
 
     private static FastenerMaterial Unmarked(string name, GradeStrength weakest, GradeStrength likely)
     {
@@ -138,6 +166,6 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
             practice,
             BandEnd.Interval95,
             BandEnd.Interval95);
-        return new FastenerMaterial(name, MaterialFamily.NotKnown, ShearClass.NotKnown, StressBand.OfSi(band, basis), false, null, null);
+        return new FastenerMaterial(name, MaterialFamily.NotKnown, ShearClass.NotKnown, StressBand.OfSi(band, basis), false, null, null, null);
     }
 }

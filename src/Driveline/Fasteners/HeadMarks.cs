@@ -20,9 +20,9 @@ public static class HeadMarks
     /// <summary>What an inch bolt with this many radial lines may be.</summary>
     public static HeadMarkIdentification Identify(int radialLines, ScrewThread thread) => Identify(HeadMark.RadialLines(radialLines), thread);
 
-    /// <summary>What a bolt with these letters or numbers may be; an empty text is no mark.</summary>
-    public static HeadMarkIdentification Identify(string? text, ScrewThread thread) =>
-        Identify(string.IsNullOrWhiteSpace(text) ? HeadMark.None : HeadMark.OfText(text!), thread);
+    /// <summary>What a bolt with the marks in a text may be, see <see cref="HeadMark.Parse"/>; an empty text is no mark, a bare number is stamped.</summary>
+    public static HeadMarkIdentification Identify(string? text, ScrewThread thread) => Identify(
+        string.IsNullOrWhiteSpace(text) ? HeadMark.None : HeadMark.TryParse(text, out HeadMark? mark, out _) ? mark! : HeadMark.OfText(text!), thread);
 
     /// <summary>What a bolt with this mark and thread may be.</summary>
     /// <param name="mark">What is seen on the head.</param>
@@ -33,8 +33,8 @@ public static class HeadMarks
         Guard.NotNull(mark, nameof(mark));
         Guard.NotNull(thread, nameof(thread));
         var findings = new List<Finding>();
-        List<HeadMarkCandidate> candidates = IsUnmarked(mark) ? Unmarked(thread) : Marked(mark, thread);
-        if (IsUnmarked(mark))
+        List<HeadMarkCandidate> candidates = mark.IsNone ? Unmarked(thread) : Marked(mark, thread);
+        if (mark.IsNone)
         {
             findings.Add(Finding.Of(FastenerFindings.UnmarkedHasNoMaximum, Severity.Warning));
         }
@@ -58,8 +58,6 @@ public static class HeadMarks
 
         return new HeadMarkIdentification(mark, thread, candidates, findings);
     }
-
-    private static bool IsUnmarked(HeadMark mark) => mark.Lines == 0 && mark.Text is null;
 
     private static List<HeadMarkCandidate> Unmarked(ScrewThread thread)
     {

@@ -73,7 +73,14 @@ internal static class JointFindings
     private static void AddMaterial(List<Finding> findings, ShearBolt bolt)
     {
         FastenerMaterial material = bolt.Material;
-        if (bolt.IsSpecial && material.Tensile is null)
+        if (material.MarkConflict is { } conflict)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.MarksContradict, Severity.Danger)
+                .With("stated", conflict.Stated)
+                .With("mark", conflict.Mark.ToString())
+                .With("grades", conflict.Meaning));
+        }
+        else if (bolt.IsSpecial && material.Tensile is null)
         {
             findings.Add(Finding.Of(ShearBoltFindings.SpecialStrengthNotKnown, Severity.Warning));
         }

@@ -145,6 +145,16 @@ public sealed class ShearBolt
         return new ShearBolt(Thread, Guard.NotNull(material, nameof(material)), PlaneThrough, plainM, neckM, BodyStyle, null, IsSpecial);
     }
 
+    /// <summary>The same bolt judged by the marks on its head, see <see cref="FastenerMaterial.WithHeadMark"/>.</summary>
+    /// <remarks>A maker's special without a measured hardness stays not known: its marks do not tell how strong its neck is.</remarks>
+    /// <exception cref="InvalidOperationException">It has no thread, so no head whose marks are held.</exception>
+    public ShearBolt WithHeadMark(HeadMark mark)
+    {
+        Guard.NotNull(mark, nameof(mark));
+        ScrewThread thread = Thread ?? throw new InvalidOperationException("Head marks need a bolt with a thread; got " + this + ".");
+        return IsSpecial && !Material.IsIdentified ? this : WithMaterial(Material.WithHeadMark(mark, thread));
+    }
+
     /// <summary>The bolt in a few words, e.g. "1/2-13 UNC SAE 2".</summary>
     public override string ToString() => FittedSpringPin is not null
         ? FittedSpringPin.ToString()

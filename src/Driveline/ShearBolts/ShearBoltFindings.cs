@@ -24,6 +24,9 @@ public static class ShearBoltFindings
     /// <summary>The bolt carries no mark or its material is not known.</summary>
     public const string BoltNotIdentified = "boltNotIdentified";
 
+    /// <summary>The marks on the head do not belong to what the bolt is said to be. Parameters: stated, mark, grades.</summary>
+    public const string MarksContradict = "boltMarksContradict";
+
     /// <summary>The material is known but nothing assures a maximum strength.</summary>
     public const string NoAssuredMaximum = "boltHasNoAssuredMaximum";
 
