@@ -124,7 +124,7 @@ public sealed partial class ShearBoltFacts : CaseFacts
     /// <summary>The same with another <see cref="HoleFit"/>.</summary>
     public ShearBoltFacts WithHoleFit(HoleFit value) => new(Set(ShearBoltMembers.HoleFit, value == default ? null : value));
 
-    /// <summary>Measured diameter of the bolt's hole; only for choosing another bolt. Permitted: [2 mm; 100 mm]. Null when not known.</summary>
+    /// <summary>Measured diameter of the bolt's hole: it weakens the shaft it crosses, and a thin bolt is loose in it. Permitted: [2 mm; 100 mm]. Null when not known.</summary>
     public Length? HoleDiameter => Si(ShearBoltMembers.HoleDiameter) is { } si ? Length.FromMeters(si) : null;
 
     /// <summary>The same with another <see cref="HoleDiameter"/>.</summary>

@@ -39,7 +39,7 @@ internal static class ShearBoltMembers
         "hubFriction", "[0 N.m; 1000 kN.m]", "Torque that turns the hub on the shaft with the bolt out.");
     public static readonly ChoiceMember<HoleFit> HoleFit = Table.Choice<HoleFit>("holeFit", "How the bolt fits its holes.");
     public static readonly QuantityMember HoleDiameter = Table.Quantity(
-        "holeDiameter", Dimension.Length, "[2 mm; 100 mm]", "Measured diameter of the bolt's hole; only for choosing another bolt.");
+        "holeDiameter", Dimension.Length, "[2 mm; 100 mm]", "Measured diameter of the bolt's hole: it weakens the shaft it crosses, and a thin bolt is loose in it.");
     public static readonly QuantityMember PermittedHole = Table.Quantity(
         "permittedHole", Dimension.Length, "[2 mm; 100 mm]", "Diameter of another hole, re-drilled or bushed, that the machine's maker permits; only for choosing another bolt.");
     public static readonly QuantityMember StandOff = Table.Quantity(

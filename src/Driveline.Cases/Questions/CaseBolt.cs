@@ -159,6 +159,7 @@ internal static class CaseBolt
         joint = facts.HubFriction is { } friction ? joint.WithHubFriction(friction) : joint;
         joint = facts.StandOff is { } gap ? joint.WithStandOff(gap) : joint;
         joint = facts.YokeThickness is { } wall && facts.YokeYieldStrength is { } yoke ? joint.WithYoke(wall, yoke) : joint;
+        joint = facts.HoleDiameter is { } hole ? joint.WithHole(hole) : joint;
         return facts.ShaftYieldStrength is { } shaftYield ? joint.WithShaftYield(shaftYield) : joint;
     }
 }

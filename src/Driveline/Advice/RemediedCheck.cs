@@ -18,7 +18,9 @@ internal static class RemediedCheck
         Remedies.SpecifiedBolt => Specified(verdict),
         Remedies.ShankInPlane => Joint(verdict, j => j.Bolt.PlaneThrough == PlaneThrough.Thread ? j.With(j.Bolt.With(PlaneThrough.Shank)) : null),
         Remedies.FreeHub => Joint(verdict, j => j.Hub == HubState.Free ? null : Freed(j)),
-        Remedies.TrueHoles => Joint(verdict, j => j.HoleFit == HoleFit.Worn || j.StandOff is not null ? j.WithHoleFit(HoleFit.Tight).WithStandOff(Length.Zero) : null),
+        Remedies.TrueHoles => Joint(verdict, j => j.HoleFit == HoleFit.Worn || j.StandOff is not null || j.IsLooseInHole
+            ? j.WithTrueHole().WithHoleFit(HoleFit.Tight).WithStandOff(Length.Zero)
+            : null),
         Remedies.EngageGently => Gentle(verdict),
         Remedies.SlipAndReset => Clutch(verdict, RemediedClutch.Freed),
         Remedies.SetSpringsAsManual or Remedies.LoosenSpringsToManual or Remedies.RightSprings => Clutch(verdict, RemediedClutch.SetAsManual),

@@ -37,6 +37,7 @@ public sealed class ShearBoltDevice : ProtectiveDevice
         ShearBoltFindings.SpecialStrengthNotKnown,
         DeviceFindings.ShearPlanesNotKnown,
         DeviceFindings.StandOffNotKnown,
+        ShearBoltFindings.LooseInHole,
     ];
 
     private ShearBoltDevice(string name, BreakTorque breakTorque)

@@ -1,3 +1,4 @@
+using Driveline.Fasteners;
 using Driveline.Quantities;
 using Driveline.ShearBolts;
 using UnitsNet;

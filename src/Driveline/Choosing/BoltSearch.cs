@@ -85,7 +85,7 @@ internal sealed class BoltSearch
         bool isPlain = fitted.Thread is not null && !fitted.NeedsNeck;
         ShearBolt bolt = ShearBolt.Of(item.Thread, item.Grade);
         bolt = isPlain ? bolt.With(fitted.PlaneThrough).WithBody(fitted.BodyStyle) : bolt;
-        ShearBoltJoint with = joint.With(bolt).WithHole(hole.InShaftM);
+        ShearBoltJoint with = joint.With(bolt).InHole(hole.HoleM, hole.InShaftM);
         return hole.IsLoose && with.HoleFit == HoleFit.Tight ? with.WithHoleFit(HoleFit.NotKnown) : with;
     }
 }

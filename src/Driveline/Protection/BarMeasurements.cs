@@ -12,7 +12,7 @@ internal static class BarMeasurements
         ShearBoltFindings.HubSeized or ShearBoltFindings.HubStiff or ShearBoltFindings.HubFreedomNotKnown => Measurements.HubTurn,
         ShearBoltFindings.PlaneNotKnown or ShearBoltFindings.NeckNotKnown or DeviceFindings.ShearPlanesNotKnown => Measurements.PlaneThrough,
         ShearBoltFindings.NoAssuredMaximum or ShearBoltFindings.SpecialStrengthNotKnown => Measurements.BoltHardness,
-        DeviceFindings.StandOffNotKnown => Measurements.HoleFit,
+        DeviceFindings.StandOffNotKnown or ShearBoltFindings.LooseInHole => Measurements.HoleFit,
         DeviceFindings.ShaftAtCrossHoleNotKnown => Measurements.ShaftSteelAtHole,
         ClutchFindings.SpringLengthNotKnown or ClutchFindings.SpringsSolid or ClutchFindings.SpringsMayBeSolid or ClutchFindings.ShorterThanSolid
             or ClutchFindings.SpringsLoose or ClutchFindings.WearNotKnown or ClutchFindings.WornOut or ClutchFindings.SurfaceNotKnown

@@ -56,7 +56,7 @@ public sealed class BoltFatigue
         ShearPlane plane = ShearPlane.Of(bolt);
         Basis basis = Basis.Weakest(SNCurve.BoltsInShear.Basis, Basis.Weakest(plane.Load.Basis.Low, joint.Basis));
         double areaM2 = LoadedAreaM2(bolt, plane);
-        double planes = joint.PlanesPerBolt * (joint.HoleFit == HoleFit.Tight ? joint.Bolts : 1);
+        double planes = joint.PlanesPerBolt * (joint.IsTight ? joint.Bolts : 1);
         double rangePa = areaM2 > 0 ? peakNm / (planes * areaM2 * joint.RadiusM) : 0;
         var findings = new List<Finding>();
         if (bolt.PlaneThrough is PlaneThrough.Thread or PlaneThrough.NotKnown && bolt.FittedSpringPin is null)

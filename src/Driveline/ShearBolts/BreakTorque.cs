@@ -135,7 +135,7 @@ public sealed class BreakTorque
     private BandBasis JointBasis()
     {
         BandBasis basis = WithFriction(plane.Load.Basis.With(Joint.Basis), Joint.FlangeFriction);
-        return Joint.Bolts > 1 && Joint.HoleFit != HoleFit.Tight
+        return Joint.Bolts > 1 && !Joint.IsTight
             ? BandBasis.Combine(basis, new BandBasis(
                 Joint.Basis,
                 Basis.FromMemory("bolts in worn holes: midway between one bolt and all"),
@@ -148,7 +148,7 @@ public sealed class BreakTorque
     private Band Predict<S>(ref S log)
         where S : struct, ISteps
     {
-        bool shared = Joint.Bolts == 1 || Joint.HoleFit == HoleFit.Tight;
+        bool shared = Joint.Bolts == 1 || Joint.IsTight;
         double all = Joint.Bolts * Joint.PlanesPerBolt;
         double one = shared ? all : Joint.PlanesPerBolt;
         double low = End(one, plane.Low, ref log);

@@ -21,7 +21,7 @@ public sealed class HoleBearing
     {
         Joint = joint;
         double all = joint.Bolts * joint.PlanesPerBolt;
-        double one = joint.HoleFit == HoleFit.Tight ? all : joint.PlanesPerBolt;
+        double one = joint.IsTight ? all : joint.PlanesPerBolt;
         Band stress = yield.SiBand;
         Torque = TorqueBand.OfSi(
             new Band(At(joint, one, stress.Low), At(joint, (one + all) / 2, stress.Expected), At(joint, all, stress.High)),

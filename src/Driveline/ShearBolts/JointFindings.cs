@@ -101,12 +101,20 @@ internal static class JointFindings
 
     private static void AddHoles(List<Finding> findings, ShearBoltJoint joint, TorqueBand freeTorque)
     {
-        if (joint.Bolts > 1 && joint.HoleFit != HoleFit.Tight)
+        if (joint.Bolts > 1 && !joint.IsTight)
         {
             bool worn = joint.HoleFit == HoleFit.Worn;
             findings.Add(Finding.Of(worn ? ShearBoltFindings.HolesWorn : ShearBoltFindings.HoleFitNotKnown, Severity.Warning)
                 .With("bolts", QuantityKind.Count, joint.Bolts)
                 .With("low", QuantityKind.Torque, freeTorque.SiBand.Low));
+        }
+
+        if (joint.IsLooseInHole)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.LooseInHole, Severity.Warning)
+                .With("bolt", QuantityKind.Length, joint.Bolt.DiameterM)
+                .With("hole", QuantityKind.Length, joint.SeatM)
+                .With("widest", QuantityKind.Length, joint.WidestFitM));
         }
 
         if (joint.StandOffM > 0)

@@ -36,6 +36,9 @@ public static class ShearBoltFindings
     /// <summary>The fit of the holes is not known: taken as worn.</summary>
     public const string HoleFitNotKnown = "boltHoleFitNotKnown";
 
+    /// <summary>The bolt is thinner than its hole by more than a loose fit leaves. Parameters: bolt, hole, widest.</summary>
+    public const string LooseInHole = "boltLooseInHole";
+
     /// <summary>A gap between the faces bends the bolt.</summary>
     public const string StandOffBendsBolt = "standOffBendsBolt";
 

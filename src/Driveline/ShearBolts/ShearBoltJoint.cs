@@ -1,3 +1,4 @@
+using Driveline.Fasteners;
 using Driveline.Provenance;
 using Driveline.Quantities;
 using UnitsNet;
@@ -8,6 +9,10 @@ namespace Driveline.ShearBolts;
 /// <remarks>Immutable; each With… method gives a changed copy. States that are not told are not known, and not known is never safe.</remarks>
 public sealed class ShearBoltJoint
 {
+    // A caliper may read 2 % too little.
+    private const double CaliperShare = 0.98;
+
+    private double seatM;
     private double holeM;
 
     private ShearBoltJoint(ShearBolt bolt, JointLayout layout, double radiusM, int bolts, int planesPerBolt)
@@ -47,6 +52,9 @@ public sealed class ShearBoltJoint
     /// <summary>Friction between clamped faces beside the bolts; null when not stated, taken as none.</summary>
     public TorqueBand? FlangeFriction { get; private set; }
 
+    /// <summary>Measured diameter of the hole the bolt sits in; null when not stated, taken as the bolt's own.</summary>
+    public Length? HoleDiameter => seatM > 0 ? Length.FromMeters(seatM) : null;
+
     /// <summary>Gap between the faces at the shear plane; null when not stated, taken as none.</summary>
     public Length? StandOff => StandOffM > 0 ? Length.FromMeters(StandOffM) : null;
 
@@ -74,6 +82,17 @@ public sealed class ShearBoltJoint
 
     /// <summary>Widest hole through the shaft, m; the bolt's own diameter unless a wider one is told.</summary>
     internal double HoleM => Math.Max(holeM, Bolt.DiameterM);
+
+    /// <summary>The hole the bolt sits in, m; never thinner than the bolt.</summary>
+    internal double SeatM => Math.Max(seatM, Bolt.DiameterM);
+
+    /// <summary>The widest hole in which the bolt is still a fit, m.</summary>
+    internal double WidestFitM => Bolt.Thread is { } thread ? ClearanceHoles.LooseM(thread) : ClearanceHoles.LooseForPinM(Bolt.DiameterM);
+
+    internal bool IsLooseInHole => SeatM > WidestFitM + 1e-6;
+
+    /// <summary>True when all bolts bear at once: close holes, and none measured too wide.</summary>
+    internal bool IsTight => HoleFit == HoleFit.Tight && !IsLooseInHole;
 
     internal double YokeThicknessM { get; private set; }
 
@@ -121,8 +140,41 @@ public sealed class ShearBoltJoint
                 "Bolt diameter", FormattableString.Invariant($"below the shaft diameter {2 * RadiusM:G6} m"), boltM, "m", nameof(bolt));
     }
 
-    /// <summary>The same joint with a hole in its shaft that may be wider than the bolt.</summary>
-    internal ShearBoltJoint WithHole(double diameterM) => Changed(j => j.holeM = diameterM);
+    /// <summary>The same joint with the measured hole of its bolt, which for a bolt through a shaft is the hole in the shaft as well.</summary>
+    /// <remarks>
+    /// A bolt in a hole wider than the loose clearance hole of its size (ISO 273, coarse; ASME B18.2.8, loose; both from memory) bends and
+    /// is cut off its centre: nothing tells at how little it parts, see <see cref="ShearBoltFindings.LooseInHole"/>.
+    /// </remarks>
+    /// <param name="diameter">Measured diameter; a caliper may read 2 % less than the bolt.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The hole is thinner than the bolt, or not thinner than the shaft it crosses.</exception>
+    public ShearBoltJoint WithHole(Length diameter) => WithHole(diameter, diameter);
+
+    /// <summary>The same joint with a bushed hole: the bolt sits in the bush, the shaft is weakened by the wider hole.</summary>
+    /// <param name="diameter">Measured diameter of the hole the bolt sits in.</param>
+    /// <param name="inShaft">Diameter of the hole in the shaft; at least that of the hole in the bush.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A hole is thinner than what sits in it, or not thinner than the shaft it crosses.</exception>
+    public ShearBoltJoint WithHole(Length diameter, Length inShaft)
+    {
+        double seat = Guard.Positive(Si.Meters(diameter), "Hole diameter", "m", nameof(diameter));
+        double shaft = Guard.Positive(Si.Meters(inShaft), "Hole in the shaft", "m", nameof(inShaft));
+        return seat < Bolt.DiameterM * CaliperShare
+            ? throw Guard.OutOfRange("Hole diameter", FormattableString.Invariant($"at least the bolt's {Bolt.DiameterM:G6} m"), seat, "m", nameof(diameter))
+            : shaft < seat
+            ? throw Guard.OutOfRange("Hole in the shaft", FormattableString.Invariant($"at least the bolt's hole {seat:G6} m"), shaft, "m", nameof(inShaft))
+            : Layout == JointLayout.ThroughShaft && shaft >= 2 * RadiusM
+            ? throw Guard.OutOfRange("Hole in the shaft", FormattableString.Invariant($"below the shaft diameter {2 * RadiusM:G6} m"), shaft, "m", nameof(inShaft))
+            : InHole(seat, shaft);
+    }
+
+    /// <summary>The same joint with a hole for its bolt and one through its shaft, either perhaps not measured.</summary>
+    internal ShearBoltJoint InHole(double boltsM, double inShaftM) => Changed(j =>
+    {
+        j.seatM = boltsM;
+        j.holeM = inShaftM;
+    });
+
+    /// <summary>The same joint with the hole made true to the bolt; the shaft keeps the hole it has.</summary>
+    internal ShearBoltJoint WithTrueHole() => InHole(0, holeM);
 
     /// <summary>The same joint with so many shear planes in each bolt, 1 to 4.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not 1 to 4.</exception>

@@ -1,5 +1,6 @@
 using Driveline.Cases;
 using Driveline.Cases.Questions;
+using Driveline.Chains;
 using Driveline.Fasteners;
 using Driveline.Findings;
 using Driveline.Protection;
@@ -20,6 +21,32 @@ public class CaseBoltTests
         ProtectionVerdict verdict = Ask("\"thread\": \"3/8-16 UNC\", \"grade\": \"SAE 5\", \"yokeThickness\": \"3 mm\", \"yokeYieldStrength\": \"" + yield + "\"");
         Finding oval = Assert.Single(verdict.Findings, f => f.Code == ShearBoltFindings.HolesOvalFirst);
         Assert.True(Math.Abs(oval.Parameter("oval")!.Value - expectedNm) < 0.1, source + "; got " + oval.Parameter("oval")!.Value);
+    }
+
+    [Theory]
+    [InlineData("800 MPa", 1917, "hand: (π/16 · 31.75³ − 12.7 · 31.75²/6) mm³ · 800 MPa/√3 = 4151 mm³ · 461.9 MPa")]
+    [InlineData("690 MPa", 1653, "hand: 4151 mm³ · 690 MPa/√3")]
+    public void HoleDiameter_ThinBoltInAWideHole_SizesTheHoleInTheShaftAndBarsAQuietYes(string yield, double expectedNm, string source)
+    {
+        string json = DemoCases.Json(Right).Replace("\"shaftYieldStrength\": \"700 MPa\"", "\"shaftYieldStrength\": \"" + yield + "\", \"holeDiameter\": \"1/2 in\"", StringComparison.Ordinal);
+        ProtectionVerdict verdict = ProtectionCheck.Run(CaseQuestion.Of(CaseReaderTests.ReadGood(json)).Question!);
+        double low = Assert.Single(verdict.Parts, p => p.Part.Kind == PartKind.ShaftAtCrossHole).Part.Limit!.DamagedAt.SiBand.Low;
+        Assert.True(Math.Abs(low - expectedNm) < 2, source + FormattableString.Invariant($"; got {low:0.#}"));
+        Assert.NotEqual(Answer.Yes, verdict.Quiet);
+        Finding loose = Assert.Single(verdict.Findings, f => f.Code == ShearBoltFindings.LooseInHole);
+        Assert.Equal(9.525e-3, loose.Parameter("bolt")!.Value, 1e-9);
+        Assert.Equal(12.7e-3, loose.Parameter("hole")!.Value, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("0.406 in", false, "ASME B18.2.8, 3/8 in: normal hole 13/32 in")]
+    [InlineData("0.422 in", false, "ASME B18.2.8, 3/8 in: loose hole 27/64 in")]
+    [InlineData("0.43 in", true, "wider than the loose hole 27/64 in")]
+    public void HoleDiameter_ClearanceHole_IsLooseOnlyBeyondTheLooseFit(string hole, bool isLoose, string source)
+    {
+        ProtectionVerdict verdict = Ask("\"thread\": \"3/8-16 UNC\", \"grade\": \"SAE 5\", \"holeDiameter\": \"" + hole + "\"");
+        Assert.True(isLoose == verdict.Findings.Any(f => f.Code == ShearBoltFindings.LooseInHole), source);
+        Assert.Equal(isLoose, verdict.Quiet != Answer.Yes);
     }
 
     [Theory]

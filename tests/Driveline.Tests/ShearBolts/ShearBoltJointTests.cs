@@ -43,6 +43,26 @@ public class ShearBoltJointTests
     }
 
     [Fact]
+    public void WithHole_Bushed_WeakensTheShaftButIsNotLoose()
+    {
+        ShearBoltJoint joint = ShearBoltJoint.ThroughShaft(Bolt, Length.FromMillimeters(40)).WithHole(Length.FromMillimeters(10.5), Length.FromMillimeters(16));
+        Assert.Equal(10.5, joint.HoleDiameter!.Value.Millimeters, 9);
+        Assert.DoesNotContain(BreakTorque.Of(joint).Findings, f => f.Code == ShearBoltFindings.LooseInHole);
+        Assert.True(CrossHole.TryOf(joint.WithShaftYield(StressBand.AtLeast(Pressure.FromMegapascals(400), Basis.Given("test"))), out CrossHole? hole));
+        Assert.Equal(0.4, hole!.DiameterRatio, 9);
+    }
+
+    [Theory]
+    [InlineData(9.7, 9.7)]
+    [InlineData(12, 11)]
+    [InlineData(12, 40)]
+    public void WithHole_ThinnerThanTheBoltOrAsWideAsTheShaft_IsRefused(double mm, double inShaftMm)
+    {
+        ShearBoltJoint joint = ShearBoltJoint.ThroughShaft(Bolt, Length.FromMillimeters(40));
+        Assert.Throws<ArgumentOutOfRangeException>(() => joint.WithHole(Length.FromMillimeters(mm), Length.FromMillimeters(inShaftMm)));
+    }
+
+    [Fact]
     public void With_ThickerBoltThanShaft_IsRefused()
     {
         ShearBoltJoint joint = ShearBoltJoint.ThroughShaft(Bolt, Length.FromMillimeters(20));

@@ -1,8 +1,7 @@
-using Driveline.Fasteners;
 using Driveline.Provenance;
 using Driveline.Quantities;
 
-namespace Driveline.Choosing;
+namespace Driveline.Fasteners;
 
 /// <summary>Diameters of the holes a bolt of a size goes through, as the standards grade them: normal and loose.</summary>
 internal static class ClearanceHoles
@@ -12,7 +11,7 @@ internal static class ClearanceHoles
     // Nominal size, normal hole, loose hole: millimeters.
     private static readonly double[][] Metric =
     [
-        [3, 3.4, 3.6], [4, 4.5, 4.8], [5, 5.5, 5.8], [6, 6.6, 7], [8, 9, 10], [10, 11, 12], [12, 13.5, 14.5], [14, 15.5, 16.5], [16, 17.5, 18.5],
+        [2, 2.4, 2.6], [2.5, 2.9, 3.1], [3, 3.4, 3.6], [4, 4.5, 4.8], [5, 5.5, 5.8], [6, 6.6, 7], [8, 9, 10], [10, 11, 12], [12, 13.5, 14.5], [14, 15.5, 16.5], [16, 17.5, 18.5],
         [18, 20, 21], [20, 22, 24], [22, 24, 26], [24, 26, 28], [27, 30, 32], [30, 33, 35], [33, 36, 38], [36, 39, 42], [39, 42, 45],
     ];
 
@@ -24,6 +23,9 @@ internal static class ClearanceHoles
         [1.375, 1.5, 1.609], [1.5, 1.625, 1.734],
     ];
 
+    /// <summary>The widest hole in which a plain pin is still a fit, m: the loose hole of a metric bolt as thick.</summary>
+    public static double LooseForPinM(double diameterM) => diameterM + Clearance(Metric, 1e-3, diameterM, 2);
+
     /// <summary>The hole a bolt of that size normally gets, m.</summary>
     public static double NormalM(ScrewThread thread) => thread.MajorDiameterM + Clearance(thread, 1);
 
@@ -31,13 +33,16 @@ internal static class ClearanceHoles
     public static double LooseM(ScrewThread thread) => thread.MajorDiameterM + Clearance(thread, 2);
 
     // A size that is not listed gets the clearance of the next smaller one: never more than the standard would give it.
-    private static double Clearance(ScrewThread thread, int column)
+    private static double Clearance(ScrewThread thread, int column) => thread.System == ThreadSystem.Metric
+        ? Clearance(Metric, 1e-3, thread.MajorDiameterM, column)
+        : Clearance(Inch, Si.Inch, thread.MajorDiameterM, column);
+
+    private static double Clearance(double[][] rows, double unit, double diameterM, int column)
     {
-        double unit = thread.System == ThreadSystem.Metric ? 1e-3 : Si.Inch;
         double clearance = 0;
-        foreach (double[] row in thread.System == ThreadSystem.Metric ? Metric : Inch)
+        foreach (double[] row in rows)
         {
-            if (row[0] * unit > thread.MajorDiameterM + 1e-9)
+            if (row[0] * unit > diameterM + 1e-9)
             {
                 break;
             }
