@@ -18,14 +18,14 @@ internal static class NearestName
         foreach (string name in names)
         {
             int changes = Changes(written.ToUpperInvariant(), name.ToUpperInvariant());
-            if (changes < fewest)
+            if (changes < fewest && changes <= Math.Max(1, name.Length / 3))
             {
                 fewest = changes;
                 nearest = name;
             }
         }
 
-        return nearest is not null && fewest <= Math.Max(1, nearest.Length / 3) ? nearest : null;
+        return nearest;
     }
 
     /// <summary>Number of single-letter changes between two texts; a swap of neighbours is one (restricted Damerau–Levenshtein distance).</summary>
