@@ -37,6 +37,8 @@ public class ShearBoltWordingTests
             .. BreakTorque.Of(ShearBoltJoint.Tangential(ShearBolt.Of(m10, BoltGrade.Parse("A2-70")), radius)).Findings,
             .. BreakTorque.Of(ShearBoltJoint.Tangential(ShearBolt.Special(m10, PlaneThrough.Taper, null, null), radius)).Findings,
             .. BreakTorque.Of(ShearBoltJoint.Tangential(ShearBolt.SpringPin(SpringPin.Parse("ISO 8752 8 mm")), radius)).Findings,
+            .. BreakTorque.Of(ShearBoltJoint.Tangential(soft.WithHeadMark(HeadMark.Parse("8.8")), radius)).Findings,
+            .. BreakTorque.Of(ShearBoltJoint.Tangential(soft, radius).WithHole(Length.FromMillimeters(13))).Findings,
             .. BoltFatigue.LowerBoundLife(ShearBoltJoint.Tangential(soft, radius), Torque.FromNewtonMeters(2000), 1).Findings,
         ];
         Assert.Equal(Codes().Count, findings.Select(f => f.Code).Distinct().Count());
