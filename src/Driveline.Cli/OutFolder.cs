@@ -65,16 +65,16 @@ internal static class OutFolder
         new(input.Name + ".advice.html", AdviceHtml.Of(advice, options)),
     ]);
 
-    /// <summary>Writes the picture, the traces and the report of a simulation; the report alone when nothing could be run.</summary>
+    /// <summary>Writes the picture, the traces and the report of a simulation; the report alone, which says why, when there is no curve to draw.</summary>
     /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>
     public static void WriteSimulation(string folder, CaseInput input, CaseSimulation run, string text, ReportOptions options, Terminal terminal)
     {
         string name = input.Name + "." + run.Event.ToString().ToLowerInvariant();
         var files = new List<KeyValuePair<string, string>> { new(name + ".txt", text) };
-        if (run.Check is { } check)
+        if (run.Check is { } check && (check.With ?? check.Without) is not null)
         {
             files.Add(new(name + ".svg", SimulationPicture.Svg(check, options)));
-            files.Add(new(name + ".csv", SimulationCsv.Of(check)));
+            files.Add(new(name + ".csv", SimulationCsv.Of(check, options)));
         }
 
         Write(folder, terminal, files);

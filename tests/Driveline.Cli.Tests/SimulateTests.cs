@@ -93,6 +93,26 @@ public class SimulateTests
         Directory.Delete(folder, recursive: true);
     }
 
+    [Fact]
+    public void Out_NoCurveToDraw_WritesTheReportAloneAndSaysWhy()
+    {
+        string folder = Directory.CreateTempSubdirectory("driveline").FullName;
+        string pan = Rock.Replace("\"what\": \"blade\"", "\"what\": \"pan\"", StringComparison.Ordinal);
+        Assert.Equal(0, CliRun.WithInput(pan, "simulate", "-", "--out", folder).Code);
+        Assert.Equal("case.strike.txt", Path.GetFileName(Assert.Single(Directory.GetFiles(folder))));
+        Assert.Contains("There is no curve to draw", File.ReadAllText(Path.Combine(folder, "case.strike.txt")), StringComparison.Ordinal);
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Fact]
+    public void Out_InUsUnits_WritesTheTableInPoundFeet()
+    {
+        string folder = Directory.CreateTempSubdirectory("driveline").FullName;
+        Assert.Equal(0, CliRun.WithInput(Rock, "simulate", "-", "--out", folder, "--units", "us").Code);
+        Assert.Contains("with protection [lbf.ft]", File.ReadAllText(Path.Combine(folder, "case.strike.csv")), StringComparison.Ordinal);
+        Directory.Delete(folder, recursive: true);
+    }
+
     private static JsonElement Json(string input, params string[] args)
     {
         CliRun run = CliRun.WithInput(input, args);

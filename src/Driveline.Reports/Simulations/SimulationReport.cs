@@ -17,7 +17,7 @@ internal static class SimulationReport
     {
         var phrase = new Phrase(Texts.In(options.Language), options.Units);
         List<ReportBlock> blocks = Begin(check.Simulation.Event, options, phrase);
-        blocks.Add(ReportBlock.Lead(Lead(check, phrase)));
+        blocks.Add(ReportBlock.Lead(SimulationLead.Of(check, phrase)));
         if (check.Simulation.CanRun && check.Simulation.Assumed.Count > 0)
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of("simulate.undecided")));
@@ -27,6 +27,11 @@ internal static class SimulationReport
         {
             blocks.Add(ReportBlock.Heading(phrase.Of("simulate.table")));
             blocks.Add(ReportBlock.Table([Heads(phrase), .. check.Loads.Select(load => Row(load, phrase))]));
+        }
+
+        if (check.With is null && check.Without is null)
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of(check.Simulation.Strike is { MissesDriveline: true } ? "simulate.noCurve.beside" : "simulate.noCurve")));
         }
 
         SimulatedSlip[] slips = [.. (check.With?.Slips ?? []).Where(s => s.Heat.Joules > 0)];
@@ -49,18 +54,6 @@ internal static class SimulationReport
         Close(blocks, missing, SimulationCheck.CautionsFor(machine), phrase);
         return blocks;
     }
-
-    /// <summary>Whether the protection acts, in one sentence.</summary>
-    public static string Lead(SimulationCheck check, Phrase phrase) => check switch
-    {
-        { Simulation.Strike.MissesDriveline: true } => phrase.Of("simulate.lead.beside"),
-        { With: { TrippedDevice: { } device, TripTime: { } time } } => phrase.Of(Phrase.Code("simulate.lead.tripped")
-            .With("device", phrase.Capital(device.Name))
-            .With("time", QuantityKind.Time, time.Seconds)),
-        { Simulation.Chain.Devices.Count: 0 } => phrase.Of("simulate.lead.noDevice"),
-        { Tripped: false } => phrase.Of("simulate.lead.notTripped"),
-        _ => phrase.Of("simulate.lead.notKnown"),
-    };
 
     private static List<ReportBlock> Begin(SimulatedEvent happened, ReportOptions options, Phrase phrase)
     {

@@ -9,7 +9,7 @@ namespace Driveline.Reports.Simulations;
 internal sealed class SimulationTraces
 {
     private const int MostShown = 4;
-    private const double LeastWindowS = 0.04;
+    private const double LeastWindowS = 0.002;
     private const double WindowPerPeak = 4;
 
     private SimulationTraces(double lengthS, IReadOnlyList<SimulationTrace> all)
@@ -25,17 +25,18 @@ internal sealed class SimulationTraces
     /// <summary>Traces of every element of which one is known, over the whole run.</summary>
     public static SimulationTraces Of(SimulationCheck check, int samples) => Of(check, samples, Whole(check));
 
-    /// <summary>The same over the part of a strike in which the peaks come; an engagement as a whole.</summary>
+    /// <summary>The same over the part in which the peaks come; an engagement in which nothing acts as a whole.</summary>
     public static SimulationTraces OfPeaks(SimulationCheck check, int samples)
     {
         double whole = Whole(check);
         double latest = check.With?.TripTime?.Seconds ?? 0;
         foreach (SimulatedLoad load in check.Loads)
         {
+            latest = Math.Max(latest, check.With?.PeakTime(load.Element).Seconds ?? 0);
             latest = Math.Max(latest, check.Without?.PeakTime(load.Element).Seconds ?? 0);
         }
 
-        return Of(check, samples, check.Simulation.Strike is null ? whole : Math.Min(whole, Math.Max(LeastWindowS, WindowPerPeak * latest)));
+        return Of(check, samples, check.Simulation.Strike is null && check.With is not { Tripped: true } ? whole : Math.Min(whole, Math.Max(LeastWindowS, WindowPerPeak * latest)));
     }
 
     private static double Whole(SimulationCheck check) => Math.Max(check.With?.Length.Seconds ?? 0, check.Without?.Length.Seconds ?? 0);

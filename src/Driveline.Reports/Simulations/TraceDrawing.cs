@@ -36,6 +36,7 @@ internal sealed class TraceDrawing
     private readonly SimulationTraces traces;
     private readonly IReadOnlyList<SimulationTrace> shown;
     private readonly double perNm;
+    private readonly bool isShort;
 
     public TraceDrawing(SimulationCheck check, ReportOptions options)
     {
@@ -43,11 +44,12 @@ internal sealed class TraceDrawing
         phrase = new Phrase(Wording.Texts.In(options.Language), options.Units);
         string what = phrase.Of("simulate.title." + check.Simulation.Event);
         title = options.Title is null ? what : CleanText.Title(options.Title) + ": " + what;
-        lead = SimulationReport.Lead(check, phrase)
+        lead = SimulationLead.Of(check, phrase)
             + (check.Simulation.CanRun && check.Simulation.Assumed.Count > 0 ? " " + phrase.Of("simulate.undecided") : string.Empty);
         traces = SimulationTraces.OfPeaks(check, Samples);
         shown = traces.All.Count > 0 ? traces.Shown : [];
-        perNm = options.Units == Wording.DisplayUnits.UsCustomary ? UnitsNet.Torque.FromNewtonMeters(1).PoundForceFeet : 1;
+        perNm = phrase.TorquePerNm;
+        isShort = traces.LengthS < 1;
     }
 
     /// <summary>What the picture says, for those who cannot see it.</summary>
@@ -68,14 +70,14 @@ internal sealed class TraceDrawing
             return;
         }
 
-        var time = new TraceScale(0, traces.LengthS, Left, Right, 8);
+        var time = new TraceScale(0, Shown(traces.LengthS), Left, Right, 8);
         foreach (SimulationTrace trace in shown)
         {
             DrawPanel(canvas, trace, time, top);
             top += PanelHeight + PanelGap;
         }
 
-        canvas.Text((Left + Right) / 2, top - 4, phrase.Of("simulate.picture.time"), 14, LadderColors.Ink, false, HorizontalAlignment.Center);
+        canvas.Text((Left + Right) / 2, top - 4, phrase.Of(Phrase.Code("simulate.picture.time").With("unit", isShort ? "ms" : "s")), 14, LadderColors.Ink, false, HorizontalAlignment.Center);
         DrawKey(canvas, top + 32);
     }
 
@@ -101,12 +103,14 @@ internal sealed class TraceDrawing
             canvas.Text(time.At(tick), bottom + 16, phrase.Number(tick, "0.####"), 13, LadderColors.Ink, false, HorizontalAlignment.Center);
         }
 
-        DrawTrace(canvas, trace.Without, time, torque, WithoutColor, isDashed: true);
-        DrawTrace(canvas, trace.With, time, torque, WithColor, isDashed: false);
         if (check.With is { TripTime: { } trip, TrippedDevice: { } device })
         {
-            DrawTrip(canvas, time.At(trip.Seconds), top, bottom, ReferenceEquals(trace, shown[0]) ? device : null);
+            DrawTrip(canvas, time.At(Shown(trip.Seconds)), top, bottom, ReferenceEquals(trace, shown[0]) ? device : null);
         }
+
+        // The dashes lie on top, so that equal curves show both.
+        DrawTrace(canvas, trace.With, time, torque, WithColor, isDashed: false);
+        DrawTrace(canvas, trace.Without, time, torque, WithoutColor, isDashed: true);
 
         canvas.Line(Left, torque.At(0), Right, torque.At(0), LadderColors.Faint, 1);
         canvas.Line(Left, top, Left, bottom, LadderColors.Ink, 1.2);
@@ -144,7 +148,7 @@ internal sealed class TraceDrawing
         }
     }
 
-    private static void DrawTrace(LadderCanvas canvas, IReadOnlyList<double>? values, TraceScale time, TraceScale torque, OxyColor color, bool isDashed)
+    private void DrawTrace(LadderCanvas canvas, IReadOnlyList<double>? values, TraceScale time, TraceScale torque, OxyColor color, bool isDashed)
     {
         if (values is null || values.Count < 2)
         {
@@ -155,7 +159,7 @@ internal sealed class TraceDrawing
         var points = new List<ScreenPoint>(values.Count);
         for (int k = 0; k < values.Count; k++)
         {
-            points.Add(new ScreenPoint(time.At(k * step), torque.At(values[k])));
+            points.Add(new ScreenPoint(time.At(k * step), torque.At(values[k] * perNm)));
         }
 
         canvas.Path(points, color, isDashed ? 1.6 : 2.2, isDashed);
@@ -190,6 +194,8 @@ internal sealed class TraceDrawing
         canvas.Text(x, y, label, 13, LadderColors.Ink, false, HorizontalAlignment.Left);
         return x + SvgTextMeasurer.Width(label, 13) + 14;
     }
+
+    private double Shown(double seconds) => isShort ? seconds * 1000 : seconds;
 
     private Limit? LimitOf(TorqueBand? damagedAt) => damagedAt is null ? null : new Limit(
         damagedAt.Low.NewtonMeters * perNm,

@@ -42,6 +42,9 @@ internal sealed class Phrase
     /// <summary>The unit of torque shown.</summary>
     public string TorqueUnit => Units == DisplayUnits.UsCustomary ? "lbf·ft" : "N·m";
 
+    /// <summary>One newton metre in the unit of torque shown.</summary>
+    public double TorquePerNm => TorqueShown.PerNm(Units);
+
     /// <summary>A quantity with its unit.</summary>
     public string Quantity(double si, QuantityKind kind) => QuantityWords.Of(si, kind, Units, texts.Language);
 

@@ -18,11 +18,55 @@ public class SimulationReportTests
     public void Text_OfAStrike_SaysWhatActsAndWhatEachPartCarries()
     {
         string text = SimulationText.Of(Rock, ReportOptions.Default.WithTitle("A rock"));
-        Assert.Contains("Shear bolt acts ", text, StringComparison.Ordinal);
+        Assert.Contains("Shear bolt broke after ", text, StringComparison.Ordinal);
         Assert.Contains("drive tube", text, StringComparison.Ordinal);
         Assert.Contains("1900 … 2400", text, StringComparison.Ordinal);
         Assert.All(Rock.Cautions, code => Assert.Contains(Texts.English.Of(code)[..25], text, StringComparison.Ordinal));
         Assert.DoesNotContain("{", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("ravensmoor-rock", Language.English, "Shear bolt broke after 0.37 ms. Nothing else was overloaded.")]
+    [InlineData("ravensmoor-rock", Language.Spanish, "Perno fusible: se rompió a los 0,37 ms. No se sobrecargó nada más.")]
+    [InlineData("ravensmoor-soft-branch", Language.English, "No protective device acted. Nothing was overloaded.")]
+    [InlineData("ravensmoor-rusted-clutch-rock", Language.English, "No protective device acted. Overloaded, so expect damage: drive tube.")]
+    [InlineData("ravensmoor-rusted-clutch-rock", Language.Spanish, "No actuó ningún dispositivo de protección. Sobrecarga; cabe esperar daños en: drive tube.")]
+    [InlineData("ravensmoor-pan-on-stump", Language.English, "There is no curve to draw: the blow never passes the driveline")]
+    [InlineData("ravensmoor-pan-on-stump", Language.Spanish, "No hay ninguna curva que dibujar: el golpe no pasa por la transmisión")]
+    public void Text_OfADemo_AnswersTheOwner(string name, Language language, string words)
+    {
+        string text = SimulationText.Of(Check(name), ReportOptions.Default.WithLanguage(language));
+        Assert.Contains(words, string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Text_LimitOfAPartTakenAway_NeverSaysThatNothingWasOverloaded()
+    {
+        string json = DemoCases.Json("ravensmoor-rock");
+        string without = json.Replace(
+            ", \"damagedAt\": { \"low\": \"1900 N.m\", \"expected\": \"2100 N.m\", \"high\": \"2400 N.m\" }", string.Empty, StringComparison.Ordinal);
+        Assert.NotEqual(json, without);
+        string text = SimulationText.Of(CaseSimulation.Of(CaseReaderTests.ReadGood(without)).Check!);
+        Assert.DoesNotContain("Nothing else was overloaded", text, StringComparison.Ordinal);
+        Assert.Contains("How much these take is not known: drive tube", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("ravensmoor-rock", Language.English, "time since the start, ms")]
+    [InlineData("ravensmoor-rock", Language.Spanish, "tiempo desde el comienzo, ms")]
+    [InlineData("ravensmoor-clutch-let-in-gently", Language.English, "time since the start, s")]
+    public void Picture_TimeAxis_IsInMillisecondsWhereShort(string name, Language language, string words) =>
+        Assert.Contains(">" + words + "<", SimulationPicture.Svg(Check(name), ReportOptions.Default.WithLanguage(language)), StringComparison.Ordinal);
+
+    [Fact]
+    public void Picture_EqualCurves_ShowTheDashesOnTop()
+    {
+        string svg = SimulationPicture.Svg(Check("ravensmoor-soft-branch"));
+        int full = svg.IndexOf("stroke:rgb(47,111,181);stroke-width:2.2", StringComparison.Ordinal);
+        int dashed = svg.IndexOf("stroke:rgb(179,38,30);stroke-width:1.6", StringComparison.Ordinal);
+        int trip = SimulationPicture.Svg(Rock).IndexOf("stroke:rgb(154,98,0)", StringComparison.Ordinal);
+        Assert.InRange(full, 0, dashed);
+        Assert.InRange(trip, 0, SimulationPicture.Svg(Rock).IndexOf("stroke:rgb(47,111,181);stroke-width:2.2", StringComparison.Ordinal));
     }
 
     [Fact]
