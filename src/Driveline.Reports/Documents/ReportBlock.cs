@@ -4,7 +4,13 @@ namespace Driveline.Reports.Documents;
 internal sealed class ReportBlock
 {
     private ReportBlock(ReportBlockKind kind, string text, IReadOnlyList<string> items, IReadOnlyList<string[]> rows)
+        : this(kind, text, items, rows, LeadTone.Neutral)
     {
+    }
+
+    private ReportBlock(ReportBlockKind kind, string text, IReadOnlyList<string> items, IReadOnlyList<string[]> rows, LeadTone tone)
+    {
+        Tone = tone;
         Kind = kind;
         Text = text;
         Items = items;
@@ -16,6 +22,9 @@ internal sealed class ReportBlock
     /// <summary>The text of a title, lead, heading or paragraph.</summary>
     public string Text { get; }
 
+    /// <summary>The colour of a lead.</summary>
+    public LeadTone Tone { get; }
+
     /// <summary>The items of a list.</summary>
     public IReadOnlyList<string> Items { get; }
 
@@ -25,6 +34,8 @@ internal sealed class ReportBlock
     public static ReportBlock Title(string text) => Of(ReportBlockKind.Title, text);
 
     public static ReportBlock Lead(string text) => Of(ReportBlockKind.Lead, text);
+
+    public static ReportBlock Lead(string text, LeadTone tone) => new(ReportBlockKind.Lead, CleanText.Line(text), [], [], tone);
 
     public static ReportBlock Heading(string text) => Of(ReportBlockKind.Heading, text);
 

@@ -1,3 +1,4 @@
+using Driveline.Reports.Documents;
 using OxyPlot;
 
 namespace Driveline.Reports.Ladders;
@@ -11,6 +12,14 @@ internal static class LadderColors
     public static readonly OxyColor Paper = OxyColor.FromRgb(0xFF, 0xFF, 0xFF);
     public static readonly OxyColor RoomColumn = OxyColor.FromRgb(0xE4, 0xF3, 0xEC);
     public static readonly OxyColor OverlapColumn = OxyColor.FromRgb(0xFB, 0xE3, 0xE0);
+
+    public static OxyColor Of(LeadTone tone) => tone switch
+    {
+        LeadTone.Good => Of(LadderRowKind.Room),
+        LeadTone.Bad => Of(LadderRowKind.Overlap),
+        LeadTone.Careful => OxyColor.FromRgb(0xB3, 0x59, 0x00),
+        _ => Faint,
+    };
 
     public static OxyColor Of(LadderRowKind kind) => kind switch
     {

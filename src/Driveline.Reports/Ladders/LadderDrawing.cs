@@ -25,6 +25,7 @@ internal sealed class LadderDrawing
     private readonly Phrase phrase;
     private readonly string? title;
     private readonly string headline;
+    private readonly LeadTone tone;
     private readonly string answers;
     private readonly IReadOnlyList<LadderRow> rows;
     private readonly IReadOnlyList<LadderRow> gaps;
@@ -35,6 +36,7 @@ internal sealed class LadderDrawing
         phrase = new Phrase(Wording.Texts.In(options.Language), options.Units);
         title = options.Title is null ? null : CleanText.Title(options.Title);
         headline = AnswerSentences.Headline(verdict, phrase);
+        tone = LeadTones.Of(verdict);
         answers = phrase.Of("report.guards") + " " + phrase.Of("answer." + verdict.Guards) + ".   "
             + phrase.Of("report.quiet") + " " + phrase.Of("answer." + verdict.Quiet) + ".";
         rows = LadderRows.Of(verdict, phrase);
@@ -59,6 +61,7 @@ internal sealed class LadderDrawing
             y += 24;
         }
 
+        canvas.Box(8, y, 8, LadderCanvas.ColumnHeight(Width - (2 * Margin), headline, 24, true), LadderColors.Of(tone), OxyColors.Undefined, 0);
         y += canvas.Column(Margin, y, Width - (2 * Margin), headline, 24, LadderColors.Ink, true);
         canvas.Text(Margin, y + 14, answers, 16, LadderColors.Ink, false, HorizontalAlignment.Left);
 
@@ -124,7 +127,7 @@ internal sealed class LadderDrawing
         if (!row.IsKnown)
         {
             canvas.DashedBox(BarsLeft, barTop, BarsRight - BarsLeft, BarHeight, LadderColors.Of(row.Kind));
-            canvas.Text((BarsLeft + BarsRight) / 2, barTop + (BarHeight / 2), row.IsBetween ? "!" : "?", 18, LadderColors.Of(row.Kind), true, HorizontalAlignment.Center);
+            canvas.Text((BarsLeft + BarsRight) / 2, barTop + (BarHeight / 2), MarkOf(row), 16, LadderColors.Of(row.Kind), true, HorizontalAlignment.Center);
         }
         else if (row.IsBetween)
         {
@@ -135,6 +138,13 @@ internal sealed class LadderDrawing
             DrawBar(canvas, row, barTop);
         }
     }
+
+    private string MarkOf(LadderRow row) => row.Kind switch
+    {
+        LadderRowKind.Room or LadderRowKind.Overlap => phrase.Of("ladder.atPlace." + row.Kind),
+        LadderRowKind.NoRoom => "!",
+        _ => "?",
+    };
 
     private void DrawBetween(LadderCanvas canvas, LadderRow row, double top)
     {

@@ -7,7 +7,10 @@ using UnitsNet;
 namespace Driveline.Reports.Ladders;
 
 /// <summary>The two rows below the ladder: room or overlap between work and the device, and between the device and the part worst off.</summary>
-/// <remarks>Room is drawn only where both the margin at the element's own place and the torques at the PTO show it.</remarks>
+/// <remarks>
+/// A torque is given and drawn only where the margin at the element's own place and the torques at the PTO say the same. Behind a gear
+/// or a share of the power they may differ; then the margin at its own place is said alone.
+/// </remarks>
 internal static class LadderGaps
 {
     public static IReadOnlyList<LadderRow> Of(ProtectionVerdict verdict, Phrase phrase) => [Work(verdict, phrase), Part(verdict, phrase)];
@@ -26,7 +29,7 @@ internal static class LadderGaps
             return LadderRow.NotKnown(LadderRowKind.NoRoom, phrase.Of("gap.part.none"), phrase.Of("gap.part.notKnown"));
         }
 
-        string part = phrase.Name(check.Part.Name);
+        string part = PartNames.Of(check.Part, verdict, phrase);
         string name = phrase.Of(Phrase.Code("gap.part").With("part", part));
         if (check.GuardedBy is null)
         {
@@ -44,30 +47,23 @@ internal static class LadderGaps
             return LadderRow.NotKnown(LadderRowKind.NoRoom, name, phrase.Of(code + ".notKnown"));
         }
 
-        Finding words = Phrase.Code(string.Empty + code + Kind(ratio)).With("device", phrase.Name(device)).With("part", part);
-        if (lower.High is not { } top || ratio == 0)
+        if (lower.High is not { } top || ratio == 0 || ratio == 1)
         {
-            return LadderRow.NotKnown(LadderRowKind.NoRoom, name, phrase.Of(words));
+            return LadderRow.NotKnown(LadderRowKind.NoRoom, name, phrase.Of(Words(code + (ratio == 1 ? ".touch" : ".unbounded"))));
         }
 
         Torque bottom = upper.Low;
         bool isRoom = ratio > 1;
-        double gapNm = Math.Abs(bottom.NewtonMeters - top.NewtonMeters);
-        words = words
-            .With("gap", QuantityKind.Torque, gapNm)
-            .With("more", isRoom || ratio >= 1 ? MarginWords.Room(ratio, phrase) : MarginWords.Overlap(ratio, phrase));
-        double from = LadderRows.Shown(isRoom ? top : bottom, phrase);
-        double to = LadderRows.Shown(isRoom ? bottom : top, phrase);
-        return from > to
-            ? LadderRow.NotKnown(LadderRowKind.NoRoom, name, phrase.Of(words))
-            : LadderRow.Between(isRoom ? LadderRowKind.Room : LadderRowKind.Overlap, name, phrase.Of(words), from, to);
-    }
+        LadderRowKind kind = isRoom ? LadderRowKind.Room : LadderRowKind.Overlap;
+        double gapNm = isRoom ? bottom.NewtonMeters - top.NewtonMeters : top.NewtonMeters - bottom.NewtonMeters;
+        string said = code + (isRoom ? ".room" : ".overlap");
+        string more = isRoom ? MarginWords.Room(ratio, phrase) : MarginWords.Overlap(ratio, phrase);
+        return gapNm > 0
+            ? LadderRow.Between(
+                kind, name, phrase.Of(Words(said).With("more", more).With("gap", QuantityKind.Torque, gapNm)),
+                LadderRows.Shown(isRoom ? top : bottom, phrase), LadderRows.Shown(isRoom ? bottom : top, phrase))
+            : LadderRow.NotKnown(kind, name, phrase.Of(Words(said + ".atPlace").With("more", more)));
 
-    private static string Kind(double ratio) => ratio switch
-    {
-        0 => ".unbounded",
-        > 1 => ".room",
-        1 => ".touch",
-        _ => ".overlap",
-    };
+        Finding Words(string words) => Phrase.Code(words).With("device", phrase.Name(device)).With("part", part);
+    }
 }

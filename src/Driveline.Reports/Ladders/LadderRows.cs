@@ -14,7 +14,7 @@ internal static class LadderRows
         {
             TorqueBand torque = rung.Torque;
             rows.Add(LadderRow.Band(
-                KindOf(rung.Kind), LadderWords.Name(rung, phrase), LadderWords.Detail(rung, verdict, phrase),
+                KindOf(rung.Kind), LadderWords.Name(rung, verdict, phrase), LadderWords.Detail(rung, verdict, phrase),
                 Shown(torque.Low, phrase), Shown(torque.Expected, phrase), Shown(torque.High, phrase)));
         }
 
@@ -32,7 +32,7 @@ internal static class LadderRows
         foreach (Chains.Element element in CriticalChecks.WithoutTorque(verdict))
         {
             LadderRowKind kind = element is Chains.ProtectiveDevice ? LadderRowKind.Device : LadderRowKind.Part;
-            rows.Add(LadderRow.NotKnown(kind, phrase.Capital(element.Name), notKnown));
+            rows.Add(LadderRow.NotKnown(kind, element is Chains.Part part ? PartNames.Capital(part, verdict, phrase) : phrase.Capital(element.Name), notKnown));
         }
 
         return rows;

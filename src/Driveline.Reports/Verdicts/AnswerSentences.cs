@@ -29,7 +29,7 @@ internal static class AnswerSentences
         };
         return phrase.Of(Phrase.Code(code)
             .With("device", Device(check.GuardedBy?.Name, code, phrase))
-            .With("part", phrase.Name(check.Part.Name))
+            .With("part", PartNames.Of(check.Part, verdict, phrase))
             .With("more", More(check.Margin, phrase)));
     }
 

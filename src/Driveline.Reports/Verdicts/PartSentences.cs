@@ -5,9 +5,9 @@ namespace Driveline.Reports.Verdicts;
 /// <summary>What guards each part, from which side and with how much room.</summary>
 internal static class PartSentences
 {
-    public static string Of(PartCheck check, Phrase phrase)
+    public static string Of(PartCheck check, ProtectionVerdict verdict, Phrase phrase)
     {
-        string part = phrase.Capital(check.Part.Name);
+        string part = PartNames.Capital(check.Part, verdict, phrase);
         if (check.Part.Limit is null)
         {
             return phrase.Of(Phrase.Code(check.Part.StoresEnergy ? "part.store" : "part.limitNotKnown").With("part", part));

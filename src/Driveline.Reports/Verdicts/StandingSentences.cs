@@ -12,11 +12,11 @@ internal static class StandingSentences
         string[] reasons = [.. standing.Reasons.Select(r => phrase.Of(r.Why) + " " + phrase.Of(r.LiftCode))];
         if (reasons.Length < 2)
         {
-            blocks.Add(ReportBlock.Lead(string.Join(" ", reasons.Prepend(phrase.Of(code)))));
+            blocks.Add(ReportBlock.Lead(string.Join(" ", reasons.Prepend(phrase.Of(code))), LeadTones.Of(standing.State)));
             return;
         }
 
-        blocks.Add(ReportBlock.Lead(phrase.Of(code + ".several")));
+        blocks.Add(ReportBlock.Lead(phrase.Of(code + ".several"), LeadTones.Of(standing.State)));
         blocks.Add(ReportBlock.Bullets(reasons));
     }
 }

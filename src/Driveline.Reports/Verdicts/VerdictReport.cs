@@ -18,7 +18,7 @@ internal static class VerdictReport
         }
 
         StandingSentences.Add(verdict.Standing, phrase, blocks);
-        blocks.Add(ReportBlock.Lead(AnswerSentences.Headline(verdict, phrase)));
+        blocks.Add(ReportBlock.Lead(AnswerSentences.Headline(verdict, phrase), LeadTones.Of(verdict)));
         IReadOnlyList<Measurement> measurements = verdict.MeasureNext;
         if (verdict.Headline is Headline.Doubtful or Headline.NotKnown && measurements.Count > 0)
         {
@@ -37,7 +37,7 @@ internal static class VerdictReport
         if (verdict.Parts.Count > 0)
         {
             blocks.Add(ReportBlock.Heading(phrase.Of("report.parts")));
-            blocks.Add(ReportBlock.Bullets(verdict.Parts.Select(p => PartSentences.Of(p, phrase))));
+            blocks.Add(ReportBlock.Bullets(verdict.Parts.Select(p => PartSentences.Of(p, verdict, phrase))));
         }
 
         AddNeighbours(verdict, phrase, blocks);
@@ -80,7 +80,7 @@ internal static class VerdictReport
                 TorqueBand torque = rung.Torque;
                 rows.Add(
                 [
-                    RungName(rung, phrase),
+                    RungName(rung, verdict, phrase),
                     phrase.Number(torque.Low.NewtonMeters),
                     phrase.Number(torque.Expected?.NewtonMeters ?? double.PositiveInfinity),
                     phrase.Number(torque.High?.NewtonMeters ?? double.PositiveInfinity),
@@ -90,17 +90,17 @@ internal static class VerdictReport
             blocks.Add(ReportBlock.Table(rows));
         }
 
-        string[] aside = [.. CriticalChecks.WithoutTorque(verdict).Select(e => phrase.Name(e.Name))];
+        string[] aside = [.. CriticalChecks.WithoutTorque(verdict).Select(e => e is Chains.Part part ? PartNames.Of(part, verdict, phrase) : phrase.Name(e.Name))];
         if (aside.Length > 0)
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("ladder.aside").With("names", string.Join(", ", aside)))));
         }
     }
 
-    private static string RungName(LadderRung rung, Phrase phrase)
+    private static string RungName(LadderRung rung, ProtectionVerdict verdict, Phrase phrase)
     {
         string kind = rung.Kind == LadderRungKind.Trip ? "ladder.key.device" : "ladder.key.part";
-        return LadderWords.Name(rung, phrase) + (rung.Name is null ? string.Empty : " (" + phrase.Of(kind) + ")");
+        return LadderWords.Name(rung, verdict, phrase) + (rung.Name is null ? string.Empty : " (" + phrase.Of(kind) + ")");
     }
 
     // A stronger bolt is shown with its price, never without the sentence that it changes the machine.

@@ -46,6 +46,14 @@ public class PageLayoutTests
         Assert.DoesNotContain("<th>", html, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("protected", "good")]
+    [InlineData("overlap", "careful")]
+    [InlineData("nothing known", "careful")]
+    [InlineData("too strong", "bad")]
+    public void Page_Lead_HasTheColourOfTheVerdict(string name, string tone) =>
+        Assert.Contains("<p class=\"lead " + tone + "\">", VerdictHtml.Of(All[name]), StringComparison.Ordinal);
+
     private static void AssertWhole(XElement svg)
     {
         double[] box = [.. svg.Attribute("viewBox")!.Value.Split(' ').Select(v => double.Parse(v, CultureInfo.InvariantCulture))];

@@ -3,6 +3,7 @@ using System.Xml.Linq;
 using Driveline.Chains;
 using Driveline.Protection;
 using Driveline.Reports;
+using Driveline.Tests.Cases;
 using Driveline.Wording;
 using static Driveline.Tests.Protection.Thornbeck;
 using static Driveline.Tests.Reports.ReportCases;
@@ -58,6 +59,58 @@ public class TorqueLadderPictureTests
         Assert.True(shown.Contains(words, StringComparison.Ordinal), working + "\n" + shown);
     }
 
+    [Theory]
+    [InlineData(Language.English, "Room at its own place: auger shaft takes 11 % more than the strongest auger bolt holds.", "room at its own place", "Room of 750")]
+    [InlineData(Language.Spanish, "Margen en su propio sitio: «auger shaft» resiste un 11 % más de lo que aguanta", "margen en su propio sitio", "Margen de 750")]
+    public void Svg_RoomAtItsOwnPlaceOnly_IsNotGivenAsATorque(Language language, string words, string mark, string wrong)
+    {
+        // At the PTO the bolt's bar ends at 2940 and the shaft's begins at 2190 N·m: 750 of overlap, never of room.
+        string shown = Words(Drawn("millbrook-feed-auger", language));
+        Assert.Contains(words, shown, StringComparison.Ordinal);
+        Assert.Contains(mark, shown, StringComparison.Ordinal);
+        Assert.DoesNotContain(wrong, shown, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names), MemberType = typeof(ReportCases))]
+    public void Svg_AnyVerdict_GivesNoNegativeGap(string name)
+    {
+        string shown = Words(XElement.Parse(TorqueLadderPicture.Svg(All[name]).Split('\n', 2)[1]));
+        Assert.DoesNotMatch("(Room|Overlap) of (-|0 )", shown);
+    }
+
+    [Theory]
+    [InlineData("thornbeck-bolt-right", "Between protection and shaft at the bolt hole")]
+    [InlineData("millbrook-feed-auger", "Between protection and auger shaft")]
+    public void Svg_PartMostAtRisk_IsTheOneThatTheGapNames(string name, string gap)
+    {
+        XElement[] texts = [.. Drawn(name, Language.English).Descendants().Where(e => e.Name.LocalName == "text" && Number(e.Attribute("x"), e) < 30)];
+        string[] lines = [.. texts.Select(e => e.Value)];
+        int marked = Assert.Single(Enumerable.Range(0, lines.Length), k => lines[k].Contains("most at risk", StringComparison.Ordinal));
+        string row = texts.Take(marked).Last(e => e.Attribute("font-weight")!.Value == "700").Value;
+        Assert.Contains(gap, string.Join(' ', lines), StringComparison.Ordinal);
+        Assert.EndsWith(row, gap, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public void Svg_TwoShaftsAtBoltHoles_AreNamedWithTheirBolts()
+    {
+        string shown = Words(Drawn("millbrook-feed-auger", Language.English));
+        Assert.Contains("Shaft at the bolt hole (main bolt)", shown, StringComparison.Ordinal);
+        Assert.Contains("Shaft at the bolt hole (auger bolt)", shown, StringComparison.Ordinal);
+        Assert.Contains("Eje en el agujero del perno (main bolt)", Words(Drawn("millbrook-feed-auger", Language.Spanish)), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("protected", "30,138,98")]
+    [InlineData("overlap", "179,89,0")]
+    [InlineData("nothing known", "179,89,0")]
+    [InlineData("too soft", "179,89,0")]
+    [InlineData("too strong", "179,38,30")]
+    [InlineData("weaker than work", "179,38,30")]
+    public void Svg_Headline_HasTheColourOfTheVerdict(string name, string rgb) => Assert.Contains(
+        "width=\"8\" height=\"31.2\" style=\"fill:rgb(" + rgb + ")", TorqueLadderPicture.Svg(All[name]).Replace("62.4", "31.2", StringComparison.Ordinal), StringComparison.Ordinal);
+
     [Fact]
     public void Svg_UsCustomary_HasItsAxis() => Assert.Contains(
         "lbf·ft", TorqueLadderPicture.Svg(All["protected"], ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary)), StringComparison.Ordinal);
@@ -74,6 +127,9 @@ public class TorqueLadderPictureTests
         Assert.True(lines.Length >= count * 2);
         Assert.All(lines.Zip(lines.Skip(1)), pair => Assert.True(pair.Second >= pair.First + 12, FormattableString.Invariant($"{pair.First} and {pair.Second}")));
     }
+
+    private static XElement Drawn(string demo, Language language) =>
+        XElement.Parse(TorqueLadderPicture.Svg(DemoCases.Verdict(demo), ReportOptions.Default.WithLanguage(language)).Split('\n', 2)[1]);
 
     private static string Words(XElement svg) => string.Join(' ', svg.Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value));
 
