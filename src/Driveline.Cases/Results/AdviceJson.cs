@@ -95,8 +95,8 @@ public static class AdviceJson
     private static void Remedy(Utf8JsonWriter json, Remedy remedy, Texts texts)
     {
         Code(json, remedy.Code, texts);
-        JsonNumbers.Number(json, "workMargin", remedy.WorkMargin);
-        JsonNumbers.Number(json, "guardMargin", remedy.GuardMargin);
+        JsonNumbers.Margin(json, "workMargin", remedy.WorkMargin);
+        JsonNumbers.Margin(json, "guardMargin", remedy.GuardMargin);
         json.WriteString("onWorkMargin", remedy.OnWorkMargin.ToString());
         json.WriteString("onGuardMargin", remedy.OnGuardMargin.ToString());
         JsonNumbers.Number(json, "minutes", remedy.Minutes);

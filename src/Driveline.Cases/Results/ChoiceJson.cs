@@ -67,8 +67,8 @@ public static class ChoiceJson
         json.WriteString("grade", bolt.Grade.Designation);
         json.WriteString("size", bolt.Thread.Designation);
         JsonNumbers.Band(json, "tripTorqueNm", bolt.Trip);
-        JsonNumbers.Number(json, "workMargin", bolt.WorkMargin);
-        JsonNumbers.Number(json, "guardMargin", bolt.GuardMargin);
+        JsonNumbers.Margin(json, "workMargin", bolt.WorkMargin);
+        JsonNumbers.Margin(json, "guardMargin", bolt.GuardMargin);
         JsonNumbers.Number(json, "tripsPerHour", bolt.TripsPerHour);
         JsonNumbers.Probability(json, "passProbability", bolt.PassProbability);
         JsonNumbers.Flag(json, "isStrongerThanFitted", bolt.IsStrongerThanFitted);

@@ -23,8 +23,8 @@ internal static class GradeStepJson
         json.WriteString("grade", neighbour.Grade);
         json.WriteBoolean("isStronger", neighbour.IsStronger);
         JsonNumbers.Band(json, "tripTorqueNm", neighbour.Trip);
-        JsonNumbers.Number(json, "workMargin", neighbour.Verdict.WorkMargin);
-        JsonNumbers.Number(json, "guardMargin", neighbour.Verdict.GuardMargin);
+        JsonNumbers.Margin(json, "workMargin", neighbour.Verdict.WorkMargin);
+        JsonNumbers.Margin(json, "guardMargin", neighbour.Verdict.GuardMargin);
         json.WriteString("guards", neighbour.Verdict.Guards.ToString());
         json.WriteString("quiet", neighbour.Verdict.Quiet.ToString());
         json.WriteEndObject();

@@ -19,6 +19,9 @@ internal static class JsonNumbers
         }
     }
 
+    /// <summary>A margin; null when it is not known, and that is every 0 too: the other side has no bound then.</summary>
+    public static void Margin(Utf8JsonWriter json, string name, double? margin) => Number(json, name, margin > 0 ? margin : null);
+
     /// <summary>A band as {low, expected, high}; null when not known.</summary>
     public static void Band(Utf8JsonWriter json, string name, QuantityBand? band)
     {

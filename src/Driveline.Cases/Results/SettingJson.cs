@@ -59,8 +59,8 @@ internal static class SettingJson
         JsonNumbers.Band(json, "breakawayTorqueNm", best.Slip.Breakaway);
         json.WriteNumber("springLengthMm", best.SpringLength.Millimeters);
         JsonNumbers.Number(json, "nutTurns", setting.NutTurns(best));
-        JsonNumbers.Number(json, "workMargin", best.WorkMargin);
-        JsonNumbers.Number(json, "guardMargin", best.GuardMargin);
+        JsonNumbers.Margin(json, "workMargin", best.WorkMargin);
+        JsonNumbers.Margin(json, "guardMargin", best.GuardMargin);
         json.WriteEndObject();
     }
 }

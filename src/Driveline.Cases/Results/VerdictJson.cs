@@ -9,7 +9,7 @@ namespace Driveline.Cases.Results;
 /// <summary>Writes a verdict as one JSON object for other programs.</summary>
 /// <remarks>
 /// Member names are in camel case, enum values as in C#; torques are in N·m, referred to the tractor's PTO, and named so. What is
-/// not known or has no bound is null. A margin is a ratio at the element's own place; 0 means that the other side has no bound.
+/// not known or has no bound is null. A margin is a ratio at the element's own place; null too when the other side has no bound.
 /// Every caution is always written.
 /// </remarks>
 public static class VerdictJson
@@ -43,8 +43,8 @@ public static class VerdictJson
         JsonNumbers.Band(json, "tripTorqueNm", verdict.Trip);
         JsonNumbers.Band(json, "workPeakNm", verdict.WorkPeak);
         WriteWeakest(json, verdict.WeakestPart);
-        JsonNumbers.Number(json, "workMargin", verdict.WorkMargin);
-        JsonNumbers.Number(json, "guardMargin", verdict.GuardMargin);
+        JsonNumbers.Margin(json, "workMargin", verdict.WorkMargin);
+        JsonNumbers.Margin(json, "guardMargin", verdict.GuardMargin);
         json.WriteStartArray("parts");
         foreach (PartCheck part in verdict.Parts)
         {
@@ -103,7 +103,7 @@ public static class VerdictJson
         json.WriteString("guards", check.Guards.ToString());
         JsonNumbers.Band(json, "damagedAtNm", check.DamagedAtPto);
         JsonNumbers.Band(json, "actsAtNm", AtPto(verdict, check.Part, check.ActsAt));
-        JsonNumbers.Number(json, "margin", check.Margin);
+        JsonNumbers.Margin(json, "margin", check.Margin);
         JsonNumbers.Text(json, "guardedBy", check.GuardedBy?.Name);
         json.WriteString("side", check.Side.ToString());
         JsonNumbers.Text(json, "inertiaBetween", check.InertiaBetween?.Name);
@@ -119,7 +119,7 @@ public static class VerdictJson
         json.WriteString("quiet", check.Quiet.ToString());
         JsonNumbers.Band(json, "tripTorqueNm", check.TripAtPto);
         JsonNumbers.Band(json, "runningTorqueNm", AtPto(verdict, check.Device, check.Device.Running));
-        JsonNumbers.Number(json, "margin", check.Margin);
+        JsonNumbers.Margin(json, "margin", check.Margin);
         JsonNumbers.Number(json, "fatigueHoursAtLeast", check.Fatigue?.Hours is { } hours && !double.IsInfinity(hours) ? hours : null);
         json.WriteString("afterTrip", check.Device.AfterTrip.ToString());
         json.WriteEndObject();

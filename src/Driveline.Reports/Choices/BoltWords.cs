@@ -53,8 +53,11 @@ internal static class BoltWords
     private static string Step(NeighbourGrade step, Phrase phrase) => phrase.Of(
         Phrase.Code(step.IsStronger ? "choice.step.stronger" : "choice.step.weaker")
             .With("grade", phrase.Name(step.Grade))
-            .With("guardMargin", Margin(step.Verdict.GuardMargin, phrase))
-            .With("workMargin", Margin(step.Verdict.WorkMargin, phrase)));
+            .With("guard", StepMargin("choice.step.guard", step.Verdict.GuardMargin, phrase))
+            .With("work", StepMargin("choice.step.work", step.Verdict.WorkMargin, phrase)));
+
+    private static string StepMargin(string code, double? margin, Phrase phrase) => phrase.Of(
+        margin > 0 ? Phrase.Code(code).With("margin", Margin(margin, phrase)) : Phrase.Code(code + ".notKnown"));
 
     private static string Breaks(RankedBolt bolt, Phrase phrase) => bolt.Trip is not { } trip ? phrase.Of("choice.notKnown")
         : phrase.Of(Phrase.Code("choice.range")
@@ -62,9 +65,9 @@ internal static class BoltWords
             .With("high", phrase.Number(trip.High?.NewtonMeters ?? double.PositiveInfinity)));
 
     // Rounded down below 1: a margin that falls short never looks as if it did not.
-    public static string Margin(double? margin, Phrase phrase) => margin is { } value
+    public static string Margin(double? margin, Phrase phrase) => margin is > 0 and { } value
         ? phrase.Number(value < 1 ? Math.Floor(value * 100) / 100 : value, "F2")
-        : phrase.Of("choice.notKnown");
+        : phrase.Of("choice.margin.notKnown");
 
     private static string Chance(Probability? probability, Phrase phrase) => probability is null
         ? phrase.Of("choice.notKnown")

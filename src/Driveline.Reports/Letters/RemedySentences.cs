@@ -35,9 +35,9 @@ internal static class RemedySentences
         ]))));
     }
 
-    // A guard margin of 0 is no measured zero: nothing bounds what the protection may hold.
-    private static string Margin(string code, double? margin, string effect, Phrase phrase) => margin is 0 && code == GuardMargin
-        ? phrase.Of(GuardMargin + ".unbounded")
+    // A margin of 0 is no measured zero: nothing bounds what the protection may hold, or what the work asks of it.
+    private static string Margin(string code, double? margin, string effect, Phrase phrase) => margin is 0
+        ? phrase.Of(code + ".unbounded")
         : margin is { } value ? phrase.Of(Phrase.Code(code).With("margin", phrase.Number(value, "F2")))
         : phrase.Of(effect);
 

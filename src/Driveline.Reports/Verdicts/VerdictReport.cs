@@ -131,9 +131,9 @@ internal static class VerdictReport
         name, phrase.Of("answer." + verdict.Guards), phrase.Of("answer." + verdict.Quiet), MarginNumber(verdict.GuardMargin, phrase), MarginNumber(verdict.WorkMargin, phrase),
     ];
 
-    private static string MarginNumber(double? margin, Phrase phrase) => margin is { } value
+    private static string MarginNumber(double? margin, Phrase phrase) => margin is > 0 and { } value
         ? phrase.Number(value, "F2")
-        : phrase.Of("answer.NotKnown");
+        : phrase.Of("report.grades.margin.notKnown");
 
     private static void AddFindings(ProtectionVerdict verdict, Phrase phrase, List<ReportBlock> blocks)
     {

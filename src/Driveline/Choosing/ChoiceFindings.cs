@@ -87,7 +87,7 @@ internal static class ChoiceFindings
         {
             findings.Add(Finding.Of(ChoosingFindings.NothingGuards, Severity.Danger).With("count", QuantityKind.Count, offered.Count));
         }
-        else if (offered.Count > 0 && offered[0] is { WorkMargin: { } work, GuardMargin: { } guard } best)
+        else if (offered.Count > 0 && offered[0] is { WorkMargin: > 0 and { } work, GuardMargin: > 0 and { } guard } best)
         {
             findings.Add(Finding.Of(ChoosingFindings.NothingFits, Severity.Warning)
                 .With("count", QuantityKind.Count, offered.Count)
@@ -112,7 +112,7 @@ internal static class ChoiceFindings
             .Where(search.MayOffer)
             .OrderBy(b => b, BoltOrder.BestFirst)
             .FirstOrDefault();
-        if (smaller is { WorkMargin: { } work, GuardMargin: { } guard })
+        if (smaller is { WorkMargin: > 0 and { } work, GuardMargin: { } guard })
         {
             findings.Add(Finding.Of(ChoosingFindings.SmallerBetterBounded, Severity.Note)
                 .With("bolt", smaller.Item.Name)

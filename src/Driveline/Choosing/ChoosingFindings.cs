@@ -63,6 +63,9 @@ public static class ChoosingFindings
     /// <summary>No spring setting of this clutch both guards and stays quiet.</summary>
     public const string NoSetting = "choosing.noSetting";
 
+    /// <summary>No spring setting is known to guard and to stay quiet: a margin of the best one is not known.</summary>
+    public const string NoSettingNotKnown = "choosing.noSettingNotKnown";
+
     /// <summary>A part's limit is not known: no setting is offered.</summary>
     public const string SettingNeedsPart = "choosing.settingNeeds.part";
 

@@ -68,11 +68,10 @@ internal static class SettingFindings
     {
         double work = best.WorkMargin ?? 0;
         double guard = best.GuardMargin ?? 0;
-        findings.Add(Finding.Of(ChoosingFindings.NoSetting, Severity.Warning)
-            .With("torque", QuantityKind.Torque, best.TorqueNm)
-            .With("workMargin", QuantityKind.Number, work)
-            .With("guardMargin", QuantityKind.Number, guard));
-        if (AddSprings(search, best, findings) || work <= 0 || guard <= 0)
+        bool isKnown = work > 0 && guard > 0;
+        Finding none = Finding.Of(isKnown ? ChoosingFindings.NoSetting : ChoosingFindings.NoSettingNotKnown, Severity.Warning).With("torque", QuantityKind.Torque, best.TorqueNm);
+        findings.Add(isKnown ? none.With("workMargin", QuantityKind.Number, work).With("guardMargin", QuantityKind.Number, guard) : none);
+        if (AddSprings(search, best, findings) || !isKnown)
         {
             return;
         }

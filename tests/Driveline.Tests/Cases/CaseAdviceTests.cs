@@ -236,7 +236,7 @@ public class CaseAdviceTests
         Assert.Equal(0, advice.Remedies[0].GuardMargin);
         string text = Line(AdviceText.Of(advice, ReportOptions.Default));
         Assert.DoesNotContain("Guard margin after it: 0.00", text, StringComparison.Ordinal);
-        Assert.Contains("nobody knows how much the protection can hold at most", text, StringComparison.Ordinal);
+        Assert.Contains("we don't know how much the protection can hold at most", text, StringComparison.Ordinal);
     }
 
     [Fact]

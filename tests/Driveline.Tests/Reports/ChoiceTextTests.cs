@@ -105,8 +105,8 @@ public partial class ChoiceTextTests
         {
             Assert.Equal(bolt.Trip!.Low.NewtonMeters, written.GetProperty("tripTorqueNm").GetProperty("low").GetDouble());
             Assert.Equal(bolt.Trip.High is null, written.GetProperty("tripTorqueNm").GetProperty("high").ValueKind == JsonValueKind.Null);
-            Assert.Equal(bolt.GuardMargin, Number(written, "guardMargin"));
-            Assert.Equal(bolt.WorkMargin, Number(written, "workMargin"));
+            Assert.Equal(bolt.GuardMargin > 0 ? bolt.GuardMargin : null, Number(written, "guardMargin"));
+            Assert.Equal(bolt.WorkMargin > 0 ? bolt.WorkMargin : null, Number(written, "workMargin"));
             Assert.Equal(bolt.WorkMargin is null, Number(written, "passProbability") is null);
             Assert.InRange(Number(written, "passProbability") ?? 0.5, 0.001, 0.999);
             Assert.Equal(bolt.Cautions, written.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("code").GetString()));
@@ -114,6 +114,19 @@ public partial class ChoiceTextTests
 
         Assert.Equal(choice.Findings.Select(f => f.Code), json.RootElement.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("code").GetString()));
         Assert.Equal(choice.Cautions.Count, json.RootElement.GetProperty("cautions").GetArrayLength());
+    }
+
+    [Fact]
+    public void Margin_NothingBoundsTheTrip_IsNotKnown()
+    {
+        BoltChoice choice = Demo("thornbeck-seized-hub");
+        using var stream = new MemoryStream();
+        ChoiceJson.Write(choice, stream);
+        using JsonDocument json = JsonDocument.Parse(Encoding.UTF8.GetString(stream.ToArray()));
+        Assert.All(json.RootElement.GetProperty("choices").EnumerateArray(), c => Assert.Equal(JsonValueKind.Null, c.GetProperty("guardMargin").ValueKind));
+        string text = OneLine(ChoiceText.Of(choice));
+        Assert.Contains("we don't know", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("0.00", text, StringComparison.Ordinal);
     }
 
     private static BoltChoice Demo(string name) => BoltChoice.For(DemoCases.Verdict(name).Question);
