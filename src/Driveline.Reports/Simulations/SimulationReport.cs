@@ -26,7 +26,7 @@ internal static class SimulationReport
         if (check.Loads.Any(l => l.WithProtection is not null || l.WithoutProtection is not null))
         {
             blocks.Add(ReportBlock.Heading(phrase.Of("simulate.table")));
-            blocks.Add(ReportBlock.Table([Heads(phrase), .. check.Loads.Select(load => Row(load, phrase))]));
+            blocks.Add(ReportBlock.Table([Heads(phrase), .. check.Loads.Select(load => Row(load, check.IsBlowUnbounded, phrase))]));
         }
 
         if (check.With is null && check.Without is null)
@@ -79,13 +79,15 @@ internal static class SimulationReport
         phrase.Of("simulate.table.damaged"),
     ];
 
-    private static string[] Row(SimulatedLoad load, Phrase phrase) =>
+    private static string[] Row(SimulatedLoad load, bool isUnbounded, Phrase phrase) =>
     [
         phrase.Name(load.Element.Name),
         Number(load.WithProtection?.NewtonMeters, phrase),
         Number(load.WithoutProtection?.NewtonMeters, phrase),
         Damaged(load.DamagedAt, phrase),
-        load.DamagedAt is null ? string.Empty : phrase.Of("answer." + load.DamagedWith),
+        phrase.Of(load.DamagedAt is not null && load.DamagedWith != Answer.NotKnown ? "answer." + load.DamagedWith
+            : isUnbounded && load.WithProtection < load.DamagedAt?.Low ? "simulate.damaged.notByThis"
+            : "simulate.damaged.notKnown"),
     ];
 
     private static string Damaged(TorqueBand? at, Phrase phrase) => at is null ? string.Empty

@@ -27,6 +27,9 @@ public sealed class InspectionList
     /// <summary>The simulated strike stays below what damages a weak part, however severe within its facts.</summary>
     public const string SimulatedBelowDamage = "inspect.simulatedBelowDamage";
 
+    /// <summary>The simulated strike stays below what damages a weak part, but nothing bounds a blow against what does not give.</summary>
+    public const string SimulatedNotBounded = "inspect.simulatedNotBounded";
+
     /// <summary>The simulated strike may have reached what damages a weak part.</summary>
     public const string SimulatedMayHaveReached = "inspect.simulatedMayHaveReached";
 
@@ -144,9 +147,14 @@ public sealed class InspectionList
             return NotBounded(part);
         }
 
-        bool isBelow = (deviceActed ? load.DamagedWith : load.DamagedWithout) == Answer.No;
+        Answer damaged = deviceActed ? load.DamagedWith : load.DamagedWithout;
         double low = limit.DamagedAt.SiBand.Low;
-        Finding finding = Finding.Of(isBelow ? SimulatedBelowDamage : SimulatedMayHaveReached, isBelow ? Severity.Note : Severity.Danger)
+        Finding finding = (damaged switch
+        {
+            Answer.No => Finding.Of(SimulatedBelowDamage, Severity.Note),
+            Answer.NotKnown => Finding.Of(SimulatedNotBounded, Severity.Warning),
+            _ => Finding.Of(SimulatedMayHaveReached, Severity.Danger),
+        })
             .With("name", part.Name)
             .With("peak", QuantityKind.Torque, peak)
             .With("damagedLow", QuantityKind.Torque, low);

@@ -28,7 +28,7 @@ public sealed class SimulatedLoad
     /// <summary>The torque that damages it; null for a device or when not known.</summary>
     public TorqueBand? DamagedAt => (Element as Part)?.Limit?.DamagedAt;
 
-    /// <summary>Is it damaged with the protection as fitted?</summary>
+    /// <summary>Is it damaged with the protection as fitted? Not known too when it stays below in a blow that nothing bounds.</summary>
     public Answer DamagedWith { get; }
 
     /// <summary>Would it be damaged without protection?</summary>

@@ -3,6 +3,7 @@ using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Provenance;
 using Driveline.Quantities;
+using Driveline.Torsion;
 using UnitsNet;
 
 namespace Driveline.Protection;
@@ -11,7 +12,9 @@ namespace Driveline.Protection;
 /// <remarks>
 /// Damaged: Yes when the expected torque is above the expected damage torque; No when the torque of a severe event, with the
 /// device at any value of its band, stays below the lowest damage torque; else Maybe. A run that rests on anything but stated
-/// facts, and a limit nobody stated, give neither Yes nor No. With a device of which nobody knows when it acts, there is no run
+/// facts, and a limit nobody stated, give neither Yes nor No. A blow against what does not give has no known limit: a rotor that
+/// springs back from it at the share e of its speed twists a line of stiffness k behind the inertia J up to T₀ + (1 + e) ω √(J k),
+/// and the run knows no e; what stays below its limit there is not known, never No. With a device of which nobody knows when it acts, there is no run
 /// with protection.
 /// Severe: highest clutch capacity and steady torque, or quickest engagement, at every stated stiffness. Immutable.
 /// </remarks>
@@ -53,9 +56,14 @@ public sealed class SimulationCheck
     /// <summary>The device that comes nearest to acting when none can act; null without a device, without a run, or when some device in good order is not known.</summary>
     public ProtectiveDevice? NearestDevice => Without is not null && Chain.Devices.Count > 0 && Chain.Devices.All(d => d.InGoodOrder is not null) ? NearestToTrip() : null;
 
-    /// <summary>What a strike put on <see cref="NearestDevice"/>, at its place, while none acted; null when the run does not rest on stated facts alone.</summary>
+    /// <summary>True when the strike met something that does not give: its torques are at least those of the run.</summary>
+    public bool IsBlowUnbounded => IsUnbounded(With) || IsUnbounded(Without);
+
+    /// <summary>What a strike put on <see cref="NearestDevice"/>, at its place, while none acted.</summary>
+    /// <remarks>Null when the run does not rest on stated facts alone, or nothing bounds the blow and even a mean device need not act at what is known of it.</remarks>
     public TorqueBand? BlowAtDevice => Simulation is { Strike: not null, RestsOnFacts: true } && NearestDevice is { } device
         && Whole(Without, Chain.IndexOf(device)) is { } peak && Without!.IsComplete
+        && !(IsBlowUnbounded && peak < device.InGoodOrder!.SiBand.Expected)
         ? TorqueBand.Exactly(Torque.FromNewtonMeters(peak), Blow)
         : null;
 
@@ -149,6 +157,8 @@ public sealed class SimulationCheck
             : null;
     }
 
+    private static bool IsUnbounded(SimulationOutcome? run) => run is not null && run.Findings.Any(f => f.Code == TorsionFindings.RigidBlow);
+
     private static double? Whole(SimulationOutcome? run, int node) => run is not null && run.IsPeakWhole(node) ? run.PeakNm(node) : null;
 
     private Answer Damaged(Element element, int node, SimulationOutcome? expected, SimulationOutcome?[] severe)
@@ -167,7 +177,8 @@ public sealed class SimulationCheck
         bool decides = Simulation.RestsOnFacts && !limit.IsAssumed && expected.IsComplete;
         bool isAbove = expected.PeakNm(node) > damaged.Expected;
         bool isBelow = expected.IsPeakWhole(node) && severe.All(run => run is { IsComplete: true } && run.PeakNm(node) < damaged.Low) && expected.PeakNm(node) < damaged.Low;
-        return !decides ? Answer.Maybe : isAbove ? Answer.Yes : isBelow ? Answer.No : Answer.Maybe;
+        bool isBounded = !IsUnbounded(expected) && !severe.Any(IsUnbounded);
+        return !decides ? Answer.Maybe : isAbove ? Answer.Yes : !isBelow ? Answer.Maybe : isBounded ? Answer.No : Answer.NotKnown;
     }
 
     private List<Finding> AllFindings()
@@ -246,7 +257,7 @@ public sealed class SimulationCheck
         bool decides = Simulation.RestsOnFacts;
         ProtectiveDevice device = strongest?.TrippedDevice ?? expected?.TrippedDevice ?? weakest?.TrippedDevice ?? NearestToTrip();
         string code = decides && strongest is { Tripped: true } ? StrikeFindings.ShouldHaveTripped
-            : decides && weakest is { Tripped: false, IsComplete: true } ? StrikeFindings.BelowTrip
+            : decides && weakest is { Tripped: false, IsComplete: true } && !IsUnbounded(weakest) ? StrikeFindings.BelowTrip
             : StrikeFindings.MayHaveTripped;
         TorqueBand trip = device.InGoodOrder!;
         findings.Add(Finding.Of(code, Severity.Note)

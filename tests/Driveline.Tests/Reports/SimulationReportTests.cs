@@ -70,6 +70,15 @@ public class SimulationReportTests
     }
 
     [Fact]
+    public void Text_OfABlowThatNothingBounds_NeverSaysNoAndLeavesNoBlank()
+    {
+        string[] lines = SimulationText.Of(Rock, ReportOptions.Default).Split('\n');
+        Assert.EndsWith("not by this calculation", lines.Single(l => l.StartsWith("drive tube ", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.EndsWith("we don't know", lines.Single(l => l.StartsWith("blades and carrier ", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.DoesNotContain(lines, l => l.EndsWith(" No", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Text_InSpanish_HasNoEnglishLine()
     {
         string text = SimulationText.Of(Rock, ReportOptions.Default.WithLanguage(Language.Spanish));
