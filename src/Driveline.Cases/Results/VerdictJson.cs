@@ -120,7 +120,7 @@ public static class VerdictJson
         JsonNumbers.Band(json, "tripTorqueNm", check.TripAtPto);
         JsonNumbers.Band(json, "runningTorqueNm", AtPto(verdict, check.Device, check.Device.Running));
         JsonNumbers.Margin(json, "margin", check.Margin);
-        JsonNumbers.Number(json, "fatigueHoursAtLeast", check.Fatigue?.Hours is { } hours && !double.IsInfinity(hours) ? hours : null);
+        JsonNumbers.Number(json, "fatigueHoursAtLeast", !check.Device.NeverLetsGo && check.Fatigue?.Hours is { } hours && !double.IsInfinity(hours) ? hours : null);
         json.WriteString("afterTrip", check.Device.AfterTrip.ToString());
         json.WriteEndObject();
     }

@@ -9,7 +9,8 @@ internal static class AnswerSentences
     public static string Headline(ProtectionVerdict verdict, Phrase phrase)
     {
         string code = "headline." + verdict.Headline;
-        return verdict.Headline != Protection.Headline.Doubtful ? phrase.Of(code)
+        return verdict.Headline == Protection.Headline.DoesNotProtect && verdict.Devices.Any(d => d.Device.NeverLetsGo) ? phrase.Of(code + ".seized")
+            : verdict.Headline != Protection.Headline.Doubtful ? phrase.Of(code)
             : phrase.Of(code + (verdict.Guards != Answer.Yes ? ".guards" : ".quiet"));
     }
 
@@ -17,13 +18,13 @@ internal static class AnswerSentences
     {
         if (CriticalChecks.Part(verdict) is not { } check)
         {
-            return phrase.Of(verdict.Guards == Answer.No ? "guards.No.device" : "guards.NotKnown");
+            return phrase.Of(verdict.Guards != Answer.No ? "guards.NotKnown" : verdict.Devices.Any(d => d.Device.NeverLetsGo) ? "guards.No.neverLetsGo" : "guards.No.device");
         }
 
         string code = verdict.Guards switch
         {
             Answer.Yes => check.Margin is > 1 ? "guards.Yes" : "guards.Yes.plain",
-            Answer.No => verdict.Devices.Count == 0 ? "guards.No.device" : check.GuardedBy is null ? "guards.No.open" : "guards.No",
+            Answer.No => verdict.Devices.Count == 0 ? "guards.No.device" : check.GuardedBy is not { } guard ? "guards.No.open" : guard.NeverLetsGo ? "guards.No.seized" : "guards.No",
             Answer.Maybe => "guards.Maybe." + Kind(check.Margin),
             _ => "guards.NotKnown",
         };
@@ -79,6 +80,6 @@ internal static class AnswerSentences
         margin is not > 0 ? string.Empty : margin >= 1 ? MarginWords.Room(margin.Value, phrase) : MarginWords.Overlap(margin.Value, phrase);
 
     private static string Device(string? name, string code, Phrase phrase) => name is null ? phrase.Of("deviceKind.NotKnown")
-        : code is "guards.No" or "quiet.No" ? phrase.Capital(name)
+        : code is "guards.No" or "guards.No.seized" or "quiet.No" ? phrase.Capital(name)
         : phrase.Name(name);
 }

@@ -8,17 +8,17 @@ internal static class PartSentences
     public static string Of(PartCheck check, ProtectionVerdict verdict, Phrase phrase)
     {
         string part = PartNames.Capital(check.Part, verdict, phrase);
-        if (check.Part.Limit is null)
+        if (check.Part.Limit is null && (check.Part.StoresEnergy || check.GuardedBy is not { NeverLetsGo: true }))
         {
             return phrase.Of(Phrase.Code(check.Part.StoresEnergy ? "part.store" : "part.limitNotKnown").With("part", part));
         }
 
-        string text = phrase.Of(Phrase.Code(check.GuardedBy is null ? "part.open" : "part.guarded")
+        string text = phrase.Of(Phrase.Code(check.GuardedBy is not { } guard ? "part.open" : guard.NeverLetsGo ? "part.seized" : "part.guarded")
             .With("part", part)
             .With("answer", phrase.Of("answer." + check.Guards).ToLowerInvariant())
             .With("device", phrase.Name(check.GuardedBy?.Name))
             .With("side", phrase.Of("side." + check.Side)));
-        if (check.GuardedBy is not null)
+        if (check.GuardedBy is { NeverLetsGo: false })
         {
             text += Margin(check.Margin, phrase);
         }
@@ -28,7 +28,7 @@ internal static class PartSentences
             text += " " + phrase.Of(Phrase.Code("part.inertia").With("inertia", phrase.Capital(inertia.Name)));
         }
 
-        string limitKind = "limitKind." + check.Part.Limit.Kind;
+        string limitKind = "limitKind." + check.Part.Limit?.Kind;
         return phrase.Has(limitKind) ? text + " " + phrase.Of(limitKind) : text;
     }
 

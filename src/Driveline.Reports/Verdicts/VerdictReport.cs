@@ -20,7 +20,11 @@ internal static class VerdictReport
         StandingSentences.Add(verdict.Standing, phrase, blocks);
         blocks.Add(ReportBlock.Lead(AnswerSentences.Headline(verdict, phrase), LeadTones.Of(verdict)));
         IReadOnlyList<Measurement> measurements = verdict.MeasureNext;
-        if (verdict.Headline is Headline.Doubtful or Headline.NotKnown && measurements.Count > 0)
+        if (measurements.Count > 0 && measurements[0].Code == Measurements.FreeHub)
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("report.measure.before").With("text", Measure(measurements[0], phrase)))));
+        }
+        else if (verdict.Headline is Headline.Doubtful or Headline.NotKnown && measurements.Count > 0)
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("report.measure.first").With("text", Measure(measurements[0], phrase)))));
         }

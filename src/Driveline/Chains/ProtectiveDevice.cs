@@ -46,6 +46,9 @@ public abstract class ProtectiveDevice : Element
     /// <summary>True when an unbounded expected torque is the device's state (stuck, springs solid), not a lack of knowledge.</summary>
     public virtual bool IsStuck => false;
 
+    /// <summary>True when the device is stated never to let go, whatever the torque: it counts as no device for what it should guard.</summary>
+    public virtual bool NeverLetsGo => false;
+
     /// <summary>True when acting while the PTO is let in is its job and it is known to stand the heat; then that is no nuisance.</summary>
     public virtual bool StandsEngagement => false;
 

@@ -57,10 +57,18 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     public override DeviceKind Kind => DeviceKind.ShearBolt;
 
     /// <inheritdoc/>
-    public override TorqueBand? Breakaway => BreakTorque.IsKnown ? BreakTorque.Torque : null;
+    public override TorqueBand? Breakaway => !BreakTorque.IsKnown ? null
+        : NeverLetsGo ? TorqueBand.OfSi(new Band(BreakTorque.Torque.SiBand.Low, double.PositiveInfinity, double.PositiveInfinity), BreakTorque.Torque.Basis)
+        : BreakTorque.Torque;
 
     /// <inheritdoc/>
-    public override TorqueBand? Running => Breakaway;
+    public override TorqueBand? Running => BreakTorque.IsKnown ? BreakTorque.Torque : null;
+
+    /// <inheritdoc/>
+    public override bool IsStuck => NeverLetsGo;
+
+    /// <inheritdoc/>
+    public override bool NeverLetsGo => BreakTorque.Joint.Hub == HubState.Seized;
 
     /// <inheritdoc/>
     public override AfterTrip AfterTrip => AfterTrip.TorqueGone;

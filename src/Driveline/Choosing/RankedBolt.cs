@@ -104,8 +104,8 @@ public sealed class RankedBolt
         }
     }
 
-    /// <summary>Hours of work it lasts at least under repeated work peaks; null when not known, infinite when they do not tire it.</summary>
-    public double? FatigueHours => Check.Fatigue?.Hours;
+    /// <summary>Hours of work it lasts at least under repeated work peaks; null when not known or on a seized hub, infinite when they do not tire it.</summary>
+    public double? FatigueHours => Device.NeverLetsGo ? null : Check.Fatigue?.Hours;
 
     /// <summary>True when it is the bolt that is fitted.</summary>
     public bool IsFitted { get; }

@@ -9,7 +9,8 @@ internal static class BarMeasurements
 {
     public static string For(string findingCode, DeviceKind device) => findingCode switch
     {
-        ShearBoltFindings.HubSeized or ShearBoltFindings.HubStiff or ShearBoltFindings.HubFreedomNotKnown => Measurements.HubTurn,
+        ShearBoltFindings.HubSeized => Measurements.FreeHub,
+        ShearBoltFindings.HubStiff or ShearBoltFindings.HubFreedomNotKnown => Measurements.HubTurn,
         ShearBoltFindings.PlaneNotKnown or ShearBoltFindings.NeckNotKnown or DeviceFindings.ShearPlanesNotKnown => Measurements.PlaneThrough,
         ShearBoltFindings.NoAssuredMaximum or ShearBoltFindings.SpecialStrengthNotKnown => Measurements.BoltHardness,
         DeviceFindings.StandOffNotKnown or ShearBoltFindings.LooseInHole => Measurements.HoleFit,

@@ -12,6 +12,9 @@ public static class Measurements
     /// <summary>Turn the hub by hand with the bolt out.</summary>
     public const string HubTurn = "measure.hubTurn";
 
+    /// <summary>Free and grease the seized hub before any work.</summary>
+    public const string FreeHub = "measure.freeHub";
+
     /// <summary>See whether shank or thread lies in the shear plane.</summary>
     public const string PlaneThrough = "measure.planeThrough";
 

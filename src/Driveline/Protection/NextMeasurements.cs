@@ -2,7 +2,7 @@ namespace Driveline.Protection;
 
 /// <summary>What to measure next, most useful first.</summary>
 /// <remarks>
-/// First what leaves a question without any answer; then what stands in the way of the question with the fewest obstacles
+/// First a hub to be freed, for nothing protects before; then what leaves a question without any answer; then what stands in the way of the question with the fewest obstacles
 /// (one measurement may settle it); what is a danger before a doubt; among bands that overlap, the widest band first.
 /// </remarks>
 internal static class NextMeasurements
@@ -16,7 +16,8 @@ internal static class NextMeasurements
 
         IEnumerable<Measurement> ranked = obstacles
             .Where(o => o.Measurement is not null)
-            .OrderByDescending(o => o.LeavesUnknown)
+            .OrderByDescending(o => o.Measurement == Measurements.FreeHub)
+            .ThenByDescending(o => o.LeavesUnknown)
             .ThenByDescending(o => o.OnGuards && o.OnQuiet)
             .ThenByDescending(o => guardsFirst ? o.OnGuards : o.OnQuiet)
             .ThenBy(o => o.Finding.Severity)

@@ -67,7 +67,7 @@ internal static class Obstacles
     private static void OfMargin(PartCheck part, Band damaged, List<Obstacle> found)
     {
         Band trip = part.Acts;
-        if (part.Guards == Answer.Yes || part.GuardedBy is not { Breakaway: not null } device || damaged.Low > trip.High)
+        if (part.Guards == Answer.Yes || part.GuardedBy is not { Breakaway: not null, NeverLetsGo: false } device || damaged.Low > trip.High)
         {
             return;
         }

@@ -9,6 +9,7 @@ namespace Driveline.Protection;
 /// the expected trip exceeds the expected damage torque; else Maybe. Quiet, for each device at its own position: Yes when
 /// trip low exceeds work peak high; No when the expected trip is below the expected work peak, or trips are seen in normal
 /// work; else Maybe. A missing fact bars a Yes; a default nobody stated gives neither Yes nor No.
+/// A device that never lets go, such as a bolt on a seized hub, counts as none: No for each part that no other one guards.
 /// </remarks>
 public static class ProtectionCheck
 {
@@ -40,7 +41,7 @@ public static class ProtectionCheck
         {
             if (nodes[k].Part is { } asPart)
             {
-                parts[part++] = new PartCheck(question.Chain, k, asPart, Guards(asPart, in reach[k], deviceCount, question.PartsComplete, policy), in reach[k]);
+                parts[part++] = new PartCheck(question.Chain, k, asPart, Guards(asPart, in reach[k], nodes, deviceCount, question.PartsComplete, policy), in reach[k]);
             }
             else if (nodes[k].Device is { } asDevice)
             {
@@ -52,11 +53,16 @@ public static class ProtectionCheck
         return new ProtectionVerdict(question, policy, parts, devices);
     }
 
-    private static Answer Guards(Part part, in Reach reach, int devices, bool partsComplete, ProtectionPolicy policy)
+    private static Answer Guards(Part part, in Reach reach, ChainNode[] nodes, int devices, bool partsComplete, ProtectionPolicy policy)
     {
         if (devices == 0)
         {
             return partsComplete ? Answer.No : Answer.NotKnown;
+        }
+
+        if (reach is { HasUnknown: false, Device: >= 0 } && nodes[reach.Device].Device!.NeverLetsGo)
+        {
+            return Answer.No;
         }
 
         if (part.Limit is not { } limit)

@@ -101,8 +101,9 @@ public sealed class ProtectionProbabilities
         }
     }
 
+    // How a bolt on a seized hub shares the torque with the rust, nobody knows.
     private BandDistribution? Trip(DeviceCheck check) =>
-        check.Device.Running is { } running ? BandDistribution.TryOf(running, shape) : null;
+        !check.Device.NeverLetsGo && check.Device.Running is { } running ? BandDistribution.TryOf(running, shape) : null;
 
     private BandDistribution? Work(DeviceCheck check) => check.Work is { } work && verdict.WorkPeak is { } peak
         ? BandDistribution.TryOf(TorqueBand.OfSi(work, peak.Basis), shape)

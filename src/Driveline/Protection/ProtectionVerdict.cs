@@ -222,7 +222,7 @@ public sealed class ProtectionVerdict
         bool isYes = true;
         foreach (PartCheck part in parts)
         {
-            if (part.Part.Limit is null)
+            if (part.Part.Limit is null && part.Guards != Answer.No)
             {
                 isBarred |= !part.Part.StoresEnergy;
                 continue;
@@ -234,7 +234,7 @@ public sealed class ProtectionVerdict
             }
 
             anyLimit = true;
-            anyKnown |= part.Guards != Answer.NotKnown && !(part.Part.Limit.Kind == LimitKind.ImpliedByPtoType);
+            anyKnown |= part.Guards != Answer.NotKnown && !(part.Part.Limit!.Kind == LimitKind.ImpliedByPtoType);
             isYes &= part.Guards == Answer.Yes;
             isBarred |= part.Guards == Answer.NotKnown;
         }

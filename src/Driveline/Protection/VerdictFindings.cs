@@ -51,7 +51,7 @@ internal static class VerdictFindings
         }
 
         findings.AddRange(fatigue.Findings);
-        if (fatigue.Hours is { } hours && hours < LongLifeHours)
+        if (fatigue.Hours is { } hours && hours < LongLifeHours && !check.Device.NeverLetsGo)
         {
             findings.Add(Finding.Of(ProtectionFindings.BoltMayTire, hours < ShortLifeHours ? Severity.Warning : Severity.Note)
                 .With("name", check.Device.Name)

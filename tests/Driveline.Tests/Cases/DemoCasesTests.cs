@@ -1,8 +1,12 @@
 using System.Text.Json.Nodes;
 using Driveline.Cases;
 using Driveline.Cases.Questions;
+using Driveline.Chains;
 using Driveline.Loads;
 using Driveline.Protection;
+using Driveline.Provenance;
+using Driveline.Quantities;
+using UnitsNet;
 
 namespace Driveline.Tests.Cases;
 
@@ -13,7 +17,7 @@ public class DemoCasesTests
     [InlineData("thornbeck-too-soft", Headline.TripsInWork)]
     [InlineData("thornbeck-too-strong", Headline.DoesNotProtect)]
     [InlineData("thornbeck-unmarked", Headline.Doubtful)]
-    [InlineData("thornbeck-seized-hub", Headline.Doubtful)]
+    [InlineData("thornbeck-seized-hub", Headline.DoesNotProtect)]
     [InlineData("hollinmoor-no-bolt-fits", Headline.NoSettingFits)]
     [InlineData("ashby-lane-facts-missing", Headline.NotKnown)]
     [InlineData("saltmere-spreader-pin", Headline.Protected)]
@@ -45,8 +49,38 @@ public class DemoCasesTests
             + string.Join("; ", verdict.Parts.Select(p => p + " " + p.Part.Limit?.DamagedAt + " acts " + p.ActsAt)) + "; " + string.Join("; ", verdict.Obstacles.Select(o => o.Finding.Code)));
     }
 
+    [Fact]
+    public void SeizedHub_CountsAsNoDevice_WhateverElseIsKnown()
+    {
+        ProtectionVerdict verdict = DemoCases.Verdict("thornbeck-seized-hub");
+        Assert.Equal(Answer.No, verdict.Guards);
+        Assert.Equal(DemoCases.Verdict("thornbeck-bolt-right").Quiet, verdict.Quiet);
+        Assert.All(verdict.Parts, p => Assert.Equal(Answer.No, p.Guards));
+        Assert.True(verdict.Trip!.Low.NewtonMeters > 1000, "the bolt holds at least what it does on a free hub");
+        Assert.Null(verdict.Trip.Expected);
+        Assert.Null(verdict.Trip.High);
+        ProtectionProbabilities chances = ProtectionProbabilities.Of(verdict);
+        Assert.Null(chances.OnePeakTrips);
+        Assert.Null(chances.MostAtRisk);
+        Assert.Null(chances.Forecast(verdict.Devices[0], 40));
+
+        ProtectionQuestion question = verdict.Question;
+        ProtectionQuestion noLimits = question.WithChain(DrivelineChain.Of([.. question.Chain.Elements.Select(e => e is Part p ? Part.Of(p.Kind, p.Name) : e)]));
+        Assert.Equal(Answer.No, ProtectionCheck.Run(noLimits.WithPartsComplete(false)).Guards);
+    }
+
+    [Fact]
+    public void SeizedHub_BesideADeviceThatActs_LeavesThatOneToGuard()
+    {
+        ProtectionQuestion question = DemoCases.Verdict("thornbeck-seized-hub").Question;
+        ProtectiveDevice second = StatedDevice.Of(
+            "second", DeviceKind.CutOut, AfterTrip.TorqueGone, TorqueBand.Exactly(Torque.FromNewtonMeters(1500), Basis.Given("row")));
+        ProtectionVerdict verdict = ProtectionCheck.Run(question.WithChain(DrivelineChain.Of([second, .. question.Chain.Elements])));
+        Assert.All(verdict.Parts.Where(p => p.Part.Limit is not null), p => Assert.NotEqual(Answer.No, p.Guards));
+    }
+
     [Theory]
-    [InlineData("thornbeck-seized-hub", "measure.hubTurn", "the bolt is the right one; only the hub stands in the way")]
+    [InlineData("thornbeck-seized-hub", "measure.freeHub", "the bolt is the right one; only the hub stands in the way, and it is known to be seized")]
     [InlineData("thornbeck-unmarked", "measure.identifyDevice", "nothing but the bolt's identity is open")]
     [InlineData("ashby-lane-facts-missing", "measure.identifyDevice", "without the device there is no answer at all")]
     [InlineData("millbrook-feed-auger", "measure.ptoClutchCapacity", "only the engagement is in doubt")]

@@ -44,7 +44,9 @@ public class SimulationCheckTests
     public void BlowAtDevice_OfABlowThatNothingBounds_IsKnownOnlyWhereItTellsThatTheDeviceShouldAct()
     {
         Assert.Null(Check(Tube(3000, 3300, 3600), Stated(2000, 2200, 2500)).BlowAtDevice);
-        Assert.Equal(1891.8, Check(Tube(3000, 3300, 3600), Stated(700, 800, 1000)).BlowAtDevice!.Low.NewtonMeters, 1.0);
+
+        // 100 + 18π·√(0.5·2000) = 1888.2 with the tube's 0.002 kg·m² wholly behind the device, 1891.8 with it wholly before.
+        Assert.InRange(Check(Tube(3000, 3300, 3600), Stated(700, 800, 1000)).BlowAtDevice!.Low.NewtonMeters, 1888.2, 1891.8);
     }
 
     [Theory]

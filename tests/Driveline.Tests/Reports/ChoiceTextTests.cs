@@ -127,6 +127,8 @@ public partial class ChoiceTextTests
         string text = OneLine(ChoiceText.Of(choice));
         Assert.Contains("we don't know", text, StringComparison.Ordinal);
         Assert.DoesNotContain("0.00", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(" %", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("10000", text, StringComparison.Ordinal);
     }
 
     private static BoltChoice Demo(string name) => BoltChoice.For(DemoCases.Verdict(name).Question);
