@@ -65,8 +65,7 @@ public static class Rainflow
             while (open.Count >= 4)
             {
                 int last = open.Count - 1;
-                double inner = Math.Abs(open[last - 1] - open[last - 2]);
-                if (inner > Math.Abs(open[last] - open[last - 1]) || inner > Math.Abs(open[last - 2] - open[last - 3]))
+                if (!InnerCloses(open[last - 3], open[last - 2], open[last - 1], open[last]))
                 {
                     break;
                 }
@@ -78,6 +77,13 @@ public static class Rainflow
 
         residue = open;
         return cycles;
+    }
+
+    /// <summary>True when of four reversals on end the range of the inner two is not larger than both its neighbours.</summary>
+    internal static bool InnerCloses(double first, double second, double third, double fourth)
+    {
+        double inner = Math.Abs(third - second);
+        return inner <= Math.Abs(fourth - third) && inner <= Math.Abs(second - first);
     }
 
     /// <summary>The turning points of a history, with its first and last value.</summary>
