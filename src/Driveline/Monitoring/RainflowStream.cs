@@ -1,0 +1,161 @@
+using Driveline.Fatigue;
+
+namespace Driveline.Monitoring;
+
+/// <summary>Counts the cycles of a torque as it comes, in classes, with a bounded memory.</summary>
+/// <remarks>
+/// Torques are rounded to the nearest of 513 class middles from -F to F, F the full scale; a range is off by at most one class, F/256.
+/// Four-point rule: what closes is counted by its range in classes, the rest is the residue. Its ranges grow and then shrink strictly, each
+/// from 1 to 512 classes, so that it never holds more than 1025 reversals. The residue as half cycles gives the table of ASTM E1049-85, 5.4.4;
+/// the residue run through twice gives that of a closed, repeating history, 5.4.5.
+/// </remarks>
+internal sealed class RainflowStream
+{
+    public const int Half = 256;
+    public const int Ranges = 2 * Half;
+    public const int MostOpen = (2 * Ranges) + 2;
+
+    private readonly double classNm;
+    private readonly long[] closed = new long[Ranges + 1];
+    private readonly int[] open = new int[MostOpen];
+    private int count;
+    private long clipped;
+
+    public RainflowStream(MonitorSettings settings)
+        : this(settings.ScaleNm / Half)
+    {
+    }
+
+    private RainflowStream(double classNm) => this.classNm = classNm;
+
+    /// <summary>Width of a class, N·m.</summary>
+    public double ClassNm => classNm;
+
+    /// <summary>Samples beyond the full scale, counted at it.</summary>
+    public long Clipped => clipped;
+
+    /// <summary>Reversals that closed no cycle yet, with the newest point.</summary>
+    public ReadOnlySpan<int> Open => open.AsSpan(0, count);
+
+    public void Add(double nm)
+    {
+        double classes = Math.Round(nm / classNm);
+        if (Math.Abs(classes) > Half)
+        {
+            clipped++;
+            classes = classes > 0 ? Half : -Half;
+        }
+
+        Add((int)classes);
+    }
+
+    /// <summary>Cycles by range in classes: the closed ones, and the open ranges as halves.</summary>
+    public double[] CountedWithHalves()
+    {
+        RainflowStream copy = Copy();
+        double[] cycles = copy.Closed();
+        for (int k = 1; k < copy.count; k++)
+        {
+            cycles[Math.Abs(copy.open[k] - copy.open[k - 1])] += 0.5;
+        }
+
+        return cycles;
+    }
+
+    /// <summary>Cycles by range in classes if the history repeated itself without end.</summary>
+    public double[] CountedClosedHistory()
+    {
+        RainflowStream copy = Copy();
+        int[] residue = copy.Open.ToArray();
+        Array.Clear(copy.open, 0, copy.count);
+        copy.count = 0;
+        foreach (int point in residue)
+        {
+            copy.Add(point);
+        }
+
+        foreach (int point in residue)
+        {
+            copy.Add(point);
+        }
+
+        copy.Close();
+        return copy.Closed();
+    }
+
+    public void Exchange(ref SnapshotCursor cursor)
+    {
+        cursor.Count(ref clipped);
+        cursor.Index(ref count, 0, MostOpen);
+        for (int k = 0; k < count; k++)
+        {
+            cursor.Index(ref open[k], -Half, Half);
+        }
+
+        for (int k = 1; k <= Ranges; k++)
+        {
+            cursor.Count(ref closed[k]);
+        }
+    }
+
+    /// <summary>True when the residue is one that counting could have left: reversals, and no more of them than can be.</summary>
+    public bool IsPossible()
+    {
+        for (int k = 1; k < count; k++)
+        {
+            if (open[k] == open[k - 1] || (k > 1 && (open[k] > open[k - 1]) == (open[k - 1] > open[k - 2])))
+            {
+                return false;
+            }
+        }
+
+        for (int k = 3; k < count - 1; k++)
+        {
+            if (Rainflow.InnerCloses(open[k - 3], open[k - 2], open[k - 1], open[k]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private void Add(int point)
+    {
+        if (count > 0 && point == open[count - 1])
+        {
+            return;
+        }
+
+        if (count > 1 && (open[count - 1] > open[count - 2]) == (point > open[count - 1]))
+        {
+            open[count - 1] = point;
+            return;
+        }
+
+        Close();
+        open[count++] = point;
+    }
+
+    // The newest point is a reversal from here on.
+    private void Close()
+    {
+        while (count >= 4 && Rainflow.InnerCloses(open[count - 4], open[count - 3], open[count - 2], open[count - 1]))
+        {
+            closed[Math.Abs(open[count - 2] - open[count - 3])]++;
+            open[count - 3] = open[count - 1];
+            count -= 2;
+        }
+    }
+
+    private double[] Closed() => Array.ConvertAll(closed, n => (double)n);
+
+    private RainflowStream Copy()
+    {
+        var copy = new RainflowStream(classNm) { count = count };
+        open.CopyTo(copy.open, 0);
+        closed.CopyTo(copy.closed, 0);
+        copy.Close();
+        return copy;
+    }
+}

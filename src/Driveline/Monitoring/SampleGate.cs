@@ -1,0 +1,123 @@
+using Driveline.Quantities;
+
+namespace Driveline.Monitoring;
+
+/// <summary>Decides which samples are taken, and counts the rest.</summary>
+internal sealed class SampleGate
+{
+    private const double MostNm = 1e7;
+    private const double MostRadPerS = 1e4;
+    private const double MostS = 1e12;
+    private const int LateOnEndForReset = 100;
+    private const double MostMissing = 1e12;
+
+    private readonly double periodS;
+    private readonly double longestStepS;
+    private double lastS;
+    private bool hasLast;
+    private int lateOnEnd;
+
+    public long Taken;
+    public long Late;
+    public long Duplicate;
+    public long NotANumber;
+    public long OutOfRange;
+    public long Missing;
+    public long Gaps;
+    public long ClockResets;
+    public long WithoutSpeedOut;
+
+    public SampleGate(MonitorSettings settings)
+    {
+        periodS = settings.PeriodS;
+        longestStepS = settings.LongestStepS;
+    }
+
+    /// <summary>What the sample is, and the time since the one before (0 for the first).</summary>
+    public SampleStep Judge(in TorqueSample sample, out double stepS)
+    {
+        stepS = 0;
+        if (!Guard.IsFinite(sample.TimeS) || !Guard.IsFinite(sample.TorqueNm) || !Guard.IsFinite(sample.SpeedInRadPerS))
+        {
+            NotANumber++;
+            return SampleStep.Dropped;
+        }
+
+        if (Math.Abs(sample.TimeS) > MostS || Math.Abs(sample.TorqueNm) > MostNm || Math.Abs(sample.SpeedInRadPerS) > MostRadPerS
+            || Math.Abs(sample.SpeedOutRadPerS) > MostRadPerS)
+        {
+            OutOfRange++;
+            return SampleStep.Dropped;
+        }
+
+        SampleStep step = Order(sample.TimeS, ref stepS);
+        if (step != SampleStep.Dropped)
+        {
+            hasLast = true;
+            lastS = sample.TimeS;
+            lateOnEnd = 0;
+            Taken++;
+            WithoutSpeedOut += double.IsNaN(sample.SpeedOutRadPerS) ? 1 : 0;
+        }
+
+        return step;
+    }
+
+    public void Exchange(ref SnapshotCursor cursor)
+    {
+        cursor.Number(ref lastS);
+        cursor.Flag(ref hasLast);
+        cursor.Index(ref lateOnEnd, 0, LateOnEndForReset);
+        cursor.Count(ref Taken);
+        cursor.Count(ref Late);
+        cursor.Count(ref Duplicate);
+        cursor.Count(ref NotANumber);
+        cursor.Count(ref OutOfRange);
+        cursor.Count(ref Missing);
+        cursor.Count(ref Gaps);
+        cursor.Count(ref ClockResets);
+        cursor.Count(ref WithoutSpeedOut);
+    }
+
+    private SampleStep Order(double timeS, ref double stepS)
+    {
+        if (!hasLast)
+        {
+            return SampleStep.First;
+        }
+
+        double step = timeS - lastS;
+        if (step.Equals(0.0))
+        {
+            Duplicate++;
+            return SampleStep.Dropped;
+        }
+
+        if (step < 0)
+        {
+            if (lateOnEnd < LateOnEndForReset)
+            {
+                Late++;
+                lateOnEnd++;
+                return SampleStep.Dropped;
+            }
+
+            ClockResets++;
+            return SampleStep.AfterGap;
+        }
+
+        stepS = step;
+        if (step > 1.5 * periodS)
+        {
+            Missing += (long)Math.Min(MostMissing, Math.Round(step / periodS) - 1);
+        }
+
+        if (step > longestStepS)
+        {
+            Gaps++;
+            return SampleStep.AfterGap;
+        }
+
+        return SampleStep.Next;
+    }
+}

@@ -1,0 +1,153 @@
+namespace Driveline.Monitoring;
+
+/// <summary>The peaks of work over a threshold: the highest of each cluster, of which the 512 highest are kept.</summary>
+/// <remarks>
+/// A cluster ends when the torque has stayed below the threshold for a stated time (runs declustering; Coles 2001, 5.3). When more than 512
+/// have come, the lowest go, and the threshold rises to the highest of those: what is kept is still every peak above a known level.
+/// A cluster in which the device slipped or let go is no work peak anybody can vouch for: it is counted apart.
+/// </remarks>
+internal sealed class WorkPeakStore(MonitorSettings settings)
+{
+    public const int Most = 512;
+
+    private readonly double[] heap = new double[Most];
+    private int count;
+    private bool open;
+    private bool tainted;
+    private double peakNm;
+    private double lastAboveS;
+    private double droppedNm;
+    private double highestNm;
+    private long clusters;
+    private long setAside;
+
+    /// <summary>Clusters that were counted.</summary>
+    public long Clusters => clusters;
+
+    /// <summary>Clusters set aside.</summary>
+    public long SetAside => setAside;
+
+    /// <summary>The level above which every peak is kept.</summary>
+    public double LevelNm => Math.Max(settings.PeaksFromNm, droppedNm);
+
+    /// <summary>Highest peak counted; 0 when none was.</summary>
+    public double HighestNm => highestNm;
+
+    /// <summary>The peaks kept, in no order, with the one still open.</summary>
+    public double[] Peaks()
+    {
+        double[] peaks = new double[count];
+        Array.Copy(heap, peaks, count);
+        return peaks;
+    }
+
+    public void Step(in TorqueSample sample, bool works, bool taints)
+    {
+        bool above = works && sample.TorqueNm >= settings.PeaksFromNm;
+        if (open)
+        {
+            tainted |= taints;
+            if (above)
+            {
+                peakNm = Math.Max(peakNm, sample.TorqueNm);
+                lastAboveS = sample.TimeS;
+            }
+            else if (!works || sample.TimeS - lastAboveS >= settings.PeaksApartS)
+            {
+                Cut();
+            }
+        }
+        else if (above)
+        {
+            open = true;
+            tainted = taints;
+            peakNm = sample.TorqueNm;
+            lastAboveS = sample.TimeS;
+        }
+    }
+
+    /// <summary>Ends the cluster that is open.</summary>
+    public void Cut()
+    {
+        if (!open)
+        {
+            return;
+        }
+
+        open = false;
+        if (tainted)
+        {
+            setAside++;
+            return;
+        }
+
+        clusters++;
+        highestNm = Math.Max(highestNm, peakNm);
+        Keep(peakNm);
+    }
+
+    public void Exchange(ref SnapshotCursor cursor)
+    {
+        cursor.Flag(ref open);
+        cursor.Flag(ref tainted);
+        cursor.Number(ref peakNm);
+        cursor.Number(ref lastAboveS);
+        cursor.Number(ref droppedNm);
+        cursor.Number(ref highestNm);
+        cursor.Count(ref clusters);
+        cursor.Count(ref setAside);
+        cursor.Index(ref count, 0, Most);
+        for (int k = 0; k < count; k++)
+        {
+            cursor.Number(ref heap[k]);
+        }
+    }
+
+    private void Keep(double nm)
+    {
+        if (count < Most)
+        {
+            Rise(nm);
+        }
+        else if (nm <= heap[0])
+        {
+            droppedNm = Math.Max(droppedNm, nm);
+        }
+        else
+        {
+            droppedNm = Math.Max(droppedNm, heap[0]);
+            Sink(nm);
+        }
+    }
+
+    private void Rise(double nm)
+    {
+        int k = count++;
+        while (k > 0 && heap[(k - 1) / 2] > nm)
+        {
+            heap[k] = heap[(k - 1) / 2];
+            k = (k - 1) / 2;
+        }
+
+        heap[k] = nm;
+    }
+
+    private void Sink(double nm)
+    {
+        int k = 0;
+        while ((2 * k) + 1 < count)
+        {
+            int child = (2 * k) + 1;
+            child += child + 1 < count && heap[child + 1] < heap[child] ? 1 : 0;
+            if (heap[child] >= nm)
+            {
+                break;
+            }
+
+            heap[k] = heap[child];
+            k = child;
+        }
+
+        heap[k] = nm;
+    }
+}
