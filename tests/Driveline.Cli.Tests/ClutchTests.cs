@@ -117,7 +117,7 @@ public class ClutchTests
         using JsonDocument json = JsonDocument.Parse(CliRun.Of("demo", "cranley-baler-flywheel", "--json").Output);
         Assert.Equal("SlipClutch", json.RootElement.GetProperty("devices")[0].GetProperty("kind").GetString());
         Assert.Equal("TorqueHeld", json.RootElement.GetProperty("devices")[0].GetProperty("afterTrip").GetString());
-        Assert.Contains(json.RootElement.GetProperty("findings").EnumerateArray(), f => f.GetProperty("code").GetString() == "actsFirst");
+        Assert.Contains(json.RootElement.GetProperty("findings").EnumerateArray(), f => f.GetProperty("code").GetString() == "protection.actsFirst");
         Assert.Equal(1, CliRun.WithInput(Known, "assess", "-").Code);
     }
 

@@ -152,7 +152,7 @@ public class SimulateModelTests
             "shafts": [ { "name": "s", "from": "a", "to": "b", "stiffness": 1e9, "damping": 1e-9 } ], "start": { "speeds": { "a": 1 } }
             """));
         Assert.False(json.RootElement.GetProperty("isComplete").GetBoolean());
-        Assert.Equal("torsionTooManySteps", json.RootElement.GetProperty("findings")[0].GetProperty("code").GetString());
+        Assert.Equal("torsion.tooManySteps", json.RootElement.GetProperty("findings")[0].GetProperty("code").GetString());
     }
 
     [Fact]
@@ -164,7 +164,7 @@ public class SimulateModelTests
             "shafts": [ { "name": "s", "from": "a", "to": "b", "stiffness": 100000, "backlash": 0.02 } ], "start": { "speeds": { "a": 5 } }
             """));
         Assert.False(json.RootElement.GetProperty("isComplete").GetBoolean());
-        Assert.Equal("torsionTooManyEvents", json.RootElement.GetProperty("findings")[0].GetProperty("code").GetString());
+        Assert.Equal("torsion.tooManyEvents", json.RootElement.GetProperty("findings")[0].GetProperty("code").GetString());
     }
 
     [Fact]
@@ -174,7 +174,7 @@ public class SimulateModelTests
         JsonElement peak = Named(json.RootElement.GetProperty("peaks"), "element", "wall");
         Assert.Equal(JsonValueKind.Null, peak.GetProperty("torqueNm").ValueKind);
         Assert.False(peak.TryGetProperty("springTorqueNm", out _));
-        Assert.Equal("torsionRigidBlow", json.RootElement.GetProperty("findings")[0].GetProperty("code").GetString());
+        Assert.Equal("torsion.rigidBlow", json.RootElement.GetProperty("findings")[0].GetProperty("code").GetString());
         Near(9, json.RootElement.GetProperty("energy").GetProperty("impactJ"), "½·2·3²");
     }
 

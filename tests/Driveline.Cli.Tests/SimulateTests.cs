@@ -36,7 +36,7 @@ public class SimulateTests
         Assert.Equal(1000, tube.GetProperty("damagedAtNm").GetProperty("low").GetDouble(), 9);
         Assert.Equal(1200, tube.GetProperty("damagedAtNm").GetProperty("expected").GetDouble(), 9);
         Assert.Equal(1500, tube.GetProperty("damagedAtNm").GetProperty("high").GetDouble(), 9);
-        Assert.Contains("strikeShouldHaveTripped", Codes(json));
+        Assert.Contains("strike.shouldHaveTripped", Codes(json));
         Assert.NotEmpty(json.GetProperty("cautions").EnumerateArray());
     }
 
@@ -48,7 +48,7 @@ public class SimulateTests
         Assert.Equal(JsonValueKind.Null, json.GetProperty("tripped").ValueKind);
         Assert.Equal(JsonValueKind.Null, json.GetProperty("tripTimeS").ValueKind);
         Assert.False(json.GetProperty("restsOnFacts").GetBoolean());
-        Assert.Contains("simulationSpeedNotKnown", Codes(json));
+        Assert.Contains("simulation.speedNotKnown", Codes(json));
     }
 
     [Fact]

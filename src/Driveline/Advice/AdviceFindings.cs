@@ -4,11 +4,11 @@ namespace Driveline.Advice;
 public static class AdviceFindings
 {
     /// <summary>No symptom is stated, so that every cause starts alike.</summary>
-    public const string NoSymptom = "adviceNoSymptom";
+    public const string NoSymptom = "advice.noSymptom";
 
     /// <summary>The strike's torque is stated, but there is no trip torque to compare it with.</summary>
-    public const string StrikeNotCompared = "adviceStrikeNotCompared";
+    public const string StrikeNotCompared = "advice.strikeNotCompared";
 
     /// <summary>In the last year looked at the clutch of an option is likely stuck, given the owner's habit.</summary>
-    public const string ClutchLikelyStuck = "adviceClutchLikelyStuck";
+    public const string ClutchLikelyStuck = "advice.clutchLikelyStuck";
 }

@@ -7,43 +7,43 @@ namespace Driveline.Advice;
 public static class DeckFindings
 {
     /// <summary>The front tip is lower than the rear one by more than "about level".</summary>
-    public const string NoseDown = "deckNoseDown";
+    public const string NoseDown = "deck.noseDown";
 
     /// <summary>The front tip is higher than the rear one by more than "about level".</summary>
-    public const string NoseUp = "deckNoseUp";
+    public const string NoseUp = "deck.noseUp";
 
     /// <summary>The lowest tip is below the usual least cutting height.</summary>
-    public const string BelowUsualHeight = "deckBelowUsualHeight";
+    public const string BelowUsualHeight = "deck.belowUsualHeight";
 
     /// <summary>The blades reach into the ground.</summary>
-    public const string ReachesGround = "deckReachesGround";
+    public const string ReachesGround = "deck.reachesGround";
 
     /// <summary>The blades may reach into the highest bumps.</summary>
-    public const string MayReachGround = "deckMayReachGround";
+    public const string MayReachGround = "deck.mayReachGround";
 
     /// <summary>The front tip is lower than the manual asks for.</summary>
-    public const string LowerThanManual = "deckLowerThanManual";
+    public const string LowerThanManual = "deck.lowerThanManual";
 
     /// <summary>The front tip is higher than the manual asks for.</summary>
-    public const string HigherThanManual = "deckHigherThanManual";
+    public const string HigherThanManual = "deck.higherThanManual";
 
     /// <summary>The deck stands as its manual asks for, or about level where no manual is at hand.</summary>
-    public const string AboutRight = "deckAboutRight";
+    public const string AboutRight = "deck.aboutRight";
 
     /// <summary>A longer top link mends it.</summary>
-    public const string LengthenTopLink = "deckLengthenTopLink";
+    public const string LengthenTopLink = "deck.lengthenTopLink";
 
     /// <summary>A shorter top link mends it.</summary>
-    public const string ShortenTopLink = "deckShortenTopLink";
+    public const string ShortenTopLink = "deck.shortenTopLink";
 
     /// <summary>The tail wheel is to carry the deck lower.</summary>
-    public const string LowerTail = "deckLowerTail";
+    public const string LowerTail = "deck.lowerTail";
 
     /// <summary>The tail wheel is to carry the deck higher.</summary>
-    public const string RaiseTail = "deckRaiseTail";
+    public const string RaiseTail = "deck.raiseTail";
 
     /// <summary>Measurements are missing without which nothing can be said of the attitude.</summary>
-    public const string NotMeasured = "deckNotMeasured";
+    public const string NotMeasured = "deck.notMeasured";
 
     internal static IEnumerable<Finding> OfReading(DeckReading deck)
     {

@@ -15,7 +15,7 @@ public sealed class Finding
         this.parameters = parameters;
     }
 
-    /// <summary>Stable code, lower camel case, e.g. "hubFreedomNotKnown".</summary>
+    /// <summary>Stable code, "area.name" in lower camel case, e.g. "bolt.hubFreedomNotKnown".</summary>
     public string Code { get; }
 
     /// <summary>How much it matters.</summary>

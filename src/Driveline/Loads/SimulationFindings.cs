@@ -4,65 +4,65 @@ namespace Driveline.Loads;
 public static class SimulationFindings
 {
     /// <summary>The PTO speed is not known.</summary>
-    public const string SpeedNotKnown = "simulationSpeedNotKnown";
+    public const string SpeedNotKnown = "simulation.speedNotKnown";
 
     /// <summary>The torsional stiffness of a shaft is not known.</summary>
-    public const string StiffnessNotKnown = "simulationStiffnessNotKnown";
+    public const string StiffnessNotKnown = "simulation.stiffnessNotKnown";
 
     /// <summary>The inertia of a rotor or flywheel, or of what is struck, is not known.</summary>
-    public const string InertiaNotKnown = "simulationInertiaNotKnown";
+    public const string InertiaNotKnown = "simulation.inertiaNotKnown";
 
     /// <summary>Two couplings have no inertia between them: that of what lies there is not known.</summary>
-    public const string InertiaBetweenNotKnown = "simulationInertiaBetweenNotKnown";
+    public const string InertiaBetweenNotKnown = "simulation.inertiaBetweenNotKnown";
 
     /// <summary>The speed ratio of a gearbox is not known.</summary>
-    public const string RatioNotKnown = "simulationRatioNotKnown";
+    public const string RatioNotKnown = "simulation.ratioNotKnown";
 
     /// <summary>How much torque the PTO clutch passes is not known, and it is to be let in.</summary>
-    public const string CapacityNotKnown = "simulationCapacityNotKnown";
+    public const string CapacityNotKnown = "simulation.capacityNotKnown";
 
     /// <summary>How long a gentle driver takes to let the PTO clutch in is not known.</summary>
-    public const string RiseNotKnown = "simulationRiseNotKnown";
+    public const string RiseNotKnown = "simulation.riseNotKnown";
 
     /// <summary>The torque that the line carries when the strike comes is not known.</summary>
-    public const string LoadNotKnown = "simulationLoadNotKnown";
+    public const string LoadNotKnown = "simulation.loadNotKnown";
 
     /// <summary>What the strike puts against the line is not known.</summary>
-    public const string StrikeNotKnown = "simulationStrikeNotKnown";
+    public const string StrikeNotKnown = "simulation.strikeNotKnown";
 
     /// <summary>What the strike stopped is not known.</summary>
-    public const string PlaceNotKnown = "simulationPlaceNotKnown";
+    public const string PlaceNotKnown = "simulation.placeNotKnown";
 
     /// <summary>The driveline branches.</summary>
-    public const string BranchNotSupported = "simulationBranchNotSupported";
+    public const string BranchNotSupported = "simulation.branchNotSupported";
 
     /// <summary>A protective device is not identified.</summary>
-    public const string DeviceNotKnown = "simulationDeviceNotKnown";
+    public const string DeviceNotKnown = "simulation.deviceNotKnown";
 
     /// <summary>Nothing with an inertia lies behind anything that twists or slips.</summary>
-    public const string NothingTwists = "simulationNothingTwists";
+    public const string NothingTwists = "simulation.nothingTwists";
 
     /// <summary>The engine is taken as held at its speed, which errs high.</summary>
-    public const string EngineHeld = "simulationEngineHeld";
+    public const string EngineHeld = "simulation.engineHeld";
 
     /// <summary>Nothing caps what the engine sends into the line.</summary>
-    public const string NoClutchCap = "simulationNoClutchCap";
+    public const string NoClutchCap = "simulation.noClutchCap";
 
     /// <summary>The PTO clutch is taken to bite at once, which errs high.</summary>
-    public const string SuddenBite = "simulationSuddenBite";
+    public const string SuddenBite = "simulation.suddenBite";
 
     /// <summary>The machine is taken to run up without load.</summary>
-    public const string NoLoad = "simulationNoLoad";
+    public const string NoLoad = "simulation.noLoad";
 
     /// <summary>Nothing that twists is known between a device and what is stopped.</summary>
-    public const string DeviceAtStop = "simulationDeviceAtStop";
+    public const string DeviceAtStop = "simulation.deviceAtStop";
 
     /// <summary>Parts whose inertia nobody stated are taken to have none.</summary>
-    public const string PartsWithoutInertia = "simulationPartsWithoutInertia";
+    public const string PartsWithoutInertia = "simulation.partsWithoutInertia";
 
     /// <summary>A bound without an upper end was left out.</summary>
-    public const string FactUnbounded = "simulationFactUnbounded";
+    public const string FactUnbounded = "simulation.factUnbounded";
 
     /// <summary>The PTO clutch was still slipping at the end of the run.</summary>
-    public const string StillSlipping = "simulationStillSlipping";
+    public const string StillSlipping = "simulation.stillSlipping";
 }

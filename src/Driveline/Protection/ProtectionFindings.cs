@@ -4,98 +4,98 @@ namespace Driveline.Protection;
 public static class ProtectionFindings
 {
     /// <summary>Some part is damaged below the torque of normal work.</summary>
-    public const string NoSettingFits = "noSettingFits";
+    public const string NoSettingFits = "protection.noSettingFits";
 
     /// <summary>There is no protective device in the list.</summary>
-    public const string NoDevice = "noDevice";
+    public const string NoDevice = "protection.noDevice";
 
     /// <summary>A part has no device that limits its torque.</summary>
-    public const string PartNotGuarded = "partNotGuarded";
+    public const string PartNotGuarded = "protection.partNotGuarded";
 
     /// <summary>The device is expected to act only after the part is damaged.</summary>
-    public const string TripAboveLimit = "tripAboveLimit";
+    public const string TripAboveLimit = "protection.tripAboveLimit";
 
     /// <summary>Nothing says that the device acts at all before the part is damaged: it is stuck or solid.</summary>
-    public const string TripHasNoLimit = "tripHasNoLimit";
+    public const string TripHasNoLimit = "protection.tripHasNoLimit";
 
     /// <summary>A strong specimen of the device may act only after a weak specimen of the part is damaged.</summary>
-    public const string TripMayExceedLimit = "tripMayExceedLimit";
+    public const string TripMayExceedLimit = "protection.tripMayExceedLimit";
 
     /// <summary>The limit of a part is not known.</summary>
-    public const string PartLimitNotKnown = "partLimitNotKnown";
+    public const string PartLimitNotKnown = "protection.partLimitNotKnown";
 
     /// <summary>The limit of a part rests on a default nobody stated.</summary>
-    public const string PartLimitAssumed = "partLimitAssumed";
+    public const string PartLimitAssumed = "protection.partLimitAssumed";
 
     /// <summary>A rotor or flywheel lies between the device and the part.</summary>
-    public const string PartBehindInertia = "partBehindInertia";
+    public const string PartBehindInertia = "protection.partBehindInertia";
 
     /// <summary>A comparison rests on a gearbox efficiency nobody stated.</summary>
-    public const string EfficiencyAssumed = "efficiencyAssumed";
+    public const string EfficiencyAssumed = "protection.efficiencyAssumed";
 
     /// <summary>The speed ratio of a gearbox is not known.</summary>
-    public const string GearboxRatioNotKnown = "gearboxRatioNotKnown";
+    public const string GearboxRatioNotKnown = "protection.gearboxRatioNotKnown";
 
     /// <summary>The list of parts is not stated to be complete.</summary>
-    public const string PartsNotComplete = "partsNotComplete";
+    public const string PartsNotComplete = "protection.partsNotComplete";
 
     /// <summary>A part that this kind of machine must have is not in the list.</summary>
-    public const string ExpectedPartMissing = "expectedPartMissing";
+    public const string ExpectedPartMissing = "protection.expectedPartMissing";
 
     /// <summary>The kind of machine is not known.</summary>
-    public const string MachineNotKnown = "machineNotKnown";
+    public const string MachineNotKnown = "protection.machineNotKnown";
 
     /// <summary>The device is not identified.</summary>
-    public const string DeviceNotKnown = "deviceNotKnown";
+    public const string DeviceNotKnown = "protection.deviceNotKnown";
 
     /// <summary>The torque of normal work is not known.</summary>
-    public const string WorkNotKnown = "workNotKnown";
+    public const string WorkNotKnown = "protection.workNotKnown";
 
     /// <summary>The torque of normal work rests on a default peak factor.</summary>
-    public const string WorkAssumed = "workAssumed";
+    public const string WorkAssumed = "protection.workAssumed";
 
     /// <summary>The highest torque of normal work has no known bound.</summary>
-    public const string WorkUnbounded = "workUnbounded";
+    public const string WorkUnbounded = "protection.workUnbounded";
 
     /// <summary>The device is expected to act in normal work.</summary>
-    public const string TripBelowWork = "tripBelowWork";
+    public const string TripBelowWork = "protection.tripBelowWork";
 
     /// <summary>A weak specimen of the device may act in normal work.</summary>
-    public const string TripMayFallBelowWork = "tripMayFallBelowWork";
+    public const string TripMayFallBelowWork = "protection.tripMayFallBelowWork";
 
     /// <summary>The device is seen to act in normal work.</summary>
-    public const string TripsSeenInWork = "tripsSeenInWork";
+    public const string TripsSeenInWork = "protection.tripsSeenInWork";
 
     /// <summary>The torque when the PTO is engaged is not known.</summary>
-    public const string EngagementNotKnown = "engagementNotKnown";
+    public const string EngagementNotKnown = "protection.engagementNotKnown";
 
     /// <summary>Engaging the PTO may reach the trip torque.</summary>
-    public const string EngagementMayTrip = "engagementMayTrip";
+    public const string EngagementMayTrip = "protection.engagementMayTrip";
 
     /// <summary>Engaging the PTO may slip the clutch, which is its job and within the limits of its linings.</summary>
-    public const string EngagementSlipsClutch = "engagementSlipsClutch";
+    public const string EngagementSlipsClutch = "protection.engagementSlipsClutch";
 
     /// <summary>One of several devices is expected to act first.</summary>
-    public const string ActsFirst = "actsFirst";
+    public const string ActsFirst = "protection.actsFirst";
 
     /// <summary>One of several devices is expected to act first, but another may.</summary>
-    public const string MayActFirst = "mayActFirst";
+    public const string MayActFirst = "protection.mayActFirst";
 
     /// <summary>Nobody can say which of several devices acts first.</summary>
-    public const string FirstNotKnown = "firstNotKnown";
+    public const string FirstNotKnown = "protection.firstNotKnown";
 
     /// <summary>What is fitted acts later than what the manual specifies.</summary>
-    public const string FittedStronger = "fittedStronger";
+    public const string FittedStronger = "protection.fittedStronger";
 
     /// <summary>What is fitted acts earlier than what the manual specifies.</summary>
-    public const string FittedWeaker = "fittedWeaker";
+    public const string FittedWeaker = "protection.fittedWeaker";
 
     /// <summary>What the manual specifies is not known.</summary>
-    public const string SpecifiedNotKnown = "specifiedNotKnown";
+    public const string SpecifiedNotKnown = "protection.specifiedNotKnown";
 
     /// <summary>Repeated work peaks may tire the bolt after a number of hours.</summary>
-    public const string BoltMayTire = "boltMayTire";
+    public const string BoltMayTire = "protection.boltMayTire";
 
     /// <summary>The trip torque of this device scatters widely; a better-bounded grade would scatter less.</summary>
-    public const string TripScattersWidely = "tripScattersWidely";
+    public const string TripScattersWidely = "protection.tripScattersWidely";
 }

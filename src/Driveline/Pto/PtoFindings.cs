@@ -4,23 +4,23 @@ namespace Driveline.Pto;
 public static class PtoFindings
 {
     /// <summary>The steel of the tractor's stub is not known: its strength is a guess.</summary>
-    public const string StubSteelNotKnown = "ptoStubSteelNotKnown";
+    public const string StubSteelNotKnown = "pto.stubSteelNotKnown";
 
     /// <summary>Editions of the standard and tractor manuals give different power limits for the type.</summary>
-    public const string PowerLimitsDiffer = "ptoPowerLimitsDiffer";
+    public const string PowerLimitsDiffer = "pto.powerLimitsDiffer";
 
     /// <summary>The power is above the lowest limit known for the PTO type.</summary>
-    public const string PowerAboveLowestLimit = "ptoPowerAboveLowestLimit";
+    public const string PowerAboveLowestLimit = "pto.powerAboveLowestLimit";
 
     /// <summary>The joint runs at a steeper angle than the strictest working practice.</summary>
-    public const string JointAngleAbovePractice = "jointAngleAbovePractice";
+    public const string JointAngleAbovePractice = "joint.angleAbovePractice";
 
     /// <summary>The joint runs at a steeper angle than every source allows for work.</summary>
-    public const string JointAngleTooSteep = "jointAngleTooSteep";
+    public const string JointAngleTooSteep = "joint.angleTooSteep";
 
     /// <summary>Whether the two joints are in phase is not known: the worse case is taken.</summary>
-    public const string JointPhasingNotKnown = "jointPhasingNotKnown";
+    public const string JointPhasingNotKnown = "joint.phasingNotKnown";
 
     /// <summary>The two joints do not cancel each other's ripple.</summary>
-    public const string JointsDoNotCancel = "jointsDoNotCancel";
+    public const string JointsDoNotCancel = "joint.doNotCancel";
 }

@@ -6,19 +6,19 @@ namespace Driveline.Torsion;
 public static class TorsionFindings
 {
     /// <summary>Links switch back and forth without time passing; the run stopped.</summary>
-    public const string Chatter = "torsionChatter";
+    public const string Chatter = "torsion.chatter";
 
     /// <summary>The run stopped at its limit of events.</summary>
-    public const string TooManyEvents = "torsionTooManyEvents";
+    public const string TooManyEvents = "torsion.tooManyEvents";
 
     /// <summary>The run stopped at its limit of steps.</summary>
-    public const string TooManySteps = "torsionTooManySteps";
+    public const string TooManySteps = "torsion.tooManySteps";
 
     /// <summary>A rigid obstacle was struck at speed: the torque of the blow has no bound.</summary>
-    public const string RigidBlow = "torsionRigidBlow";
+    public const string RigidBlow = "torsion.rigidBlow";
 
     /// <summary>Energy is not accounted for to 1e-6: the numbers are poor.</summary>
-    public const string EnergyImbalance = "torsionEnergyImbalance";
+    public const string EnergyImbalance = "torsion.energyImbalance";
 
     private const double WorstImbalance = 1e-6;
 
