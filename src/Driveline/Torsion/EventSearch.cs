@@ -15,9 +15,13 @@ internal sealed class EventSearch
     private double first;
     private Crossing crossing;
     private int link;
+    private long work;
 
     /// <summary>The crossing found last.</summary>
     public Crossing Kind => crossing;
+
+    /// <summary>What the last search cost.</summary>
+    public long Work => work;
 
     /// <summary>Its link; −1 for the drive.</summary>
     public int Link => link;
@@ -26,6 +30,7 @@ internal sealed class EventSearch
     public double First(Mechanism m, RunState x, Plan plan, StepSeries series, double[] torqueScale)
     {
         first = 2;
+        work = 0;
         crossing = Crossing.None;
         link = -1;
         for (int l = 0; l < m.Links; l++)
@@ -136,7 +141,7 @@ internal sealed class EventSearch
         }
         else if (g[0] < -tolerance)
         {
-            at = first <= 1e-300 ? double.NaN : RootSearch.FirstRise(c, 0, Math.Min(first, 1));
+            at = first <= 1e-300 ? double.NaN : RootSearch.FirstRise(c, 0, Math.Min(first, 1), ref work);
         }
         else
         {
@@ -144,7 +149,7 @@ internal sealed class EventSearch
             g[0] -= tolerance;
             at = Polynomial.Value(c, from) > 0 ? 0
                 : first <= from ? double.NaN
-                : RootSearch.FirstRise(c, from, Math.Min(first, 1));
+                : RootSearch.FirstRise(c, from, Math.Min(first, 1), ref work);
         }
 
         if (at < first)

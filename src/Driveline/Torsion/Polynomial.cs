@@ -11,6 +11,9 @@ internal static class Polynomial
     private static readonly double[] FourthFactor =
         Enumerable.Range(0, StepSeries.Stride).Select(j => (double)j * (j - 1) * (j - 2) * (j - 3)).ToArray();
 
+    /// <summary>Work of one evaluation with its slopes.</summary>
+    public static long ValueWork(ReadOnlySpan<double> c) => 4 * c.Length;
+
     public static double Value(ReadOnlySpan<double> c, double s)
     {
         double value = 0;
@@ -71,6 +74,18 @@ internal static class Polynomial
         slope = first;
         fourth = bound;
         return value;
+    }
+
+    /// <summary>Σ|cⱼ|: what the rounding of a value goes by.</summary>
+    public static double Size(ReadOnlySpan<double> c)
+    {
+        double sum = 0;
+        for (int j = 0; j < c.Length; j++)
+        {
+            sum += Math.Abs(c[j]);
+        }
+
+        return sum;
     }
 
     /// <summary>A bound on the third derivative over 0 ≤ s ≤ 1.</summary>

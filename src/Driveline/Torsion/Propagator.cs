@@ -11,16 +11,19 @@ internal sealed class Propagator
 {
     private const int Patience = 8;
 
+    // Beyond it matrices cost more than series.
+    private const int MostStates = 40;
+
     private readonly RunState unit;
     private readonly double[] z;
     private readonly double[] end;
-    private readonly double[] phi;
-    private readonly double[] turned;
-    private readonly double[] given;
-    private readonly double[] value;
-    private readonly double[] slope;
-    private readonly double[] gram;
-    private readonly double[] nodes;
+    private double[] phi = [];
+    private double[] turned = [];
+    private double[] given = [];
+    private double[] value = [];
+    private double[] slope = [];
+    private double[] gram = [];
+    private double[] nodes = [];
     private readonly double[] fourth;
     private readonly double[] net;
     private readonly int[] outputs;
@@ -29,6 +32,7 @@ internal sealed class Propagator
     private int outputCount;
     private int waited;
     private bool ready;
+    private long stepWork;
 
     public Propagator(int rotors, int links)
     {
@@ -36,13 +40,17 @@ internal sealed class Propagator
         unit = new RunState(rotors, links);
         z = new double[stride];
         end = new double[stride];
-        phi = new double[stride * stride];
-        turned = new double[rotors * stride];
-        given = new double[rotors * stride];
-        value = new double[links * stride];
-        slope = new double[links * stride];
-        gram = new double[(rotors + links) * stride * stride];
-        nodes = new double[(rotors + links) * stride * EnergyMeter.NodeCount];
+        if (stride <= MostStates)
+        {
+            phi = new double[stride * stride];
+            turned = new double[rotors * stride];
+            given = new double[rotors * stride];
+            value = new double[links * stride];
+            slope = new double[links * stride];
+            gram = new double[(rotors + links) * stride * stride];
+            nodes = new double[(rotors + links) * stride * EnergyMeter.NodeCount];
+        }
+
         fourth = new double[links];
         net = new double[rotors];
         outputs = new int[links];
@@ -65,13 +73,15 @@ internal sealed class Propagator
                 return false;
             }
 
-            if (!Suits(m, x, plan))
+            if (stride > MostStates || !Suits(m, x, plan))
             {
                 waited = -1;
                 return false;
             }
 
             Prepare(m, x, plan, series);
+            log.Work += PrepareWork(m, plan);
+            stepWork = StepWork(m, plan);
         }
 
         Load(x, plan);
@@ -82,6 +92,7 @@ internal sealed class Propagator
 
         if (!IsQuiet(m, plan, log))
         {
+            log.Work += stepWork / 2;
             return false;
         }
 
@@ -89,7 +100,27 @@ internal sealed class Propagator
         Store(x, plan);
         x.Time += TransientLoop.Reach / plan.Rate;
         log.Steps++;
+        log.Work += stepWork;
         return true;
+    }
+
+    private long PrepareWork(Mechanism m, Plan plan) => (size * TransientLoop.SeriesWork(m, StepSeries.DegreeFor(TransientLoop.Reach)))
+        + ((long)(m.Rotors + plan.SpringCount) * size * size * EnergyMeter.NodeCount);
+
+    private long StepWork(Mechanism m, Plan plan)
+    {
+        int squares = m.DriveRotor >= 0 ? 1 : 0;
+        for (int i = 0; i < m.Rotors; i++)
+        {
+            squares += m.Viscous[i] > 0 ? 1 : 0;
+        }
+
+        for (int n = 0; n < plan.SpringCount; n++)
+        {
+            squares += plan.Springs[n].Damping > 0 ? 1 : 0;
+        }
+
+        return (long)size * ((squares * size) + size + m.Rotors + (4 * outputCount) + 10);
     }
 
     private static bool Suits(Mechanism m, RunState x, Plan plan)

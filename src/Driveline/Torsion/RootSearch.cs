@@ -13,6 +13,13 @@ internal static class RootSearch
     /// <summary>First s in (from, to] where f rises through zero, given f(from) ≤ 0; NaN when there is none.</summary>
     public static double FirstRise(ReadOnlySpan<double> c, double from, double to)
     {
+        long work = 0;
+        return FirstRise(c, from, to, ref work);
+    }
+
+    /// <summary>The same, adding what the search costs.</summary>
+    public static double FirstRise(ReadOnlySpan<double> c, double from, double to, ref long work)
+    {
         double right = Polynomial.AtOne(c, out double rightSlope, out double fourth);
         if (to < 1)
         {
@@ -28,15 +35,16 @@ internal static class RootSearch
 
         return Polynomial.Upper(left, leftSlope, right, rightSlope, to - from, fourth) <= 0
             ? double.NaN
-            : Descend(c, from, left, leftSlope, to, right, rightSlope, fourth, Polynomial.ThirdBound(c));
+            : Descend(c, from, left, leftSlope, to, right, rightSlope, fourth, Polynomial.ThirdBound(c), ref work);
     }
 
     /// <summary>The root of an f that rises from f(from) ≤ 0 to f(to) ≥ 0, by Newton steps kept inside the bracket.</summary>
-    public static double Solve(ReadOnlySpan<double> c, double from, double to)
+    public static double Solve(ReadOnlySpan<double> c, double from, double to, ref long work)
     {
         double s = 0.5 * (from + to);
         for (int i = 0; i < 100; i++)
         {
+            work += Polynomial.ValueWork(c);
             double f = Polynomial.Value(c, s, out double slope);
             if (f > 0)
             {
@@ -65,17 +73,18 @@ internal static class RootSearch
     }
 
     private static double Descend(
-        ReadOnlySpan<double> c, double a, double fa, double da, double b, double fb, double db, double fourth, double third)
+        ReadOnlySpan<double> c, double a, double fa, double da, double b, double fb, double db, double fourth, double third, ref long work)
     {
+        work += Polynomial.ValueWork(c);
         double width = b - a;
-        if (Polynomial.Upper(fa, da, fb, db, width, fourth) <= 0)
+        if (Polynomial.Upper(fa, da, fb, db, width, fourth) <= 0 || work > PeakSearch.MostWork)
         {
             return double.NaN;
         }
 
         if (Math.Min(da, db) - (width * width * third / 8) > 0)
         {
-            return fb > 0 ? Solve(c, a, b) : double.NaN;
+            return fb > 0 ? Solve(c, a, b, ref work) : double.NaN;
         }
 
         if (width <= LeastWidth)
@@ -85,7 +94,7 @@ internal static class RootSearch
 
         double m = 0.5 * (a + b);
         double fm = Polynomial.Value(c, m, out double dm);
-        double root = Descend(c, a, fa, da, m, fm, dm, fourth, third);
-        return !double.IsNaN(root) || fm > 0 ? root : Descend(c, m, fm, dm, b, fb, db, fourth, third);
+        double root = Descend(c, a, fa, da, m, fm, dm, fourth, third, ref work);
+        return !double.IsNaN(root) || fm > 0 ? root : Descend(c, m, fm, dm, b, fb, db, fourth, third, ref work);
     }
 }

@@ -58,11 +58,20 @@ internal sealed class RunLog
 
     public long Steps { get; set; }
 
+    /// <summary>What the run has cost so far: one to two nanoseconds each.</summary>
+    public long Work { get; set; }
+
+    public long MostWork { get; set; } = long.MaxValue;
+
     public bool Chattered { get; set; }
 
     public bool EventsExhausted { get; set; }
 
     public bool StepsExhausted { get; set; }
+
+    public bool WorkExhausted { get; set; }
+
+    public bool IsCutOff => Chattered || EventsExhausted || StepsExhausted || WorkExhausted;
 
     public EventRecord this[int index] => events[index];
 
@@ -78,7 +87,8 @@ internal sealed class RunLog
 
         Count = 0;
         Steps = 0;
-        Chattered = EventsExhausted = StepsExhausted = false;
+        Work = 0;
+        Chattered = EventsExhausted = StepsExhausted = WorkExhausted = false;
     }
 
     public void Add(TransientEventKind kind, int link, double time)
@@ -101,7 +111,7 @@ internal sealed class RunLog
 
     public void Peaks(Mechanism m, RunState x, StepSeries series)
     {
-        for (int l = 0; l < m.Links; l++)
+        for (int l = 0; l < m.Links && !WorkExhausted; l++)
         {
             if (x.Links[l] is not (LinkState.Absent or LinkState.Free or LinkState.Open))
             {
@@ -116,7 +126,7 @@ internal sealed class RunLog
         }
     }
 
-    private static void Raise(
+    private void Raise(
         ReadOnlySpan<double> quantity, int l, double time, double length, double[] most, double[] mostAt, double[] least, double[] leastAt)
     {
         if (PeakSearch.CannotRaise(quantity, most[l], least[l]))
@@ -129,11 +139,15 @@ internal sealed class RunLog
     }
 
     // A peak that comes again, higher by no more than rounding, is the first one.
-    private static void Raise(ReadOnlySpan<double> quantity, double sign, ref double best, ref double bestAt, double time, double length)
+    private void Raise(ReadOnlySpan<double> quantity, double sign, ref double best, ref double bestAt, double time, double length)
     {
         double before = best;
         double at = 0;
-        if (!PeakSearch.Raise(quantity, sign, ref best, ref at))
+        long work = 0;
+        bool isRaised = PeakSearch.Raise(quantity, sign, ref best, ref at, ref work);
+        Work += work;
+        WorkExhausted |= work > PeakSearch.MostWork || Work > MostWork;
+        if (!isRaised)
         {
             return;
         }

@@ -14,6 +14,9 @@ public static class TorsionFindings
     /// <summary>The run stopped at its limit of steps.</summary>
     public const string TooManySteps = "torsion.tooManySteps";
 
+    /// <summary>The run stopped at its limit of work.</summary>
+    public const string TooMuchWork = "torsion.tooMuchWork";
+
     /// <summary>A rigid obstacle was struck at speed: the torque of the blow has no bound.</summary>
     public const string RigidBlow = "torsion.rigidBlow";
 
@@ -38,6 +41,11 @@ public static class TorsionFindings
         if (log.StepsExhausted)
         {
             findings.Add(Stopped(TooManySteps, result, end).With("steps", QuantityKind.Count, log.Steps));
+        }
+
+        if (log.WorkExhausted)
+        {
+            findings.Add(Stopped(TooMuchWork, result, end));
         }
 
         for (int l = 0; l < log.Struck.Length; l++)

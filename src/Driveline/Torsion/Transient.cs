@@ -25,13 +25,13 @@ public static class Transient
     /// <summary>Runs from a start for a time within limits. The result is valid until the next run in the same workspace.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The duration is zero, negative or not finite.</exception>
     public static TransientResult Run(TorsionStart start, Duration duration, TransientLimits limits, TransientWorkspace workspace) =>
-        Run(start, duration, limits, workspace, -1, false, default, false);
+        Run(start, duration, limits, workspace, default, false, default, false);
 
     /// <summary>Runs from a start for a time within limits and also finds the largest torque in each shaft's spring alone.</summary>
     /// <remarks>Slower than <see cref="Run(TorsionStart, Duration, TransientLimits, TransientWorkspace)"/>; for <see cref="TransientResult.SpringPeak"/>.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">The duration is zero, negative or not finite.</exception>
     public static TransientResult RunWithSprings(TorsionStart start, Duration duration, TransientLimits limits, TransientWorkspace workspace) =>
-        Run(start, duration, limits, workspace, -1, false, default, true);
+        Run(start, duration, limits, workspace, default, false, default, true);
 
     /// <summary>Runs and samples an element's own torque, N·m, at equal times from the start to the end.</summary>
     /// <param name="start">The start.</param>
@@ -44,8 +44,24 @@ public static class Transient
     public static TransientResult TraceTorque(TorsionStart start, Duration duration, TransientWorkspace workspace, string element, Span<double> newtonMeters)
     {
         int link = Guard.NotNull(start, nameof(start)).Model.LinkIndex(element);
-        TransientResult result = Run(start, duration, TransientLimits.Usual, workspace, link, false, newtonMeters, false);
+        TransientResult result = Run(start, duration, TransientLimits.Usual, workspace, [link], false, newtonMeters, false);
         Scale(newtonMeters, 1 / start.Model.Mechanism.LinkRatio[link]);
+        return result;
+    }
+
+    /// <summary>The same of several elements in one run: the samples of the first, then those of the next.</summary>
+    internal static TransientResult TraceTorques(
+        TorsionStart start, Duration duration, TransientLimits limits, TransientWorkspace workspace, IReadOnlyList<string> elements, Span<double> newtonMeters)
+    {
+        Mechanism m = start.Model.Mechanism;
+        int[] traced = [.. elements.Select(start.Model.LinkIndex)];
+        TransientResult result = Run(start, duration, limits, workspace, traced, false, newtonMeters, false);
+        int samples = newtonMeters.Length / traced.Length;
+        for (int n = 0; n < traced.Length; n++)
+        {
+            Scale(newtonMeters.Slice(n * samples, samples), 1 / m.LinkRatio[traced[n]]);
+        }
+
         return result;
     }
 
@@ -55,7 +71,7 @@ public static class Transient
     public static TransientResult TraceSpeed(TorsionStart start, Duration duration, TransientWorkspace workspace, string rotor, Span<double> radiansPerSecond)
     {
         int i = Guard.NotNull(start, nameof(start)).Model.RotorIndex(rotor);
-        TransientResult result = Run(start, duration, TransientLimits.Usual, workspace, i, true, radiansPerSecond, false);
+        TransientResult result = Run(start, duration, TransientLimits.Usual, workspace, [i], true, radiansPerSecond, false);
         Scale(radiansPerSecond, start.Model.Mechanism.RotorRatio[i]);
         return result;
     }
@@ -65,7 +81,7 @@ public static class Transient
         Duration duration,
         TransientLimits limits,
         TransientWorkspace workspace,
-        int traced,
+        ReadOnlySpan<int> traced,
         bool speed,
         Span<double> trace,
         bool springs)
@@ -79,7 +95,7 @@ public static class Transient
         start.WriteTo(workspace.State);
         workspace.Log.WatchesSprings = springs;
         trace.Fill(double.NaN);
-        TransientLoop.Run(m, workspace, end, limits.Events, limits.Steps, traced, speed, trace);
+        TransientLoop.Run(m, workspace, end, limits, traced, speed, trace);
         TransientResult result = workspace.Result ??= new TransientResult(workspace);
         result.Show(start.Model, end);
         return result;

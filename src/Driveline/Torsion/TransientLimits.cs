@@ -5,14 +5,15 @@ namespace Driveline.Torsion;
 /// <summary>How far a run may go before it gives up and says so. Immutable.</summary>
 public sealed class TransientLimits
 {
-    private TransientLimits(int events, long steps)
+    private TransientLimits(int events, long steps, long work)
     {
         Events = events;
         Steps = steps;
+        Work = work;
     }
 
-    /// <summary>10 000 events and 20 million steps.</summary>
-    public static TransientLimits Usual { get; } = new(10_000, 20_000_000);
+    /// <summary>10 000 events, 20 million steps, and any work.</summary>
+    public static TransientLimits Usual { get; } = new(10_000, 20_000_000, long.MaxValue);
 
     /// <summary>Most events of a run.</summary>
     public int Events { get; }
@@ -20,11 +21,18 @@ public sealed class TransientLimits
     /// <summary>Most steps of a run; a step is at most two radians of the fastest vibration.</summary>
     public long Steps { get; }
 
+    /// <summary>Most work of a run, as <see cref="TransientResult.Work"/> counts it.</summary>
+    public long Work { get; }
+
     /// <summary>The same limits with another number of events; from 1 to a million.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
-    public TransientLimits WithEvents(int most) => new(Guard.Within(most, 1, 1_000_000, "Number of events", nameof(most)), Steps);
+    public TransientLimits WithEvents(int most) => new(Guard.Within(most, 1, 1_000_000, "Number of events", nameof(most)), Steps, Work);
 
     /// <summary>The same limits with another number of steps; 1 or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
-    public TransientLimits WithSteps(int most) => new(Events, Guard.Within(most, 1, int.MaxValue, "Number of steps", nameof(most)));
+    public TransientLimits WithSteps(int most) => new(Events, Guard.Within(most, 1, int.MaxValue, "Number of steps", nameof(most)), Work);
+
+    /// <summary>The same limits with another amount of work; 0 or more.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The amount is outside its range.</exception>
+    public TransientLimits WithWork(long most) => new(Events, Steps, Guard.NotNegative(most, "Work", nameof(most)));
 }

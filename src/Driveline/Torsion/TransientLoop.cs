@@ -6,6 +6,8 @@ internal static class TransientLoop
     /// <summary>Step length in radians of the fastest rate.</summary>
     public const double Reach = 2;
 
+    private const int SeriesTermWork = 8;
+    private const int RebuildWork = 2;
     private const int ChatterEvents = 200;
     private const double ChatterWindow = 1e-7;
 
@@ -13,9 +15,8 @@ internal static class TransientLoop
         Mechanism m,
         TransientWorkspace w,
         double end,
-        int mostEvents,
-        long mostSteps,
-        int traceLink,
+        TransientLimits limits,
+        ReadOnlySpan<int> traceOf,
         bool traceSpeed,
         Span<double> trace)
     {
@@ -25,6 +26,7 @@ internal static class TransientLoop
         double windowStart = 0;
         int windowEvents = 0;
         log.Clear();
+        log.MostWork = limits.Work;
         w.Energy.Clear();
         Transitions.Begin(m, x);
         Rebuild(m, w);
@@ -40,8 +42,7 @@ internal static class TransientLoop
             if (w.Plan.Rate * (next - x.Time) > Reach * (1 + 1e-9) && trace.Length == 0 && !log.WatchesSprings
                 && w.Propagator.TryStep(m, x, w.Plan, w.Series, log, w.Energy))
             {
-                log.StepsExhausted = log.Steps > mostSteps;
-                if (log.StepsExhausted)
+                if (IsSpent(log, limits))
                 {
                     return;
                 }
@@ -60,11 +61,13 @@ internal static class TransientLoop
 
             hits &= part >= 1;
             log.Steps++;
+            log.Work += SeriesWork(m, w.Series.Degree) + w.Events.Work;
+            log.WorkExhausted |= w.Events.Work > PeakSearch.MostWork;
             if (part > 0)
             {
                 log.Peaks(m, x, w.Series);
                 w.Energy.Add(m, x, w.Plan, w.Series);
-                traced = Trace(w, end, hits && next == end, traceLink, traceSpeed, trace, traced);
+                traced = Trace(w, end, hits && next == end, traceOf, traceSpeed, trace, traced);
                 w.Series.Finish(m, x);
                 x.Time = hits ? next : x.Time + w.Series.Length;
             }
@@ -89,9 +92,8 @@ internal static class TransientLoop
 
             changed |= hits && Transitions.OnTime(m, x, w.Plan, log, w.Energy);
             changed |= Transitions.Settle(m, x, w.Plan, log);
-            log.EventsExhausted = log.Count > mostEvents;
-            log.StepsExhausted = log.Steps > mostSteps;
-            if (log.Chattered || log.EventsExhausted || log.StepsExhausted)
+            log.EventsExhausted = log.Count > limits.Events;
+            if (IsSpent(log, limits) || log.Chattered || log.EventsExhausted)
             {
                 return;
             }
@@ -103,8 +105,19 @@ internal static class TransientLoop
         }
     }
 
+    private static bool IsSpent(RunLog log, TransientLimits limits)
+    {
+        log.StepsExhausted = log.Steps > limits.Steps;
+        log.WorkExhausted |= log.Work > limits.Work;
+        return log.StepsExhausted || log.WorkExhausted;
+    }
+
+    /// <summary>Work of one step by series, with its search for events and peaks and its energies.</summary>
+    public static long SeriesWork(Mechanism m, int degree) => (long)SeriesTermWork * (m.Rotors + m.Links + 1) * (degree + 1);
+
     private static void Rebuild(Mechanism m, TransientWorkspace w)
     {
+        w.Log.Work += RebuildWork * (long)(m.Rotors + m.Links) * (m.Rotors + m.Links);
         w.Propagator.Forget();
         w.Plan.Build(m, w.State);
         if (Transitions.Follow(m, w.State, w.Plan))
@@ -133,21 +146,29 @@ internal static class TransientLoop
         return h;
     }
 
-    // Samples at k·end/(n−1), k = 0 … n−1.
-    private static int Trace(TransientWorkspace w, double end, bool last, int link, bool speed, Span<double> trace, int traced)
+    // Each at k·end/(n−1), k = 0 … n−1.
+    private static int Trace(TransientWorkspace w, double end, bool last, ReadOnlySpan<int> of, bool speed, Span<double> trace, int traced)
     {
         double start = w.State.Time;
         double h = w.Series.Length;
-        while (traced < trace.Length)
+        int samples = of.Length == 0 ? 0 : trace.Length / of.Length;
+        while (traced < samples)
         {
-            double at = trace.Length == 1 ? 0 : end * traced / (trace.Length - 1);
-            if (at > start + h && !(last && traced == trace.Length - 1))
+            double at = samples == 1 ? 0 : end * traced / (samples - 1);
+            if (at > start + h && !(last && traced == samples - 1))
             {
                 break;
             }
 
             double s = h > 0 ? Math.Min((at - start) / h, 1) : 0;
-            trace[traced++] = Polynomial.Value(w.Series.Of(speed ? w.Series.Speed : w.Series.Torque, link), s);
+            for (int n = 0; n < of.Length; n++)
+            {
+                ReadOnlySpan<double> series = w.Series.Of(speed ? w.Series.Speed : w.Series.Torque, of[n]);
+                trace[(n * samples) + traced] = Polynomial.Value(series, s);
+                w.Log.Work += Polynomial.ValueWork(series);
+            }
+
+            traced++;
         }
 
         return traced;

@@ -14,7 +14,7 @@ public sealed class TransientResult
     internal TransientResult(TransientWorkspace workspace) => this.workspace = workspace;
 
     /// <summary>True when the run reached its end. When not, peaks and energies are those up to where it stopped: not safe to rely on.</summary>
-    public bool IsComplete => !(workspace.Log.Chattered || workspace.Log.EventsExhausted || workspace.Log.StepsExhausted);
+    public bool IsComplete => !workspace.Log.IsCutOff;
 
     /// <summary>Time reached.</summary>
     public Duration Time => Duration.FromSeconds(workspace.State.Time);
@@ -24,6 +24,10 @@ public sealed class TransientResult
 
     /// <summary>Number of steps taken.</summary>
     public long StepCount => workspace.Log.Steps;
+
+    /// <summary>Work of the run: terms of series and of matrices, over all links and rotors; one to two nanoseconds each.</summary>
+    /// <remarks>Counted, not timed: the same run has the same work on every machine.</remarks>
+    public long Work => workspace.Log.Work;
 
     /// <summary>Energy not accounted for as a part of all energy that took part: a measure of the arithmetic.</summary>
     public double EnergyImbalance => workspace.Energy.Imbalance(model.Mechanism, workspace.State);

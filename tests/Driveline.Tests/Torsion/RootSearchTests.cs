@@ -85,4 +85,23 @@ public class RootSearchTests
     }
 
     private static Gen<double> Place() => Gen.Choose(1, 999).Select(n => n / 1000.0);
+
+    [Fact]
+    public void Raise_TermsThatCancelToRounding_IsNoLongSearch()
+    {
+        // e^(−x)·e^x terms: values about 0, terms up to 1e9, so that every value is rounding.
+        double[] c = new double[28];
+        for (int j = 0; j < c.Length; j++)
+        {
+            c[j] = (j % 2 == 0 ? 1e9 : -1e9) / (j + 1);
+        }
+
+        double sum = Polynomial.Value(c, 1);
+        c[0] -= sum;
+        double best = 0;
+        double at = 0;
+        long work = 0;
+        PeakSearch.Raise(c, 1, ref best, ref at, ref work);
+        Assert.True(work < 100_000, work.ToString(System.Globalization.CultureInfo.InvariantCulture));
+    }
 }

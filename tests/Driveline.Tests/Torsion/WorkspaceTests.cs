@@ -80,6 +80,18 @@ public class WorkspaceTests
     }
 
     [Fact]
+    public void Run_MoreWorkThanAllowed_StopsAndSaysSo()
+    {
+        (TorsionStart start, double seconds) = ReferenceModels.Of("c01");
+        long whole = Transient.Run(start, S(seconds), new TransientWorkspace()).Work;
+        TransientResult result = Transient.Run(start, S(seconds), TransientLimits.Usual.WithWork(whole / 2), new TransientWorkspace());
+        Assert.False(result.IsComplete);
+        Assert.Contains(result.Findings, f => f.Code == TorsionFindings.TooMuchWork);
+        Assert.InRange(result.Work, (whole / 2) + 1, whole - 1);
+        Assert.True(Transient.Run(start, S(seconds), TransientLimits.Usual.WithWork(whole), new TransientWorkspace()).IsComplete);
+    }
+
+    [Fact]
     public void Findings_ChatterMarked_NameThePartAndDistrustThePeaks()
     {
         // No model is known that chatters; the mark itself is set by hand.
