@@ -6,7 +6,7 @@ namespace Driveline.Cases;
 
 /// <summary>Reads a case file (UTF-8 JSON) and lists everything that is wrong with it.</summary>
 /// <remarks>
-/// No more than 4 MiB and 64 levels are read; comments, trailing commas and anything after the case are refused.
+/// No more than 4 MiB, 64 levels and 1000 elements of the driveline are read; comments, trailing commas and anything after the case are refused.
 /// Bad input gives errors, never an exception.
 /// </remarks>
 public static class CaseReader

@@ -19,6 +19,9 @@ internal sealed class CaseWalk
     /// <summary>True when enough is wrong: the walk ends, so that a file full of mistakes costs no more than a good one.</summary>
     public bool IsFull => found.Count > MostErrors;
 
+    /// <summary>Elements of the driveline begun so far, those of branches included.</summary>
+    public int Elements { get; set; }
+
     public bool HasErrors => found.Count > 0;
 
     public void Enter(string member) => path.Add(IsPlainName(member) ? (path.Count > 0 ? "." : string.Empty) + member : "[\"" + Shown(member) + "\"]");

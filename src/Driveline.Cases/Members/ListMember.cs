@@ -44,7 +44,11 @@ internal abstract class ListMember : Member
             }
 
             walk.Enter(index++);
-            if (FactsReader.Read(ref reader, Table, walk) is { } item)
+            if (!Admits(reader.TokenStartIndex, walk))
+            {
+                reader.Skip();
+            }
+            else if (FactsReader.Read(ref reader, Table, walk) is { } item)
             {
                 read.Add(item);
             }
@@ -94,6 +98,9 @@ internal abstract class ListMember : Member
             throw NotPermitted(FormattableString.Invariant($"{count}"));
         }
     }
+
+    /// <summary>False, with an error, when an item must not be read.</summary>
+    protected virtual bool Admits(long offset, CaseWalk walk) => true;
 
     /// <summary>The value of the list, after checks across its items; null when it is empty.</summary>
     protected abstract object? ListOf(IReadOnlyList<CaseFacts> items, long offset, CaseWalk walk);

@@ -1,3 +1,4 @@
+using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Loads;
 using Driveline.Pto;
@@ -20,6 +21,15 @@ internal static class CaseChain
             elements.Add(stub);
         }
 
+        int stated = Count(file.Driveline);
+        if (stated > ElementsMember.MostInAll)
+        {
+            string received = FormattableString.Invariant($"{stated}");
+            string message = "A driveline may have " + ElementsMember.InAllWords + "; got " + received + ".";
+            errors.Add(new CaseError(CaseErrorKind.OutOfRange, "driveline", 0, 0, message, ElementsMember.InAllWords, received, null));
+            return null;
+        }
+
         AddElements(file, file.Driveline, "driveline", elements, errors, clutches);
         if (elements.Count == 0)
         {
@@ -39,6 +49,8 @@ internal static class CaseChain
 
     public static CaseError Contradiction(string path, ArgumentException contradiction) =>
         new(CaseErrorKind.Contradiction, path, 0, 0, FirstLine(contradiction.Message), null, null, null);
+
+    private static int Count(IReadOnlyList<DrivelineElement> elements) => elements.Sum(e => 1 + Count(e.Driveline));
 
     private static Part? Stub(TractorFacts? tractor)
     {
