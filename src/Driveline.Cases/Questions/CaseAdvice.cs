@@ -20,11 +20,15 @@ public sealed class CaseAdvice
         "gradeAgainstManual", "boltSize", "planeThrough", "hubTurns", "engagementManner", "ptoClutch", "deckAttitude",
     };
 
-    private CaseAdvice(OwnerAdvice? advice, IReadOnlyList<CaseError> errors)
+    private CaseAdvice(OwnerAdvice? advice, IReadOnlyList<CaseError> errors, long simulationWork)
     {
         Advice = errors.Count == 0 ? advice : null;
         Errors = errors;
+        SimulationWork = simulationWork;
     }
+
+    /// <summary>Work of the simulations that the case asks for; 0 when it asks for none.</summary>
+    public long SimulationWork { get; }
 
     /// <summary>The advice; null when the facts contradict each other.</summary>
     public OwnerAdvice? Advice { get; }
@@ -34,18 +38,23 @@ public sealed class CaseAdvice
 
     /// <summary>The advice on a case. A strike that the case describes is simulated, unless its complaint states the strike's peak.</summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>
-    public static CaseAdvice Of(CaseFile file)
+    public static CaseAdvice Of(CaseFile file) => Of(file, SimulationLimits.Usual);
+
+    /// <summary>The same; all that is simulated runs within limits together.</summary>
+    /// <exception cref="ArgumentNullException">The case or the limits are missing.</exception>
+    public static CaseAdvice Of(CaseFile file, SimulationLimits limits)
     {
-        CaseQuestion asked = CaseQuestion.Of(file);
+        var meter = new WorkMeter(limits);
+        CaseQuestion asked = CaseQuestion.Of(file, meter);
         var errors = new List<CaseError>(asked.Errors);
         var notes = new List<Finding>();
         DeckReading? deck = CaseDeck.Of(file.Deck, notes, errors);
         ProtectionVerdict? verdict = asked.Question is { } question && file.Driveline.Count > 0 ? ProtectionCheck.Run(question) : null;
         Complaint complaint = ComplaintOf(file, asked.Question, deck, errors);
-        complaint = complaint.WithModel(Model(file, complaint, verdict, notes));
+        complaint = complaint.WithModel(Model(file, complaint, verdict, notes, () => asked.Strike ?? CaseSimulation.Of(file, SimulatedEvent.Strike, meter)));
         OwnerAdvice advice = OwnerAdvice.On(complaint, file.Implement?.Kind ?? MachineKind.NotKnown);
         advice = deck is null ? advice : advice.WithDeck(deck);
-        return new CaseAdvice(CaseCosts.AddTo(advice, file.Costs, errors).WithNotes(notes), errors);
+        return new CaseAdvice(CaseCosts.AddTo(advice, file.Costs, errors).WithNotes(notes), errors, meter.Done);
     }
 
     private static Complaint ComplaintOf(CaseFile file, ProtectionQuestion? question, DeckReading? deck, List<CaseError> errors)
@@ -82,7 +91,7 @@ public sealed class CaseAdvice
         return complaint;
     }
 
-    private static ModelEvidence Model(CaseFile file, Complaint complaint, ProtectionVerdict? verdict, List<Finding> notes)
+    private static ModelEvidence Model(CaseFile file, Complaint complaint, ProtectionVerdict? verdict, List<Finding> notes, Func<CaseSimulation> strike)
     {
         TorqueBand? stated = file.Complaint?.StrikePeak;
         bool isComparable = verdict?.Trip is { HasExpected: true };
@@ -101,7 +110,7 @@ public sealed class CaseAdvice
         {
             model = model.WithStrike(stated);
         }
-        else if (file.Strike is not null && CaseSimulation.Strike(file).Check is { Without: not null } simulated)
+        else if (file.Strike is not null && strike().Check is { Without: not null } simulated)
         {
             model = model.WithStrike(simulated);
             isComparable = true;   // by itself, and only where it rests on facts

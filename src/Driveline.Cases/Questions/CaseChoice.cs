@@ -1,5 +1,6 @@
 using Driveline.Chains;
 using Driveline.Choosing;
+using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Quantities;
 
@@ -29,11 +30,17 @@ public static class CaseChoice
     /// <summary>The settings of every slip clutch of a case, in order from the tractor; empty when it has none.</summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>
     /// <exception cref="ArgumentException">Facts contradict each other; <see cref="CaseQuestion.Errors"/> says how.</exception>
-    public static IReadOnlyList<ClutchChoice> SettingsOf(CaseFile file)
+    public static IReadOnlyList<ClutchChoice> SettingsOf(CaseFile file) => SettingsOf(file, SimulationLimits.Usual);
+
+    /// <summary>The same; all that the case asks to be simulated runs within limits together.</summary>
+    /// <exception cref="ArgumentNullException">The case or the limits are missing.</exception>
+    /// <exception cref="ArgumentException">Facts contradict each other; <see cref="CaseQuestion.Errors"/> says how.</exception>
+    public static IReadOnlyList<ClutchChoice> SettingsOf(CaseFile file, SimulationLimits limits)
     {
         IReadOnlyList<CaseClutch> clutches = CaseClutch.AllOf(Guard.NotNull(file, nameof(file)));
-        ProtectionQuestion question = CaseQuestion.Of(file) is { Question: { } asked, Errors.Count: 0 } ? asked
-            : throw new ArgumentException("The case contradicts itself: " + CaseQuestion.Of(file).Errors[0], nameof(file));
+        CaseQuestion read = CaseQuestion.Of(file, limits);
+        ProtectionQuestion question = read is { Question: { } asked, Errors.Count: 0 } ? asked
+            : throw new ArgumentException("The case contradicts itself: " + read.Errors[0], nameof(file));
 
         // Both walk the elements in the same order.
         SlipClutchDevice[] places = [.. question.Chain.Devices.OfType<SlipClutchDevice>()];

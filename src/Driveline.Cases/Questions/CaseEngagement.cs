@@ -1,5 +1,6 @@
 using Driveline.Findings;
 using Driveline.Loads;
+using Driveline.Quantities;
 
 namespace Driveline.Cases.Questions;
 
@@ -19,8 +20,11 @@ internal static class CaseEngagement
     /// <summary>The same with a simulated peak when the case asks for it and states none; when it lacks a fact, the peak is not known.</summary>
     /// <param name="file">The case.</param>
     /// <param name="notes">Receives what the simulations of the case say; they change no answer by themselves.</param>
-    public static Engagement Simulated(CaseFile file, List<Finding> notes)
+    /// <param name="meter">Counts the work of the simulations, and ends them.</param>
+    /// <param name="strike">The strike as it was simulated; null when it was not.</param>
+    public static Engagement Simulated(CaseFile file, List<Finding> notes, WorkMeter meter, out CaseSimulation? strike)
     {
+        strike = null;
         Engagement engagement = Of(file);
         if (file.Work?.Peaks != PeaksFrom.Simulated)
         {
@@ -29,7 +33,8 @@ internal static class CaseEngagement
 
         if (file.Strike is not null)
         {
-            notes.AddRange(CaseSimulation.Strike(file).Findings);
+            strike = CaseSimulation.Of(file, SimulatedEvent.Strike, meter);
+            notes.AddRange(strike.Findings);
         }
 
         if (engagement.Peak is not null)
@@ -37,11 +42,14 @@ internal static class CaseEngagement
             return engagement;
         }
 
-        CaseSimulation run = CaseSimulation.Engagement(file);
+        CaseSimulation run = CaseSimulation.Of(file, SimulatedEvent.Engagement, meter);
         notes.AddRange(run.Missing);
         notes.AddRange(run.Simulation?.Missing ?? []);
         notes.AddRange(run.Simulation?.Assumed ?? []);
-        return run.Simulation?.EngagementPeak() is { } peak ? engagement.WithPeak(peak)
+        TorqueBand? peak = run.Simulation?.EngagementPeak(meter);
+        bool isSaid = notes.Exists(f => f.Code == SimulationFindings.TooMuchWork);
+        notes.AddRange(isSaid ? [] : meter.Findings);
+        return peak is not null ? engagement.WithPeak(peak)
             : Engagement.Through(engagement.Clutch).WithManner(engagement.Manner);
     }
 }

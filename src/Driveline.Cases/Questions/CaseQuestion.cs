@@ -21,8 +21,21 @@ public sealed class CaseQuestion
     /// <summary>Facts that contradict each other; empty when there is a question.</summary>
     public IReadOnlyList<CaseError> Errors { get; }
 
-    /// <summary>The question of a case.</summary>
-    public static CaseQuestion Of(CaseFile file)
+    /// <summary>Work of the simulations that the case asks for; 0 when it asks for none.</summary>
+    public long SimulationWork { get; private init; }
+
+    /// <summary>The strike as it was simulated for the question; null when it was not.</summary>
+    internal CaseSimulation? Strike { get; private init; }
+
+    /// <summary>The question of a case; what it asks to be simulated runs within the usual limits.</summary>
+    public static CaseQuestion Of(CaseFile file) => Of(file, SimulationLimits.Usual);
+
+    /// <summary>The question of a case; all that it asks to be simulated runs within limits together.</summary>
+    /// <remarks>What the limits cut off stays not known, and a finding says so.</remarks>
+    /// <exception cref="ArgumentNullException">The case or the limits are missing.</exception>
+    public static CaseQuestion Of(CaseFile file, SimulationLimits limits) => Of(file, new WorkMeter(limits));
+
+    internal static CaseQuestion Of(CaseFile file, WorkMeter meter)
     {
         if (file is null)
         {
@@ -40,7 +53,7 @@ public sealed class CaseQuestion
         try
         {
             var notes = new List<Finding>(CaseNotes.Of(file));
-            Engagement engagement = CaseEngagement.Simulated(file, notes);
+            Engagement engagement = CaseEngagement.Simulated(file, notes, meter, out CaseSimulation? strike);
             return new CaseQuestion(
                 ProtectionQuestion.About(chain)
                     .WithMachine(machine)
@@ -53,7 +66,11 @@ public sealed class CaseQuestion
                     .WithDefects(file.Complaint is { } told ? SeenDefects.Of(told.Symptom, told.Facts) : [])
                     .WithLookedOver(file.Complaint is { } answers && SeenDefects.AreRuledOut(answers.Facts, machine))
                     .WithNotes(notes),
-                errors);
+                errors)
+            {
+                SimulationWork = meter.Done,
+                Strike = strike,
+            };
         }
         catch (ArgumentException contradiction)
         {

@@ -11,12 +11,18 @@ public sealed class CaseSimulation
     private readonly Lazy<SimulationCheck?> check;
 
     private CaseSimulation(
-        SimulatedEvent happened, MachineKind machine, DrivelineChain? chain, DrivelineSimulation? simulation, IReadOnlyList<Finding> missing, IReadOnlyList<CaseError> errors)
+        SimulatedEvent happened,
+        MachineKind machine,
+        DrivelineChain? chain,
+        DrivelineSimulation? simulation,
+        WorkMeter meter,
+        IReadOnlyList<Finding> missing,
+        IReadOnlyList<CaseError> errors)
     {
         Event = happened;
         Chain = chain;
         Simulation = simulation;
-        check = new Lazy<SimulationCheck?>(() => simulation is null ? null : SimulationCheck.Of(simulation).WithMachine(machine));
+        check = new Lazy<SimulationCheck?>(() => simulation is null ? null : SimulationCheck.Of(simulation, meter).WithMachine(machine));
         Machine = machine;
         Missing = missing;
         Errors = errors;
@@ -49,17 +55,26 @@ public sealed class CaseSimulation
     /// <summary>Everything a caller must notice, worst first.</summary>
     public IReadOnlyList<Finding> Findings => [.. Missing.Concat(Check?.Findings ?? []).OrderBy(f => f.Severity)];
 
-    /// <summary>The strike of a case, or its engagement when it states no strike.</summary>
-    public static CaseSimulation Of(CaseFile file) =>
-        (file ?? throw new ArgumentNullException(nameof(file))).Strike is null ? Engagement(file) : Strike(file);
+    /// <summary>The strike of a case, or its engagement when it states no strike, within the usual limits.</summary>
+    public static CaseSimulation Of(CaseFile file) => Of(file, SimulationLimits.Usual);
 
-    /// <summary>Letting the PTO clutch in.</summary>
-    public static CaseSimulation Engagement(CaseFile file) => Of(file, SimulatedEvent.Engagement);
+    /// <summary>The strike of a case, or its engagement when it states no strike, within limits.</summary>
+    public static CaseSimulation Of(CaseFile file, SimulationLimits limits) =>
+        (file ?? throw new ArgumentNullException(nameof(file))).Strike is null ? Engagement(file, limits) : Strike(file, limits);
 
-    /// <summary>The strike that the case states.</summary>
-    public static CaseSimulation Strike(CaseFile file) => Of(file, SimulatedEvent.Strike);
+    /// <summary>Letting the PTO clutch in, within the usual limits.</summary>
+    public static CaseSimulation Engagement(CaseFile file) => Engagement(file, SimulationLimits.Usual);
 
-    private static CaseSimulation Of(CaseFile file, SimulatedEvent happened)
+    /// <summary>Letting the PTO clutch in, within limits.</summary>
+    public static CaseSimulation Engagement(CaseFile file, SimulationLimits limits) => Of(file, SimulatedEvent.Engagement, new WorkMeter(limits));
+
+    /// <summary>The strike that the case states, within the usual limits.</summary>
+    public static CaseSimulation Strike(CaseFile file) => Strike(file, SimulationLimits.Usual);
+
+    /// <summary>The strike that the case states, within limits.</summary>
+    public static CaseSimulation Strike(CaseFile file, SimulationLimits limits) => Of(file, SimulatedEvent.Strike, new WorkMeter(limits));
+
+    internal static CaseSimulation Of(CaseFile file, SimulatedEvent happened, WorkMeter meter)
     {
         var errors = new List<CaseError>();
         var missing = new List<Finding>();
@@ -67,7 +82,7 @@ public sealed class CaseSimulation
         DrivelineChain? chain = CaseChain.Of(file ?? throw new ArgumentNullException(nameof(file)), errors);
         if (chain is null || errors.Count > 0)
         {
-            return new CaseSimulation(happened, machine, null, null, missing, errors);
+            return new CaseSimulation(happened, machine, null, null, meter, missing, errors);
         }
 
         DrivelineSimulation? simulation = null;
@@ -80,7 +95,7 @@ public sealed class CaseSimulation
             errors.Add(CaseChain.Contradiction(happened == SimulatedEvent.Strike ? "strike" : "work", contradiction));
         }
 
-        return new CaseSimulation(happened, machine, chain, errors.Count > 0 ? null : simulation, missing, errors);
+        return new CaseSimulation(happened, machine, chain, errors.Count > 0 ? null : simulation, meter, missing, errors);
     }
 
     private static DrivelineSimulation? Simulate(CaseFile file, DrivelineChain chain, SimulatedEvent happened, List<Finding> missing)

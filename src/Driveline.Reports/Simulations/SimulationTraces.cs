@@ -43,8 +43,14 @@ internal sealed class SimulationTraces
 
     private static SimulationTraces Of(SimulationCheck check, int samples, double length)
     {
-        IReadOnlyList<SimulationTrace> all = length > 0 ? [.. check.Loads.Select(load => Trace(check, load, length, samples))] : [];
-        return new SimulationTraces(length, all);
+        if (!(length > 0))
+        {
+            return new SimulationTraces(length, []);
+        }
+
+        Dictionary<Element, IReadOnlyList<double>> with = Sampled(check, check.With, length, samples);
+        Dictionary<Element, IReadOnlyList<double>> without = Sampled(check, check.Without, length, samples);
+        return new SimulationTraces(length, [.. check.Loads.Select(load => new SimulationTrace(load, Of(with, load), Of(without, load)))]);
     }
 
     /// <summary>The devices, and the parts nearest to their damage or beyond it, in order from the tractor.</summary>
@@ -62,9 +68,22 @@ internal sealed class SimulationTraces
         }
     }
 
-    private static SimulationTrace Trace(SimulationCheck check, SimulatedLoad load, double length, int samples) => new(
-        load, Sampled(check.With, load.Element, length, samples), Sampled(check.Without, load.Element, length, samples));
+    private static IReadOnlyList<double>? Of(Dictionary<Element, IReadOnlyList<double>> traces, SimulatedLoad load) => traces.TryGetValue(load.Element, out IReadOnlyList<double>? trace) ? trace : null;
 
-    private static IReadOnlyList<double>? Sampled(SimulationOutcome? run, Element element, double length, int samples) =>
-        run is null || !run.IsPeakWhole(element) ? null : run.Trace(element, samples, Duration.FromSeconds(length));
+    // A run that was cut off, or would be while it is drawn, is not drawn.
+    private static Dictionary<Element, IReadOnlyList<double>> Sampled(SimulationCheck check, SimulationOutcome? run, double length, int samples)
+    {
+        var sampled = new Dictionary<Element, IReadOnlyList<double>>();
+        Element[] elements = run is { IsComplete: true } ? [.. check.Loads.Select(l => l.Element).Where(run.IsPeakWhole)] : [];
+        IReadOnlyList<IReadOnlyList<double>> traces = elements.Length > 0 ? run!.Traces(elements, samples, Duration.FromSeconds(length)) : [];
+        for (int k = 0; k < elements.Length; k++)
+        {
+            if (!double.IsNaN(traces[k][samples - 1]))
+            {
+                sampled[elements[k]] = traces[k];
+            }
+        }
+
+        return sampled;
+    }
 }

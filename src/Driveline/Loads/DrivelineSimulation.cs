@@ -78,7 +78,11 @@ public sealed class DrivelineSimulation
     /// <param name="severity">Low, expected or high: a high one has the highest clutch capacity and stiffness; a strike then finds the highest load, an engagement the lowest and the shortest time.</param>
     /// <param name="outcome">The outcome; null when facts are missing.</param>
     /// <param name="missing">The facts missing; empty when there is an outcome.</param>
-    public bool TryRun(SimulatedDevices devices, BandPoint device, BandPoint severity, out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing)
+    public bool TryRun(SimulatedDevices devices, BandPoint device, BandPoint severity, out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing) =>
+        TryRun(devices, device, severity, new WorkMeter(SimulationLimits.Usual), out outcome, out missing);
+
+    internal bool TryRun(
+        SimulatedDevices devices, BandPoint device, BandPoint severity, WorkMeter meter, out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing)
     {
         outcome = null;
         missing = Missing;
@@ -88,7 +92,7 @@ public sealed class DrivelineSimulation
         }
 
         var found = new List<Finding>();
-        outcome = RunAt(SimulationEnds.Of(devices, device, severity, Strike is not null), found);
+        outcome = RunAt(SimulationEnds.Of(devices, device, severity, Strike is not null), found, meter);
         missing = found;
         return outcome is not null;
     }
@@ -98,7 +102,17 @@ public sealed class DrivelineSimulation
     /// Runs at every end of clutch capacity, time of engagement and load, and at three values of the stiffness; the highest and lowest of them are the ends of the
     /// band, so that what lies beyond is unlikely, not impossible. Without a device the torque behind the PTO clutch counts.
     /// </remarks>
-    public TorqueBand? EngagementPeak()
+    public TorqueBand? EngagementPeak() => EngagementPeak(SimulationLimits.Usual).AtPto;
+
+    /// <summary>The same within limits, with what it cost.</summary>
+    /// <param name="limits">For all its runs together.</param>
+    public SimulatedPeak EngagementPeak(SimulationLimits limits)
+    {
+        var meter = new WorkMeter(limits);
+        return new SimulatedPeak(EngagementPeak(meter), meter);
+    }
+
+    internal TorqueBand? EngagementPeak(WorkMeter meter)
     {
         if (Strike is not null || !RestsOnFacts)
         {
@@ -108,7 +122,7 @@ public sealed class DrivelineSimulation
         var peaks = new List<double>();
         foreach (SimulationEnds ends in EngagementEnds())
         {
-            if (RunAt(in ends, []) is not { IsComplete: true } outcome)
+            if (RunAt(in ends, [], meter) is not { IsComplete: true } outcome)
             {
                 return null;
             }
@@ -127,8 +141,15 @@ public sealed class DrivelineSimulation
         return TorqueBand.OfSi(new Band(peaks.Min(), expected, peaks.Max()), ends95);
     }
 
-    internal SimulationOutcome? RunAt(in SimulationEnds ends, List<Finding> missing) =>
-        LineMapping.Of(Chain, Drive, Strike, in ends, missing) is { } line ? new SimulationOutcome(Chain, line, Event) : null;
+    internal SimulationOutcome? RunAt(in SimulationEnds ends, List<Finding> missing, WorkMeter meter) =>
+        meter.TrySpend(LayingWork()) && LineMapping.Of(Chain, Drive, Strike, in ends, missing) is { } line ? new SimulationOutcome(Chain, line, Event, meter) : null;
+
+    // Of the line, its slowest swing, and reading the peaks.
+    private long LayingWork()
+    {
+        long parts = Chain.Nodes.Length + 2;
+        return (4000 * parts) + (20 * parts * parts);
+    }
 
     // The expected values come first, then every corner.
     private IEnumerable<SimulationEnds> EngagementEnds()

@@ -28,12 +28,17 @@ internal sealed class SimulatedLine
     private readonly string[] lumpNames;
     private readonly string[] linkNames;
     private readonly SimulatedStrike? strike;
+    private readonly SimulationDrive drive;
+    private readonly SimulationEnds ends;
     private readonly double loadNm;
+    private double durationS = double.NaN;
 
     public SimulatedLine(DrivelineChain chain, SimulationDrive drive, SimulatedStrike? strike, in SimulationEnds ends, List<Lump> lumps, List<LineLink> links)
     {
         this.chain = chain;
         this.strike = strike;
+        this.drive = drive;
+        this.ends = ends;
         this.lumps = lumps;
         this.links = links;
         var taken = new HashSet<string>(StringComparer.Ordinal) { Drive, Load, Struck };
@@ -44,14 +49,20 @@ internal sealed class SimulatedLine
         double radPerS = isStrike ? SteadySpeed(drive) : drive.SpeedRadPerS;
         Model = Build(drive, radPerS, isStrike);
         Begin = isStrike ? Steady(radPerS) : Standing(radPerS);
-        DurationS = isStrike ? StrikeS(strike!.StartS) : EngagementS(drive, in ends);
     }
 
     public TorsionModel Model { get; }
 
     public TorsionStart Begin { get; }
 
-    public double DurationS { get; }
+    public double DurationS
+    {
+        get
+        {
+            durationS = double.IsNaN(durationS) ? strike is null ? EngagementS() : StrikeS(strike.StartS) : durationS;
+            return durationS;
+        }
+    }
 
     /// <summary>Links whose torque an element may see; empty for one behind everything that turns.</summary>
     public IReadOnlyList<string> LinksOf(int node)
@@ -216,15 +227,14 @@ internal sealed class SimulatedLine
 
     private double SwingS()
     {
-        Modes modes = Modes.Of(Model);
-        double slowest = Enumerable.Range(0, modes.Count).Select(k => modes[k].RadPerS).Where(w => w > 1e-3).DefaultIfEmpty(double.PositiveInfinity).Min();
+        double slowest = SlowestSwing.RadPerS(lumps, links);
         return double.IsPositiveInfinity(slowest) ? 0 : Swings * 2 * Math.PI / slowest;
     }
 
     private double StrikeS(double startS) => Math.Min(LongestRunS, startS + Math.Max(LeastRunS, SwingS()));
 
     // t = J ω / (T_c − T_l) after the rise; a clutch that never gets there is watched for a while.
-    private double EngagementS(SimulationDrive drive, in SimulationEnds ends)
+    private double EngagementS()
     {
         double capacity = drive.Engagement.Capacity!.SiBand.At(ends.Capacity);
         double inertia = lumps.Skip(1).Sum(lump => lump.InertiaKgM2);

@@ -63,6 +63,9 @@ public static class SimulationFindings
     /// <summary>A bound without an upper end was left out.</summary>
     public const string FactUnbounded = "simulation.factUnbounded";
 
+    /// <summary>The runs would take more work than their limit; what was cut off is not used.</summary>
+    public const string TooMuchWork = "simulation.tooMuchWork";
+
     /// <summary>The PTO clutch was still slipping at the end of the run.</summary>
     public const string StillSlipping = "simulation.stillSlipping";
 }

@@ -15,12 +15,12 @@ public sealed class SimulationOutcome
     private readonly double[] peakAtS;
     private readonly string?[] peakLink;
 
-    internal SimulationOutcome(DrivelineChain chain, SimulatedLine line, SimulatedEvent happened)
+    internal SimulationOutcome(DrivelineChain chain, SimulatedLine line, SimulatedEvent happened, WorkMeter meter)
     {
         this.chain = chain;
         this.line = line;
         Event = happened;
-        TransientResult result = Transient.Run(line.Begin, Duration.FromSeconds(line.DurationS));
+        TransientResult result = meter.Run(line.Begin, line.DurationS);
         peakNm = new double[chain.Nodes.Length];
         peakAtS = new double[peakNm.Length];
         peakLink = new string?[peakNm.Length];
@@ -99,21 +99,43 @@ public sealed class SimulationOutcome
     /// <param name="element">An element of the chain.</param>
     /// <param name="samples">2 to 100 000.</param>
     /// <param name="until">The last time; above 0, up to 60 s.</param>
+    /// <returns>NaN where the usual limits of a simulation end the run.</returns>
     /// <exception cref="ArgumentException">The element is not in the chain.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number of samples or the time is out of its range.</exception>
-    public IReadOnlyList<double> Trace(Element element, int samples, Duration until)
+    public IReadOnlyList<double> Trace(Element element, int samples, Duration until) =>
+        Traces([Guard.NotNull(element, nameof(element))], samples, until)[0];
+
+    /// <summary>The same of several elements, from one run.</summary>
+    /// <param name="elements">Elements of the chain.</param>
+    /// <param name="samples">2 to 100 000.</param>
+    /// <param name="until">The last time; above 0, up to 60 s.</param>
+    /// <returns>NaN where the usual limits of a simulation end the run.</returns>
+    /// <exception cref="ArgumentException">An element is not in the chain.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The number of samples or the time is out of its range.</exception>
+    public IReadOnlyList<IReadOnlyList<double>> Traces(IReadOnlyList<Element> elements, int samples, Duration until)
     {
         double seconds = Guard.Positive(Si.Seconds(until), "Time", "s", nameof(until));
         Guard.Within(seconds, 0, 60, "Time", "s", nameof(until));
-        int k = chain.IndexOf(Guard.NotNull(element, nameof(element)));
-        double[] trace = new double[Guard.Within(samples, 2, 100_000, "Number of samples", nameof(samples))];
-        if (peakLink[k] is { } link)
+        Guard.Within(samples, 2, 100_000, "Number of samples", nameof(samples));
+        Guard.NotNull(elements, nameof(elements));
+        int[] nodes = [.. elements.Select(chain.IndexOf)];
+        string[] links = [.. nodes.Select(k => peakLink[k]).OfType<string>().Distinct()];
+        double[] all = new double[links.Length * samples];
+        if (links.Length > 0)
         {
-            Transient.TraceTorque(line.Begin, until, new TransientWorkspace(), link, trace);
-            for (int n = 0; n < trace.Length; n++)
-            {
-                trace[n] /= chain.Nodes[k].Ratio;
-            }
+            TransientLimits limits = TransientLimits.Usual.WithWork(SimulationLimits.Usual.Work);
+            Transient.TraceTorques(line.Begin, until, limits, new TransientWorkspace(), links, all);
+        }
+
+        return [.. nodes.Select(k => Trace(all, Array.IndexOf(links, peakLink[k]) * samples, k, samples))];
+    }
+
+    private double[] Trace(double[] all, int first, int node, int samples)
+    {
+        double[] trace = new double[samples];
+        for (int n = 0; n < samples && peakLink[node] is not null; n++)
+        {
+            trace[n] = all[first + n] / chain.Nodes[node].Ratio;
         }
 
         return trace;

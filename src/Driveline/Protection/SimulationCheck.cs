@@ -24,10 +24,13 @@ public sealed class SimulationCheck
     private static readonly BandPoint[] DevicePoints = [BandPoint.Low, BandPoint.Expected, BandPoint.High];
 
     private readonly List<Finding> missingWith = [];
+    private readonly WorkMeter meter;
     private MachineKind machine;
 
-    private SimulationCheck(DrivelineSimulation simulation)
+    private SimulationCheck(DrivelineSimulation simulation, WorkMeter meter)
     {
+        this.meter = meter;
+        long before = meter.Done;
         Simulation = simulation;
         Without = Run(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, []);
         With = simulation.Chain.Devices.FirstOrDefault(SimulatedDevice.IsUnsure) is { } unsure && Without is not null
@@ -35,6 +38,7 @@ public sealed class SimulationCheck
             : Run(SimulatedDevices.Fitted, BandPoint.Expected, BandPoint.Expected, missingWith);
         Loads = AllLoads();
         Findings = AllFindings();
+        Work = meter.Done - before;
     }
 
     /// <summary>What was simulated.</summary>
@@ -51,10 +55,11 @@ public sealed class SimulationCheck
 
     /// <summary>True when a device as fitted acts; null when not known.</summary>
     public bool? Tripped => Simulation.Strike is { MissesDriveline: true } ? false
-        : With?.Tripped;
+        : With is { Tripped: true } or { IsComplete: true } ? With.Tripped
+        : null;
 
     /// <summary>The device that comes nearest to acting when none can act; null without a device, without a run, or when some device in good order is not known.</summary>
-    public ProtectiveDevice? NearestDevice => Without is not null && Chain.Devices.Count > 0 && Chain.Devices.All(d => d.InGoodOrder is not null) ? NearestToTrip() : null;
+    public ProtectiveDevice? NearestDevice => Without is { IsComplete: true } && Chain.Devices.Count > 0 && Chain.Devices.All(d => d.InGoodOrder is not null) ? NearestToTrip() : null;
 
     /// <summary>True when the strike met something that does not give: its torques are at least those of the run.</summary>
     public bool IsBlowUnbounded => IsUnbounded(With) || IsUnbounded(Without);
@@ -78,8 +83,16 @@ public sealed class SimulationCheck
 
     private DrivelineChain Chain => Simulation.Chain;
 
-    /// <summary>Runs a simulation and checks it.</summary>
-    public static SimulationCheck Of(DrivelineSimulation simulation) => new(Guard.NotNull(simulation, nameof(simulation)));
+    /// <summary>Work of all runs together; see <see cref="SimulationLimits"/>.</summary>
+    public long Work { get; }
+
+    /// <summary>Runs a simulation and checks it, within the usual limits.</summary>
+    public static SimulationCheck Of(DrivelineSimulation simulation) => Of(simulation, SimulationLimits.Usual);
+
+    /// <summary>Runs a simulation within limits and checks it. What they cut off decides nothing.</summary>
+    public static SimulationCheck Of(DrivelineSimulation simulation, SimulationLimits limits) => Of(simulation, new WorkMeter(limits));
+
+    internal static SimulationCheck Of(DrivelineSimulation simulation, WorkMeter meter) => new(Guard.NotNull(simulation, nameof(simulation)), meter);
 
     /// <summary>Codes of the cautions of a machine of which nothing could be simulated.</summary>
     /// <param name="machine">The kind of machine.</param>
@@ -102,7 +115,7 @@ public sealed class SimulationCheck
 
     private SimulationOutcome? Run(SimulatedDevices devices, BandPoint device, BandPoint severity, List<Finding> missing)
     {
-        if (Simulation.TryRun(devices, device, severity, out SimulationOutcome? outcome, out IReadOnlyList<Finding> lacks))
+        if (Simulation.TryRun(devices, device, severity, meter, out SimulationOutcome? outcome, out IReadOnlyList<Finding> lacks))
         {
             return outcome;
         }
@@ -144,7 +157,7 @@ public sealed class SimulationCheck
         bool isBand = Chain.Parts.Any(p => p.Stiffness is { } k && k.SiBand.Low < k.SiBand.High);
         foreach (BandPoint stiffness in isBand ? DevicePoints : [BandPoint.Expected])
         {
-            yield return Simulation.RunAt(SimulationEnds.Of(devices, device, BandPoint.High, Simulation.Strike is not null).WithStiffness(stiffness), []);
+            yield return Simulation.RunAt(SimulationEnds.Of(devices, device, BandPoint.High, Simulation.Strike is not null).WithStiffness(stiffness), [], meter);
         }
     }
 
@@ -159,7 +172,7 @@ public sealed class SimulationCheck
 
     private static bool IsUnbounded(SimulationOutcome? run) => run is not null && run.Findings.Any(f => f.Code == TorsionFindings.RigidBlow);
 
-    private static double? Whole(SimulationOutcome? run, int node) => run is not null && run.IsPeakWhole(node) ? run.PeakNm(node) : null;
+    private static double? Whole(SimulationOutcome? run, int node) => run is { IsComplete: true } && run.IsPeakWhole(node) ? run.PeakNm(node) : null;
 
     private Answer Damaged(Element element, int node, SimulationOutcome? expected, SimulationOutcome?[] severe)
     {
@@ -198,12 +211,13 @@ public sealed class SimulationCheck
             AddLoad(load, findings);
         }
 
-        if (Simulation.Strike is not null && Without is not null)
+        if (Simulation.Strike is not null && Without is { IsComplete: true })
         {
             AddHealth(findings);
         }
 
         findings.AddRange((With ?? Without)?.Findings ?? []);
+        findings.AddRange(meter.Findings);
         return [.. findings.GroupBy(f => f.Code + "|" + f.Parameter("name")?.Text).Select(g => g.First()).OrderBy(f => f.Severity)];
     }
 
@@ -266,7 +280,7 @@ public sealed class SimulationCheck
             .With("tripLow", QuantityKind.Torque, trip.SiBand.Low)
             .With("tripExpected", QuantityKind.Torque, trip.SiBand.Expected)
             .With("tripHigh", QuantityKind.Torque, trip.SiBand.High));
-        if (expected is { Tripped: true } && With is { Tripped: false })
+        if (expected is { Tripped: true } && With is { Tripped: false, IsComplete: true })
         {
             findings.Add(Finding.Of(StrikeFindings.PassedOn, Severity.Danger).With("device", expected.TrippedDevice!.Name)
                 .With("peak", QuantityKind.Torque, With.PeakNm(Chain.IndexOf(expected.TrippedDevice))));

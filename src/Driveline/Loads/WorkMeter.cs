@@ -1,0 +1,41 @@
+using Driveline.Findings;
+using Driveline.Quantities;
+using Driveline.Torsion;
+using UnitsNet;
+
+namespace Driveline.Loads;
+
+/// <summary>Counts the work of the runs of one question, in memory that they share. Not for two threads at a time.</summary>
+internal sealed class WorkMeter
+{
+    private readonly TransientWorkspace workspace = new();
+    private readonly long most;
+
+    public WorkMeter(SimulationLimits limits) => most = Guard.NotNull(limits, nameof(limits)).Work;
+
+    /// <summary>Work done so far.</summary>
+    public long Done { get; private set; }
+
+    /// <summary>True when something was cut off or not run at all.</summary>
+    public bool IsSpent { get; private set; }
+
+    /// <summary>What a caller must notice when it is spent.</summary>
+    public IEnumerable<Finding> Findings => IsSpent ? [Finding.Of(SimulationFindings.TooMuchWork, Severity.Warning)] : [];
+
+    /// <summary>Adds work that is about to be done; false when too little is left for it.</summary>
+    public bool TrySpend(long work)
+    {
+        IsSpent |= work > most - Done;
+        Done += IsSpent ? 0 : work;
+        return !IsSpent;
+    }
+
+    /// <summary>Runs a line as far as the work lasts. The result is valid until the next run.</summary>
+    public TransientResult Run(TorsionStart start, double seconds)
+    {
+        TransientResult result = Transient.Run(start, Duration.FromSeconds(seconds), TransientLimits.Usual.WithWork(most - Done), workspace);
+        Done += result.Work;
+        IsSpent |= Done > most;
+        return result;
+    }
+}
