@@ -56,14 +56,14 @@ public class ChooseTests
         Assert.Equal(0, run.Code);
         using JsonDocument json = JsonDocument.Parse(run.Output);
         Assert.Equal(
-            ["device", "fitted", "specified", "best", "choices", "settings", "findings", "cautions"],
+            ["device", "fitted", "specified", "best", "isManualsInStock", "manuals", "choices", "leftOut", "settings", "findings", "cautions"],
             json.RootElement.EnumerateObject().Select(m => m.Name));
         JsonElement[] choices = [.. json.RootElement.GetProperty("choices").EnumerateArray()];
         Assert.Equal(3, choices.Length);
         Assert.Equal(
             [
                 "grade", "size", "tripTorqueNm", "workMargin", "guardMargin", "tripsPerHour", "passProbability", "isStrongerThanFitted",
-                "isStrongerThanSpecified", "isFitted", "leavesRoom", "guards", "quiet", "onePeakTripsProbability", "damagedFirstProbability",
+                "isStrongerThanSpecified", "isFitted", "isSpecified", "isLoose", "leavesRoom", "guards", "quiet", "onePeakTripsProbability", "damagedFirstProbability",
                 "fatigueHoursAtLeast", "holeMm", "needsRedrilling", "price", "gradeSteps", "cautions",
             ],
             choices[0].EnumerateObject().Select(m => m.Name));
@@ -102,7 +102,7 @@ public class ChooseTests
     [Fact]
     public void Choose_Spanish_HasSpanishMessagesAndTheSameCodes()
     {
-        Assert.Contains("el mejor primero", CliRun.WithInput(Known, "choose", "-", "--language", "es").Output, StringComparison.Ordinal);
+        Assert.Contains("primero el que más margen deja", CliRun.WithInput(Known, "choose", "-", "--language", "es").Output, StringComparison.Ordinal);
         using JsonDocument json = JsonDocument.Parse(CliRun.WithInput(SampleCase.Bare, "choose", "-", "--json", "--language", "es").Output);
         Assert.Contains("llave", json.RootElement.GetProperty("cautions")[0].GetProperty("text").GetString(), StringComparison.Ordinal);
     }
@@ -176,7 +176,7 @@ public class ChooseTests
         Assert.NotEqual(0, json.RootElement.GetProperty("choices").GetArrayLength());
         Assert.Equal(1, json.RootElement.GetProperty("settings").GetArrayLength());
         string text = CliRun.WithInput(both, "choose", "-").Output;
-        Assert.Contains("best first", text, StringComparison.Ordinal);
+        Assert.Contains("most room first", text, StringComparison.Ordinal);
         Assert.Contains("Setting of \"slip clutch\"", text, StringComparison.Ordinal);
     }
 

@@ -45,6 +45,7 @@ public static class ChoiceJson
         JsonNumbers.Text(json, "fitted", NameOf(choice.Place));
         JsonNumbers.Text(json, "specified", NameOf(choice.Specified));
         JsonNumbers.Text(json, "best", choice.Best?.Item.Name);
+        WriteManuals(json, choice, texts);
         json.WriteStartArray("choices");
         foreach (RankedBolt bolt in choice.Choices)
         {
@@ -52,10 +53,40 @@ public static class ChoiceJson
         }
 
         json.WriteEndArray();
+        WriteLeftOut(json, choice, texts, units);
         SettingJson.WriteAll(json, settings, texts, units);
         FindingJson.WriteAll(json, "findings", choice.Findings, texts, units);
         CautionJson.WriteAll(json, choice.Cautions, texts);
         json.WriteEndObject();
+    }
+
+    private static void WriteManuals(Utf8JsonWriter json, BoltChoice choice, Texts texts)
+    {
+        JsonNumbers.Flag(json, "isManualsInStock", choice.IsManualsInStock);
+        if (choice.Manuals is not { } manuals)
+        {
+            json.WriteNull("manuals");
+            return;
+        }
+
+        json.WritePropertyName("manuals");
+        WriteBolt(json, manuals, texts);
+    }
+
+    private static void WriteLeftOut(Utf8JsonWriter json, BoltChoice choice, Texts texts, DisplayUnits units)
+    {
+        json.WriteStartArray("leftOut");
+        foreach (LeftOut bolt in choice.LeftOut)
+        {
+            json.WriteStartObject();
+            json.WriteString("grade", bolt.Item.Grade.Designation);
+            json.WriteString("size", bolt.Item.Thread.Designation);
+            json.WriteString("code", bolt.Reason.Code);
+            json.WriteString("message", texts.Of(bolt.Reason, units));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static string? NameOf(ProtectiveDevice? device) =>
@@ -74,6 +105,8 @@ public static class ChoiceJson
         JsonNumbers.Flag(json, "isStrongerThanFitted", bolt.IsStrongerThanFitted);
         JsonNumbers.Flag(json, "isStrongerThanSpecified", bolt.IsStrongerThanSpecified);
         json.WriteBoolean("isFitted", bolt.IsFitted);
+        json.WriteBoolean("isSpecified", bolt.IsSpecified);
+        json.WriteBoolean("isLoose", bolt.IsLoose);
         json.WriteBoolean("leavesRoom", bolt.LeavesRoom);
         json.WriteString("guards", bolt.Verdict.Guards.ToString());
         json.WriteString("quiet", bolt.Verdict.Quiet.ToString());

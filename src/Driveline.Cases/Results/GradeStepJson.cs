@@ -22,6 +22,7 @@ internal static class GradeStepJson
         json.WriteStartObject();
         json.WriteString("grade", neighbour.Grade);
         json.WriteBoolean("isStronger", neighbour.IsStronger);
+        json.WriteBoolean("isSpecified", neighbour.IsSpecified);
         JsonNumbers.Band(json, "tripTorqueNm", neighbour.Trip);
         JsonNumbers.Margin(json, "workMargin", neighbour.Verdict.WorkMargin);
         JsonNumbers.Margin(json, "guardMargin", neighbour.Verdict.GuardMargin);

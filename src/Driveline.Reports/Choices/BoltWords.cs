@@ -8,12 +8,50 @@ namespace Driveline.Reports.Choices;
 /// <summary>One bolt of a choice in words.</summary>
 internal static class BoltWords
 {
-    /// <summary>Its row of the table: name, break torque, the two margins, the two probabilities, hours between breaks.</summary>
-    public static string[] Row(RankedBolt bolt, Phrase phrase) =>
-    [
-        bolt.Item.Name, Breaks(bolt, phrase), Margin(bolt.GuardMargin, phrase), Margin(bolt.WorkMargin, phrase),
-        Chance(bolt.DamagedFirst, phrase), Chance(bolt.OnePeakTrips, phrase), Hours(bolt.TripsPerHour, phrase),
-    ];
+    /// <summary>Its row of the table: name, what it is, break torque, the two margins, the two probabilities, hours between breaks.</summary>
+    /// <remarks>Of a joint that nobody knows to let go, no chance is told: it would look like one that was worked out.</remarks>
+    public static string[] Row(RankedBolt bolt, Phrase phrase)
+    {
+        bool isOpen = bolt.GuardMargin is not > 0;
+        return
+        [
+            bolt.Item.Name, Mark(bolt, phrase), Breaks(bolt, phrase), Margin(bolt.GuardMargin, phrase), Margin(bolt.WorkMargin, phrase),
+            Chance(isOpen ? null : bolt.DamagedFirst, phrase), Chance(isOpen ? null : bolt.OnePeakTrips, phrase), Hours(isOpen ? null : bolt.TripsPerHour, phrase),
+        ];
+    }
+
+    /// <summary>What it is beside the fitted and the manual's bolt.</summary>
+    public static string Mark(RankedBolt bolt, Phrase phrase)
+    {
+        var marks = new List<string>();
+        if (bolt.IsSpecified)
+        {
+            marks.Add(phrase.Of("choice.manuals.mark"));
+        }
+
+        if (bolt.IsFitted)
+        {
+            marks.Add(phrase.Of("choice.fitted"));
+        }
+
+        if (bolt.IsStrongerThanSpecified == true)
+        {
+            marks.Add(phrase.Of("choice.stronger"));
+        }
+
+        return marks.Count > 0 ? string.Join(", ", marks) : phrase.Of(bolt.IsStrongerThanSpecified is null ? "choice.notCompared.mark" : "choice.noStronger");
+    }
+
+    /// <summary>The manual's bolt with its verdict in one sentence, and every caution of its own.</summary>
+    public static string Verdict(RankedBolt bolt, Phrase phrase) => string.Join(
+        " ",
+        bolt.Cautions.Select(phrase.Of).Prepend(phrase.Of(Phrase.Code("choice.manuals.verdict")
+            .With("bolt", bolt.Item.Name)
+            .With("guards", phrase.Of("answer." + bolt.Verdict.Guards))
+            .With("quiet", phrase.Of("answer." + bolt.Verdict.Quiet))
+            .With("breaks", Breaks(bolt, phrase) + (bolt.Trip is null ? string.Empty : " " + phrase.TorqueUnit))
+            .With("guardMargin", Margin(bolt.GuardMargin, phrase))
+            .With("workMargin", Margin(bolt.WorkMargin, phrase)))));
 
     /// <summary>What it is beside the fitted and the specified bolt, its hole and price, and every caution of its own.</summary>
     public static string Cautions(RankedBolt bolt, Phrase phrase)
@@ -46,15 +84,14 @@ internal static class BoltWords
         }
     }
 
-    /// <summary>What one grade weaker and stronger in the same size would do.</summary>
+    /// <summary>What one grade weaker in the same size would do; stronger ones stand in the last block alone.</summary>
     public static string Steps(RankedBolt bolt, Phrase phrase) =>
-        bolt.Item.Name + ": " + string.Join("; ", bolt.GradeSteps.Select(s => Step(s, phrase))) + ".";
+        bolt.Item.Name + ": " + string.Join("; ", bolt.GradeSteps.Where(s => !s.IsStronger).Select(s => Step(s, phrase))) + ".";
 
-    private static string Step(NeighbourGrade step, Phrase phrase) => phrase.Of(
-        Phrase.Code(step.IsStronger ? "choice.step.stronger" : "choice.step.weaker")
-            .With("grade", phrase.Name(step.Grade))
-            .With("guard", StepMargin("choice.step.guard", step.Verdict.GuardMargin, phrase))
-            .With("work", StepMargin("choice.step.work", step.Verdict.WorkMargin, phrase)));
+    private static string Step(NeighbourGrade step, Phrase phrase) => phrase.Of(Phrase.Code("choice.step.weaker")
+        .With("grade", phrase.Name(step.Grade))
+        .With("guard", StepMargin("choice.step.guard", step.Verdict.GuardMargin, phrase))
+        .With("work", StepMargin("choice.step.work", step.Verdict.WorkMargin, phrase)));
 
     private static string StepMargin(string code, double? margin, Phrase phrase) => phrase.Of(
         margin > 0 ? Phrase.Code(code).With("margin", Margin(margin, phrase)) : Phrase.Code(code + ".notKnown"));
@@ -64,9 +101,8 @@ internal static class BoltWords
             .With("low", phrase.Number(trip.Low.NewtonMeters))
             .With("high", phrase.Number(trip.High?.NewtonMeters ?? double.PositiveInfinity)));
 
-    // Rounded down below 1: a margin that falls short never looks as if it did not.
     public static string Margin(double? margin, Phrase phrase) => margin is > 0 and { } value
-        ? phrase.Number(value < 1 ? Math.Floor(value * 100) / 100 : value, "F2")
+        ? phrase.Quantity(value, QuantityKind.Margin)
         : phrase.Of("choice.margin.notKnown");
 
     private static string Chance(Probability? probability, Phrase phrase) => probability is null

@@ -38,7 +38,7 @@ internal static class RemedySentences
     // A margin of 0 is no measured zero: nothing bounds what the protection may hold, or what the work asks of it.
     private static string Margin(string code, double? margin, string effect, Phrase phrase) => margin is 0
         ? phrase.Of(code + ".unbounded")
-        : margin is { } value ? phrase.Of(Phrase.Code(code).With("margin", phrase.Number(value, "F2")))
+        : margin is { } value ? phrase.Of(Phrase.Code(code).With("margin", phrase.Quantity(value, QuantityKind.Margin)))
         : phrase.Of(effect);
 
     private static string Cost(Remedy remedy, string? currency, Phrase phrase) => remedy.Cost switch

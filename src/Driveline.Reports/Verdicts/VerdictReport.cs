@@ -122,7 +122,7 @@ internal static class VerdictReport
             new[] { phrase.Of("report.grades.grade"), phrase.Of("report.guards"), phrase.Of("report.quiet"), phrase.Of("report.grades.guardMargin"), phrase.Of("report.grades.workMargin") },
             GradeRow(phrase.Of("report.grades.fitted"), verdict, phrase),
         };
-        rows.AddRange(neighbours.Select(n => GradeRow(n.Grade + " (" + phrase.Of(n.IsStronger ? "report.grades.stronger" : "report.grades.weaker") + ")", n.Verdict, phrase)));
+        rows.AddRange(neighbours.Select(n => GradeRow(n.Grade + " (" + phrase.Of(GradeMark(n)) + ")", n.Verdict, phrase)));
         blocks.Add(ReportBlock.Table(rows));
         if (neighbours.Any(n => n.IsStronger))
         {
@@ -135,8 +135,11 @@ internal static class VerdictReport
         name, phrase.Of("answer." + verdict.Guards), phrase.Of("answer." + verdict.Quiet), MarginNumber(verdict.GuardMargin, phrase), MarginNumber(verdict.WorkMargin, phrase),
     ];
 
+    private static string GradeMark(NeighbourGrade grade) =>
+        grade.IsSpecified ? "report.grades.manuals" : grade.IsStronger ? "report.grades.stronger" : "report.grades.weaker";
+
     private static string MarginNumber(double? margin, Phrase phrase) => margin is > 0 and { } value
-        ? phrase.Number(value, "F2")
+        ? phrase.Quantity(value, QuantityKind.Margin)
         : phrase.Of("report.grades.margin.notKnown");
 
     private static void AddFindings(ProtectionVerdict verdict, Phrase phrase, List<ReportBlock> blocks)

@@ -14,7 +14,7 @@ internal static class BoltChanges
     public static IReadOnlyList<Finding> Of(BoltSearch search)
     {
         var changes = new List<Finding>();
-        RankedBolt[] bolts = [.. search.Fitting().Where(b => b is { WorkMargin: > 0, GuardMargin: not null }).OrderBy(b => b, BoltOrder.BestFirst)];
+        RankedBolt[] bolts = [.. search.Fitting.Where(IsMeant).OrderBy(b => b, BoltOrder.BestFirst)];
         if (bolts.Length > 0 && EngagementChange.Of(search.Question, bolts[0].Verdict) is { } gentle)
         {
             changes.Add(gentle);
@@ -84,6 +84,10 @@ internal static class BoltChanges
                 .With("above", QuantityKind.Torque, part.Acts.High * factor));
         }
     }
+
+    // A change is worked out for bolts that could stay: none that is loose, none stronger than the manual's.
+    private static bool IsMeant(RankedBolt bolt) =>
+        bolt is { IsLoose: false, WorkMargin: > 0, GuardMargin: not null } && bolt.IsStrongerThanSpecified != true;
 
     private static string PlaceOf(RankedBolt? asItIs) => asItIs is null ? "best" : "asIs";
 

@@ -7,10 +7,11 @@ namespace Driveline.Choosing;
 
 /// <summary>Which bolts may take the place of the fitted one, best first, and what would help when none is good.</summary>
 /// <remarks>
-/// Ranked by the worse of two margins: weakest specimen over the highest work peak, weakest part over the strongest specimen. A
-/// bolt with a guard margin below 1 never stands above one with at least 1. Where no part's limit is known nothing is offered; where
-/// some limit is open, nothing that may be stronger than the fitted or the specified bolt. The machine's manual decides: a bolt
-/// stronger than specified is the last remedy, after engagement, attitude, holes and hub, and only with the maker's consent.
+/// The machine's manual decides: its bolt stands apart (<see cref="Manuals"/>), with its verdict, in stock or not. The others are ranked
+/// by the answers, a No last, and by the worse of two margins: the weakest bolt of its kind over the highest work peak, the weakest part
+/// over the strongest. A bolt with a guard margin below 1 never stands above one with at least 1, and none that is stronger than
+/// specified above one that is not: it is the last remedy, only with the maker's consent. Loose bolts are left out. Where no part's
+/// limit is known nothing is offered; where some limit is open, nothing that may be stronger than the fitted or the specified bolt.
 /// </remarks>
 public sealed class BoltChoice
 {
@@ -28,9 +29,11 @@ public sealed class BoltChoice
 
         var search = new BoltSearch(question, terms, AsFitted, Place);
         Specified = search.Specified;
-        IReadOnlyList<RankedBolt> fitting = search.Fitting();
-        Choices = [.. fitting.Where(search.MayOffer).OrderBy(b => b, BoltOrder.BestFirst)];
-        Findings = ChoiceFindings.Of(search, fitting, Choices);
+        Manuals = search.Manuals();
+        IsManualsInStock = Manuals is { } manuals ? search.IsInStock(manuals.Item) : null;
+        Choices = [.. search.Fitting.Where(search.MayRank).OrderBy(b => b, BoltOrder.BestFirst)];
+        LeftOut = LeftOutBolts.Of(search);
+        Findings = ChoiceFindings.Of(search, Manuals, Choices);
     }
 
     /// <summary>The question whose bolt is chosen.</summary>
@@ -48,11 +51,20 @@ public sealed class BoltChoice
     /// <summary>What the manual specifies for that place; null when not known.</summary>
     public ProtectiveDevice? Specified { get; }
 
-    /// <summary>The bolts offered, best first; empty when there is none.</summary>
+    /// <summary>The bolt that the manual specifies, in this machine; null when it is not stated, or not as a thread with a grade.</summary>
+    public RankedBolt? Manuals { get; }
+
+    /// <summary>True when the stock has the manual's bolt; null when that is not known.</summary>
+    public bool? IsManualsInStock { get; }
+
+    /// <summary>The bolts offered, best first; those stronger than specified last. Empty when there is none.</summary>
     public IReadOnlyList<RankedBolt> Choices { get; } = [];
 
-    /// <summary>The best of them, when both its margins leave room; null when nothing fits.</summary>
-    public RankedBolt? Best => Choices.FirstOrDefault(c => c.LeavesRoom);
+    /// <summary>The bolts of the stock that are not offered, each with the reason, in the order of the stock.</summary>
+    public IReadOnlyList<LeftOut> LeftOut { get; } = [];
+
+    /// <summary>The best of them, when both its margins leave room and it is no stronger than specified; null when there is none, or when nobody knows what is specified.</summary>
+    public RankedBolt? Best => Choices.FirstOrDefault(c => c.LeavesRoom && c.IsStrongerThanSpecified == false);
 
     /// <summary>What a caller must notice, worst first, and what would help when nothing fits.</summary>
     public IReadOnlyList<Finding> Findings { get; }

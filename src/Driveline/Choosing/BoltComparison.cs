@@ -1,20 +1,33 @@
 using Driveline.Chains;
+using Driveline.Fasteners;
 using Driveline.Protection;
+using Driveline.ShearBolts;
 
 namespace Driveline.Choosing;
 
 /// <summary>A bolt against the fitted and the specified one, each as it acts with a free hub.</summary>
+/// <remarks>
+/// Against the specified bolt like with like: in the same joint, cut in the same plane. A higher grade in a size no thinner, or a
+/// thicker size in a grade no lower, is stronger whatever plane cuts it today; so is a bolt that, as it is cut today, breaks later.
+/// </remarks>
 internal sealed class BoltComparison
 {
-    private BoltComparison(bool isFitted, bool? strongerThanFitted, bool? strongerThanSpecified, bool isNoStronger)
+    // Sizes and strengths of the inch and the metric system that stand for each other differ by less.
+    private const double SameSize = 0.02;
+    private const double SameStrength = 0.04;
+
+    private BoltComparison(bool isFitted, bool isSpecified, bool? strongerThanFitted, bool? strongerThanSpecified, bool isNoStronger)
     {
         IsFitted = isFitted;
+        IsSpecified = isSpecified;
         IsStrongerThanFitted = strongerThanFitted;
         IsStrongerThanSpecified = strongerThanSpecified;
         IsNoStronger = isNoStronger;
     }
 
     public bool IsFitted { get; }
+
+    public bool IsSpecified { get; }
 
     public bool? IsStrongerThanFitted { get; }
 
@@ -23,11 +36,53 @@ internal sealed class BoltComparison
     /// <summary>True when even its strongest specimen holds no more than that of the fitted one and, where known, of the specified one.</summary>
     public bool IsNoStronger { get; }
 
-    public static BoltComparison Of(ShearBoltDevice bolt, bool isFitted, ProtectiveDevice fitted, ProtectiveDevice? specified, ProtectionPolicy policy) => new(
-        isFitted,
-        isFitted ? false : IsStronger(bolt, fitted, policy),
-        specified is null ? null : IsStronger(bolt, specified, policy),
-        HoldsNoMore(bolt, fitted, policy) && (specified is null || HoldsNoMore(bolt, specified, policy)));
+    public static BoltComparison Of(ShearBoltDevice bolt, bool isFitted, ProtectiveDevice fitted, ProtectiveDevice? specified, ProtectionPolicy policy)
+    {
+        bool isSpecified = IsSame(bolt, specified);
+        bool? stronger = specified is null ? null : isSpecified ? false : IsStrongerThanNamed(bolt, specified, policy);
+        return new BoltComparison(
+            isFitted,
+            isSpecified,
+            isFitted ? false : IsStronger(bolt, fitted, policy),
+            stronger,
+            HoldsNoMore(bolt, fitted, policy) && (specified is null || isSpecified || (stronger == false && HoldsNoMore(bolt, specified, policy))));
+    }
+
+    /// <summary>The graded plain bolt that the manual names; null when it names another device, or too little is told of it.</summary>
+    public static ShearBolt? NamedBolt(ProtectiveDevice? specified) =>
+        specified is ShearBoltDevice { BreakTorque.Joint.Bolt: { Thread: not null, Grade: not null, NeedsNeck: false, NeckDiameter: null, IsSpecial: false } bolt } ? bolt : null;
+
+    private static bool IsSame(ShearBoltDevice bolt, ProtectiveDevice? specified) =>
+        NamedBolt(specified) is { } named && NamedBolt(bolt) is { } own && named.Thread!.Equals(own.Thread) && named.Grade!.Equals(own.Grade);
+
+    // Any reason to take it for stronger counts; a doubt of one comparison leaves it open.
+    private static bool? IsStrongerThanNamed(ShearBoltDevice bolt, ProtectiveDevice specified, ProtectionPolicy policy)
+    {
+        bool? asCut = IsStronger(bolt, specified, policy);
+        if (NamedBolt(specified) is not { } named || NamedBolt(bolt) is not { } own)
+        {
+            return asCut;
+        }
+
+        if (IsMore(own, named))
+        {
+            return true;
+        }
+
+        ShearBoltJoint joint = ((ShearBoltDevice)specified).BreakTorque.Joint;
+        ShearBolt alike = ShearBolt.Of(own.Thread!, own.Grade!).With(named.PlaneThrough).WithBody(named.BodyStyle);
+        bool? likeCut = IsStronger(ShearBoltDevice.Of(bolt.Name, joint.With(alike)), specified, policy);
+        return asCut == true || likeCut == true ? true : asCut is null || likeCut is null ? null : false;
+    }
+
+    private static bool IsMore(ShearBolt own, ShearBolt named)
+    {
+        double size = own.DiameterM / named.DiameterM;
+        double strength = Strength(own) / Strength(named);
+        return size > 1 - SameSize && strength > 1 - SameStrength && (size > 1 + SameSize || strength > 1 + SameStrength);
+    }
+
+    private static double Strength(ShearBolt bolt) => bolt.Grade!.TryAt(bolt.Thread!, out GradeStrength? at) ? at!.Tensile.SiBand.Low : double.NaN;
 
     private static bool? IsStronger(ShearBoltDevice bolt, ProtectiveDevice other, ProtectionPolicy policy) =>
         FittedAgainstSpecified.Compare(bolt, other, policy).Answer switch

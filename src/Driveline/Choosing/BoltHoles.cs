@@ -45,6 +45,9 @@ public sealed class BoltHoles
     public BoltHoles WithRedrilled(Length diameter) =>
         new(presentM, [.. redrilledM, Guard.Positive(Si.Meters(diameter), "Diameter of a permitted hole", "m", nameof(diameter))]);
 
+    /// <summary>How wide the hole of a bolt is taken to be: as measured or permitted, else the normal hole of the bolt it was made for, m.</summary>
+    internal double WidestM(RankedBolt bolt, ShearBolt madeFor) => bolt.NeedsRedrilling ? Si.Meters(bolt.HoleDiameter) : WideM(madeFor);
+
     /// <summary>The hole a bolt would use: the present one when it fits, else the closest permitted one; null when it fits none.</summary>
     internal HoleUse? For(StockItem item, ShearBolt madeFor)
     {
@@ -52,7 +55,7 @@ public sealed class BoltHoles
         double looseM = ClearanceHoles.LooseM(item.Thread);
         double normalM = ClearanceHoles.NormalM(item.Thread);
         double throughM = presentM > 0 ? presentM : madeFor.DiameterM;
-        double wideM = presentM > 0 ? presentM : madeFor.Thread is { } thread ? ClearanceHoles.NormalM(thread) : madeFor.DiameterM;
+        double wideM = WideM(madeFor);
         if (boltM <= throughM + (presentM > 0 ? CaliperM : SlackM) && wideM <= looseM + SlackM)
         {
             return new HoleUse(throughM, throughM, false, wideM > normalM + SlackM);
@@ -61,4 +64,7 @@ public sealed class BoltHoles
         double[] fitting = [.. redrilledM.Where(h => boltM <= h + SlackM && h <= looseM + SlackM)];
         return fitting.Length > 0 ? new HoleUse(fitting.Min(), Math.Max(throughM, fitting.Min()), true, fitting.Min() > normalM + SlackM) : null;
     }
+
+    private double WideM(ShearBolt madeFor) =>
+        presentM > 0 ? presentM : madeFor.Thread is { } thread ? ClearanceHoles.NormalM(thread) : madeFor.DiameterM;
 }

@@ -7,6 +7,8 @@ namespace Driveline.Choosing;
 /// <summary>Puts bolts of the stock in the place of the fitted one and asks the two questions of each.</summary>
 internal sealed class BoltSearch
 {
+    private IReadOnlyList<RankedBolt>? fitting;
+
     public BoltSearch(ProtectionQuestion question, ChoiceTerms terms, ProtectionVerdict asFitted, ShearBoltDevice place)
     {
         Question = question;
@@ -34,12 +36,30 @@ internal sealed class BoltSearch
     public ShearBolt MadeFor => Specified is ShearBoltDevice { BreakTorque.Joint.Bolt: { } named } && named.DiameterM > Joint.Bolt.DiameterM ? named : Joint.Bolt;
 
     /// <summary>The stock that fits a hole, each evaluated; those that cross the shaft must leave some of it.</summary>
-    public IReadOnlyList<RankedBolt> Fitting() =>
+    public IReadOnlyList<RankedBolt> Fitting => fitting ??=
     [
         .. Terms.Stock.Items
-            .Select(i => Terms.Holes.For(i, MadeFor) is { } hole && CanCross(i, hole) ? InPlace(i, hole) : null)
+            .Select(i => HoleFor(i) is { } hole ? InPlace(i, hole) : null)
             .OfType<RankedBolt>(),
     ];
+
+    /// <summary>The bolt that the manual names, in this machine, in stock or not; null when it is not known as a graded plain bolt.</summary>
+    public RankedBolt? Manuals()
+    {
+        if (BoltComparison.NamedBolt(Specified) is not { } named)
+        {
+            return null;
+        }
+
+        StockItem item = Terms.Stock.Items.FirstOrDefault(i => IsBolt(i, named)) ?? StockItem.Of(named.Thread!, named.Grade!);
+        return Fitting.FirstOrDefault(b => ReferenceEquals(b.Item, item)) ?? InPlace(item, HoleFor(item) ?? HoleUse.Own(item));
+    }
+
+    /// <summary>True when the stock has that bolt.</summary>
+    public bool IsInStock(StockItem item) => Terms.Stock.Items.Contains(item);
+
+    /// <summary>May stand in the ranking: it may be offered and is not loose in its hole.</summary>
+    public bool MayRank(RankedBolt bolt) => !bolt.IsLoose && MayOffer(bolt);
 
     /// <summary>Every bolt of the stock in a hole of its own size at the same place, up to half of the shaft it crosses.</summary>
     public IReadOnlyList<RankedBolt> AnySize() =>
@@ -67,6 +87,9 @@ internal sealed class BoltSearch
     public static bool IsSlender(StockItem item, ShearBoltJoint joint) =>
         joint.Layout != JointLayout.ThroughShaft || item.Thread.MajorDiameterM <= joint.RadiusM * (1 + 1e-9);
 
+    /// <summary>The hole a bolt would use; null when it fits none, or would leave nothing of the shaft it crosses.</summary>
+    private HoleUse? HoleFor(StockItem item) => Terms.Holes.For(item, MadeFor) is { } hole && CanCross(item, hole) ? hole : null;
+
     private RankedBolt InPlace(StockItem item, HoleUse hole) => In(Question.Chain, Place, Joint, item, hole);
 
     private bool CanCross(StockItem item, HoleUse hole) =>
@@ -75,16 +98,22 @@ internal sealed class BoltSearch
     private bool IsFittedBolt(StockItem item)
     {
         ShearBolt bolt = Joint.Bolt;
-        return !bolt.NeedsNeck && bolt.NeckDiameter is null && item.Thread.Equals(bolt.Thread) && item.Grade.Equals(bolt.Grade);
+        return !bolt.NeedsNeck && bolt.NeckDiameter is null && IsBolt(item, bolt);
     }
 
+    private static bool IsBolt(StockItem item, ShearBolt bolt) => item.Thread.Equals(bolt.Thread) && item.Grade.Equals(bolt.Grade);
+
     // A plain bolt of the stock is cut where the fitted plain bolt is cut: the joint decides. In place of a pin or a neck nobody knows.
-    private static ShearBoltJoint With(ShearBoltJoint joint, StockItem item, HoleUse hole)
+    // The manual's bolt is cut where the manual has it cut.
+    private ShearBoltJoint With(ShearBoltJoint joint, StockItem item, HoleUse hole)
     {
         ShearBolt fitted = joint.Bolt;
         bool isPlain = fitted.Thread is not null && !fitted.NeedsNeck;
         ShearBolt bolt = ShearBolt.Of(item.Thread, item.Grade);
-        bolt = isPlain ? bolt.With(fitted.PlaneThrough).WithBody(fitted.BodyStyle) : bolt;
+        bolt = BoltComparison.NamedBolt(Specified) is { } named && named.PlaneThrough != PlaneThrough.NotKnown && IsBolt(item, named)
+                ? bolt.With(named.PlaneThrough).WithBody(named.BodyStyle)
+            : isPlain ? bolt.With(fitted.PlaneThrough).WithBody(fitted.BodyStyle)
+            : bolt;
         ShearBoltJoint with = joint.With(bolt).InHole(hole.HoleM, hole.InShaftM);
         return hole.IsLoose && with.HoleFit == HoleFit.Tight ? with.WithHoleFit(HoleFit.NotKnown) : with;
     }

@@ -15,17 +15,17 @@ internal static class ChoiceFindings
         return LimitKnowledge.IsAnyKnown(asFitted) ? [none] : [Finding.Of(ChoosingFindings.LimitsNotKnown, Severity.Danger), none];
     }
 
-    public static IReadOnlyList<Finding> Of(BoltSearch search, IReadOnlyList<RankedBolt> fitting, IReadOnlyList<RankedBolt> offered)
+    public static IReadOnlyList<Finding> Of(BoltSearch search, RankedBolt? manuals, IReadOnlyList<RankedBolt> offered)
     {
         var findings = new List<Finding>();
-        AddLimits(search, fitting.Count - offered.Count, findings);
-        if (fitting.Count == 0)
+        AddLimits(search, search.Fitting.Count(b => !b.IsLoose && !search.MayOffer(b)), findings);
+        if (search.Fitting.Count == 0)
         {
             findings.Add(Finding.Of(ChoosingFindings.NoneInHole, Severity.Warning)
                 .With("diameter", QuantityKind.Length, Si.Meters(search.Terms.Holes.Present ?? search.MadeFor.Diameter)));
         }
 
-        AddSpecified(search, findings);
+        AddSpecified(search, manuals, findings);
         if (search.Question.Work is null)
         {
             findings.Add(Finding.Of(ChoosingFindings.RankedByGuardAlone, Severity.Warning));
@@ -56,11 +56,17 @@ internal static class ChoiceFindings
         : Finding.Of(LimitKnowledge.IsListComplete(asFitted) ? ChoosingFindings.StrongerWithheldByTrip : ChoosingFindings.StrongerWithheldByList, Severity.Danger);
 
     // What the manual names comes before anything computed.
-    private static void AddSpecified(BoltSearch search, List<Finding> findings)
+    private static void AddSpecified(BoltSearch search, RankedBolt? manuals, List<Finding> findings)
     {
         if (search.Specified is not { } specified)
         {
+            findings.Add(Finding.Of(ChoosingFindings.ManualsNotStated, Severity.Warning));
             return;
+        }
+
+        if (manuals is not null && !search.IsInStock(manuals.Item))
+        {
+            findings.Add(Finding.Of(ChoosingFindings.ManualsNotInStock, Severity.Warning).With("bolt", manuals.Item.Name));
         }
 
         FittedComparison answer = FittedAgainstSpecified.Compare(search.Place, specified, search.Terms.Policy).Answer;
@@ -73,9 +79,9 @@ internal static class ChoiceFindings
 
     private static void AddFit(BoltSearch search, IReadOnlyList<RankedBolt> offered, List<Finding> findings)
     {
-        if (offered.Any(b => b.LeavesRoom))
+        if (offered.FirstOrDefault(b => b.LeavesRoom && b.IsStrongerThanSpecified == false) is { } best)
         {
-            if (EngagementChange.Of(search.Question, offered.First(b => b.LeavesRoom).Verdict) is { } gentle)
+            if (EngagementChange.Of(search.Question, best.Verdict) is { } gentle)
             {
                 findings.Add(gentle);
             }
@@ -83,17 +89,22 @@ internal static class ChoiceFindings
             return;
         }
 
-        if (offered.Count > 0 && offered[0].GuardMargin == 0)
+        RankedBolt? nearest = offered.FirstOrDefault(b => b.IsStrongerThanSpecified != true);
+        if (offered.Any(b => b.LeavesRoom))
+        {
+            findings.Add(Finding.Of(ChoosingFindings.RoomNeedsConsent, Severity.Warning));
+        }
+        else if (offered.Count > 0 && offered.All(b => b.GuardMargin == 0))
         {
             findings.Add(Finding.Of(ChoosingFindings.NothingGuards, Severity.Danger).With("count", QuantityKind.Count, offered.Count));
         }
-        else if (offered.Count > 0 && offered[0] is { WorkMargin: > 0 and { } work, GuardMargin: > 0 and { } guard } best)
+        else if (nearest is { WorkMargin: > 0 and { } work, GuardMargin: > 0 and { } guard })
         {
             findings.Add(Finding.Of(ChoosingFindings.NothingFits, Severity.Warning)
                 .With("count", QuantityKind.Count, offered.Count)
-                .With("bolt", best.Item.Name)
-                .With("workMargin", QuantityKind.Number, work)
-                .With("guardMargin", QuantityKind.Number, guard));
+                .With("bolt", nearest.Item.Name)
+                .With("workMargin", QuantityKind.Margin, work)
+                .With("guardMargin", QuantityKind.Margin, guard));
         }
 
         findings.AddRange(BoltChanges.Of(search));
@@ -101,14 +112,14 @@ internal static class ChoiceFindings
 
     private static void AddSmaller(BoltSearch search, IReadOnlyList<RankedBolt> offered, List<Finding> findings)
     {
-        RankedBolt? inHole = offered.FirstOrDefault(b => !b.NeedsRedrilling);
+        RankedBolt? inHole = offered.FirstOrDefault(b => !b.NeedsRedrilling && b.IsStrongerThanSpecified != true);
         if (inHole is not { WorseMargin: { } worse, WorkMargin: not null })
         {
             return;
         }
 
         RankedBolt? smaller = search.AnySize()
-            .Where(b => b.Thread.MajorDiameterM < inHole.Thread.MajorDiameterM - 1e-6 && b.Scatter < inHole.Scatter && b.WorseMargin > worse && b.GuardMargin >= 1)
+            .Where(b => b.Thread.MajorDiameterM < inHole.Thread.MajorDiameterM - 1e-6 && b.Scatter < inHole.Scatter && b.WorseMargin > worse && b.GuardMargin >= 1 && b.IsStrongerThanSpecified != true)
             .Where(search.MayOffer)
             .OrderBy(b => b, BoltOrder.BestFirst)
             .FirstOrDefault();
@@ -119,8 +130,8 @@ internal static class ChoiceFindings
                 .With("than", inHole.Item.Name)
                 .With("scatter", QuantityKind.Number, smaller.Scatter)
                 .With("thanScatter", QuantityKind.Number, inHole.Scatter)
-                .With("workMargin", QuantityKind.Number, work)
-                .With("guardMargin", QuantityKind.Number, guard));
+                .With("workMargin", QuantityKind.Margin, work)
+                .With("guardMargin", QuantityKind.Margin, guard));
         }
     }
 }

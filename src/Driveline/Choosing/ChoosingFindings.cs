@@ -39,6 +39,27 @@ public static class ChoosingFindings
     /// <summary>The fitted bolt is not the specified one: the specified comes first.</summary>
     public const string SpecifiedFirst = "choosing.specifiedFirst";
 
+    /// <summary>Nobody has stated which bolt the manual names.</summary>
+    public const string ManualsNotStated = "choosing.manualsNotStated";
+
+    /// <summary>The stock does not have the bolt that the manual names.</summary>
+    public const string ManualsNotInStock = "choosing.manualsNotInStock";
+
+    /// <summary>Bolts leave room, but each is stronger than the manual's, or nobody knows that it is not.</summary>
+    public const string RoomNeedsConsent = "choosing.roomNeedsConsent";
+
+    /// <summary>Left out: it is loose in its hole.</summary>
+    public const string LeftOutLoose = "choosing.leftOut.loose";
+
+    /// <summary>Left out: it fits no permitted hole.</summary>
+    public const string LeftOutHole = "choosing.leftOut.hole";
+
+    /// <summary>Left out: it may hold more than what is fitted or specified, and not every limit is known.</summary>
+    public const string LeftOutMayBeStronger = "choosing.leftOut.mayBeStronger";
+
+    /// <summary>Left out: no part's limit is known.</summary>
+    public const string LeftOutLimitsNotKnown = "choosing.leftOut.limitsNotKnown";
+
     /// <summary>What would change it: letting the PTO in gently.</summary>
     public const string ChangeEngagement = "choosing.change.engagement";
 

@@ -42,8 +42,8 @@ internal static class PositionChange
             : Finding.Of(isBehind ? ChoosingFindings.ChangePositionBehind : ChoosingFindings.ChangePositionBefore, Severity.Note)
                 .With("bolt", best.Item.Name)
                 .With("name", name)
-                .With("workMargin", QuantityKind.Number, work)
-                .With("guardMargin", QuantityKind.Number, guard);
+                .With("workMargin", QuantityKind.Margin, work)
+                .With("guardMargin", QuantityKind.Margin, guard);
     }
 
     private static RankedBolt? Best(BoltSearch search, DrivelineChain moved) => search.Terms.Stock.Items

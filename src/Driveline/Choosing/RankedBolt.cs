@@ -28,6 +28,7 @@ public sealed class RankedBolt
         Device = device;
         Check = verdict.Devices.First(d => ReferenceEquals(d.Device, device));
         IsFitted = against.IsFitted;
+        IsSpecified = against.IsSpecified;
         IsStrongerThanFitted = against.IsStrongerThanFitted;
         IsStrongerThanSpecified = against.IsStrongerThanSpecified;
         WorkMargin = verdict.WorkMargin;
@@ -110,10 +111,16 @@ public sealed class RankedBolt
     /// <summary>True when it is the bolt that is fitted.</summary>
     public bool IsFitted { get; }
 
+    /// <summary>True when it is the bolt that the manual specifies: its thread and its grade.</summary>
+    public bool IsSpecified { get; }
+
+    /// <summary>True when its hole is wider than the normal one for its size.</summary>
+    public bool IsLoose => hole.IsLoose;
+
     /// <summary>True when it breaks later than the fitted bolt; null when they cannot be compared.</summary>
     public bool? IsStrongerThanFitted { get; }
 
-    /// <summary>True when it breaks later than the bolt the manual specifies; null when they cannot be compared.</summary>
+    /// <summary>True when it breaks later than the bolt the manual specifies, like with like: cut in the same plane; null when they cannot be compared.</summary>
     public bool? IsStrongerThanSpecified { get; }
 
     /// <summary>The same size one grade weaker and one stronger; a stronger one only where every limit is known.</summary>

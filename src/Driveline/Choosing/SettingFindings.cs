@@ -70,7 +70,7 @@ internal static class SettingFindings
         double guard = best.GuardMargin ?? 0;
         bool isKnown = work > 0 && guard > 0;
         Finding none = Finding.Of(isKnown ? ChoosingFindings.NoSetting : ChoosingFindings.NoSettingNotKnown, Severity.Warning).With("torque", QuantityKind.Torque, best.TorqueNm);
-        findings.Add(isKnown ? none.With("workMargin", QuantityKind.Number, work).With("guardMargin", QuantityKind.Number, guard) : none);
+        findings.Add(isKnown ? none.With("workMargin", QuantityKind.Margin, work).With("guardMargin", QuantityKind.Margin, guard) : none);
         if (AddSprings(search, best, findings) || !isKnown)
         {
             return;

@@ -50,4 +50,7 @@ public enum QuantityKind
 
     /// <summary>Probability, 0 to 1.</summary>
     Probability,
+
+    /// <summary>A margin: a ratio that is good above 1, cut down to two decimals so that it never looks better than it is.</summary>
+    Margin,
 }

@@ -1,4 +1,5 @@
 using Driveline.Chains;
+using Driveline.Fasteners;
 using Driveline.Quantities;
 using Driveline.ShearBolts;
 
@@ -10,9 +11,10 @@ public sealed class NeighbourGrade
 {
     private readonly ShearBoltDevice device;
 
-    private NeighbourGrade(string grade, bool isStronger, ProtectionVerdict verdict, ShearBoltDevice device)
+    private NeighbourGrade(string grade, bool isStronger, bool isSpecified, ProtectionVerdict verdict, ShearBoltDevice device)
     {
         this.device = device;
+        IsSpecified = isSpecified;
         Grade = grade;
         IsStronger = isStronger;
         Verdict = verdict;
@@ -21,8 +23,11 @@ public sealed class NeighbourGrade
     /// <summary>The grade, e.g. "SAE 5".</summary>
     public string Grade { get; }
 
-    /// <summary>True for the next stronger grade, false for the next weaker.</summary>
+    /// <summary>True for a stronger grade than the fitted one, false for a weaker.</summary>
     public bool IsStronger { get; }
+
+    /// <summary>True for the grade that the manual specifies; it is always among the neighbours of a fitted bolt of its size.</summary>
+    public bool IsSpecified { get; }
 
     /// <summary>The verdict with that bolt, both margins in it.</summary>
     public ProtectionVerdict Verdict { get; }
@@ -30,27 +35,41 @@ public sealed class NeighbourGrade
     /// <summary>The torque at which that bolt acts, referred to the PTO.</summary>
     public TorqueBand? Trip => Verdict.Devices.First(d => ReferenceEquals(d.Device, device)).TripAtPto;
 
-    /// <summary>The neighbours of the first graded shear bolt of a verdict; empty when there is none.</summary>
+    /// <summary>The neighbours of the first graded shear bolt of a verdict, and the manual's grade; empty when there is none.</summary>
     internal static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict) =>
-        verdict.Devices.Select(d => d.Device).OfType<ShearBoltDevice>().FirstOrDefault() is { } fitted ? Of(verdict, fitted) : [];
+        verdict.Devices.Select(d => d.Device).OfType<ShearBoltDevice>().FirstOrDefault() is { } fitted
+            ? Of(verdict, fitted, verdict.Question.Specified as ShearBoltDevice)
+            : [];
 
     /// <summary>The neighbours of one graded shear bolt of a verdict.</summary>
-    internal static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict, ShearBoltDevice fitted)
+    internal static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict, ShearBoltDevice fitted) => Of(verdict, fitted, null);
+
+    private static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict, ShearBoltDevice fitted, ShearBoltDevice? specified)
     {
-        GradeStep step = GradeStep.Of(fitted.BreakTorque.Joint);
+        ShearBoltJoint joint = fitted.BreakTorque.Joint;
+        GradeStep step = GradeStep.Of(joint);
+        BoltGrade? manuals = specified?.BreakTorque.Joint.Bolt is { IsSpecial: false, Grade: { } grade, Thread: { } thread }
+            && joint.Bolt is { IsSpecial: false, Grade: { } own } && thread.Equals(joint.Bolt.Thread) && !grade.Equals(own) ? grade : null;
         var neighbours = new List<NeighbourGrade>();
         Add(step.Weaker, false);
         Add(step.Stronger, true);
+        if (manuals is not null && !neighbours.Any(n => n.IsSpecified))
+        {
+            BreakTorque named = BreakTorque.Of(joint.With(joint.Bolt.WithMaterial(FastenerMaterial.Graded(manuals, joint.Bolt.Thread!))));
+            Add(named, named.IfHubFree.SiBand.Low > fitted.BreakTorque.IfHubFree.SiBand.Low);
+        }
+
         return neighbours;
 
         void Add(BreakTorque? neighbour, bool isStronger)
         {
-            if (neighbour?.Joint is { } joint)
+            if (neighbour?.Joint is { } with)
             {
-                ShearBoltDevice device = ShearBoltDevice.Of(fitted.Name, joint);
+                ShearBoltDevice device = ShearBoltDevice.Of(fitted.Name, with);
                 DrivelineChain chain = verdict.Question.Chain.With(fitted, device);
-                ProtectionVerdict with = ProtectionCheck.Run(verdict.Question.WithChain(chain), verdict.Policy);
-                neighbours.Add(new NeighbourGrade(joint.Bolt.Material.Name, isStronger, with, device));
+                ProtectionVerdict checkedWith = ProtectionCheck.Run(verdict.Question.WithChain(chain), verdict.Policy);
+                bool isSpecified = manuals is not null && manuals.Equals(with.Bolt.Grade);
+                neighbours.Add(new NeighbourGrade(with.Bolt.Material.Name, isStronger, isSpecified, checkedWith, device));
             }
         }
     }

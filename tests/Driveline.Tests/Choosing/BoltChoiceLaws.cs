@@ -23,14 +23,20 @@ public class BoltChoiceLaws
     [Property(MaxTest = 60)]
     public void Choices_GuardBelowOne_NeverStandsAboveOneThatGuards(int seed)
     {
-        BoltChoice choice = BoltChoice.For(Random(seed), Terms);
-        int guarding = choice.Choices.Count(c => c.GuardMargin >= 1);
-        Assert.All(choice.Choices.Take(guarding), c => Assert.True(c.GuardMargin >= 1));
-        Assert.All(choice.Choices.Skip(guarding), c => Assert.False(c.GuardMargin >= 1));
-        foreach (IEnumerable<RankedBolt> group in new[] { choice.Choices.Take(guarding), choice.Choices.Skip(guarding) })
+        IReadOnlyList<RankedBolt> choices = BoltChoice.For(Random(seed), Terms).Choices;
+        Assert.Equal(choices.Select(IsStronger).Order(), choices.Select(IsStronger));
+        foreach (IGrouping<bool, RankedBolt> block in choices.GroupBy(IsStronger))
+        {
+            Assert.Equal(block.Select(c => c.Verdict.Guards == Answer.No).Order(), block.Select(c => c.Verdict.Guards == Answer.No));
+            Assert.Equal(block.Select(c => c.GuardMargin >= 1).OrderDescending(), block.Select(c => c.GuardMargin >= 1));
+        }
+
+        foreach (IEnumerable<RankedBolt> group in choices.GroupBy(c => (IsStronger(c), c.Verdict.Guards == Answer.No, c.GuardMargin >= 1, c.Verdict.Quiet == Answer.No)))
         {
             Assert.Equal(group.Select(c => c.WorseMargin).OrderByDescending(m => m ?? -1), group.Select(c => c.WorseMargin));
         }
+
+        static bool IsStronger(RankedBolt bolt) => bolt.IsStrongerThanSpecified == true;
     }
 
     [Property(MaxTest = 60)]
@@ -76,8 +82,10 @@ public class BoltChoiceLaws
     public void Best_HasRoomOnBothSides(int seed)
     {
         BoltChoice choice = BoltChoice.For(Random(seed), Terms);
-        Assert.Equal(choice.Choices.FirstOrDefault(c => c is { GuardMargin: > 1, WorkMargin: > 1 }), choice.Best);
-        Assert.Equal(choice.Best is null && choice.Choices.Count > 0, Bench.Codes(choice).Any(c => c is ChoosingFindings.NothingFits or ChoosingFindings.NothingGuards));
+        Assert.Equal(choice.Choices.FirstOrDefault(c => c is { GuardMargin: > 1, WorkMargin: > 1, IsStrongerThanSpecified: false }), choice.Best);
+        Assert.Equal(
+            choice.Best is null && choice.Choices.Any(c => c.LeavesRoom || c.GuardMargin == 0 || c.IsStrongerThanSpecified != true),
+            Bench.Codes(choice).Any(c => c is ChoosingFindings.NothingFits or ChoosingFindings.NothingGuards or ChoosingFindings.RoomNeedsConsent));
     }
 
     [Fact]

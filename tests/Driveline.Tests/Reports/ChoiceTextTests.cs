@@ -19,21 +19,25 @@ public partial class ChoiceTextTests
     public static TheoryData<string> MadeUp => ReportCases.Names;
 
     [Theory]
-    [InlineData("thornbeck-bolt-right", "What is fitted, 3/8-16 UNC SAE 5, is the best of what fits: it acts in time and stays quiet, as far as the numbers go.")]
-    [InlineData("thornbeck-bolt-right", "Bolts for \"shear bolt\", best first")]
+    [InlineData("thornbeck-bolt-right", "Keep the manual's bolt, 3/8-16 UNC SAE 5: it acts in time and stays quiet, as far as the numbers go.")]
+    [InlineData("thornbeck-bolt-right", "Bolts for \"shear bolt\", most room first")]
     [InlineData("thornbeck-bolt-right", "3/8-16 UNC SAE 8 (stronger than fitted, STRONGER than the manual's): Only the size and grade in the machine's manual, unless its maker agrees.")]
-    [InlineData("thornbeck-bolt-right", "The better fuse may be a smaller bolt of a grade that scatters less. M8 ISO 10.9:")]
+    [InlineData("ravensmoor-rock", "Keep the manual's bolt, 5/16-18 UNC SAE 5:")]
+    [InlineData("thornbeck-too-soft", "The manual's bolt, 3/8-16 UNC SAE 5, is not sure both to act in time and to stay quiet")]
+    [InlineData("thornbeck-too-soft", "3/8-16 UNC SAE 8 (stronger than fitted, STRONGER than the manual's): Only the size and grade in the machine's manual")]
+    [InlineData("thornbeck-too-strong", "M12 ISO 8.8: loose in its hole")]
     [InlineData("thornbeck-too-soft", "Put that one back before you think of any other.")]
     [InlineData("thornbeck-seized-hub", "Free and grease the hub first.")]
     [InlineData("thornbeck-seized-hub", "638 to no known end")]
-    [InlineData("saltmere-spreader-pin", "By the torques it acts in time and stays quiet, but something else still stands against a plain yes")]
+    [InlineData("saltmere-spreader-pin", "something else still stands against a plain yes")]
     [InlineData("ashby-lane-facts-missing", "No bolt is offered.")]
-    [InlineData("hollinmoor-no-bolt-fits", "No bolt that fits the hole is sure both to act in time and to stay quiet.")]
+    [InlineData("ashby-lane-facts-missing", "DANGER: Nothing is offered")]
+    [InlineData("hollinmoor-no-bolt-fits", "is not sure both to act in time and to stay quiet")]
     public void Text_Demo_Says(string name, string words) => Assert.Contains(words, OneLine(ChoiceText.Of(Demo(name))), StringComparison.Ordinal);
 
     [Theory]
-    [InlineData("thornbeck-bolt-right", "Lo que hay montado, 3/8-16 UNC SAE 5, es lo mejor de lo que vale")]
-    [InlineData("thornbeck-bolt-right", "Pernos para «perno fusible», el mejor primero")]
+    [InlineData("thornbeck-bolt-right", "Siga con el perno del manual, 3/8-16 UNC SAE 5: actúa a tiempo")]
+    [InlineData("thornbeck-bolt-right", "Pernos para «perno fusible», primero el que más margen deja")]
     [InlineData("thornbeck-bolt-right", "1,59")]
     [InlineData("thornbeck-bolt-right", "Solo la medida y el grado del manual de la máquina, salvo que su fabricante esté de acuerdo.")]
     [InlineData("thornbeck-seized-hub", "638 a sin fin conocido")]
@@ -52,6 +56,28 @@ public partial class ChoiceTextTests
             Assert.EndsWith(texts.Of(choice.Cautions[^1]), text, StringComparison.Ordinal);
             Assert.DoesNotMatch(BadPunctuation(), text);
         }
+    }
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void Text_AnyDemo_NamesNoStrongerBoltInItsFirstSentenceAndTheManualsBlockFirst(string name)
+    {
+        BoltChoice choice = Demo(name);
+        string text = OneLine(ChoiceText.Of(choice));
+        int manuals = text.IndexOf("The manual's bolt ---", StringComparison.Ordinal);
+        int ranking = text.IndexOf(", most room first", StringComparison.Ordinal);
+        int consent = text.IndexOf("Would need the maker's consent", StringComparison.Ordinal);
+        Assert.Equal(choice.Place is not null, manuals >= 0);
+        Assert.True(ranking < 0 || manuals < ranking);
+        foreach (RankedBolt stronger in choice.Choices.Where(c => c.IsStrongerThanSpecified == true))
+        {
+            Assert.True(consent > ranking && text.IndexOf(stronger.Item.Name, StringComparison.Ordinal) > 0);
+            Assert.DoesNotContain(stronger.Item.Name, text[..manuals], StringComparison.Ordinal);
+        }
+
+        Assert.DoesNotContain("Another radius", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("The same kind of joint", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("A smaller bolt of a grade", text, StringComparison.Ordinal);
     }
 
     [Theory]
