@@ -123,7 +123,7 @@ public class ChooseTests
         using JsonDocument json = JsonDocument.Parse(run.Output);
         Assert.Equal(0, json.RootElement.GetProperty("choices").GetArrayLength());
         JsonElement setting = Assert.Single(json.RootElement.GetProperty("settings").EnumerateArray());
-        Assert.Equal(["device", "window", "best", "findings", "cautions"], setting.EnumerateObject().Select(m => m.Name));
+        Assert.Equal(["device", "window", "best", "manuals", "findings", "cautions"], setting.EnumerateObject().Select(m => m.Name));
         JsonElement window = setting.GetProperty("window");
         Assert.Equal(["lowNm", "highNm", "springLengthMm", "nutTurns"], window.EnumerateObject().Select(m => m.Name));
         JsonElement best = setting.GetProperty("best");

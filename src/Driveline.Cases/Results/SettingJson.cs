@@ -15,7 +15,8 @@ internal static class SettingJson
             json.WriteStartObject();
             json.WriteString("device", setting.Place.Name);
             WriteWindow(json, setting);
-            WriteBest(json, setting);
+            WritePoint(json, "best", setting, setting.Best);
+            WritePoint(json, "manuals", setting, setting.Manuals);
             FindingJson.WriteAll(json, "findings", setting.Findings, texts, units);
             CautionJson.WriteAll(json, setting.Cautions, texts);
             json.WriteEndObject();
@@ -36,31 +37,36 @@ internal static class SettingJson
         json.WriteNumber("lowNm", window.LowTorque.NewtonMeters);
         json.WriteNumber("highNm", window.HighTorque.NewtonMeters);
         json.WriteStartObject("springLengthMm");
-        json.WriteNumber("atLow", window.Lowest.SpringLength.Millimeters);
-        json.WriteNumber("atHigh", window.Highest.SpringLength.Millimeters);
+        JsonNumbers.Number(json, "atLow", Length(setting, window.Lowest));
+        JsonNumbers.Number(json, "atHigh", Length(setting, window.Highest));
         json.WriteEndObject();
         json.WriteStartObject("nutTurns");
-        JsonNumbers.Number(json, "atLow", setting.NutTurns(window.Lowest));
-        JsonNumbers.Number(json, "atHigh", setting.NutTurns(window.Highest));
+        JsonNumbers.Number(json, "atLow", Turns(setting, window.Lowest));
+        JsonNumbers.Number(json, "atHigh", Turns(setting, window.Highest));
         json.WriteEndObject();
         json.WriteEndObject();
     }
 
-    private static void WriteBest(Utf8JsonWriter json, ClutchChoice setting)
+    private static void WritePoint(Utf8JsonWriter json, string name, ClutchChoice setting, ClutchPoint? point)
     {
-        if (setting.Best is not { } best)
+        if (point is null)
         {
-            json.WriteNull("best");
+            json.WriteNull(name);
             return;
         }
 
-        json.WriteStartObject("best");
-        JsonNumbers.Band(json, "slipTorqueNm", best.Slip.Running);
-        JsonNumbers.Band(json, "breakawayTorqueNm", best.Slip.Breakaway);
-        json.WriteNumber("springLengthMm", best.SpringLength.Millimeters);
-        JsonNumbers.Number(json, "nutTurns", setting.NutTurns(best));
-        JsonNumbers.Margin(json, "workMargin", best.WorkMargin);
-        JsonNumbers.Margin(json, "guardMargin", best.GuardMargin);
+        json.WriteStartObject(name);
+        JsonNumbers.Band(json, "slipTorqueNm", point.Slip.Running);
+        JsonNumbers.Band(json, "breakawayTorqueNm", point.Slip.Breakaway);
+        JsonNumbers.Number(json, "springLengthMm", Length(setting, point));
+        JsonNumbers.Number(json, "nutTurns", Turns(setting, point));
+        JsonNumbers.Margin(json, "workMargin", point.WorkMargin);
+        JsonNumbers.Margin(json, "guardMargin", point.GuardMargin);
         json.WriteEndObject();
     }
+
+    // Without the manual's torque no length is to be set.
+    private static double? Length(ClutchChoice setting, ClutchPoint point) => setting.ManualsTorque is null ? null : point.SpringLength.Millimeters;
+
+    private static double? Turns(ClutchChoice setting, ClutchPoint point) => setting.ManualsTorque is null ? null : setting.NutTurns(point);
 }

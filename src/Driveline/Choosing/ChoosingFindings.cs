@@ -96,6 +96,21 @@ public static class ChoosingFindings
     /// <summary>The clutch is stuck: no setting is offered before it is free.</summary>
     public const string SettingNeedsFreeClutch = "choosing.settingNeeds.freeClutch";
 
+    /// <summary>Oil or grease on the linings: clean or replace them before any setting.</summary>
+    public const string MendOiled = "choosing.mend.oiled";
+
+    /// <summary>Glazed linings: mend them before any setting.</summary>
+    public const string MendGlazed = "choosing.mend.glazed";
+
+    /// <summary>The clutch slips so often that it gets too hot: find the cause before any setting.</summary>
+    public const string MendTooHot = "choosing.mend.tooHot";
+
+    /// <summary>The springs are, or may be, pressed solid: put that right before any setting.</summary>
+    public const string MendSolid = "choosing.mend.solid";
+
+    /// <summary>What ends the settings is what the linings may be pressed with.</summary>
+    public const string LiningsLimit = "choosing.liningsLimit";
+
     /// <summary>The faces and springs of the clutch are not all known: no setting is offered.</summary>
     public const string SettingNeedsClutch = "choosing.settingNeeds.clutch";
 

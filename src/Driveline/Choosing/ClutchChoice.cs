@@ -11,7 +11,8 @@ namespace Driveline.Choosing;
 /// <remarks>
 /// Quiet: the running torque, low, stays above the highest work peak. Guards: the breakaway torque, high, stays below the damage
 /// torque, low, of every part. The springs are set with a rule read within 0.4 mm, and the clutch is slipped at that setting: before
-/// that its breakaway has no upper end. Faces and run-in are as told. Where any limit is not known, or the clutch is stuck, no setting is offered.
+/// that its breakaway has no upper end. Faces and run-in are as told. No setting presses the linings above their limit, where that is
+/// known. Where any part's limit is not known, or the clutch is stuck, solid, oiled, glazed or too hot, no setting is offered.
 /// The machine's manual decides: its spring length comes before any computed one.
 /// </remarks>
 public sealed class ClutchChoice
@@ -31,7 +32,11 @@ public sealed class ClutchChoice
     }
 
     private ClutchChoice(ClutchChoice other, double pitchM)
-        : this(other.Question, other.Place, other.Clutch, other.Policy, other.Window, other.Best, other.Findings) => this.pitchM = pitchM;
+        : this(other.Question, other.Place, other.Clutch, other.Policy, other.Window, other.Best, other.Findings)
+    {
+        this.pitchM = pitchM;
+        Manuals = other.Manuals;
+    }
 
     /// <summary>The question it answers.</summary>
     public ProtectionQuestion Question { get; }
@@ -53,6 +58,12 @@ public sealed class ClutchChoice
 
     /// <summary>The setting at which the worse of the two margins is greatest, inside the window or not; null when a margin is not known.</summary>
     public ClutchPoint? Best { get; }
+
+    /// <summary>The setting of the torque that the manual states; null when it states none, or no permitted setting has it.</summary>
+    public ClutchPoint? Manuals { get; private set; }
+
+    /// <summary>The torque that the manual states for this clutch, while it slips; null when not stated. Without it no length and no turns are for an owner.</summary>
+    public TorqueBand? ManualsTorque => SettingFindings.Manuals(Question, Place);
 
     /// <summary>What a caller must notice, worst first, and what would help when no setting fits.</summary>
     public IReadOnlyList<Finding> Findings { get; }
@@ -78,14 +89,15 @@ public sealed class ClutchChoice
         Guard.NotNull(condition, nameof(condition));
         var search = new ClutchSearch(question, place, clutch, condition, Guard.NotNull(policy, nameof(policy)));
         ProtectionVerdict verdict = search.VerdictAt(search.MostDeflectionM / 2);
-        if (SettingFindings.Missing(verdict, condition) is { Count: > 0 } missing)
+        if (SettingFindings.Missing(verdict, place, condition) is { Count: > 0 } missing)
         {
             return new ClutchChoice(question, place, clutch, policy, null, null, missing);
         }
 
         ClutchPoint best = search.Best();
         ClutchWindow? window = search.Window(best);
-        return new ClutchChoice(question, place, clutch, policy, window, best, SettingFindings.Answer(search, best, window));
+        ClutchPoint? manuals = SettingFindings.Manuals(question, place) is { } named ? search.SetTo(named.SiBand.Expected) : null;
+        return new ClutchChoice(question, place, clutch, policy, window, best, SettingFindings.Answer(search, best, window)) { Manuals = manuals };
     }
 
     /// <summary>The answer for a clutch whose faces and springs are not known, by the default policy: no setting, and what is missing.</summary>
@@ -100,7 +112,7 @@ public sealed class ClutchChoice
         Guard.NotNull(condition, nameof(condition));
         ProtectionVerdict verdict = ProtectionCheck.Run(question, Guard.NotNull(policy, nameof(policy)));
         Finding undescribed = Finding.Of(ChoosingFindings.SettingNeedsClutch, Severity.Danger).With("name", place.Name);
-        return new ClutchChoice(question, place, null, policy, null, null, [undescribed, .. SettingFindings.Missing(verdict, condition)]);
+        return new ClutchChoice(question, place, null, policy, null, null, [undescribed, .. SettingFindings.Missing(verdict, place, condition)]);
     }
 
     /// <summary>The same choice with the pitch of the thread of the spring bolts, so that settings can be told in turns of the nuts.</summary>

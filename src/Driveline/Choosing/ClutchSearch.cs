@@ -26,6 +26,13 @@ internal sealed class ClutchSearch
         this.condition = condition
             .WithSlipTest(SlipTest.Slipped(condition.Day))
             .WithWear(LengthBand.OfSi(Band.Exactly(0), BandBasis.Of(Provenance.Basis.Given("springs set anew"))));
+        double springsM = Clutch.Springs.DeflectionM(Clutch.Springs.LargestN) is var m && !double.IsNaN(m) ? m : Clutch.Springs.TravelM;
+        MostDeflectionM = springsM;
+
+        // Of solid springs no pressure is known, so the limit is looked for from the slack side.
+        double liningsM = Halve(s => !IsOverPressed(s));
+        IsEndedByLinings = liningsM < springsM - (10 * StepM);
+        MostDeflectionM = IsEndedByLinings ? liningsM : springsM;
     }
 
     public ProtectionQuestion Question { get; }
@@ -39,14 +46,24 @@ internal sealed class ClutchSearch
     /// <summary>The faces as told, slipped at the new setting.</summary>
     public ClutchCondition Condition => condition;
 
-    /// <summary>Deflection up to which the force rises; beyond it the springs are solid or their force falls.</summary>
-    public double MostDeflectionM => Clutch.Springs.DeflectionM(Clutch.Springs.LargestN) is var m && !double.IsNaN(m) ? m : Clutch.Springs.TravelM;
+    /// <summary>Deflection up to which the force rises and the linings bear it; beyond it the springs are solid, their force falls, or the linings are pressed too hard.</summary>
+    public double MostDeflectionM { get; }
+
+    /// <summary>True when the linings reach the limit of their pressure before the springs end.</summary>
+    public bool IsEndedByLinings { get; }
 
     public ClutchPoint At(double deflectionM)
     {
         DiscClutch set = Set(deflectionM);
         SlipTorque slip = SlipTorque.Of(set, condition);
         return new ClutchPoint(set, deflectionM, slip, Verdict(slip.Running).WorkMargin, Verdict(slip.Breakaway).GuardMargin);
+    }
+
+    /// <summary>The setting at which the clutch is expected to slip at a torque; null when no permitted setting is.</summary>
+    public ClutchPoint? SetTo(double torqueNm)
+    {
+        ClutchPoint set = At(Halve(s => At(s).TorqueNm < torqueNm));
+        return Math.Abs(set.TorqueNm - torqueNm) <= torqueNm * 1e-3 ? set : null;
     }
 
     /// <summary>The verdict by the breakaway torque of a setting.</summary>
@@ -71,6 +88,9 @@ internal sealed class ClutchSearch
 
     /// <summary>The greatest deflection that guards; about 0 when none does.</summary>
     public double HighestGuardingM() => Halve(s => At(s).GuardMargin > Policy.MinimumGuardMargin);
+
+    private bool IsOverPressed(double deflectionM) =>
+        SlipTorque.Of(Set(deflectionM), condition).Findings.Any(f => f.Code == ClutchFindings.FacingPressureHigh);
 
     // The greatest deflection, to a step, at which what holds for slack springs still holds.
     private double Halve(Func<double, bool> holds)

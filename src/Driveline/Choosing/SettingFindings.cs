@@ -2,6 +2,7 @@ using Driveline.Chains;
 using Driveline.Clutches;
 using Driveline.Findings;
 using Driveline.Protection;
+using Driveline.Quantities;
 
 namespace Driveline.Choosing;
 
@@ -9,9 +10,9 @@ namespace Driveline.Choosing;
 internal static class SettingFindings
 {
     /// <summary>What must be known before any setting can be offered; empty when all is.</summary>
-    public static IReadOnlyList<Finding> Missing(ProtectionVerdict verdict, ClutchCondition told)
+    public static IReadOnlyList<Finding> Missing(ProtectionVerdict verdict, ProtectiveDevice place, ClutchCondition told)
     {
-        var missing = new List<Finding>();
+        var missing = new List<Finding>(ToMend(place, told));
         if (told.KnownStuck)
         {
             missing.Add(Finding.Of(ChoosingFindings.SettingNeedsFreeClutch, Severity.Danger));
@@ -37,6 +38,10 @@ internal static class SettingFindings
         return missing;
     }
 
+    /// <summary>The torque that the manual states for a clutch in its place; null when it states none with an expected value.</summary>
+    public static TorqueBand? Manuals(ProtectionQuestion question, ProtectiveDevice place) =>
+        Specified(question, place)?.InGoodOrder is { HasExpected: true } named ? named : null;
+
     public static IReadOnlyList<Finding> Answer(ClutchSearch search, ClutchPoint best, ClutchWindow? window)
     {
         var findings = new List<Finding>();
@@ -47,7 +52,7 @@ internal static class SettingFindings
         else
         {
             findings.Add(Finding.Of(ChoosingFindings.SlipAfterSetting, Severity.Danger));
-            bool isManuals = Specified(search)?.InGoodOrder is { HasExpected: true } named
+            bool isManuals = Manuals(search.Question, search.Place) is { } named
                 && named.SiBand.Expected >= window.Lowest.TorqueNm && named.SiBand.Expected <= window.Highest.TorqueNm;
             if (!isManuals)
             {
@@ -59,10 +64,29 @@ internal static class SettingFindings
         return [.. findings.OrderBy(f => f.Severity)];
     }
 
+    // While one of these stands, a tighter spring hides the fault and may burn the clutch.
+    private static IEnumerable<Finding> ToMend(ProtectiveDevice place, ClutchCondition told)
+    {
+        if (told.Surface is SurfaceState.Oiled or SurfaceState.Glazed)
+        {
+            yield return Finding.Of(told.Surface == SurfaceState.Oiled ? ChoosingFindings.MendOiled : ChoosingFindings.MendGlazed, Severity.Danger);
+        }
+
+        if (place.Findings.Any(f => f.Code == DeviceFindings.SlipsTooHot))
+        {
+            yield return Finding.Of(ChoosingFindings.MendTooHot, Severity.Danger);
+        }
+
+        if (place.Findings.Any(f => f.Code is ClutchFindings.SpringsSolid or ClutchFindings.SpringsMayBeSolid or ClutchFindings.ShorterThanSolid))
+        {
+            yield return Finding.Of(ChoosingFindings.MendSolid, Severity.Danger);
+        }
+    }
+
     // What the manual names for a clutch is meant for the first one.
-    private static ProtectiveDevice? Specified(ClutchSearch search) =>
-        search.Question.Specified is { Kind: DeviceKind.SlipClutch } named
-        && !search.Question.Chain.Devices.TakeWhile(d => !ReferenceEquals(d, search.Place)).Any(d => d.Kind is DeviceKind.SlipClutch or DeviceKind.CutOut) ? named : null;
+    private static ProtectiveDevice? Specified(ProtectionQuestion question, ProtectiveDevice place) =>
+        question.Specified is { Kind: DeviceKind.SlipClutch } named
+        && !question.Chain.Devices.TakeWhile(d => !ReferenceEquals(d, place)).Any(d => d.Kind is DeviceKind.SlipClutch or DeviceKind.CutOut) ? named : null;
 
     private static void AddNone(ClutchSearch search, ClutchPoint best, List<Finding> findings)
     {
@@ -94,7 +118,7 @@ internal static class SettingFindings
         double workHigh = search.Question.Work!.Torque.SiBand.High;
         findings.Add(Finding.Of(ChoosingFindings.ChangePower, Severity.Note)
             .With("bolt", search.Place.Name)
-            .With("place", "best")
+            .With("place", "setting")
             .With("now", QuantityKind.Torque, workHigh)
             .With("below", QuantityKind.Torque, workHigh * share)
             .With("percent", QuantityKind.Number, share * 100));
@@ -113,7 +137,7 @@ internal static class SettingFindings
         {
             findings.Add(Finding.Of(ChoosingFindings.ChangePart, Severity.Note)
                 .With("bolt", search.Place.Name)
-                .With("place", "best")
+                .With("place", "setting")
                 .With("name", part.Part.Name)
                 .With("now", QuantityKind.Torque, part.Part.Limit!.DamagedAt.SiBand.Low)
                 .With("above", QuantityKind.Torque, part.Acts.High * search.Policy.MinimumGuardMargin));
@@ -132,6 +156,14 @@ internal static class SettingFindings
         if (best.GuardMargin.Value / factor <= search.Policy.MinimumGuardMargin)
         {
             return false;
+        }
+
+        if (search.IsEndedByLinings)
+        {
+            findings.Add(Finding.Of(ChoosingFindings.LiningsLimit, Severity.Note)
+                .With("facing", search.Clutch.Facing.Name)
+                .With("limit", QuantityKind.SurfacePressure, search.Clutch.Facing.Limits.HighPressurePa));
+            return true;
         }
 
         findings.Add(Finding.Of(ChoosingFindings.ChangeSprings, Severity.Note)

@@ -50,7 +50,10 @@ public class CaseChoiceTests
         Assert.Equal("slip clutch", choice.Place.Name);
         Assert.True(choice.Window!.Holds(choice.Best!.Torque));
         Assert.InRange(choice.Window.Lowest.WorkMargin!.Value, 1, 1.0001);
-        Assert.InRange(choice.Window.Highest.GuardMargin!.Value, 1, 1.0001);
+
+        // hand: run in, the linings bear 7 bar at their inner edge: F = 700 kPa × 2π × 50 mm × 32.5 mm = 7147 N, over 8 × 150 N/mm 5.956 mm
+        Assert.True(choice.Window.Highest.GuardMargin > 1);
+        Assert.Equal(40 - 5.956, choice.Window.Highest.SpringLength.Millimeters, 0.05);
 
         // hand: 40 mm free less turns of 1.5 mm
         Assert.Equal(40, choice.Best.SpringLength.Millimeters + (1.5 * choice.NutTurns(choice.Best)!.Value), 1e-9);
@@ -61,6 +64,9 @@ public class CaseChoiceTests
 
     [Theory]
     [InlineData("dunmarsh-clutch-rusted", ChoosingFindings.SettingNeedsFreeClutch)]
+    [InlineData("wickerby-clutch-oiled", ChoosingFindings.MendOiled)]
+    [InlineData("wickerby-clutch-too-hot", ChoosingFindings.MendTooHot)]
+    [InlineData("wickerby-clutch-coil-bound", ChoosingFindings.MendSolid)]
     [InlineData("thornbeck-bolt-right", null)]
     public void SettingsOf_StuckOrNoClutch_OffersNone(string name, string? code)
     {
@@ -68,6 +74,13 @@ public class CaseChoiceTests
         Assert.All(choices, c => Assert.True(c is { Window: null, Best: null }));
         Assert.Equal(code, choices.SingleOrDefault()?.Findings[0].Code);
     }
+
+    [Fact]
+    public void SettingsOf_AnyDemo_PressesNoLiningAboveItsLimit() => Assert.All(
+        DemoCases.Names.SelectMany(n => CaseChoice.SettingsOf(DemoCases.Read(n))).Where(c => c.Window is not null),
+        c => Assert.All(
+            new[] { c.Window!.Lowest, c.Window.Highest, c.Best! },
+            p => Assert.DoesNotContain(p.Slip.Findings, f => f.Code == Driveline.Clutches.ClutchFindings.FacingPressureHigh)));
 
     [Fact]
     public void SettingsOf_SeveralClutches_AreInOrderEachInItsPlace()

@@ -122,6 +122,18 @@ public class ClutchChoiceTests
         }
     }
 
+    [Theory]
+    [InlineData(SurfaceState.Oiled, ChoosingFindings.MendOiled)]
+    [InlineData(SurfaceState.Glazed, ChoosingFindings.MendGlazed)]
+    public void For_OiledOrGlazedLinings_OffersNoSettingAndSaysFirstWhatToMend(SurfaceState surface, string code)
+    {
+        ProtectionQuestion question = Question(2500, 20);
+        ClutchChoice choice = ClutchChoice.For(question, Place(question), Clutch.NineSprings(), Clutch.Clean(RunInState.RunIn).WithSurface(surface));
+        Assert.Null(choice.Window);
+        Assert.Null(choice.Best);
+        Assert.Equal(code, choice.Findings[0].Code);
+    }
+
     [Fact]
     public void For_StuckClutch_OffersNoSetting()
     {

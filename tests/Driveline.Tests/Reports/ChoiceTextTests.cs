@@ -82,14 +82,40 @@ public partial class ChoiceTextTests
 
     [Theory]
     [InlineData("dunmarsh-clutch-never-slipped", "What the manual names lies in that range; set it to that.", "Lo que indica el manual está entre esos pares; ajústelo a eso.")]
-    [InlineData("dunmarsh-clutch-well-set", "but the manual is not known to name such a setting. Only the spring length", "pero no se sabe que el manual indique un ajuste así. Solo la longitud")]
+    [InlineData("dunmarsh-clutch-well-set", "no setting that presses them with more than 700 kPa is offered", "no se ofrece ningún ajuste que los apriete con más de 700 kPa")]
     [InlineData("dunmarsh-clutch-rusted", "No setting of this clutch is offered.", "No se ofrece ningún ajuste de este embrague.")]
-    [InlineData("wickerby-clutch-oiled", "No setting of this clutch is sure both to act in time and to stay quiet.", "Con ningún ajuste de este embrague es seguro")]
+    [InlineData("wickerby-clutch-oiled", "Oil on the linings. Clean or replace them.", "Hay aceite en los forros. Límpielos o cámbielos.")]
+    [InlineData("wickerby-clutch-too-hot", "Find what makes it slip before you touch its nuts.", "Busque qué lo hace patinar antes de tocar sus tuercas.")]
+    [InlineData("wickerby-clutch-coil-bound", "Set them to the length in the manual.", "Póngalos a la longitud que indica el manual.")]
     public void Text_ClutchDemo_SaysInBothLanguages(string name, string english, string spanish)
     {
         IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(DemoCases.Read(name));
         Assert.Contains(english, OneLine(ChoiceText.Of(Demo(name), settings, ReportOptions.Default)), StringComparison.Ordinal);
         Assert.Contains(spanish, OneLine(ChoiceText.Of(Demo(name), settings, Spanish)), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(Language.English, "but the manual is not known to name such a setting. Only the spring length")]
+    [InlineData(Language.Spanish, "pero no se sabe que el manual indique un ajuste así. Solo la longitud")]
+    public void Text_ManualsTorqueNotStated_GivesTheRangeWithTheManualsWordsAndNoLength(Language language, string words)
+    {
+        IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(DemoCases.Read("dunmarsh-clutch-never-slipped").WithSpecified(null));
+        string text = OneLine(ChoiceText.Of(Demo("dunmarsh-clutch-never-slipped"), settings, ReportOptions.Default.WithLanguage(language)));
+        Assert.Contains(words, text, StringComparison.Ordinal);
+        Assert.DoesNotContain("mm", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("wickerby-clutch-oiled")]
+    [InlineData("wickerby-clutch-too-hot")]
+    [InlineData("wickerby-clutch-coil-bound")]
+    [InlineData("dunmarsh-clutch-rusted")]
+    [InlineData("dunmarsh-clutch-well-set")]
+    public void Text_FaultyClutchOrManualNotStated_TellsNoLengthAndNoTurns(string name)
+    {
+        string text = OneLine(ChoiceText.Of(Demo(name), CaseChoice.SettingsOf(DemoCases.Read(name)), ReportOptions.Default));
+        Assert.DoesNotContain("turns of every nut", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(" long", text, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -133,7 +159,7 @@ public partial class ChoiceTextTests
             Assert.Equal(bolt.Trip.High is null, written.GetProperty("tripTorqueNm").GetProperty("high").ValueKind == JsonValueKind.Null);
             Assert.Equal(bolt.GuardMargin > 0 ? bolt.GuardMargin : null, Number(written, "guardMargin"));
             Assert.Equal(bolt.WorkMargin > 0 ? bolt.WorkMargin : null, Number(written, "workMargin"));
-            Assert.Equal(bolt.WorkMargin is null, Number(written, "passProbability") is null);
+            Assert.Equal(bolt.PassProbability is null, Number(written, "passProbability") is null);
             Assert.InRange(Number(written, "passProbability") ?? 0.5, 0.001, 0.999);
             Assert.Equal(bolt.Cautions, written.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("code").GetString()));
         }
