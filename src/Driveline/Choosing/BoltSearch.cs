@@ -15,7 +15,9 @@ internal sealed class BoltSearch
         Terms = terms;
         AsFitted = asFitted;
         Place = place;
-        Specified = ReferenceEquals(question.Chain.Devices[0], place) ? question.Specified : null;
+
+        // A slip torque in the manual is no bolt.
+        Specified = ReferenceEquals(question.Chain.Devices[0], place) && question.Specified is { Kind: DeviceKind.ShearBolt } named ? named : null;
     }
 
     public ProtectionQuestion Question { get; }
