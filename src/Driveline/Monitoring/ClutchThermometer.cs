@@ -28,7 +28,8 @@ internal sealed class ClutchThermometer
     public double HighestK => plates is null ? double.NaN : highestK;
 
     public MonitorEvent Event(bool isCut) => new(
-        MonitorEventKind.Overheat, tooHot.StartS, tooHot.DurationS, double.NaN, double.NaN, double.NaN, tooHot.Peak, atEngagement: false, isCut);
+        MonitorEventKind.Overheat, tooHot.StartS, tooHot.DurationS, double.NaN, double.NaN, double.NaN, tooHot.Peak,
+            atEngagement: false, isCut);
 
     /// <summary>Takes the heat of a step; true when the faces are no longer too hot.</summary>
     public bool Step(double timeS, double stepS, double heatJ, bool follows)

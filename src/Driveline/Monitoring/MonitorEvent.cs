@@ -5,7 +5,8 @@ namespace Driveline.Monitoring;
 public readonly struct MonitorEvent : IEquatable<MonitorEvent>
 {
     internal MonitorEvent(
-        MonitorEventKind kind, double startS, double durationS, double peakNm, double slipAngleRad, double energyJ, double peakFaceK, bool atEngagement, bool isCut)
+        MonitorEventKind kind, double startS, double durationS, double peakNm, double slipAngleRad, double energyJ,
+            double peakFaceK, bool atEngagement, bool isCut)
     {
         Kind = kind;
         StartS = startS;

@@ -6,7 +6,8 @@ namespace Driveline.Monitoring;
 public sealed class MonitorHistory
 {
     internal MonitorHistory(
-        SampleGate gate, EngagementTracker engagement, TripTracker trips, SlipTracker slips, ClutchThermometer thermometer, long overloads, double highestNm)
+        SampleGate gate, EngagementTracker engagement, TripTracker trips, SlipTracker slips, ClutchThermometer thermometer,
+            long overloads, double highestNm)
     {
         bool seesSlip = gate.Taken > gate.WithoutSpeedOut;
         Turned = Duration.FromSeconds(engagement.TurnedS);

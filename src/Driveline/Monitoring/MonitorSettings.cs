@@ -5,12 +5,15 @@ using UnitsNet;
 
 namespace Driveline.Monitoring;
 
-/// <summary>Levels and times by which a monitor tells one thing from another. Immutable; the monitor of a saved state needs the same ones.</summary>
+/// <summary>
+/// Levels and times by which a monitor tells one thing from another. Immutable; the monitor of a saved state needs the same
+/// ones.
+/// </summary>
 /// <remarks>
-/// Where nothing is stated: an overload ends below 0.9 of its level; peaks count as work peaks from 0.6 of it; torques are classed up to
-/// 4 times of it; a PTO turns from 10 rad/s on and has been engaged 5 s later; slip begins at 2 rad/s and ends below 1; a trip is half
-/// the speed lost while the torque falls to 0.3 of the highest of the last second; peaks less than 2 s apart are one. These are ours, chosen
-/// for PTO drivelines of 540 to 1000 min⁻¹, and no standard's.
+/// Where nothing is stated: an overload ends below 0.9 of its level; peaks count as work peaks from 0.6 of it; torques are
+/// classed up to 4 times of it; a PTO turns from 10 rad/s on and has been engaged 5 s later; slip begins at 2 rad/s and ends
+/// below 1; a trip is half the speed lost while the torque falls to 0.3 of the highest of the last second; peaks less than 2 s
+/// apart are one. These are ours, chosen for PTO drivelines of 540 to 1000 min⁻¹, and no standard's.
 /// </remarks>
 public sealed class MonitorSettings
 {
@@ -80,10 +83,13 @@ public sealed class MonitorSettings
         double nm = Si.NewtonMeters(until);
         return nm > 0 && nm <= OverloadFromNm
             ? With(s => s.OverloadUntilNm = nm)
-            : throw Guard.OutOfRange("End of an overload", FormattableString.Invariant($"above 0, up to {OverloadFromNm:G6} N·m"), nm, "N·m", nameof(until));
+            : throw Guard.OutOfRange("End of an overload",
+                FormattableString.Invariant($"above 0, up to {OverloadFromNm:G6} N·m"), nm, "N·m", nameof(until));
     }
 
-    /// <summary>The torque from which on a peak counts for the learned work peak: high enough that only the upper tail lies above.</summary>
+    /// <summary>
+    /// The torque from which on a peak counts for the learned work peak: high enough that only the upper tail lies above.
+    /// </summary>
     public MonitorSettings WithPeaksFrom(Torque threshold)
     {
         double nm = Level(threshold, "Threshold of peaks", nameof(threshold));
@@ -107,7 +113,8 @@ public sealed class MonitorSettings
     /// <summary>The speed from which on the PTO turns, and how long an engagement takes from there.</summary>
     public MonitorSettings WithEngagement(RotationalSpeed turnsFrom, Duration lasts)
     {
-        double speed = Guard.Within(Si.RadiansPerSecond(turnsFrom), 0.01, 1000, "Speed from which the PTO turns", "rad/s", nameof(turnsFrom));
+        double speed = Guard.Within(Si.RadiansPerSecond(turnsFrom), 0.01, 1000, "Speed from which the PTO turns", "rad/s",
+            nameof(turnsFrom));
         double seconds = Guard.Within(Si.Seconds(lasts), 0, 3600, "Time of an engagement", "s", nameof(lasts));
         return With(s =>
         {
@@ -135,7 +142,9 @@ public sealed class MonitorSettings
         });
     }
 
-    /// <summary>When a device has let go: the share of speed lost, the share of torque left, and the time within which both happen.</summary>
+    /// <summary>
+    /// When a device has let go: the share of speed lost, the share of torque left, and the time within which both happen.
+    /// </summary>
     /// <param name="speedLost">Slip speed over speed before the device; 0.05 to 1.</param>
     /// <param name="torqueLeft">Torque over the highest before; 0 to 0.95.</param>
     /// <param name="within">0.001 to 60 s.</param>
@@ -159,9 +168,14 @@ public sealed class MonitorSettings
         return With(s => s.PeaksApartS = seconds);
     }
 
-    /// <summary>Where the heat of a slip goes, what the facing endures, and the temperature of the air; the clutch starts as warm as the air.</summary>
+    /// <summary>
+    /// Where the heat of a slip goes, what the facing endures, and the temperature of the air; the clutch starts as warm as the
+    /// air.
+    /// </summary>
     /// <param name="path">Faces and plates; without cooling the plates never cool, which is safe and too hot.</param>
-    /// <param name="facing">The facing: its maximum temperature, else its continuous one, is the limit; without either none is watched.</param>
+    /// <param name="facing">
+    /// The facing: its maximum temperature, else its continuous one, is the limit; without either none is watched.
+    /// </param>
     /// <param name="air">-60 to 100 °C.</param>
     public MonitorSettings WithClutch(HeatPath path, Facing facing, Temperature air)
     {
@@ -181,7 +195,8 @@ public sealed class MonitorSettings
     {
         double[] values =
         [
-            OverloadFromNm, OverloadUntilNm, PeaksFromNm, ScaleNm, PeriodS, LongestStepS, TurnsFromRadPerS, EngagementS, SpeedRatio, SlipFromRadPerS,
+            OverloadFromNm, OverloadUntilNm, PeaksFromNm, ScaleNm, PeriodS, LongestStepS, TurnsFromRadPerS, EngagementS,
+                SpeedRatio, SlipFromRadPerS,
             SlipUntilRadPerS, TripSpeedShare, TripTorqueShare, TripWithinS, PeaksApartS, AirK, HottestK,
             Path?.AreaM2 ?? 0, Path?.Faces ?? 0, Path?.ThicknessM ?? 0, Path?.PlateShare ?? 0, Path?.LossWPerK ?? 0,
             Path?.Plate.WPerMK ?? 0, Path?.Plate.KgPerM3 ?? 0, Path?.Plate.JPerKgK ?? 0,

@@ -16,7 +16,9 @@ public sealed partial class OverloadMonitor
     private const int ChecksumBytes = sizeof(uint);
     private const int LeastBytes = (3 * sizeof(long)) + ChecksumBytes;
 
-    /// <summary>The state as bytes: a mark, the version, a checksum of the settings, the state, and a CRC-32 of it all; little-endian.</summary>
+    /// <summary>
+    /// The state as bytes: a mark, the version, a checksum of the settings, the state, and a CRC-32 of it all; little-endian.
+    /// </summary>
     public byte[] Save()
     {
         byte[] room = new byte[LargestSnapshotBytes];
@@ -32,7 +34,8 @@ public sealed partial class OverloadMonitor
         if (destination.Length < LargestSnapshotBytes)
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"The span must hold at least {LargestSnapshotBytes} bytes; got {destination.Length}."), nameof(destination));
+                FormattableString.Invariant($"The span must hold at least {LargestSnapshotBytes} bytes; got {destination.Length}."),
+                nameof(destination));
         }
 
         var cursor = new SnapshotCursor(destination, reads: false);
@@ -59,7 +62,8 @@ public sealed partial class OverloadMonitor
     /// <param name="snapshot">What <see cref="Save()"/> gave.</param>
     /// <param name="monitor">The monitor; null when it is refused.</param>
     /// <param name="problem">Why it is refused.</param>
-    public static bool TryRestore(MonitorSettings settings, ReadOnlySpan<byte> snapshot, out OverloadMonitor? monitor, out SnapshotProblem problem)
+    public static bool TryRestore(MonitorSettings settings, ReadOnlySpan<byte> snapshot, out OverloadMonitor? monitor,
+        out SnapshotProblem problem)
     {
         Guard.NotNull(settings, nameof(settings));
         monitor = null;
@@ -86,7 +90,8 @@ public sealed partial class OverloadMonitor
     {
         SnapshotProblem.NotASnapshot => "The bytes must be a snapshot of a monitor; these are none.",
         SnapshotProblem.Corrupted => "The snapshot must be whole; its checksum is wrong.",
-        SnapshotProblem.NewerVersion => FormattableString.Invariant($"The snapshot must be of version {SnapshotVersion}; a newer library wrote it."),
+        SnapshotProblem.NewerVersion =>
+            FormattableString.Invariant($"The snapshot must be of version {SnapshotVersion}; a newer library wrote it."),
         SnapshotProblem.OtherSettings => "The snapshot must belong to a monitor with these settings; it has others.",
         _ => "The snapshot must hold the state of a monitor; this one cannot be one.",
     };

@@ -2,11 +2,14 @@ using Driveline.Quantities;
 
 namespace Driveline.Monitoring;
 
-/// <summary>Watches one driveline over a stream of samples: overloads, trips, slips and their heat, engagements, load cycles, peaks of work.</summary>
+/// <summary>
+/// Watches one driveline over a stream of samples: overloads, trips, slips and their heat, engagements, load cycles, peaks of
+/// work.
+/// </summary>
 /// <remarks>
-/// Not thread-safe; one for each driveline. Feeding allocates nothing and never throws on data. The state is bounded:
-/// <see cref="Save()"/> at any point and <see cref="Restore"/> give bit for bit the same later output in the same runtime. This is no safety function: it sees
-/// what the sensors show, late, and stops nothing.
+/// Not thread-safe; one for each driveline. Feeding allocates nothing and never throws on data. The state is bounded: <see
+/// cref="Save()"/> at any point and <see cref="Restore"/> give bit for bit the same later output in the same runtime. This is no
+/// safety function: it sees what the sensors show, late, and stops nothing.
 /// </remarks>
 public sealed partial class OverloadMonitor
 {
@@ -113,7 +116,8 @@ public sealed partial class OverloadMonitor
         if (events.Length < MostEventsPerSample)
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"The span must hold at least {MostEventsPerSample} events; got {events.Length}."), nameof(events));
+                FormattableString.Invariant($"The span must hold at least {MostEventsPerSample} events; got {events.Length}."),
+                    nameof(events));
         }
     }
 
@@ -232,6 +236,7 @@ public sealed partial class OverloadMonitor
     {
         overloads++;
         events[written++] = new MonitorEvent(
-            MonitorEventKind.Overload, overload.StartS, overload.DurationS, overload.Peak, double.NaN, double.NaN, double.NaN, overloadAtEngagement, isCut);
+            MonitorEventKind.Overload, overload.StartS, overload.DurationS, overload.Peak, double.NaN, double.NaN, double.NaN,
+                overloadAtEngagement, isCut);
     }
 }

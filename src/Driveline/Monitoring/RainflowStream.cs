@@ -4,10 +4,10 @@ namespace Driveline.Monitoring;
 
 /// <summary>Counts the cycles of a torque as it comes, in classes, with a bounded memory.</summary>
 /// <remarks>
-/// Torques are rounded to the nearest of 513 class middles from -F to F, F the full scale; a range is off by at most one class, F/256.
-/// Four-point rule: what closes is counted by its range in classes, the rest is the residue. Its ranges grow and then shrink strictly, each
-/// from 1 to 512 classes, so that it never holds more than 1025 reversals. The residue as half cycles gives the table of ASTM E1049-85, 5.4.4;
-/// the residue run through twice gives that of a closed, repeating history, 5.4.5.
+/// Torques are rounded to the nearest of 513 class middles from -F to F, F the full scale; a range is off by at most one class,
+/// F/256. Four-point rule: what closes is counted by its range in classes, the rest is the residue. Its ranges grow and then
+/// shrink strictly, each from 1 to 512 classes, so that it never holds more than 1025 reversals. The residue as half cycles gives
+/// the table of ASTM E1049-85, 5.4.4; the residue run through twice gives that of a closed, repeating history, 5.4.5.
 /// </remarks>
 internal sealed class RainflowStream
 {

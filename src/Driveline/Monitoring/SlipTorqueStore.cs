@@ -2,8 +2,8 @@ namespace Driveline.Monitoring;
 
 /// <summary>The torque of slips over the hours the PTO has turned; 128 of them, spread over the whole time.</summary>
 /// <remarks>
-/// The torque of a slip is its heat over its angle. When 128 are held, every second one goes and from then on only every second slip is kept,
-/// then every fourth: evenly spread, unchanged values.
+/// The torque of a slip is its heat over its angle. When 128 are held, every second one goes and from then on only every second
+/// slip is kept, then every fourth: evenly spread, unchanged values.
 /// </remarks>
 internal sealed class SlipTorqueStore
 {

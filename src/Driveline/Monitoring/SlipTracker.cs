@@ -41,7 +41,8 @@ internal sealed class SlipTracker(MonitorSettings settings)
 
     public long InWork => inWork;
 
-    public MonitorEvent Event(bool isCut) => new(MonitorEventKind.Slip, startS, durationS, peakNm, angleRad, energyJ, peakFaceK, atEngagement, isCut);
+    public MonitorEvent Event(bool isCut) =>
+        new(MonitorEventKind.Slip, startS, durationS, peakNm, angleRad, energyJ, peakFaceK, atEngagement, isCut);
 
     /// <summary>Takes a sample; true when a slip ended with it.</summary>
     /// <param name="sample">The sample.</param>
@@ -51,7 +52,8 @@ internal sealed class SlipTracker(MonitorSettings settings)
     /// <param name="stepS">Time between them.</param>
     /// <param name="engaging">True while the PTO is being engaged.</param>
     /// <param name="mayBegin">False while the device has let go.</param>
-    public bool Step(in TorqueSample sample, in TorqueSample before, double slip, double slipBefore, double stepS, bool engaging, bool mayBegin)
+    public bool Step(in TorqueSample sample, in TorqueSample before, double slip, double slipBefore, double stepS,
+        bool engaging, bool mayBegin)
     {
         StepJ = 0;
         if (!open)

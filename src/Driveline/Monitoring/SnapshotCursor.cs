@@ -4,7 +4,10 @@ using Driveline.Quantities;
 namespace Driveline.Monitoring;
 
 /// <summary>Walks over the bytes of a snapshot and writes or reads one value after the other: one road for both ways.</summary>
-/// <remarks>Little-endian, 8 bytes a value. What cannot be read, or is out of its range, makes it <see cref="Failed"/> and leaves the value.</remarks>
+/// <remarks>
+/// Little-endian, 8 bytes a value. What cannot be read, or is out of its range, makes it <see cref="Failed"/> and leaves the
+/// value.
+/// </remarks>
 internal ref struct SnapshotCursor
 {
     private readonly Span<byte> bytes;

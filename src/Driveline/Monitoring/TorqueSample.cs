@@ -49,5 +49,6 @@ public readonly struct TorqueSample
 
     /// <summary>A sample from quantities, with the speed behind the device.</summary>
     public static TorqueSample Of(Duration time, RotationalSpeed speedIn, RotationalSpeed speedOut, Torque torque) => new(
-        Quantities.Si.Seconds(time), Quantities.Si.RadiansPerSecond(speedIn), Quantities.Si.RadiansPerSecond(speedOut), Quantities.Si.NewtonMeters(torque));
+        Quantities.Si.Seconds(time), Quantities.Si.RadiansPerSecond(speedIn), Quantities.Si.RadiansPerSecond(speedOut),
+            Quantities.Si.NewtonMeters(torque));
 }

@@ -26,7 +26,8 @@ internal sealed class TripTracker(MonitorSettings settings)
 
     public long InWork => inWork;
 
-    public MonitorEvent Event() => new(MonitorEventKind.Trip, startS, durationS, peakNm, angleRad, energyJ, double.NaN, atEngagement, isCut: false);
+    public MonitorEvent Event() =>
+        new(MonitorEventKind.Trip, startS, durationS, peakNm, angleRad, energyJ, double.NaN, atEngagement, isCut: false);
 
     /// <summary>Takes a sample; true when the device let go with it.</summary>
     public bool Step(in TorqueSample sample, double slip, bool turns, bool engaging)

@@ -31,7 +31,10 @@ public sealed class BoltFatigue
     /// <summary>Peaks endured at least; positive infinity below the cut-off; null when the curve does not apply.</summary>
     public double? Cycles { get; }
 
-    /// <summary>Hours endured at least at the stated rate of peaks; positive infinity below the cut-off or without peaks; null when the curve does not apply.</summary>
+    /// <summary>
+    /// Hours endured at least at the stated rate of peaks; positive infinity below the cut-off or without peaks; null when the
+    /// curve does not apply.
+    /// </summary>
     public double? Hours { get; }
 
     /// <summary>Weakest basis used.</summary>
@@ -64,7 +67,7 @@ public sealed class BoltFatigue
             findings.Add(Finding.Of(ShearBoltFindings.FatigueThreadsInPlane, Severity.Note));
         }
 
-        double shearYieldPa = ShearRatios.YieldToTensile(bolt.Material.ShearClass) * (bolt.Material.Tensile?.SiBand.Low ?? 0) / Math.Sqrt(3);
+        double shearYieldPa = LowestShearYieldPa(bolt);
         bool applies = areaM2 > 0 && shearYieldPa > 0 && bolt.FittedSpringPin is null;
         if (applies && rangePa > shearYieldPa)
         {
@@ -78,6 +81,10 @@ public sealed class BoltFatigue
         double? cycles = applies ? SNCurve.BoltsInShear.CyclesAt(Pressure.FromPascals(rangePa)) : null;
         return new BoltFatigue(rangePa, cycles, rate, basis, findings);
     }
+
+    /// <summary>Lowest shear yield strength of the bolt's class, f_y/√3; 0 when its tensile strength is not known.</summary>
+    internal static double LowestShearYieldPa(ShearBolt bolt) =>
+        ShearRatios.YieldToTensile(bolt.Material.ShearClass) * (bolt.Material.Tensile?.SiBand.Low ?? 0) / Math.Sqrt(3);
 
     private static double LoadedAreaM2(ShearBolt bolt, ShearPlane plane) =>
         bolt.PlaneThrough is PlaneThrough.Thread or PlaneThrough.NotKnown && bolt.Thread is { } thread ? thread.RootAreaM2 : plane.Low.AreaM2;

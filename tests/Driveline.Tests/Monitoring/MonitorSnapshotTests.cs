@@ -8,7 +8,8 @@ public class MonitorSnapshotTests
 {
     [Fact]
     public void Checksum_OfTheCheckString_IsThePublishedOne() =>
-        Assert.Equal(0xCBF43926u, Crc32.Of("123456789"u8));   // check value of CRC-32/ISO-HDLC in the public catalogue of parametrised CRC algorithms
+        Assert.Equal(0xCBF43926u,
+            Crc32.Of("123456789"u8));   // check value of CRC-32/ISO-HDLC in the public catalogue of parametrised CRC algorithms
 
     [Fact]
     public void Restore_AnyBitFlipped_IsRefused()
@@ -30,7 +31,8 @@ public class MonitorSnapshotTests
     [InlineData(40, SnapshotProblem.Corrupted)]
     public void Restore_Cut_IsRefused(int length, SnapshotProblem expected)
     {
-        Assert.False(OverloadMonitor.TryRestore(Streams.Settings(), Filled(500).Save().AsSpan(0, length), out _, out SnapshotProblem problem));
+        Assert.False(OverloadMonitor.TryRestore(Streams.Settings(), Filled(500).Save().AsSpan(0, length), out _,
+            out SnapshotProblem problem));
         Assert.Equal(expected, problem);
     }
 
@@ -47,7 +49,8 @@ public class MonitorSnapshotTests
     [Fact]
     public void Restore_OtherSettings_IsRefused()
     {
-        Assert.False(OverloadMonitor.TryRestore(Streams.Settings().WithSpeedRatio(2), Filled(100).Save(), out _, out SnapshotProblem problem));
+        Assert.False(OverloadMonitor.TryRestore(Streams.Settings().WithSpeedRatio(2), Filled(100).Save(), out _,
+            out SnapshotProblem problem));
         Assert.Equal(SnapshotProblem.OtherSettings, problem);
     }
 
@@ -90,7 +93,8 @@ public class MonitorSnapshotTests
         double time = 0, level = 0, classNm = 4000.0 / 256;
         for (int k = 0; k < 600; k++)
         {
-            monitor.Feed([new TorqueSample(time += 1, 50, 50, 1.5), new TorqueSample(time += 1, 50, 50, 0.5), new TorqueSample(time += 2, 50, 50, 0.5)], events);
+            monitor.Feed([new TorqueSample(time += 1, 50, 50, 1.5), new TorqueSample(time += 1, 50, 50, 0.5),
+                new TorqueSample(time += 2, 50, 50, 0.5)], events);
         }
 
         for (int k = 0; k < 128; k++)

@@ -43,7 +43,8 @@ public class MonitoredHeatTests
         }
 
         Streams.Feed(monitor, [.. samples]);
-        Close.Relative(repeated.Lowest.Kelvins, monitor.History.FaceTemperature!.Value.Kelvins, 2e-3, "RepeatedSlips.Lowest, one second earlier");
+        Close.Relative(repeated.Lowest.Kelvins, monitor.History.FaceTemperature!.Value.Kelvins, 2e-3,
+            "RepeatedSlips.Lowest, one second earlier");
     }
 
     [Fact]
@@ -51,7 +52,8 @@ public class MonitoredHeatTests
     {
         var monitor = new OverloadMonitor(Settings(NoCooling(), 0.01));
         var events = new List<MonitorEvent>();
-        monitor.Feed([.. Enumerable.Range(0, 3000).Select(k => new TorqueSample(k * 0.01, Slip, k is > 0 and < 2500 ? 0 : Slip, Nm))], events);
+        monitor.Feed([.. Enumerable.Range(0, 3000).Select(k =>
+            new TorqueSample(k * 0.01, Slip, k is > 0 and < 2500 ? 0 : Slip, Nm))], events);
         monitor.Finish(events);
         MonitorEvent hot = Assert.Single(events, e => e.Kind == MonitorEventKind.Overheat);
         Assert.True(hot.PeakFaceK > 400);
@@ -68,7 +70,8 @@ public class MonitoredHeatTests
     private static Temperature Air => Temperature.FromDegreesCelsius(30);
 
     private static HeatPath NoCooling() => HeatPath
-        .Of(Area.FromSquareMeters(0.012), 2, ThermalMaterials.HighCarbonCastIron, Length.FromMillimeters(4), ThermalMaterials.OrganicLiningWorn);
+        .Of(Area.FromSquareMeters(0.012), 2, ThermalMaterials.HighCarbonCastIron, Length.FromMillimeters(4),
+            ThermalMaterials.OrganicLiningWorn);
 
     private static MonitorSettings Settings(HeatPath path, double periodS) => MonitorSettings
         .Of(Torque.FromNewtonMeters(1000), Duration.FromSeconds(periodS)).WithClutch(path, Facings.MouldedLining, Air);

@@ -41,7 +41,8 @@ public class MonitoredRainflowPublished
     public Property ClosedHistory_BegunElsewhere_IsTheSame() => Prop.ForAll(Histories(), history =>
     {
         Dictionary<double, double> expected = Table(Fed([.. history, history[0]]).CountedClosedHistory());
-        return Enumerable.Range(1, history.Length - 1).All(k => Table(Fed([.. history[k..], .. history[..k], history[k]]).CountedClosedHistory())
+        return Enumerable.Range(1, history.Length - 1).All(k =>
+            Table(Fed([.. history[k..], .. history[..k], history[k]]).CountedClosedHistory())
             .OrderBy(p => p.Key).SequenceEqual(expected.OrderBy(p => p.Key)));
     });
 
@@ -68,12 +69,14 @@ public class MonitoredRainflowPublished
         return monitor;
     }
 
-    private static Dictionary<double, double> Table(IReadOnlyList<TorqueRange> ranges) => ranges.ToDictionary(r => r.Range.NewtonMeters, r => r.Cycles);
+    private static Dictionary<double, double> Table(IReadOnlyList<TorqueRange> ranges) =>
+        ranges.ToDictionary(r => r.Range.NewtonMeters, r => r.Cycles);
 
     private static void AssertTable(ReferenceTable.Row[] rows, IReadOnlyList<TorqueRange> ranges)
     {
         Assert.All(rows, row => Close.Absolute(
-            row.Number("cycles"), ranges.Where(r => r.Range.NewtonMeters == row.Number("range")).Sum(r => r.Cycles), 1e-12, row.ToString()));
+            row.Number("cycles"), ranges.Where(r => r.Range.NewtonMeters == row.Number("range")).Sum(r => r.Cycles), 1e-12,
+                row.ToString()));
         Close.Absolute(rows.Sum(r => r.Number("cycles")), ranges.Sum(r => r.Cycles), 1e-12, "nothing else is counted");
     }
 

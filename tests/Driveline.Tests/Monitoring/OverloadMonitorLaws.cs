@@ -54,7 +54,8 @@ public class OverloadMonitorLaws
         ];
         var monitor = new OverloadMonitor(Streams.Settings());
         MonitorEvent[] slips = [.. Streams.Feed(monitor, samples).Where(e => e.Kind == MonitorEventKind.Slip)];
-        Assert.All(slips, s => Close.Absolute(nm * s.SlipAngleRad, s.EnergyJ, 1e-9 * nm * (1 + s.SlipAngleRad), "law: heat = torque · angle"));
+        Assert.All(slips, s =>
+            Close.Absolute(nm * s.SlipAngleRad, s.EnergyJ, 1e-9 * nm * (1 + s.SlipAngleRad), "law: heat = torque · angle"));
         MonitorHistory history = monitor.History;
         Close.Relative(nm * history.SlipAngle!.Value.Radians, history.SlipEnergy!.Value.Joules, 1e-9, "law: heat = torque · angle");
     }
@@ -65,7 +66,8 @@ public class OverloadMonitorLaws
     {
         double factor = Math.Pow(2, power.Count(-3, 3));
         TorqueSample[] samples = Streams.Work(seed, 1000);
-        TorqueSample[] scaled = [.. samples.Select(s => new TorqueSample(s.TimeS, s.SpeedInRadPerS, s.SpeedOutRadPerS, factor * s.TorqueNm))];
+        TorqueSample[] scaled = [.. samples.Select(s =>
+            new TorqueSample(s.TimeS, s.SpeedInRadPerS, s.SpeedOutRadPerS, factor * s.TorqueNm))];
         List<MonitorEvent> plain = Streams.Feed(new OverloadMonitor(Bare(1)), samples);
         List<MonitorEvent> times = Streams.Feed(new OverloadMonitor(Bare(factor)), scaled);
         Assert.Equal(
@@ -88,5 +90,6 @@ public class OverloadMonitorLaws
             .WithOverloadUntil(Torque.FromNewtonMeters(nm));
     }
 
-    private static MonitorSettings Bare(double factor) => MonitorSettings.Of(Torque.FromNewtonMeters(1024 * factor), Duration.FromSeconds(0.01));
+    private static MonitorSettings Bare(double factor) =>
+        MonitorSettings.Of(Torque.FromNewtonMeters(1024 * factor), Duration.FromSeconds(0.01));
 }

@@ -28,13 +28,15 @@ public class OverloadMonitorTests
     [Theory]
     [InlineData(999.9, 0)]
     [InlineData(1000, 1)]
-    public void Overload_AtItsLevel_Counts(double nm, int episodes) => Assert.Equal(episodes, Run(Streams.Settings(1), T(0, 0), T(1, nm), T(2, 0)).Count);
+    public void Overload_AtItsLevel_Counts(double nm, int episodes) =>
+        Assert.Equal(episodes, Run(Streams.Settings(1), T(0, 0), T(1, nm), T(2, 0)).Count);
 
     [Fact]
     public void Slip_OfConstantTorque_IsTorqueTimesAngle()
     {
         // Slip speed 0, 0, 20, 20, 0 rad/s at 0.1 s: (10 + 20 + 10) · 0.1 = 4 rad; 600 N·m · 4 rad = 2400 J.
-        MonitorEvent seen = Assert.Single(Run(Streams.Settings(0.1), S(0, 50, 600), S(0.1, 50, 600), S(0.2, 30, 600), S(0.3, 30, 600), S(0.4, 50, 600)));
+        MonitorEvent seen = Assert.Single(Run(Streams.Settings(0.1), S(0, 50, 600), S(0.1, 50, 600), S(0.2, 30, 600),
+            S(0.3, 30, 600), S(0.4, 50, 600)));
         Assert.Equal(MonitorEventKind.Slip, seen.Kind);
         Close.Absolute(0.1, seen.StartS, 1e-12, "hand");
         Close.Absolute(0.3, seen.DurationS, 1e-12, "hand");
@@ -103,7 +105,8 @@ public class OverloadMonitorTests
         var monitor = new OverloadMonitor(Streams.Settings(1));
         Streams.Feed(monitor,
         [
-            T(0, 1), T(1, 1), T(1, 5), T(0.5, 5), T(double.NaN, 1), T(2, double.NaN), new TorqueSample(2, double.NegativeInfinity, 1), T(2, 1e8), T(5, 1), T(20, 1),
+            T(0, 1), T(1, 1), T(1, 5), T(0.5, 5), T(double.NaN, 1), T(2, double.NaN),
+                new TorqueSample(2, double.NegativeInfinity, 1), T(2, 1e8), T(5, 1), T(20, 1),
         ]);
         SampleCounts counts = monitor.Counts;
         Assert.Equal(4, counts.Taken);

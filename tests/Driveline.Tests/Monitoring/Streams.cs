@@ -9,10 +9,12 @@ internal static class Streams
 {
     /// <summary>Overload from 1000 to 900 N·m, peaks from 600 N·m, classes of 1000/64 N·m, a clutch that is cooled.</summary>
     public static MonitorSettings Settings(double periodS = 0.01) =>
-        MonitorSettings.Of(Torque.FromNewtonMeters(1000), Duration.FromSeconds(periodS)).WithClutch(Path(), Facings.MouldedLining, Temperature.FromDegreesCelsius(30));
+        MonitorSettings.Of(Torque.FromNewtonMeters(1000), Duration.FromSeconds(periodS)).WithClutch(Path(),
+            Facings.MouldedLining, Temperature.FromDegreesCelsius(30));
 
     public static HeatPath Path() => HeatPath
-        .Of(Area.FromSquareMeters(0.012), 2, ThermalMaterials.HighCarbonCastIron, Length.FromMillimeters(4), ThermalMaterials.OrganicLiningWorn)
+        .Of(Area.FromSquareMeters(0.012), 2, ThermalMaterials.HighCarbonCastIron, Length.FromMillimeters(4),
+            ThermalMaterials.OrganicLiningWorn)
         .WithCooling(HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(20), Area.FromSquareMeters(0.04));
 
     /// <summary>A machine at work: engagements, peaks, slips, trips, pauses, and everything that is wrong with telemetry.</summary>

@@ -1,0 +1,47 @@
+namespace Driveline.Monitoring;
+
+/// <summary>Codes of what monitoring reports.</summary>
+public static class MonitoringFindings
+{
+    /// <summary>The caution that goes with all that monitoring says: it is no safety function.</summary>
+    public const string NotASafetyFunction = "caution.notASafetyFunction";
+
+    /// <summary>Too few peaks were seen for a tail.</summary>
+    public const string TooFewPeaks = "monitorTooFewPeaks";
+
+    /// <summary>The peaks are all alike: something cuts them, or the sensor is too coarse.</summary>
+    public const string PeaksAlike = "monitorPeaksAlike";
+
+    /// <summary>The tail is so heavy that its interval has no end.</summary>
+    public const string TailTooHeavy = "monitorTailTooHeavy";
+
+    /// <summary>The time asked about is much longer than the time seen.</summary>
+    public const string FarAhead = "monitorFarAhead";
+
+    /// <summary>The protection acted in work, and nobody says it was at a strike.</summary>
+    public const string ActedInWork = "monitorActedInWork";
+
+    /// <summary>Without a speed behind the device nobody knows whether it acted.</summary>
+    public const string SpeedOutNotMeasured = "monitorSpeedOutNotMeasured";
+
+    /// <summary>Samples come so seldom that most peaks fall between them.</summary>
+    public const string TooSlowForPeaks = "monitorTooSlowForPeaks";
+
+    /// <summary>Samples come so seldom that short peaks fall between them.</summary>
+    public const string SlowForPeaks = "monitorSlowForPeaks";
+
+    /// <summary>Many samples are missing.</summary>
+    public const string ManyMissing = "monitorManyMissing";
+
+    /// <summary>Torques beyond the full scale were counted at it.</summary>
+    public const string BeyondScale = "monitorBeyondScale";
+
+    /// <summary>The torque was higher than the fatigue curve holds for.</summary>
+    public const string AboveCurve = "monitorAboveCurve";
+
+    /// <summary>The slip torque falls from slip to slip.</summary>
+    public const string SlipTorqueFalls = "monitorSlipTorqueFalls";
+
+    /// <summary>The slip torque rises from slip to slip.</summary>
+    public const string SlipTorqueRises = "monitorSlipTorqueRises";
+}
