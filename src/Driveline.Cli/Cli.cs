@@ -54,6 +54,7 @@ internal static class Cli
             StrengthCommand.Create(terminal, shared),
             IdentifyCommand.Create(terminal, shared),
             SimulateCommand.Create(terminal, shared),
+            WatchCommand.Create(terminal, shared),
             SchemaCommand.Create(terminal, shared),
         };
         root.SetAction(parsed => root.Parse(["--help"]).Invoke(parsed.InvocationConfiguration));

@@ -44,6 +44,16 @@ internal static class InputFile
         }
     }
 
+    /// <summary>Reads it line by line, however long it is.</summary>
+    /// <param name="path">A file, or "-".</param>
+    /// <param name="wanted">What the file should be, e.g. "a log".</param>
+    /// <param name="terminal">Where standard input is.</param>
+    /// <param name="read">Reads the lines.</param>
+    /// <exception cref="BadInputException">It cannot be read.</exception>
+    public static T ReadLines<T>(string path, string wanted, Terminal terminal, Func<TextReader, T> read) => path == "-"
+        ? read(terminal.Input)
+        : Read(path, wanted, terminal, text => read(new StringReader(text)), stream => read(new StreamReader(stream)));
+
     /// <summary>Everything that is wrong with what was read, by where it came from.</summary>
     public static BadInputException Refused(string from, IReadOnlyList<CaseError> errors)
     {

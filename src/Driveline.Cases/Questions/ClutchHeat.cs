@@ -7,7 +7,8 @@ namespace Driveline.Cases.Questions;
 
 /// <summary>The heat of a clutch in its place: while the PTO is let in, and slip after slip in work.</summary>
 /// <remarks>
-/// A plate is rubbed on both sides, so half of it stands behind each face; an end plate, rubbed on one, is taken the same: hotter than it gets.
+/// A plate is rubbed on both sides, so half of it stands behind each face; an end plate, rubbed on one, is taken the same:
+/// hotter than it gets.
 /// What is not stated is taken at its hottest: plates of the cast iron that takes up least heat, and for linings of unknown thermal
 /// properties the organic lining that leaves most of it to the plates. Cooling in still air is from memory: 20 W/(m²·K) over the
 /// two end plates. Every slip begins at 30 °C.
@@ -26,6 +27,11 @@ internal static class ClutchHeat
     public static HeatPath? PathOf(SlipClutchFacts facts, DiscClutch? clutch) => clutch is not null && facts.PlateThickness is { } thickness
         ? HeatPath.Of(clutch.FaceArea, clutch.Faces, ThermalMaterials.HighCarbonCastIron, thickness / 2, clutch.Facing.Thermal ?? ThermalMaterials.OrganicLiningWorn)
         : null;
+
+    /// <summary>The same with the cooling of still air over the two end plates; null when faces or plates are not known.</summary>
+    public static HeatPath? CooledPathOf(SlipClutchFacts facts, DiscClutch? clutch) => PathOf(facts, clutch)?.WithCooling(
+        HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(StillAirWPerM2K),
+        Area.FromSquareMeters(2 * Math.PI * clutch!.OuterM * clutch.OuterM));
 
     /// <summary>The device with what its place tells of its heat.</summary>
     public static SlipClutchDevice Of(CaseClutch clutch, DrivelineChain chain, TorqueBand? work, RotationalSpeed? speed)
@@ -65,17 +71,15 @@ internal static class ClutchHeat
             return device.WithoutSlipsInWork();
         }
 
-        if (clutch.Facts.SlipTime is not { } time || speed is not { } known || PathOf(clutch.Facts, clutch.Clutch) is not { } path || device.Running?.High is not { } torque)
+        if (clutch.Facts.SlipTime is not { } time || speed is not { } known || CooledPathOf(clutch.Facts, clutch.Clutch) is not { } path || device.Running?.High is not { } torque)
         {
             return device.WithSlipsInWork(perHour);
         }
 
         SlipEvent slip = SlipEvent.Blocked(torque, known, time);
-        Area endPlates = Area.FromSquareMeters(2 * Math.PI * clutch.Clutch!.OuterM * clutch.Clutch.OuterM);
-        RepeatedSlips repeated = RepeatedSlips.Of(
-            slip, path.WithCooling(HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(StillAirWPerM2K), endPlates), Air, Duration.FromHours(1 / perHour));
+        RepeatedSlips repeated = RepeatedSlips.Of(slip, path, Air, Duration.FromHours(1 / perHour));
         Temperature start = repeated.Lowest.Kelvins < Hottest.Kelvins ? repeated.Lowest : Hottest;
-        return device.WithSlipsInWork(perHour, SlipHeat.Of(slip, path, clutch.Clutch.Facing, start));
+        return device.WithSlipsInWork(perHour, SlipHeat.Of(slip, path, clutch.Clutch!.Facing, start));
     }
 
     // Inertia of all that turns behind the clutch, referred to it; null when any of it is not known, or when nothing is.

@@ -3,7 +3,6 @@ using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
 using Driveline.Chains;
 using Driveline.Clutches;
-using Driveline.Quantities;
 using Driveline.Reports;
 using UnitsNet;
 
@@ -38,7 +37,7 @@ internal static class ClutchCommand
         };
         command.SetAction(parsed =>
         {
-            Torque? wanted = parsed.GetValue(set) is { } text ? TorqueOf(text) : null;
+            Torque? wanted = parsed.GetValue(set) is { } text ? TorqueOption.Parse("--set", text) : null;
             CaseInput input = CaseInput.Of(parsed.GetRequiredValue(path), terminal);
             ClutchReview review = ReviewOf(ClutchOf(input, parsed.GetValue(name)), wanted)
                 .WithFirstCautions(CaseClutch.CautionsOfMachine(input.File));
@@ -56,12 +55,6 @@ internal static class ClutchCommand
         });
         return command;
     }
-
-    private static Torque TorqueOf(string text) => !QuantityText.TryTorque(text, out Torque torque, out string? problem)
-        ? throw new BadInputException("--set: " + problem)
-        : torque.NewtonMeters is > 0 and <= 1e6
-            ? torque
-            : throw new BadInputException("--set must be above 0 N.m, up to 1000 kN.m; got " + text + ".");
 
     private static CaseClutch ClutchOf(CaseInput input, string? name)
     {

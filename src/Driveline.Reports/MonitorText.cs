@@ -1,0 +1,20 @@
+using Driveline.Monitoring;
+using Driveline.Reports.Documents;
+using Driveline.Reports.Monitors;
+
+namespace Driveline.Reports;
+
+/// <summary>
+/// What a log of a driveline shows as plain text: the counts, the events, the heat, the life used, the work peak learned, the
+/// findings, and last the cautions.
+/// </summary>
+public static class MonitorText
+{
+    /// <summary>The text in English and metric units.</summary>
+    public static string Of(MonitorReport report) => Of(report, ReportOptions.Default);
+
+    /// <summary>The text with options.</summary>
+    /// <exception cref="ArgumentNullException">The report or the options are missing.</exception>
+    public static string Of(MonitorReport report, ReportOptions options) => TextRendering.Of(MonitorWords.Of(
+        report ?? throw new ArgumentNullException(nameof(report)), options ?? throw new ArgumentNullException(nameof(options))));
+}
