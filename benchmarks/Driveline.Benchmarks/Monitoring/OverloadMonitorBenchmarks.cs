@@ -1,0 +1,73 @@
+using BenchmarkDotNet.Attributes;
+using Driveline.Clutches;
+using Driveline.Monitoring;
+using UnitsNet;
+
+namespace Driveline.Benchmarks.Monitoring;
+
+/// <summary>A monitor over ten thousand samples against a bare loop that only finds the highest torque and the heat of slip.</summary>
+[MemoryDiagnoser]
+public class OverloadMonitorBenchmarks
+{
+    private const int Count = 10_000;
+
+    private readonly TorqueSample[] samples = new TorqueSample[Count];
+    private readonly MonitorEvent[] events = new MonitorEvent[256];
+    private readonly byte[] bytes = new byte[OverloadMonitor.LargestSnapshotBytes];
+    private readonly MonitorSettings settings = MonitorSettings.Of(Torque.FromNewtonMeters(1000), Duration.FromMilliseconds(10)).WithClutch(
+        HeatPath.Of(Area.FromSquareMeters(0.012), 2, ThermalMaterials.HighCarbonCastIron, Length.FromMillimeters(4),
+            ThermalMaterials.OrganicLiningWorn),
+        Facings.MouldedLining,
+        Temperature.FromDegreesCelsius(30));
+
+    private OverloadMonitor monitor;
+
+    public OverloadMonitorBenchmarks()
+    {
+        var random = new Random(1);
+        for (int k = 0; k < Count; k++)
+        {
+            bool slips = k % 500 is > 100 and < 130;
+            samples[k] = new TorqueSample(k * 0.01, 56, slips ? 20 : 56, 300 + (900 * random.NextDouble() * random.NextDouble()));
+        }
+
+        monitor = new OverloadMonitor(settings);
+    }
+
+    [Benchmark(Baseline = true)]
+    public double BareLoop_10k()
+    {
+        double highest = 0, heat = 0;
+        ReadOnlySpan<TorqueSample> all = samples;
+        for (int k = 1; k < all.Length; k++)
+        {
+            ref readonly TorqueSample now = ref all[k], before = ref all[k - 1];
+            highest = Math.Max(highest, now.TorqueNm);
+            heat += (now.TorqueNm + before.TorqueNm) / 2 * Math.Max(0,
+                now.SpeedInRadPerS - now.SpeedOutRadPerS) * (now.TimeS - before.TimeS);
+        }
+
+        return highest + heat;
+    }
+
+    [IterationSetup(Target = nameof(Monitor_10k))]
+    public void Fresh() => monitor = new OverloadMonitor(settings);
+
+    [Benchmark]
+    public int Monitor_10k()
+    {
+        int written = 0;
+        ReadOnlySpan<TorqueSample> rest = samples;
+        while (rest.Length > 0)
+        {
+            FeedResult result = monitor.Feed(rest, events);
+            rest = rest[result.SamplesTaken..];
+            written += result.EventsWritten;
+        }
+
+        return written;
+    }
+
+    [Benchmark]
+    public int Snapshot() => monitor.Save(bytes);
+}
