@@ -123,6 +123,12 @@ public sealed partial class DrivelineElement : CaseFacts
     /// <summary>The same with another <see cref="Stiffness"/>.</summary>
     public DrivelineElement WithStiffness(StiffnessBand? value) => new(Set(ElementMembers.Stiffness, value));
 
+    /// <summary>What the manual or parts list specifies in its place. Null when not known.</summary>
+    public SpecifiedFacts? Specified => Reference<SpecifiedFacts>(ElementMembers.Specified);
+
+    /// <summary>The same with another <see cref="Specified"/>.</summary>
+    public DrivelineElement WithSpecified(SpecifiedFacts? value) => new(Set(ElementMembers.Specified, value is null || value.IsEmpty ? null : value));
+
     /// <summary>Damping of its twist, N·m·s/rad. Permitted: [0 N.m.s/rad; 1000000 N.m.s/rad]. Null when not known.</summary>
     public double? Damping => Si(ElementMembers.Damping);
 

@@ -36,6 +36,7 @@ internal static class CaseChecks
             Until(draft, walk, today, "last trip of the cut-out clutch", elements.Select(e => e.CutOut?.LastTrip));
         }
 
+        SpecifiedChecks.AtRoot(draft, walk, elements);
         Place(draft, walk, elements, CaseFileMembers.Work, WorkMembers.At, draft.Reference<WorkFacts>(CaseFileMembers.Work)?.At, Pto);
         Place(draft, walk, elements, CaseFileMembers.Strike, StrikeMembers.At, draft.Reference<StrikeFacts>(CaseFileMembers.Strike)?.At, null);
     }

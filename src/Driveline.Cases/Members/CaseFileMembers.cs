@@ -15,7 +15,7 @@ internal static class CaseFileMembers
     public static readonly FlagMember PartsComplete = Table.Flag(
         "partsComplete", "True when the driveline lists every part that the protection should save.");
     public static readonly ObjectMember Specified = Table.Object(
-        "specified", () => SpecifiedMembers.Table, "What the manual or parts list specifies.");
+        "specified", () => SpecifiedMembers.Table, "What the manual or parts list specifies for the only shear bolt, and for the only clutch; of several each element states its own.");
     public static readonly TextMember Stock = Table.Text(
         "stock", 20000, BoltTexts.StockProblem, "Bolts to choose from, e.g. \"3/8-16 UNC, SAE 5, 0.45; M10, 8.8\": thread, grade and perhaps the price of one; those of usual shops when left out.");
     public static readonly ObjectMember Work = Table.Object("work", () => WorkMembers.Table, "The load of normal work.");

@@ -33,6 +33,7 @@ internal static class ElementChecks
         }
 
         Limits(draft, walk);
+        SpecifiedChecks.OfElement(draft, walk);
     }
 
     /// <summary>Reports a member that contradicts another, at the member.</summary>

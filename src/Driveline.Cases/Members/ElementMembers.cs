@@ -65,6 +65,8 @@ internal static class ElementMembers
         "length", Dimension.Length, "[1 mm; 20 m]", "Length that twists, taken to have the outer diameter all along; pieces of different size are several shafts.").For(ElementKind.Shaft);
     public static readonly BandMember Stiffness = Table.Stiffnesses(
         "stiffness", "[1 N.m/rad; 1000000000 N.m/rad]", "Torsional stiffness from the part's input to its output.").For(Parts);
+    public static readonly ObjectMember Specified = Table.Object(
+        "specified", () => SpecifiedMembers.Table, "What the manual or parts list specifies in its place.").For(ElementKind.ShearBolt, ElementKind.SlipClutch, ElementKind.CutOut);
     public static readonly QuantityMember Damping = Table.Quantity(
         "damping", Dimension.TorsionalDamping, "[0 N.m.s/rad; 1000000 N.m.s/rad]", "Damping of its twist, N·m·s/rad.").For(Parts);
 }

@@ -24,13 +24,8 @@ internal static class CaseBolt
 
     public static string NameOf(ShearBoltFacts facts) => facts.Name ?? UsualName;
 
-    public static ProtectiveDevice? Specified(CaseFile file, DrivelineChain chain, List<CaseError> errors)
+    public static ProtectiveDevice? Specified(SpecifiedBoltFacts facts, ShearBoltDevice fitted, List<CaseError> errors)
     {
-        if (file.Specified?.ShearBolt is not { } facts || chain.Devices.OfType<ShearBoltDevice>().FirstOrDefault() is not { } fitted)
-        {
-            return null;
-        }
-
         try
         {
             ShearBoltJoint joint = fitted.BreakTorque.Joint;

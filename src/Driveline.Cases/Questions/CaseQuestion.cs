@@ -61,7 +61,7 @@ public sealed class CaseQuestion
                     .WithWork(Work(file))
                     .WithEngagement(engagement)
                     .WithTripsInNormalWork(IsSeenToTrip(file))
-                    .WithSpecified(Specified(file, chain, errors))
+                    .WithSpecifiedInOrder(CaseSpecified.InOrder(file, chain, errors))
                     .WithPeaksPerHour(file.Work?.PeaksPerHour)
                     .WithDefects(file.Complaint is { } told ? SeenDefects.Of(told.Symptom, told.Facts) : [])
                     .WithLookedOver(file.Complaint is { } answers && SeenDefects.AreRuledOut(answers.Facts, machine))
@@ -97,25 +97,6 @@ public sealed class CaseQuestion
         if (work?.MeanPower is { } power && file.Tractor?.PtoSpeed is { } speed)
         {
             return work.PeakFactor is { } factor ? WorkPeak.FromPower(power, speed, factor) : WorkPeak.FromPower(power, speed, machine);
-        }
-
-        return null;
-    }
-
-    /// <summary>What the manual specifies for the first device for which it specifies anything.</summary>
-    private static ProtectiveDevice? Specified(CaseFile file, DrivelineChain chain, List<CaseError> errors)
-    {
-        foreach (ProtectiveDevice fitted in chain.Devices)
-        {
-            if (fitted.Kind is DeviceKind.SlipClutch or DeviceKind.CutOut && file.Specified?.SlipTorque is { } torque)
-            {
-                return StatedDevice.Of("specified clutch", fitted.Kind, fitted.AfterTrip, torque);
-            }
-
-            if (fitted.Kind == DeviceKind.ShearBolt && CaseBolt.Specified(file, chain, errors) is { } bolt)
-            {
-                return bolt;
-            }
         }
 
         return null;

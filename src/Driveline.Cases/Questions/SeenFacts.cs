@@ -87,7 +87,8 @@ internal static class SeenFacts
 
     private static IEnumerable<Fact?> AgainstManual(ProtectionQuestion? question)
     {
-        if (question?.Specified is not ShearBoltDevice specified || question.Chain.Devices.OfType<ShearBoltDevice>().FirstOrDefault() is not { } device)
+        if (question?.Chain.Devices.OfType<ShearBoltDevice>().FirstOrDefault(d => question.SpecifiedFor(d) is ShearBoltDevice) is not { } device
+            || question.SpecifiedFor(device) is not ShearBoltDevice specified)
         {
             yield break;
         }

@@ -39,7 +39,7 @@ public static class VerdictJson
         json.WriteString("verdict", verdict.Headline.ToString());
         json.WriteString("guards", verdict.Guards.ToString());
         json.WriteString("quiet", verdict.Quiet.ToString());
-        WriteFitted(json, verdict.FittedAgainstSpecified);
+        WriteFitted(json, verdict);
         JsonNumbers.Band(json, "tripTorqueNm", verdict.Trip);
         JsonNumbers.Band(json, "workPeakNm", verdict.WorkPeak);
         WriteWeakest(json, verdict.WeakestPart);
@@ -67,9 +67,26 @@ public static class VerdictJson
         json.WriteEndObject();
     }
 
-    private static void WriteFitted(Utf8JsonWriter json, FittedAgainstSpecified fitted)
+    private static void WriteFitted(Utf8JsonWriter json, ProtectionVerdict verdict)
     {
         json.WriteStartObject("fittedAgainstSpecified");
+        WriteComparison(json, verdict.FittedAgainstSpecified);
+        json.WriteStartArray("devices");
+        foreach (FittedAgainstSpecified comparison in verdict.Comparisons)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", comparison.Device!.Name);
+            JsonNumbers.Text(json, "specified", comparison.Specified is ShearBoltDevice { BreakTorque.Joint.Bolt: { } bolt } ? bolt.ToString() : comparison.Specified?.Name);
+            WriteComparison(json, comparison);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WriteComparison(Utf8JsonWriter json, FittedAgainstSpecified fitted)
+    {
         json.WriteString("answer", fitted.Answer switch
         {
             FittedComparison.Weaker => "weaker",
@@ -78,7 +95,6 @@ public static class VerdictJson
             _ => "notKnown",
         });
         JsonNumbers.Band(json, "ratio", fitted.Ratio);
-        json.WriteEndObject();
     }
 
     private static void WriteWeakest(Utf8JsonWriter json, PartCheck? weakest)

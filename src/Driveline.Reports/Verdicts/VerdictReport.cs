@@ -37,7 +37,11 @@ internal static class VerdictReport
         ]));
         AddLadder(verdict, phrase, blocks);
         blocks.Add(ReportBlock.Heading(phrase.Of("report.fitted")));
-        blocks.Add(ReportBlock.Paragraph(AnswerSentences.Fitted(verdict.FittedAgainstSpecified, phrase)));
+        blocks.Add(verdict.Comparisons.Count < 2
+            ? ReportBlock.Paragraph(AnswerSentences.Fitted(verdict.FittedAgainstSpecified, phrase))
+            : ReportBlock.Bullets(verdict.Comparisons.Select(c => phrase.Of(Phrase.Code("comparison.device")
+                .With("device", phrase.Capital(c.Device!.Name))
+                .With("text", AnswerSentences.Fitted(c, phrase))))));
         if (verdict.Parts.Count > 0)
         {
             blocks.Add(ReportBlock.Heading(phrase.Of("report.parts")));

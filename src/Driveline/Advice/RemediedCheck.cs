@@ -30,13 +30,15 @@ internal static class RemediedCheck
 
     private static ProtectionVerdict? Specified(ProtectionVerdict verdict)
     {
-        if (verdict.Question.Specified is not { } specified || verdict.Devices.Count == 0)
+        FittedAgainstSpecified[] named = [.. verdict.Comparisons.Where(c => c.Specified is not null)];
+        if (named.Length == 0)
         {
             return null;
         }
 
-        DeviceCheck fitted = verdict.Devices.FirstOrDefault(d => d.Device.Kind == specified.Kind) ?? verdict.Devices[0];
-        return With(verdict, fitted.Device, specified);
+        // The bolt that differs from its own; without one the first that is named.
+        FittedAgainstSpecified first = named.OrderBy(c => c.Device!.Kind == DeviceKind.ShearBolt ? 0 : 1).ThenBy(c => c.Answer == FittedComparison.Same ? 1 : 0).First();
+        return With(verdict, first.Device!, first.Specified!);
     }
 
     private static ProtectionVerdict? Joint(ProtectionVerdict verdict, Func<ShearBoltJoint, ShearBoltJoint?> mend) =>

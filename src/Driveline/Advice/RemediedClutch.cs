@@ -14,7 +14,7 @@ internal static class RemediedClutch
 
     /// <summary>Set to the torque that the manual names and slipped; null when that is not known or has no high end.</summary>
     public static SlipTorque? SetAsManual(SlipClutchDevice fitted, ProtectionQuestion question) =>
-        question.Specified is { Kind: DeviceKind.SlipClutch, InGoodOrder: { IsBounded: true } torque }
+        question.SpecifiedFor(fitted) is { Kind: DeviceKind.SlipClutch, InGoodOrder: { IsBounded: true } torque }
             ? SlipTorque.OfStated(torque, InGoodOrder(fitted.SlipTorque.Condition))
             : null;
 

@@ -17,7 +17,7 @@ internal sealed class BoltSearch
         Place = place;
 
         // A slip torque in the manual is no bolt.
-        Specified = ReferenceEquals(question.Chain.Devices[0], place) && question.Specified is { Kind: DeviceKind.ShearBolt } named ? named : null;
+        Specified = question.SpecifiedFor(place) is { Kind: DeviceKind.ShearBolt } named ? named : null;
     }
 
     public ProtectionQuestion Question { get; }

@@ -83,10 +83,8 @@ internal static class SettingFindings
         }
     }
 
-    // What the manual names for a clutch is meant for the first one.
     private static ProtectiveDevice? Specified(ProtectionQuestion question, ProtectiveDevice place) =>
-        question.Specified is { Kind: DeviceKind.SlipClutch } named
-        && !question.Chain.Devices.TakeWhile(d => !ReferenceEquals(d, place)).Any(d => d.Kind is DeviceKind.SlipClutch or DeviceKind.CutOut) ? named : null;
+        question.SpecifiedFor(place) is { Kind: DeviceKind.SlipClutch } named ? named : null;
 
     private static void AddNone(ClutchSearch search, ClutchPoint best, List<Finding> findings)
     {

@@ -25,7 +25,8 @@ internal static class NextMeasurements
             .Select(o => new Measurement(o.Measurement!, o.Subject, o.Finding.Code));
         IEnumerable<Measurement> specification = verdict.Question.Specified is null
             ? [new Measurement(Measurements.ManualSpecification, null, ProtectionFindings.SpecifiedNotKnown)]
-            : [];
+            : verdict.Comparisons.Where(c => c.Specified is null)
+                .Select(c => new Measurement(Measurements.ManualSpecification, c.Device!.Name, ProtectionFindings.SpecifiedNotKnown));
         return [.. ranked.Concat(specification).GroupBy(m => (m.Code, m.Subject)).Select(g => g.First())];
     }
 }

@@ -9,6 +9,8 @@ namespace Driveline.Protection;
 /// <remarks>What is left out is not known; nothing is assumed in its place that could look safe.</remarks>
 public sealed class ProtectionQuestion
 {
+    private IReadOnlyList<ProtectiveDevice?> specifiedInOrder = [];
+
     private ProtectionQuestion(DrivelineChain chain) => Chain = chain;
 
     private ProtectionQuestion(ProtectionQuestion other)
@@ -20,6 +22,7 @@ public sealed class ProtectionQuestion
         Engagement = other.Engagement;
         TripsInNormalWork = other.TripsInNormalWork;
         Specified = other.Specified;
+        specifiedInOrder = other.specifiedInOrder;
         PeaksPerHour = other.PeaksPerHour;
         Notes = other.Notes;
         Defects = other.Defects;
@@ -44,7 +47,7 @@ public sealed class ProtectionQuestion
     /// <summary>True when the device is seen to act in normal work.</summary>
     public bool TripsInNormalWork { get; private init; }
 
-    /// <summary>The device the machine's manual specifies for the place of the first device of its kind, or else the first of the chain; null when not known.</summary>
+    /// <summary>The device the machine's manual specifies, for the first place of which it specifies any; null when not known. See <see cref="SpecifiedFor"/>.</summary>
     public ProtectiveDevice? Specified { get; private init; }
 
     /// <summary>How often a work peak comes, per hour; null when not known.</summary>
@@ -97,6 +100,34 @@ public sealed class ProtectionQuestion
     /// <summary>The same question with a statement whether somebody has looked over tube, gearbox and blades and found no damage.</summary>
     public ProtectionQuestion WithLookedOver(bool isLookedOver) => new(this) { IsLookedOver = isLookedOver };
 
-    /// <summary>The same question with the device the manual specifies.</summary>
-    public ProtectionQuestion WithSpecified(ProtectiveDevice? specified) => new(this) { Specified = specified };
+    /// <summary>The same question with the one device the manual specifies, for the first device of its kind, or else the first of the chain.</summary>
+    public ProtectionQuestion WithSpecified(ProtectiveDevice? specified) => new(this) { Specified = specified, specifiedInOrder = [] };
+
+    /// <summary>The same question with the device the manual specifies for each device, in order from the tractor; null where it is not known.</summary>
+    /// <exception cref="ArgumentException">There are more of them than devices.</exception>
+    public ProtectionQuestion WithSpecifiedInOrder(IReadOnlyList<ProtectiveDevice?> specified)
+    {
+        int devices = Chain.Devices.Count;
+        return Guard.NotNull(specified, nameof(specified)).Count <= devices
+            ? new ProtectionQuestion(this) { Specified = specified.FirstOrDefault(s => s is not null), specifiedInOrder = [.. specified] }
+            : throw new ArgumentException(FormattableString.Invariant($"There are {devices} devices; got {specified.Count} specified ones."), nameof(specified));
+    }
+
+    /// <summary>What the manual specifies for the place of a device of the chain; null when not known, or the device is not in the chain.</summary>
+    public ProtectiveDevice? SpecifiedFor(ProtectiveDevice fitted)
+    {
+        IReadOnlyList<ProtectiveDevice> devices = Chain.Devices;
+        int place = -1;
+        int only = 0;
+        for (int k = devices.Count - 1; k >= 0; k--)
+        {
+            place = ReferenceEquals(devices[k], fitted) ? k : place;
+            only = devices[k].Kind == Specified?.Kind ? k : only;
+        }
+
+        return place < 0 ? null
+            : specifiedInOrder.Count > 0 ? (place < specifiedInOrder.Count ? specifiedInOrder[place] : null)
+            : place == only ? Specified
+            : null;
+    }
 }

@@ -11,6 +11,7 @@ public sealed class ProtectionVerdict
     private readonly PartCheck[] parts;
     private readonly DeviceCheck[] devices;
     private List<Obstacle>? obstacles;
+    private IReadOnlyList<FittedAgainstSpecified>? comparisons;
 
     internal ProtectionVerdict(ProtectionQuestion question, ProtectionPolicy policy, PartCheck[] parts, DeviceCheck[] devices)
     {
@@ -116,9 +117,11 @@ public sealed class ProtectionVerdict
         }
     }
 
-    /// <summary>How what is fitted compares with what the manual specifies.</summary>
-    public FittedAgainstSpecified FittedAgainstSpecified => FittedAgainstSpecified.Compare(
-        Array.Find(devices, d => d.Device.Kind == Question.Specified?.Kind)?.Device ?? (devices.Length > 0 ? devices[0].Device : null), Question.Specified, Policy);
+    /// <summary>How what is fitted compares with what the manual specifies: the worst of <see cref="Comparisons"/>.</summary>
+    public FittedAgainstSpecified FittedAgainstSpecified => FittedAgainstSpecified.Worst(Comparisons);
+
+    /// <summary>How each device compares with what the manual specifies in its place, in order from the tractor.</summary>
+    public IReadOnlyList<FittedAgainstSpecified> Comparisons => comparisons ??= FittedAgainstSpecified.Each(Question, Policy);
 
     /// <summary>Kinds of part this machine must have that are not in the list.</summary>
     public IReadOnlyList<PartKind> MissingParts =>

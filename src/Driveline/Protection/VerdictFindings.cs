@@ -61,17 +61,19 @@ internal static class VerdictFindings
 
     private static void AddFitted(ProtectionVerdict verdict, List<Finding> findings)
     {
-        switch (verdict.FittedAgainstSpecified.Answer)
+        foreach (FittedAgainstSpecified comparison in verdict.Comparisons)
         {
-            case FittedComparison.Stronger:
-                findings.Add(Finding.Of(ProtectionFindings.FittedStronger, Severity.Danger));
-                break;
-            case FittedComparison.Weaker:
-                findings.Add(Finding.Of(ProtectionFindings.FittedWeaker, Severity.Warning));
-                break;
-            case FittedComparison.NotKnown when verdict.Question.Specified is null:
-                findings.Add(Finding.Of(ProtectionFindings.SpecifiedNotKnown, Severity.Note));
-                break;
+            Add(comparison.Answer == FittedComparison.Stronger, ProtectionFindings.FittedStronger, Severity.Danger, comparison);
+            Add(comparison.Answer == FittedComparison.Weaker, ProtectionFindings.FittedWeaker, Severity.Warning, comparison);
+            Add(comparison.Specified is null, ProtectionFindings.SpecifiedNotKnown, Severity.Note, comparison);
+        }
+
+        void Add(bool holds, string code, Severity severity, FittedAgainstSpecified comparison)
+        {
+            if (holds)
+            {
+                findings.Add(Finding.Of(code, severity).With("name", comparison.Device!.Name));
+            }
         }
     }
 

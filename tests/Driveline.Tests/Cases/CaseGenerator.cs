@@ -18,7 +18,19 @@ internal static class CaseGenerator
 
     public static Gen<CaseFile> Case => Gen.Choose(int.MinValue, int.MaxValue).Select(seed => Make(new Random(seed)));
 
-    public static CaseFile Make(Random r) => CaseFile.Empty
+    public static CaseFile Make(Random r) => WithRootSpecified(Facts(r), r);
+
+    // At the root the manual's bolt is for the only one.
+    private static CaseFile WithRootSpecified(CaseFile file, Random r) => Bolts(file.Driveline) > 1 ? file : file.WithSpecified(SpecifiedFacts.Empty.WithShearBolt(ManualsBolt(r)));
+
+    private static int Bolts(IEnumerable<DrivelineElement> list) => list.Sum(e => (e.ShearBolt is null ? 0 : e.Specified is null ? 1 : 2) + Bolts(e.Driveline));
+
+    private static SpecifiedBoltFacts ManualsBolt(Random r) => SpecifiedBoltFacts.Empty
+        .WithThread(Maybe(r, x => Pick(x, "M10", "1/2-13 UNC")))
+        .WithHardness(Maybe(r, x => Pick(x, "HRC 28", "HV 220")))
+        .WithPlaneThrough(Choice<PlaneThrough>(r));
+
+    private static CaseFile Facts(Random r) => CaseFile.Empty
         .WithTitle(Maybe(r, Text))
         .WithNotes(Maybe(r, Text))
         .WithDate(Value(r, Date))
@@ -40,10 +52,6 @@ internal static class CaseGenerator
             .WithMassFlow(Value(r, x => MassFlow.FromTonnesPerHour(Spread(x, 1, 900)))))
         .WithDriveline(Elements(r, 2))
         .WithStock(Maybe(r, x => Pick(x, "M10, 8.8", "3/8-16 UNC, SAE 5, 0.45; M10, 8.8")))
-        .WithSpecified(SpecifiedFacts.Empty.WithShearBolt(SpecifiedBoltFacts.Empty
-            .WithThread(Maybe(r, x => Pick(x, "M10", "1/2-13 UNC")))
-            .WithHardness(Maybe(r, x => Pick(x, "HRC 28", "HV 220")))
-            .WithPlaneThrough(Choice<PlaneThrough>(r))))
         .WithWork(WorkFacts.Empty
             .WithSteadyPeak(Maybe(r, Torques))
             .WithMeanPower(Maybe(r, x => PowerBand.Exactly(Power.FromMechanicalHorsepower(Spread(x, 1, 900)), Given)))
@@ -94,11 +102,11 @@ internal static class CaseGenerator
         0 => Limits(r, DrivelineElement.Named(ElementKind.Shaft, Text(r)).WithLength(Value(r, x => Length.FromInches(Spread(x, 1, 90)))).WithDamping(Value(r, x => Spread(x, 0.1, 1e5)))
             .WithStiffness(Maybe(r, x => StiffnessBand.Exactly(RotationalStiffness.FromNewtonMetersPerRadian(Spread(x, 10, 1e6)), Given)))),
         7 => Limits(r, DrivelineElement.Named(Pick(r, ElementKind.Shaft, ElementKind.Yoke, ElementKind.Part, ElementKind.OverrunClutch), Text(r))),
-        1 => DrivelineElement.OfShearBolt(Bolt(r)),
+        1 => DrivelineElement.OfShearBolt(Bolt(r)).WithSpecified(r.Next(3) == 0 ? SpecifiedFacts.Empty.WithShearBolt(ManualsBolt(r)) : null),
         2 => Limits(r, DrivelineElement.Named(ElementKind.Gearbox, Text(r)).WithRatio(Value(r, x => Spread(x, 0.05, 20))).WithEfficiency(Value(r, x => Spread(x, 0.5, 1)))),
         3 => Limits(r, DrivelineElement.Named(ElementKind.UniversalJoint, Text(r)).WithAngle(Value(r, x => Angle.FromDegrees(Spread(x, 0.1, 89))))),
         4 => Limits(r, DrivelineElement.Named(Pick(r, ElementKind.Rotor, ElementKind.Flywheel), Text(r)).WithInertia(Value(r, x => MassMomentOfInertia.FromPoundSquareFeet(Spread(x, 0.1, 1e5))))),
-        5 => DrivelineElement.OfSlipClutch(SlipClutch(r)),
+        5 => DrivelineElement.OfSlipClutch(SlipClutch(r)).WithSpecified(r.Next(2) == 0 ? null : SpecifiedFacts.Empty.WithSlipTorque(Torques(r))),
         6 => DrivelineElement.OfCutOut(CutOut(r)),
         _ => DrivelineElement.OfBranch(Text(r), RatioBand.Exactly(Spread(r, 0.01, 0.2), Given), Elements(r, depth - 1)),
     };

@@ -126,7 +126,7 @@ public partial class CaseReaderTests
         Assert.Null(c.Driveline[4].ShearBolt!.ParsedGrade);
         Assert.Equal("ISO 8752", c.Driveline[5].ShearBolt!.ParsedSpringPin!.Standard);
         Assert.Equal(28, c.Driveline[3].ShearBolt!.ParsedHardness!.Value);
-        Assert.Equal(HardnessScale.RockwellB, c.Specified!.ShearBolt!.ParsedHardness!.Scale);
+        Assert.Equal(HardnessScale.RockwellB, c.Driveline[3].Specified!.ShearBolt!.ParsedHardness!.Scale);
         Assert.True(ReadGood(Sample.At("shearBolt.grade", "\"unmarked\"")).Driveline[0].ShearBolt!.IsUnmarked);
     }
 
