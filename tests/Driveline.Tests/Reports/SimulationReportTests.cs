@@ -26,8 +26,8 @@ public class SimulationReportTests
     }
 
     [Theory]
-    [InlineData("ravensmoor-rock", Language.English, "Shear bolt broke after 0.37 ms. Nothing else was overloaded.")]
-    [InlineData("ravensmoor-rock", Language.Spanish, "Perno fusible: se rompió a los 0,37 ms. No se sobrecargó nada más.")]
+    [InlineData("ravensmoor-rock", Language.English, "Shear bolt broke after 0.37 ms. Whether a part was overloaded is not certain.")]
+    [InlineData("ravensmoor-rock", Language.Spanish, "Perno fusible: se rompió a los 0,37 ms. No es seguro si alguna pieza sufrió una sobrecarga.")]
     [InlineData("ravensmoor-soft-branch", Language.English, "No protective device acted. Nothing was overloaded.")]
     [InlineData("ravensmoor-rusted-clutch-rock", Language.English, "No protective device acted. Overloaded, so expect damage: drive tube.")]
     [InlineData("ravensmoor-rusted-clutch-rock", Language.Spanish, "No actuó ningún dispositivo de protección. Sobrecarga; cabe esperar daños en: drive tube.")]
