@@ -76,7 +76,7 @@ public partial class SpanishTextsTests
     [Theory]
     [InlineData("caution.stopAndKeyOut", "desconecte la toma de fuerza, pare el motor, saque la llave y espere a que todo haya dejado de girar")]
     [InlineData("caution.strongerIsAChange", "consulte antes a su fabricante")]
-    [InlineData("hubSeized", "el perno no protege nada")]
+    [InlineData("bolt.hubSeized", "el perno no protege nada")]
     [InlineData("clutch.stuck", "No trabaje hasta que se haya liberado y probado")]
     [InlineData("remedy.strongerBolt", "En último lugar, y solo con la conformidad del fabricante")]
     public void SafetyText_SaysIt(string code, string words) => Assert.Contains(words, Texts.Spanish.Of(code), StringComparison.Ordinal);
