@@ -34,7 +34,7 @@ internal static class CaseEngagement
         if (file.Strike is not null)
         {
             strike = CaseSimulation.Of(file, SimulatedEvent.Strike, meter);
-            notes.AddRange(strike.Findings);
+            notes.AddRange(strike.Findings.Select(f => f.BarringNothing()));
         }
 
         if (engagement.Peak is not null)
@@ -43,9 +43,9 @@ internal static class CaseEngagement
         }
 
         CaseSimulation run = CaseSimulation.Of(file, SimulatedEvent.Engagement, meter);
-        notes.AddRange(run.Missing);
-        notes.AddRange(run.Simulation?.Missing ?? []);
-        notes.AddRange(run.Simulation?.Assumed ?? []);
+        notes.AddRange(run.Missing.Select(f => f.BarringNothing()));
+        notes.AddRange((run.Simulation?.Missing ?? []).Select(f => f.BarringNothing()));
+        notes.AddRange((run.Simulation?.Assumed ?? []).Select(f => f.BarringNothing()));
         TorqueBand? peak = run.Simulation?.EngagementPeak(meter);
         bool isSaid = notes.Exists(f => f.Code == SimulationFindings.TooMuchWork);
         notes.AddRange(isSaid ? [] : meter.Findings);

@@ -80,7 +80,7 @@ public sealed class ClutchReview
         get
         {
             IEnumerable<Finding> all = Device.Findings.Concat(Setting?.Findings ?? []).Concat(Heat?.Findings.Where(f => f.Code != ClutchFindings.SlipNeverEnds) ?? []);
-            return [.. all.GroupBy(f => f.Code + "|" + string.Join("|", f.Parameters.Select(p => p.Text))).Select(g => g.First()).OrderBy(f => f.Severity)];
+            return [.. all.Distinct().OrderBy(f => f.Severity)];
         }
     }
 

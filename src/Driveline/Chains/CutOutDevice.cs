@@ -11,8 +11,6 @@ namespace Driveline.Chains;
 /// </remarks>
 public sealed class CutOutDevice : ProtectiveDevice
 {
-    private static readonly string[] GuardBarCodes = [ClutchFindings.CutOutTripNotKnown, DeviceFindings.CutOutNotProven, DeviceFindings.CutOutKindNotKnown];
-
     private CutOutDevice(string name, CutOutClutch clutch, bool isProven)
         : base(name)
     {
@@ -21,16 +19,15 @@ public sealed class CutOutDevice : ProtectiveDevice
         var findings = new List<Finding>(clutch.Findings);
         if (clutch.Kind == CutOutKind.NotKnown)
         {
-            findings.Add(Finding.Of(DeviceFindings.CutOutKindNotKnown, Severity.Warning).With("name", name));
+            findings.Add(Finding.NotKnown(DeviceFindings.CutOutKindNotKnown).Barring(Bars.Guards).WithSettledBy(Measurements.IdentifyDevice).With("name", name));
         }
 
         if (!isProven)
         {
-            findings.Add(Finding.Of(DeviceFindings.CutOutNotProven, Severity.Danger).With("name", name));
+            findings.Add(Finding.Of(DeviceFindings.CutOutNotProven, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest).With("name", name));
         }
 
         Findings = findings;
-        GuardBars = [.. findings.Where(f => GuardBarCodes.Contains(f.Code))];
     }
 
     /// <summary>The clutch, with what it carries after the trip and the speed below which it takes hold again.</summary>
@@ -58,12 +55,6 @@ public sealed class CutOutDevice : ProtectiveDevice
 
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Findings { get; }
-
-    /// <inheritdoc/>
-    public override IReadOnlyList<Finding> GuardBars { get; }
-
-    /// <inheritdoc/>
-    public override IReadOnlyList<Finding> QuietBars => [];
 
     /// <summary>A cut-out clutch that nobody has seen to trip since the machine last stood.</summary>
     public static CutOutDevice Of(string name, CutOutClutch clutch) => new(name, Guard.NotNull(clutch, nameof(clutch)), false);

@@ -11,6 +11,9 @@ namespace Driveline.Chains;
 /// </remarks>
 public abstract class ProtectiveDevice : Element
 {
+    private IReadOnlyList<Finding>? guardBars;
+    private IReadOnlyList<Finding>? quietBars;
+
     private protected ProtectiveDevice(string name)
         : base(name)
     {
@@ -32,10 +35,10 @@ public abstract class ProtectiveDevice : Element
     public abstract IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>Why its guard cannot be a Yes, whatever the numbers: each is a fact not known or a state not proven.</summary>
-    public abstract IReadOnlyList<Finding> GuardBars { get; }
+    public IReadOnlyList<Finding> GuardBars => guardBars ??= [.. Findings.Where(f => f.IsBarring(Bars.Guards))];
 
     /// <summary>Why it cannot be called quiet with a Yes, whatever the numbers.</summary>
-    public abstract IReadOnlyList<Finding> QuietBars { get; }
+    public IReadOnlyList<Finding> QuietBars => quietBars ??= [.. Findings.Where(f => f.IsBarring(Bars.Quiet))];
 
     /// <summary>The torque at which it acts when free and in good order, for comparison with what the manual specifies; null when not known.</summary>
     public virtual TorqueBand? InGoodOrder => Running;

@@ -12,41 +12,11 @@ namespace Driveline.Chains;
 /// </remarks>
 public sealed class ShearBoltDevice : ProtectiveDevice
 {
-    private static readonly string[] GuardBarCodes =
-    [
-        ShearBoltFindings.PlaneNotKnown,
-        ShearBoltFindings.HubSeized,
-        ShearBoltFindings.HubStiff,
-        ShearBoltFindings.HubFreedomNotKnown,
-        ShearBoltFindings.BoltNotIdentified,
-        ShearBoltFindings.MarksContradict,
-        ShearBoltFindings.NoAssuredMaximum,
-        ShearBoltFindings.NeckNotKnown,
-        ShearBoltFindings.SpecialStrengthNotKnown,
-        ShearBoltFindings.SpringPinNoMaximum,
-        DeviceFindings.ShearPlanesNotKnown,
-        DeviceFindings.ShaftAtCrossHoleNotKnown,
-    ];
-
-    private static readonly string[] QuietBarCodes =
-    [
-        ShearBoltFindings.PlaneNotKnown,
-        ShearBoltFindings.BoltNotIdentified,
-        ShearBoltFindings.MarksContradict,
-        ShearBoltFindings.NeckNotKnown,
-        ShearBoltFindings.SpecialStrengthNotKnown,
-        DeviceFindings.ShearPlanesNotKnown,
-        DeviceFindings.StandOffNotKnown,
-        ShearBoltFindings.LooseInHole,
-    ];
-
     private ShearBoltDevice(string name, BreakTorque breakTorque)
         : base(name)
     {
         BreakTorque = breakTorque;
         Findings = AllFindings(name, breakTorque);
-        GuardBars = [.. Findings.Where(f => GuardBarCodes.Contains(f.Code))];
-        QuietBars = [.. Findings.Where(f => QuietBarCodes.Contains(f.Code))];
         ImpliedParts = AtCrossHole(breakTorque.Joint);
     }
 
@@ -77,12 +47,6 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     public override IReadOnlyList<Finding> Findings { get; }
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Finding> GuardBars { get; }
-
-    /// <inheritdoc/>
-    public override IReadOnlyList<Finding> QuietBars { get; }
-
-    /// <inheritdoc/>
     public override TorqueBand? InGoodOrder => BreakTorque.IsKnown ? BreakTorque.IfHubFree : null;
 
     /// <inheritdoc/>
@@ -105,17 +69,17 @@ public sealed class ShearBoltDevice : ProtectiveDevice
         findings.AddRange(breakTorque.Findings);
         if (!joint.ArePlanesStated)
         {
-            findings.Add(Finding.Of(DeviceFindings.ShearPlanesNotKnown, Severity.Warning).With("name", name));
+            findings.Add(Finding.NotKnown(DeviceFindings.ShearPlanesNotKnown).WithSettledBy(Measurements.PlaneThrough).With("name", name));
         }
 
         if (joint.Layout != JointLayout.ThroughShaft && !joint.IsStandOffStated)
         {
-            findings.Add(Finding.Of(DeviceFindings.StandOffNotKnown, Severity.Warning).With("name", name));
+            findings.Add(Finding.NotKnown(DeviceFindings.StandOffNotKnown).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit).With("name", name));
         }
 
         if (joint.Layout == JointLayout.ThroughShaft && joint.ShaftYield is null)
         {
-            findings.Add(Finding.Of(DeviceFindings.ShaftAtCrossHoleNotKnown, Severity.Warning).With("name", name));
+            findings.Add(Finding.NotKnown(DeviceFindings.ShaftAtCrossHoleNotKnown).Barring(Bars.Guards).WithSettledBy(Measurements.ShaftSteelAtHole).With("name", name));
         }
 
         return findings;

@@ -32,10 +32,7 @@ public sealed class SlipClutchDevice : ProtectiveDevice
         this.slipHeat = slipHeat;
         this.engagementHeat = engagementHeat;
         this.isUndated = isUndated;
-        var judged = new SlipClutchJudgement(name, slipTorque, hasSlips, slipsPerHour, slipHeat, isUndated);
-        Findings = judged.Findings;
-        GuardBars = judged.GuardBars;
-        QuietBars = judged.QuietBars;
+        Findings = SlipClutchJudgement.Of(name, slipTorque, hasSlips, slipsPerHour, slipHeat, isUndated);
     }
 
     /// <summary>The slip torque, with its own findings, condition and calculation sheet.</summary>
@@ -58,12 +55,6 @@ public sealed class SlipClutchDevice : ProtectiveDevice
 
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Findings { get; }
-
-    /// <inheritdoc/>
-    public override IReadOnlyList<Finding> GuardBars { get; }
-
-    /// <inheritdoc/>
-    public override IReadOnlyList<Finding> QuietBars { get; }
 
     /// <inheritdoc/>
     public override TorqueBand? InGoodOrder => inGoodOrder ?? Running;

@@ -3,49 +3,13 @@ using Driveline.Findings;
 
 namespace Driveline.Chains;
 
-/// <summary>What stands in the way of a Yes for a slip clutch.</summary>
+/// <summary>What a slip clutch reports in its place, and what of it bars a Yes.</summary>
 /// <remarks>
 /// Every fact whose lack could make the clutch look better bars a Yes while it is missing; so taking a fact away never helps.
 /// </remarks>
-internal readonly struct SlipClutchJudgement
+internal static class SlipClutchJudgement
 {
-    private static readonly string[] TrustCodes =
-    [
-        ClutchFindings.Stuck, ClutchFindings.NoSlipTest, ClutchFindings.TestBeforeStorage, ClutchFindings.StorageNotKnown, ClutchFindings.TestTooOld,
-    ];
-
-    private static readonly string[] GuardBarCodes =
-    [
-        .. TrustCodes,
-        ClutchFindings.SpringLengthNotKnown,
-        ClutchFindings.SpringsSolid,
-        ClutchFindings.SpringsMayBeSolid,
-        ClutchFindings.ShorterThanSolid,
-        ClutchFindings.SurfaceNotKnown,
-        ClutchFindings.TighterThanMeasured,
-        DeviceFindings.SlipTestUndated,
-        DeviceFindings.SlipTorqueNotMeasured,
-        DeviceFindings.ClutchNotDescribed,
-        DeviceFindings.FacingNotKnown,
-        DeviceFindings.SlipMeasuredNotDry,
-    ];
-
-    private static readonly string[] QuietBarCodes =
-    [
-        ClutchFindings.SpringLengthNotKnown,
-        ClutchFindings.SpringsLoose,
-        ClutchFindings.SurfaceNotKnown,
-        ClutchFindings.WearNotKnown,
-        ClutchFindings.WornOut,
-        DeviceFindings.SlipTorqueNotMeasured,
-        DeviceFindings.ClutchNotDescribed,
-        DeviceFindings.FacingNotKnown,
-        DeviceFindings.SlipsPerHourNotKnown,
-        DeviceFindings.SlipHeatNotKnown,
-        DeviceFindings.SlipsTooHot,
-    ];
-
-    public SlipClutchJudgement(string name, SlipTorque torque, bool hasSlips, double perHour, SlipHeat? heat, bool isUndated)
+    public static IReadOnlyList<Finding> Of(string name, SlipTorque torque, bool hasSlips, double perHour, SlipHeat? heat, bool isUndated)
     {
         var all = new List<Finding>();
         foreach (Finding finding in torque.Findings)
@@ -59,16 +23,8 @@ internal readonly struct SlipClutchJudgement
 
         OfTorque(name, torque, isUndated, all);
         OfSlips(name, hasSlips, perHour, heat, all);
-        Findings = all;
-        GuardBars = [.. all.Where(f => GuardBarCodes.Contains(f.Code))];
-        QuietBars = [.. all.Where(f => QuietBarCodes.Contains(f.Code))];
+        return all;
     }
-
-    public IReadOnlyList<Finding> Findings { get; }
-
-    public IReadOnlyList<Finding> GuardBars { get; }
-
-    public IReadOnlyList<Finding> QuietBars { get; }
 
     /// <summary>True when the slip ends and stays below every temperature the linings stand for long; an unknown limit is none.</summary>
     public static bool IsWithinLimits(SlipHeat heat) => heat.PeakFaceTemperature is not null
@@ -79,25 +35,25 @@ internal readonly struct SlipClutchJudgement
     {
         if (isUndated && torque.Condition is { LastSlipTest: not null, KnownStuck: false })
         {
-            all.Add(Named(DeviceFindings.SlipTestUndated, Severity.Danger, name));
+            all.Add(Named(DeviceFindings.SlipTestUndated, Severity.Danger, name).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest));
         }
 
         if (torque.Source is SlipTorqueSource.Calculated or SlipTorqueSource.Stated)
         {
-            all.Add(Named(DeviceFindings.SlipTorqueNotMeasured, Severity.Warning, name));
+            all.Add(Named(DeviceFindings.SlipTorqueNotMeasured, Severity.Warning, name).Barring(Bars.Both).WithSettledBy(Measurements.SlipTest));
         }
         else if (torque.Source == SlipTorqueSource.Measured && torque.Condition.Surface is SurfaceState.Damp or SurfaceState.Hot or SurfaceState.Oiled or SurfaceState.Glazed)
         {
-            all.Add(Named(DeviceFindings.SlipMeasuredNotDry, Severity.Warning, name));
+            all.Add(Named(DeviceFindings.SlipMeasuredNotDry, Severity.Warning, name).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest));
         }
 
         if (torque.Clutch is null)
         {
-            all.Add(Named(DeviceFindings.ClutchNotDescribed, Severity.Warning, name));
+            all.Add(Named(DeviceFindings.ClutchNotDescribed, Severity.Warning, name).Barring(Bars.Both).WithSettledBy(Measurements.ClutchSprings));
         }
         else if (ReferenceEquals(torque.Clutch.Facing, Facings.NotKnown))
         {
-            all.Add(Named(DeviceFindings.FacingNotKnown, Severity.Warning, name));
+            all.Add(Named(DeviceFindings.FacingNotKnown, Severity.Warning, name).WithSettledBy(Measurements.ClutchSprings));
         }
     }
 
@@ -105,16 +61,16 @@ internal readonly struct SlipClutchJudgement
     {
         if (!hasSlips)
         {
-            all.Add(Named(DeviceFindings.SlipsPerHourNotKnown, Severity.Warning, name));
+            all.Add(Named(DeviceFindings.SlipsPerHourNotKnown, Severity.Warning, name).Barring(Bars.Quiet).WithSettledBy(Measurements.SlipsInWork));
         }
         else if (perHour > 0 && heat is null)
         {
-            all.Add(Named(DeviceFindings.SlipHeatNotKnown, Severity.Warning, name).With("perHour", QuantityKind.Number, perHour));
+            all.Add(Named(DeviceFindings.SlipHeatNotKnown, Severity.Warning, name).Barring(Bars.Quiet).WithSettledBy(Measurements.SlipsInWork).With("perHour", QuantityKind.Number, perHour));
         }
         else if (perHour > 0 && !IsWithinLimits(heat!))
         {
             double peak = heat!.PeakFaceTemperature?.Kelvins ?? double.PositiveInfinity;
-            all.Add(Named(DeviceFindings.SlipsTooHot, Severity.Danger, name)
+            all.Add(Named(DeviceFindings.SlipsTooHot, Severity.Danger, name).Barring(Bars.Quiet).WithSettledBy(Measurements.SlipsInWork)
                 .With("perHour", QuantityKind.Number, perHour)
                 .With("temperature", QuantityKind.Temperature, peak));
         }

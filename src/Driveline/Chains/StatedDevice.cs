@@ -32,12 +32,6 @@ public sealed class StatedDevice : ProtectiveDevice
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Findings => [];
 
-    /// <inheritdoc/>
-    public override IReadOnlyList<Finding> GuardBars => [];
-
-    /// <inheritdoc/>
-    public override IReadOnlyList<Finding> QuietBars => [];
-
     /// <summary>A device with its trip torque at its own position.</summary>
     public static StatedDevice Of(string name, DeviceKind kind, AfterTrip afterTrip, TorqueBand trip) =>
         new(name, kind, afterTrip, Guard.NotNull(trip, nameof(trip)));

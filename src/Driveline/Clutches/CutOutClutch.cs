@@ -98,7 +98,7 @@ public sealed class CutOutClutch
         var findings = new List<Finding>();
         if (Trip is null)
         {
-            findings.Add(Finding.Of(ClutchFindings.CutOutTripNotKnown, Severity.Danger));
+            findings.Add(Finding.Of(ClutchFindings.CutOutTripNotKnown, Severity.Danger).WithSettledBy(Measurements.IdentifyDevice));
         }
 
         if (AfterTrip.SiBand.High <= 0 && !double.IsNaN(reengageRadPerS))

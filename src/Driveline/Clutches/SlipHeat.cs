@@ -195,7 +195,7 @@ public sealed class SlipHeat
     {
         if (double.IsNaN(facing.Limits.ContinuousK) && double.IsNaN(facing.Limits.MaximumK))
         {
-            findings.Add(Finding.Of(ClutchFindings.TemperatureLimitNotKnown, Severity.Warning).With("facing", facing.Name));
+            findings.Add(Finding.NotKnown(ClutchFindings.TemperatureLimitNotKnown).Barring(Bars.Quiet).With("facing", facing.Name));
         }
         else if (TimeToMaximum is { } maximum)
         {

@@ -73,7 +73,7 @@ internal static class SlipTorqueRules
     {
         if (clutch.SpringLength is null)
         {
-            findings.Add(Finding.Of(ClutchFindings.SpringLengthNotKnown, Severity.Danger));
+            findings.Add(Finding.Of(ClutchFindings.SpringLengthNotKnown, Severity.Danger).WithSettledBy(Measurements.ClutchSprings));
             return ForceBand.OfSi(new Band(0, double.PositiveInfinity, double.PositiveInfinity), BandBasis.Of(NoMeasurement));
         }
 
@@ -82,20 +82,20 @@ internal static class SlipTorqueRules
         Band set = clutch.SpringLength.SiBand;
         if (set.Expected < springs.SolidM)
         {
-            findings.Add(At(ClutchFindings.ShorterThanSolid, Severity.Danger, set.Expected).With("solid", QuantityKind.Length, springs.SolidM));
+            findings.Add(At(ClutchFindings.ShorterThanSolid, Severity.Danger, set.Expected).Barring(Bars.Guards).With("solid", QuantityKind.Length, springs.SolidM));
         }
         else if (deflection.Expected >= springs.TravelM)
         {
-            findings.Add(At(ClutchFindings.SpringsSolid, Severity.Danger, set.Expected).With("solid", QuantityKind.Length, springs.SolidM));
+            findings.Add(At(ClutchFindings.SpringsSolid, Severity.Danger, set.Expected).Barring(Bars.Guards).With("solid", QuantityKind.Length, springs.SolidM));
         }
         else if (deflection.High >= springs.TravelM)
         {
-            findings.Add(At(ClutchFindings.SpringsMayBeSolid, Severity.Danger, set.Low).With("solid", QuantityKind.Length, springs.SolidM));
+            findings.Add(At(ClutchFindings.SpringsMayBeSolid, Severity.Danger, set.Low).Barring(Bars.Guards).With("solid", QuantityKind.Length, springs.SolidM));
         }
 
         if (deflection.Expected <= 0)
         {
-            findings.Add(At(ClutchFindings.SpringsLoose, Severity.Warning, set.Expected).With("free", QuantityKind.Length, springs.FreeM));
+            findings.Add(At(ClutchFindings.SpringsLoose, Severity.Warning, set.Expected).Barring(Bars.Quiet).With("free", QuantityKind.Length, springs.FreeM));
         }
 
         Sensitivity(springs, deflection.Expected, findings);
@@ -112,7 +112,7 @@ internal static class SlipTorqueRules
         double limit = clutch.Facing.Limits.HighPressurePa;
         if (double.IsNaN(limit))
         {
-            findings.Add(Finding.Of(ClutchFindings.FacingLimitNotKnown, Severity.Note).With("facing", clutch.Facing.Name));
+            findings.Add(Finding.Of(ClutchFindings.FacingLimitNotKnown, Severity.Note).BarringNothing().With("facing", clutch.Facing.Name));
             return;
         }
 
@@ -139,7 +139,7 @@ internal static class SlipTorqueRules
     {
         if (condition.RunIn == RunInState.NotKnown)
         {
-            findings.Add(Finding.Of(ClutchFindings.RunInNotKnown, Severity.Note));
+            findings.Add(Finding.Of(ClutchFindings.RunInNotKnown, Severity.Note).BarringNothing());
         }
         else if (condition.RunIn == RunInState.New)
         {
@@ -155,7 +155,7 @@ internal static class SlipTorqueRules
         };
         if (code is not null)
         {
-            findings.Add(Finding.Of(code, Severity.Warning));
+            findings.Add(Finding.Of(code, Severity.Warning).WithSettledBy(Measurements.ClutchSprings));
         }
     }
 
@@ -163,7 +163,7 @@ internal static class SlipTorqueRules
     {
         if (condition.KnownStuck)
         {
-            findings.Add(Finding.Of(ClutchFindings.Stuck, Severity.Danger));
+            findings.Add(Finding.Of(ClutchFindings.Stuck, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest));
             return;
         }
 
@@ -176,7 +176,7 @@ internal static class SlipTorqueRules
             : condition.TestIsBeforeStorage ? ClutchFindings.TestBeforeStorage
             : condition.LastStorageEnded is null ? ClutchFindings.StorageNotKnown
             : ClutchFindings.TestTooOld;
-        findings.Add(Finding.Of(code, Severity.Danger));
+        findings.Add(Finding.Of(code, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest));
         if (condition.LastStorageEnded is not null && condition.Climate != StorageClimate.Dry)
         {
             Finding moist = Finding.Of(ClutchFindings.StoodMoist, Severity.Danger);
@@ -220,7 +220,7 @@ internal static class SlipTorqueRules
         Band t = stated.SiBand;
         double low = t.Low * f.Low / dry.Low;
         return TorqueBand.OfSi(
-            new Band(low, Math.Max(low, t.Expected * f.Expected / dry.Expected), t.High),
+            new Band(low, Math.Max(low, t.Expected * (f.Expected / dry.Expected)), t.High),
             new BandBasis(
                 Basis.Weakest(stated.Basis.Low, now.Basis.Low),
                 f.Expected < dry.Expected ? Basis.Weakest(stated.Basis.Expected, now.Basis.Expected) : stated.Basis.Expected,
@@ -296,7 +296,7 @@ internal static class SlipTorqueRules
         if (least > read.SiBand.High && !double.IsInfinity(least))
         {
             findings.RemoveAll(f => f.Code == ClutchFindings.MeasuredDiffers);
-            findings.Add(Finding.Of(ClutchFindings.TighterThanMeasured, Severity.Danger)
+            findings.Add(Finding.Of(ClutchFindings.TighterThanMeasured, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest)
                 .With("measured", QuantityKind.Torque, read.SiBand.Expected)
                 .With("calculated", QuantityKind.Torque, least));
         }
@@ -356,7 +356,7 @@ internal static class SlipTorqueRules
     {
         if (condition.Wear is null)
         {
-            findings.Add(Finding.Of(ClutchFindings.WearNotKnown, Severity.Warning)
+            findings.Add(Finding.NotKnown(ClutchFindings.WearNotKnown).Barring(Bars.Quiet).WithSettledBy(Measurements.ClutchSprings)
                 .With("assumed", QuantityKind.Length, WholeLiningM));
             return;
         }
@@ -364,12 +364,12 @@ internal static class SlipTorqueRules
         double limit = clutch.Faces * (clutch.WearLimitPerFace?.SiBand.Low ?? StrictestWearM);
         if (condition.Wear.SiBand.Expected >= limit)
         {
-            findings.Add(Finding.Of(ClutchFindings.WornOut, Severity.Warning)
+            findings.Add(Finding.Of(ClutchFindings.WornOut, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.ClutchSprings)
                 .With("wear", QuantityKind.Length, condition.Wear.SiBand.Expected)
                 .With("limit", QuantityKind.Length, limit));
         }
     }
 
     private static Finding At(string code, Severity severity, double lengthM) =>
-        Finding.Of(code, severity).With("length", QuantityKind.Length, lengthM);
+        Finding.Of(code, severity).WithSettledBy(Measurements.ClutchSprings).With("length", QuantityKind.Length, lengthM);
 }

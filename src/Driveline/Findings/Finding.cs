@@ -2,17 +2,35 @@ using Driveline.Quantities;
 
 namespace Driveline.Findings;
 
-/// <summary>Something a caller must notice: a stable code with typed parameters. Its words are rendered on demand.</summary>
-/// <remarks>Immutable. Codes are declared as constants beside the concept that reports them and never change their meaning.</remarks>
-public sealed class Finding
+/// <summary>Something a caller must notice: a stable code with typed parameters, and which Yes it bars. Its words are rendered on demand.</summary>
+/// <remarks>
+/// Immutable, with value equality. Codes are declared as constants beside the concept that reports them and never change their
+/// meaning. A code that ends in "NotKnown" bars both questions until its maker says otherwise; any other bars nothing until then.
+/// </remarks>
+public sealed class Finding : IEquatable<Finding>
 {
-    private readonly FindingParameter[] parameters;
+    private const string NotKnownEnding = "NotKnown";
 
-    private Finding(string code, Severity severity, FindingParameter[] parameters)
+    private readonly FindingParameter[] parameters;
+    private readonly string[] because;
+
+    private Finding(string code, Severity severity, Bars bars)
     {
         Code = code;
         Severity = severity;
+        Bars = bars;
+        parameters = [];
+        because = [];
+    }
+
+    private Finding(Finding other, FindingParameter[] parameters, Bars bars, string? settledBy, string[] because)
+    {
+        Code = other.Code;
+        Severity = other.Severity;
+        Bars = bars;
+        SettledBy = settledBy;
         this.parameters = parameters;
+        this.because = because;
     }
 
     /// <summary>Stable code, "area.name" in lower camel case, e.g. "bolt.hubFreedomNotKnown".</summary>
@@ -21,12 +39,38 @@ public sealed class Finding
     /// <summary>How much it matters.</summary>
     public Severity Severity { get; }
 
+    /// <summary>Which question has no Yes while this holds.</summary>
+    public Bars Bars { get; }
+
+    /// <summary>The measurement that would settle it, a code of <see cref="Measurements"/>; null when none is named.</summary>
+    public string? SettledBy { get; }
+
+    /// <summary>Paths of the facts it rests on, such as "driveline[2].shearBolt.grade"; empty when not known.</summary>
+    public IReadOnlyList<string> Because => because;
+
     /// <summary>Its typed values, in the order they were added.</summary>
     public IReadOnlyList<FindingParameter> Parameters => parameters;
 
-    /// <summary>A finding without parameters yet.</summary>
-    public static Finding Of(string code, Severity severity) =>
-        new(Guard.NotBlank(code, "Code", nameof(code)), severity, []);
+    /// <summary>A finding without parameters yet; it bars both questions when its code ends in "NotKnown", else nothing.</summary>
+    public static Finding Of(string code, Severity severity) => new(
+        Guard.NotBlank(code, "Code", nameof(code)), severity, code.EndsWith(NotKnownEnding, StringComparison.Ordinal) ? Bars.Both : Bars.Nothing);
+
+    /// <summary>A missing fact: a warning that bars both questions.</summary>
+    public static Finding NotKnown(string code) => new(Guard.NotBlank(code, "Code", nameof(code)), Severity.Warning, Bars.Both);
+
+    /// <summary>The same finding, keeping the named questions from a Yes and no other.</summary>
+    public Finding Barring(Bars bars) => new(this, parameters, bars, SettledBy, because);
+
+    /// <summary>The same finding, keeping no question from a Yes.</summary>
+    public Finding BarringNothing() => Barring(Bars.Nothing);
+
+    /// <summary>The same finding with the measurement that would settle it.</summary>
+    /// <param name="measurement">A code of <see cref="Measurements"/>.</param>
+    public Finding WithSettledBy(string measurement) =>
+        new(this, parameters, Bars, Guard.NotBlank(measurement, "Measurement", nameof(measurement)), because);
+
+    /// <summary>The same finding with the paths of the facts it rests on.</summary>
+    public Finding WithBecause(params string[] paths) => new(this, parameters, Bars, SettledBy, [.. Guard.NotNull(paths, nameof(paths))]);
 
     /// <summary>The same finding with a text parameter.</summary>
     public Finding With(string name, string text) =>
@@ -47,14 +91,30 @@ public sealed class Finding
     /// <summary>The parameter of that name; null when there is none.</summary>
     public FindingParameter? Parameter(string name) => Array.Find(parameters, p => p.Name == name);
 
+    /// <summary>True when it keeps any of the named questions from a Yes.</summary>
+    public bool IsBarring(Bars questions) => (Bars & questions) != Bars.Nothing;
+
+    /// <inheritdoc/>
+    public bool Equals(Finding? other) => other is not null && Code == other.Code && Severity == other.Severity && Bars == other.Bars
+        && SettledBy == other.SettledBy && parameters.SequenceEqual(other.parameters) && because.SequenceEqual(other.because);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Finding);
+
+    /// <inheritdoc/>
+    public override int GetHashCode()
+    {
+        int hash = StringComparer.Ordinal.GetHashCode(Code);
+        foreach (FindingParameter parameter in parameters)
+        {
+            hash = unchecked((hash * 31) + parameter.GetHashCode());
+        }
+
+        return hash;
+    }
+
     /// <inheritdoc/>
     public override string ToString() => Severity + " " + Code;
 
-    private Finding Append(FindingParameter parameter)
-    {
-        var more = new FindingParameter[parameters.Length + 1];
-        parameters.CopyTo(more, 0);
-        more[parameters.Length] = parameter;
-        return new Finding(Code, Severity, more);
-    }
+    private Finding Append(FindingParameter parameter) => new(this, [.. parameters, parameter], Bars, SettledBy, because);
 }

@@ -1,7 +1,7 @@
 namespace Driveline.Findings;
 
-/// <summary>A named, typed value of a finding.</summary>
-public sealed class FindingParameter
+/// <summary>A named, typed value of a finding. Immutable, with value equality.</summary>
+public sealed class FindingParameter : IEquatable<FindingParameter>
 {
     internal FindingParameter(string name, QuantityKind kind, double value, string? text)
     {
@@ -22,4 +22,17 @@ public sealed class FindingParameter
 
     /// <summary>The text, for <see cref="QuantityKind.Text"/>.</summary>
     public string? Text { get; }
+
+    /// <inheritdoc/>
+    public bool Equals(FindingParameter? other) =>
+        other is not null && Name == other.Name && Kind == other.Kind && Text == other.Text && Value.Equals(other.Value);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as FindingParameter);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => unchecked((StringComparer.Ordinal.GetHashCode(Name) * 31) + (Text is null ? Value.GetHashCode() : StringComparer.Ordinal.GetHashCode(Text)));
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
 }

@@ -195,7 +195,7 @@ public sealed class PowerNeed
             .With("highest", QuantityKind.Power, high);
         Finding[] findings =
         [
-            spread, .. needs.SelectMany(n => n.Findings).Where(f => f.Code != LoadsFindings.PowerScaledByWidth).GroupBy(f => f.Code).Select(g => g.First()),
+            spread, .. needs.SelectMany(n => n.Findings).Where(f => f.Code != LoadsFindings.PowerScaledByWidth).Distinct(),
         ];
         return new PowerNeed(null, widthM, 0, PowerBand.OfSi(new Band(low, expected, high), basis), findings);
     }

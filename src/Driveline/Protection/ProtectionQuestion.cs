@@ -53,7 +53,7 @@ public sealed class ProtectionQuestion
     /// <summary>How often a work peak comes, per hour; null when not known.</summary>
     public double? PeaksPerHour { get; private init; }
 
-    /// <summary>What else was found while the question was put together, such as a steep joint; shown with the verdict.</summary>
+    /// <summary>What else was found while the question was put together, such as a steep joint; shown with the verdict, which has no Yes to a question that one of them bars.</summary>
     public IReadOnlyList<Finding> Notes { get; private init; } = [];
 
     /// <summary>Defects that somebody has seen; each forbids work whatever the numbers say.</summary>

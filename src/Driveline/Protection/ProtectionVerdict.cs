@@ -10,7 +10,7 @@ public sealed class ProtectionVerdict
 {
     private readonly PartCheck[] parts;
     private readonly DeviceCheck[] devices;
-    private List<Obstacle>? obstacles;
+    private List<Doubt>? doubts;
     private IReadOnlyList<FittedAgainstSpecified>? comparisons;
 
     internal ProtectionVerdict(ProtectionQuestion question, ProtectionPolicy policy, PartCheck[] parts, DeviceCheck[] devices)
@@ -20,8 +20,8 @@ public sealed class ProtectionVerdict
         this.parts = parts;
         this.devices = devices;
         bool isListBarred = !question.PartsComplete || HasMissingPart(question);
-        Guards = AllGuarded(isListBarred);
-        Quiet = AllQuiet(isListBarred);
+        Guards = AllGuarded(isListBarred || question.Notes.Any(f => f.IsBarring(Bars.Guards)));
+        Quiet = AllQuiet(isListBarred || question.Notes.Any(f => f.IsBarring(Bars.Quiet)));
         Headline = HeadlineOf();
     }
 
@@ -187,7 +187,7 @@ public sealed class ProtectionVerdict
     /// <summary>True when the limit of at least one part is known without a default.</summary>
     internal bool HasKnownLimit => Array.Exists(parts, p => p.Part.Limit is { IsAssumed: false });
 
-    internal IReadOnlyList<Obstacle> Obstacles => obstacles ??= Protection.Obstacles.Of(this);
+    internal IReadOnlyList<Doubt> Doubts => doubts ??= Protection.Doubts.Of(this);
 
     /// <inheritdoc/>
     public override string ToString() => Headline + " (guards " + Guards + ", quiet " + Quiet + ")";

@@ -218,7 +218,7 @@ public sealed class SimulationCheck
 
         findings.AddRange((With ?? Without)?.Findings ?? []);
         findings.AddRange(meter.Findings);
-        return [.. findings.GroupBy(f => f.Code + "|" + f.Parameter("name")?.Text).Select(g => g.First()).OrderBy(f => f.Severity)];
+        return [.. findings.Distinct().OrderBy(f => f.Severity)];
     }
 
     private void AddLoad(SimulatedLoad load, List<Finding> findings)

@@ -24,7 +24,7 @@ internal static class VerdictFindings
                 .With("workExpected", QuantityKind.Torque, verdict.WorkPeak!.SiBand.Expected));
         }
 
-        findings.AddRange(verdict.Obstacles.Select(o => o.Finding));
+        findings.AddRange(verdict.Doubts.Select(d => d.Finding));
         foreach (DeviceCheck check in verdict.Devices)
         {
             findings.AddRange(check.Device.Findings);
@@ -40,7 +40,7 @@ internal static class VerdictFindings
         ActingOrder.Add(verdict, findings);
         AddFitted(verdict, findings);
         findings.AddRange(verdict.Question.Notes);
-        return [.. findings.GroupBy(Key).Select(g => g.First()).OrderBy(f => f.Severity)];
+        return [.. findings.Distinct().OrderBy(f => f.Severity)];
     }
 
     private static void AddFatigue(DeviceCheck check, List<Finding> findings)
@@ -63,20 +63,17 @@ internal static class VerdictFindings
     {
         foreach (FittedAgainstSpecified comparison in verdict.Comparisons)
         {
-            Add(comparison.Answer == FittedComparison.Stronger, ProtectionFindings.FittedStronger, Severity.Danger, comparison);
-            Add(comparison.Answer == FittedComparison.Weaker, ProtectionFindings.FittedWeaker, Severity.Warning, comparison);
-            Add(comparison.Specified is null, ProtectionFindings.SpecifiedNotKnown, Severity.Note, comparison);
+            Add(comparison.Answer == FittedComparison.Stronger, Finding.Of(ProtectionFindings.FittedStronger, Severity.Danger), comparison);
+            Add(comparison.Answer == FittedComparison.Weaker, Finding.Of(ProtectionFindings.FittedWeaker, Severity.Warning), comparison);
+            Add(comparison.Specified is null, Finding.Of(ProtectionFindings.SpecifiedNotKnown, Severity.Note).BarringNothing(), comparison);
         }
 
-        void Add(bool holds, string code, Severity severity, FittedAgainstSpecified comparison)
+        void Add(bool holds, Finding finding, FittedAgainstSpecified comparison)
         {
             if (holds)
             {
-                findings.Add(Finding.Of(code, severity).With("name", comparison.Device!.Name));
+                findings.Add(finding.With("name", comparison.Device!.Name));
             }
         }
     }
-
-    private static string Key(Finding finding) =>
-        finding.Code + "|" + string.Join("|", finding.Parameters.Select(p => p.Text));
 }

@@ -22,13 +22,13 @@ internal static class JointFindings
         switch (joint.Hub)
         {
             case HubState.Seized:
-                findings.Add(Finding.Of(ShearBoltFindings.HubSeized, Severity.Danger));
+                findings.Add(Finding.Of(ShearBoltFindings.HubSeized, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.FreeHub));
                 break;
             case HubState.Stiff when joint.HubFriction is null:
-                findings.Add(Finding.Of(ShearBoltFindings.HubStiff, Severity.Warning));
+                findings.Add(Finding.Of(ShearBoltFindings.HubStiff, Severity.Warning).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn));
                 break;
             case HubState.NotKnown when joint.HubFriction is null:
-                findings.Add(Finding.Of(ShearBoltFindings.HubFreedomNotKnown, Severity.Warning));
+                findings.Add(Finding.NotKnown(ShearBoltFindings.HubFreedomNotKnown).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn));
                 break;
         }
 
@@ -43,7 +43,7 @@ internal static class JointFindings
     {
         if (bolt.FittedSpringPin is not null)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.SpringPinNoMaximum, Severity.Warning)
+            findings.Add(Finding.Of(ShearBoltFindings.SpringPinNoMaximum, Severity.Warning).Barring(Bars.Guards).WithSettledBy(Measurements.IdentifyDevice)
                 .With("pin", bolt.FittedSpringPin.ToString())
                 .With("minimum", QuantityKind.Force, bolt.FittedSpringPin.MinimumDoubleShearN));
             return;
@@ -51,7 +51,7 @@ internal static class JointFindings
 
         if (bolt.PlaneThrough == PlaneThrough.NotKnown)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.PlaneNotKnown, Severity.Warning)
+            findings.Add(Finding.NotKnown(ShearBoltFindings.PlaneNotKnown).WithSettledBy(Measurements.PlaneThrough)
                 .With("low", QuantityKind.Force, plane.Load.SiBand.Low)
                 .With("high", QuantityKind.Force, plane.Load.SiBand.High));
         }
@@ -63,7 +63,7 @@ internal static class JointFindings
 
         if (bolt.NeedsNeck && bolt.NeckDiameter is null)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.NeckNotKnown, Severity.Warning)
+            findings.Add(Finding.NotKnown(ShearBoltFindings.NeckNotKnown).WithSettledBy(Measurements.PlaneThrough)
                 .With("high", QuantityKind.Force, plane.Load.SiBand.High));
         }
 
@@ -75,22 +75,24 @@ internal static class JointFindings
         FastenerMaterial material = bolt.Material;
         if (material.MarkConflict is { } conflict)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.MarksContradict, Severity.Danger)
+            findings.Add(Finding.Of(ShearBoltFindings.MarksContradict, Severity.Danger).Barring(Bars.Both).WithSettledBy(Measurements.IdentifyDevice)
                 .With("stated", conflict.Stated)
                 .With("mark", conflict.Mark.ToString())
                 .With("grades", conflict.Meaning));
         }
         else if (bolt.IsSpecial && material.Tensile is null)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.SpecialStrengthNotKnown, Severity.Warning));
+            findings.Add(Finding.NotKnown(ShearBoltFindings.SpecialStrengthNotKnown).WithSettledBy(Measurements.BoltHardness));
         }
         else if (!material.IsIdentified)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.BoltNotIdentified, Severity.Danger).With("bolt", bolt.ToString()));
+            findings.Add(Finding.Of(ShearBoltFindings.BoltNotIdentified, Severity.Danger)
+                .Barring(Bars.Both).WithSettledBy(Measurements.IdentifyDevice).With("bolt", bolt.ToString()));
         }
         else if (material.Tensile is { IsBounded: false })
         {
-            findings.Add(Finding.Of(ShearBoltFindings.NoAssuredMaximum, Severity.Warning).With("bolt", bolt.ToString()));
+            findings.Add(Finding.Of(ShearBoltFindings.NoAssuredMaximum, Severity.Warning)
+                .Barring(Bars.Guards).WithSettledBy(Measurements.BoltHardness).With("bolt", bolt.ToString()));
         }
 
         if (material.Family is MaterialFamily.MildSteel or MaterialFamily.ColdWorkedMildSteel)
@@ -105,13 +107,14 @@ internal static class JointFindings
         {
             bool worn = joint.HoleFit == HoleFit.Worn;
             findings.Add(Finding.Of(worn ? ShearBoltFindings.HolesWorn : ShearBoltFindings.HoleFitNotKnown, Severity.Warning)
+                .BarringNothing()   // the low end of the torque already counts the bolts as parting one by one
                 .With("bolts", QuantityKind.Count, joint.Bolts)
                 .With("low", QuantityKind.Torque, freeTorque.SiBand.Low));
         }
 
         if (joint.IsLooseInHole)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.LooseInHole, Severity.Warning)
+            findings.Add(Finding.Of(ShearBoltFindings.LooseInHole, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit)
                 .With("bolt", QuantityKind.Length, joint.Bolt.DiameterM)
                 .With("hole", QuantityKind.Length, joint.SeatM)
                 .With("widest", QuantityKind.Length, joint.WidestFitM));

@@ -166,7 +166,7 @@ public class ClutchCaseTests
     public void TooHot_RepeatedSlips_AreTheOnlyThingInTheWay()
     {
         ProtectionVerdict verdict = DemoCases.Verdict("wickerby-clutch-too-hot");
-        Assert.Equal([DeviceFindings.SlipsTooHot], verdict.Obstacles.Select(o => o.Finding.Code));
+        Assert.Equal([DeviceFindings.SlipsTooHot], verdict.Doubts.Select(o => o.Finding.Code));
         Assert.Equal(Answer.Yes, verdict.Guards);
     }
 

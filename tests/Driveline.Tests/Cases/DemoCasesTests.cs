@@ -46,7 +46,7 @@ public class DemoCasesTests
     {
         ProtectionVerdict verdict = DemoCases.Verdict(name);
         Assert.True(headline == verdict.Headline, verdict + "; " + string.Join("; ", verdict.Devices.Select(d => d + " " + d.Device.Breakaway)) + "; "
-            + string.Join("; ", verdict.Parts.Select(p => p + " " + p.Part.Limit?.DamagedAt + " acts " + p.ActsAt)) + "; " + string.Join("; ", verdict.Obstacles.Select(o => o.Finding.Code)));
+            + string.Join("; ", verdict.Parts.Select(p => p + " " + p.Part.Limit?.DamagedAt + " acts " + p.ActsAt)) + "; " + string.Join("; ", verdict.Doubts.Select(o => o.Finding.Code)));
     }
 
     [Fact]

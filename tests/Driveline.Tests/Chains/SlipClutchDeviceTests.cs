@@ -1,5 +1,6 @@
 using Driveline.Chains;
 using Driveline.Clutches;
+using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Quantities;

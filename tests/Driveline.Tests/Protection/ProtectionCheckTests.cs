@@ -1,4 +1,5 @@
 using Driveline.Chains;
+using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Quantities;
@@ -18,7 +19,7 @@ public class ProtectionCheckTests
         Assert.Equal("drive tube", verdict.WeakestPart!.Part.Name);
         Assert.Equal(1.2, verdict.WorkMargin!.Value, 12);       // 1200 / 1000
         Assert.Equal(1.05, verdict.GuardMargin!.Value, 12);     // 2100 / 2000
-        Assert.DoesNotContain(verdict.Obstacles, o => o.OnGuards || o.OnQuiet);
+        Assert.DoesNotContain(verdict.Doubts, o => o.OnGuards || o.OnQuiet);
     }
 
     [Theory]

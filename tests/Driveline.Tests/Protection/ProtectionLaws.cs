@@ -67,7 +67,7 @@ public class ProtectionLaws
         ProtectionVerdict verdict = ProtectionSpec.Random(seed).Check();
         Assert.True(verdict.Guards != Answer.Yes || verdict.GuardMargin > 1);
         Assert.True(verdict.Quiet != Answer.Yes || verdict.WorkMargin > 1);
-        Assert.Equal(verdict.Guards != Answer.Yes, verdict.Obstacles.Any(o => o.OnGuards));
-        Assert.Equal(verdict.Quiet != Answer.Yes, verdict.Obstacles.Any(o => o.OnQuiet));
+        Assert.Equal(verdict.Guards != Answer.Yes, verdict.Doubts.Any(o => o.OnGuards));
+        Assert.Equal(verdict.Quiet != Answer.Yes, verdict.Doubts.Any(o => o.OnQuiet));
     }
 }

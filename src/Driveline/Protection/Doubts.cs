@@ -4,20 +4,21 @@ using Driveline.Quantities;
 
 namespace Driveline.Protection;
 
-/// <summary>Collects every reason why a question has no Yes.</summary>
-internal static class Obstacles
+/// <summary>Collects every finding that keeps a question from a Yes.</summary>
+internal static class Doubts
 {
-    public static List<Obstacle> Of(ProtectionVerdict verdict)
+    public static List<Doubt> Of(ProtectionVerdict verdict)
     {
-        var found = new List<Obstacle>();
+        var found = new List<Doubt>();
         OfParts(verdict, found);
         OfDevices(verdict, found);
         OfList(verdict, found);
         OfWork(verdict, found);
+        found.AddRange(verdict.Question.Notes.Where(f => f.IsBarring(Bars.Both)).Select(f => new Doubt(f, f.Parameter("name")?.Text)));
         return found;
     }
 
-    private static void OfParts(ProtectionVerdict verdict, List<Obstacle> found)
+    private static void OfParts(ProtectionVerdict verdict, List<Doubt> found)
     {
         bool hasDevice = verdict.Devices.Count > 0;
         foreach (PartCheck part in verdict.Parts)
@@ -64,7 +65,7 @@ internal static class Obstacles
         }
     }
 
-    private static void OfMargin(PartCheck part, Band damaged, List<Obstacle> found)
+    private static void OfMargin(PartCheck part, Band damaged, List<Doubt> found)
     {
         Band trip = part.Acts;
         if (part.Guards == Answer.Yes || part.GuardedBy is not { Breakaway: not null, NeverLetsGo: false } device || damaged.Low > trip.High)
@@ -75,7 +76,7 @@ internal static class Obstacles
         bool isAbove = trip.Expected > damaged.Expected;
         if (!isAbove && !trip.IsBounded && part.IsBarredByDevice)
         {
-            return;   // what leaves the device without a known maximum is an obstacle of its own, and says what to look at
+            return;   // what leaves the device without a known maximum is a doubt of its own, and says what to look at
         }
 
         Finding finding = Named(
@@ -99,7 +100,7 @@ internal static class Obstacles
         }
     }
 
-    private static void OfDevices(ProtectionVerdict verdict, List<Obstacle> found)
+    private static void OfDevices(ProtectionVerdict verdict, List<Doubt> found)
     {
         foreach (DeviceCheck check in verdict.Devices)
         {
@@ -107,18 +108,10 @@ internal static class Obstacles
             if (device.Breakaway is null)
             {
                 Finding finding = Named(ProtectionFindings.DeviceNotKnown, Severity.Danger, device.Name);
-                found.Add(new Obstacle(finding, true, true, true, double.PositiveInfinity, Identifying(device), device.Name));
+                found.Add(Both(finding, Identifying(device), device.Name, double.PositiveInfinity));
             }
 
-            foreach (Finding bar in device.GuardBars)
-            {
-                found.Add(Guards(bar, BarMeasurements.For(bar.Code, device.Kind), device.Name));
-            }
-
-            foreach (Finding bar in device.QuietBars)
-            {
-                found.Add(Quiet(bar, BarMeasurements.For(bar.Code, device.Kind), device.Name));
-            }
+            found.AddRange(device.Findings.Where(f => f.IsBarring(Bars.Both)).Select(f => new Doubt(f, device.Name)));
 
             if (check.Quiet != Answer.Yes && device.Running is { } running && check.Work is { HasExpected: true } work && running.SiBand.Low <= work.High)
             {
@@ -127,7 +120,7 @@ internal static class Obstacles
         }
     }
 
-    private static void OfWorkMargin(DeviceCheck check, Band trip, Band work, List<Obstacle> found)
+    private static void OfWorkMargin(DeviceCheck check, Band trip, Band work, List<Doubt> found)
     {
         bool isBelow = trip.Expected < work.Expected;
         Finding finding = Named(
@@ -143,19 +136,19 @@ internal static class Obstacles
             : Quiet(finding, Narrowing(check.Device), check.Device.Name, width: tripWidth));
     }
 
-    private static void OfList(ProtectionVerdict verdict, List<Obstacle> found)
+    private static void OfList(ProtectionVerdict verdict, List<Doubt> found)
     {
         ProtectionQuestion question = verdict.Question;
         if (verdict.Devices.Count == 0)
         {
             Finding finding = Finding.Of(ProtectionFindings.NoDevice, Severity.Danger);
-            found.Add(new Obstacle(finding, true, true, true, double.PositiveInfinity, Measurements.IdentifyDevice, null));
+            found.Add(Both(finding, Measurements.IdentifyDevice, null, double.PositiveInfinity));
         }
 
         foreach (Part gearbox in question.Chain.Parts.Where(p => p.Ratio is null))
         {
             Finding finding = Named(ProtectionFindings.GearboxRatioNotKnown, Severity.Warning, gearbox.Name);
-            found.Add(new Obstacle(finding, true, true, true, 0, Measurements.GearboxData, gearbox.Name));
+            found.Add(Both(finding, Measurements.GearboxData, gearbox.Name, 0));
         }
 
         if (!question.PartsComplete)
@@ -175,7 +168,7 @@ internal static class Obstacles
         }
     }
 
-    private static void OfWork(ProtectionVerdict verdict, List<Obstacle> found)
+    private static void OfWork(ProtectionVerdict verdict, List<Doubt> found)
     {
         ProtectionQuestion question = verdict.Question;
         if (question.TripsInNormalWork)
@@ -222,11 +215,14 @@ internal static class Obstacles
 
     private static Finding Named(string code, Severity severity, string name) => Finding.Of(code, severity).With("name", name);
 
-    private static Obstacle Guards(Finding finding, string measurement, string? subject, bool leavesUnknown = false, double width = 0) =>
-        new(finding, true, false, leavesUnknown, width, measurement, subject);
+    private static Doubt Guards(Finding finding, string measurement, string? subject, bool leavesUnknown = false, double width = 0) =>
+        new(finding.Barring(Bars.Guards).WithSettledBy(measurement), subject, leavesUnknown, width);
 
-    private static Obstacle Quiet(Finding finding, string measurement, string? subject, bool leavesUnknown = false, double width = 0) =>
-        new(finding, false, true, leavesUnknown, width, measurement, subject);
+    private static Doubt Quiet(Finding finding, string measurement, string? subject, bool leavesUnknown = false, double width = 0) =>
+        new(finding.Barring(Bars.Quiet).WithSettledBy(measurement), subject, leavesUnknown, width);
 
-    private static Obstacle Both(Finding finding, string measurement) => new(finding, true, true, false, 0, measurement, null);
+    private static Doubt Both(Finding finding, string measurement) => new(finding.Barring(Bars.Both).WithSettledBy(measurement), null);
+
+    private static Doubt Both(Finding finding, string measurement, string? subject, double width) =>
+        new(finding.Barring(Bars.Both).WithSettledBy(measurement), subject, true, width);
 }

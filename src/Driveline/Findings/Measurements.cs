@@ -1,4 +1,4 @@
-namespace Driveline.Protection;
+namespace Driveline.Findings;
 
 /// <summary>Codes of what can be measured or looked up, each with a text of how to do it safely.</summary>
 public static class Measurements

@@ -1,0 +1,35 @@
+using Driveline.Findings;
+
+namespace Driveline.Protection;
+
+/// <summary>One finding that bars a Yes of a verdict, and how much settling it would tell.</summary>
+internal readonly struct Doubt
+{
+    public Doubt(Finding finding, string? subject)
+        : this(finding, subject, false, 0)
+    {
+    }
+
+    public Doubt(Finding finding, string? subject, bool leavesUnknown, double width)
+    {
+        Finding = finding;
+        Subject = subject;
+        LeavesUnknown = leavesUnknown;
+        Width = width;
+    }
+
+    public Finding Finding { get; }
+
+    /// <summary>What the measurement is about; null when it is the whole machine.</summary>
+    public string? Subject { get; }
+
+    /// <summary>True when the question cannot be answered at all without it.</summary>
+    public bool LeavesUnknown { get; }
+
+    /// <summary>For overlapping bands: ln(high/low) of the band that the measurement would narrow; +∞ when unbounded.</summary>
+    public double Width { get; }
+
+    public bool OnGuards => Finding.IsBarring(Bars.Guards);
+
+    public bool OnQuiet => Finding.IsBarring(Bars.Quiet);
+}
