@@ -7,7 +7,7 @@ namespace Driveline.Torsion;
 /// (inputs are constant, damping only takes), so |T⁗| ≤ (√k + c/√J₁ + c/√J₂)·ρ³·‖dx/dt‖ with ρ the rate bound of the step.
 /// Energies come from Gram matrices, ∫q² dt = zᵀGz, made with the same quadrature as elsewhere.
 /// </remarks>
-internal sealed class Propagator
+internal sealed partial class Propagator
 {
     private const int Patience = 8;
 
@@ -33,6 +33,7 @@ internal sealed class Propagator
     private int waited;
     private bool ready;
     private long stepWork;
+    private int squares;
 
     public Propagator(int rotors, int links)
     {
@@ -43,6 +44,7 @@ internal sealed class Propagator
         if (stride <= MostStates)
         {
             phi = new double[stride * stride];
+            product = new double[stride * stride];
             turned = new double[rotors * stride];
             given = new double[rotors * stride];
             value = new double[links * stride];
@@ -53,6 +55,8 @@ internal sealed class Propagator
 
         fourth = new double[links];
         net = new double[rotors];
+        settling = new Settling(rotors, links);
+        row = new double[stride];
         outputs = new int[links];
     }
 
@@ -61,6 +65,7 @@ internal sealed class Propagator
     {
         ready = false;
         waited = 0;
+        settling.Forget();
     }
 
     /// <summary>Takes one step of the usual length when nothing can happen in it.</summary>
@@ -81,13 +86,13 @@ internal sealed class Propagator
 
             Prepare(m, x, plan, series);
             log.Work += PrepareWork(m, plan);
-            stepWork = StepWork(m, plan);
+            stepWork = StepWork(m);
         }
 
         Load(x, plan);
-        for (int row = 0; row < size; row++)
+        for (int n = 0; n < size; n++)
         {
-            end[row] = Dot(phi, row * stride, z);
+            end[n] = Dot(phi, n * stride, z);
         }
 
         if (!IsQuiet(m, plan, log))
@@ -107,21 +112,12 @@ internal sealed class Propagator
     private long PrepareWork(Mechanism m, Plan plan) => (size * TransientLoop.SeriesWork(m, StepSeries.DegreeFor(TransientLoop.Reach)))
         + ((long)(m.Rotors + plan.SpringCount) * size * size * EnergyMeter.NodeCount);
 
-    private long StepWork(Mechanism m, Plan plan)
-    {
-        int squares = m.DriveRotor >= 0 ? 1 : 0;
-        for (int i = 0; i < m.Rotors; i++)
-        {
-            squares += m.Viscous[i] > 0 ? 1 : 0;
-        }
+    private long StepWork(Mechanism m) => (long)size * ((squares * size) + size + m.Rotors + (4 * outputCount) + 10);
 
-        for (int n = 0; n < plan.SpringCount; n++)
-        {
-            squares += plan.Springs[n].Damping > 0 ? 1 : 0;
-        }
-
-        return (long)size * ((squares * size) + size + m.Rotors + (4 * outputCount) + 10);
-    }
+    // Quantities whose square is heat or work: speeds under viscous loads and drive, closing speeds of damped springs.
+    private static bool IsSquared(Mechanism m, Plan plan, int quantity) => quantity < m.Rotors
+        ? m.Viscous[quantity] > 0 || quantity == m.DriveRotor
+        : plan.Springs[quantity - m.Rotors].Damping > 0;
 
     private static bool Suits(Mechanism m, RunState x, Plan plan)
     {
@@ -208,15 +204,25 @@ internal sealed class Propagator
             phi[(i * stride) + column] = Polynomial.Value(series.Of(series.Speed, i), 1);
             turned[(i * stride) + column] = series.Length * Polynomial.Integral(series.Of(series.Speed, i));
             given[(i * stride) + column] = m.IsHeld(i) ? series.Length * Polynomial.Integral(series.Of(series.Net, i)) : 0;
+            if (!IsSquared(m, plan, i))
+            {
+                continue;
+            }
+
             EnergyMeter.AtNodes(series.Of(series.Speed, i), new Span<double>(nodes, ((i * stride) + column) * EnergyMeter.NodeCount, EnergyMeter.NodeCount));
         }
 
         for (int n = 0; n < plan.SpringCount; n++)
         {
             int l = plan.Springs[n].Link;
-            int row = m.Rotors + n;
-            phi[(row * stride) + column] = Polynomial.Value(series.Of(series.Twist, l), 1);
-            EnergyMeter.AtNodes(series.Of(series.Closing, l), new Span<double>(nodes, ((row * stride) + column) * EnergyMeter.NodeCount, EnergyMeter.NodeCount));
+            int place = m.Rotors + n;
+            phi[(place * stride) + column] = Polynomial.Value(series.Of(series.Twist, l), 1);
+            if (!IsSquared(m, plan, place))
+            {
+                continue;
+            }
+
+            EnergyMeter.AtNodes(series.Of(series.Closing, l), new Span<double>(nodes, ((place * stride) + column) * EnergyMeter.NodeCount, EnergyMeter.NodeCount));
         }
 
         phi[((size - 1) * stride) + column] = 0;
@@ -230,8 +236,15 @@ internal sealed class Propagator
 
     private void Grams(Mechanism m, Plan plan, double h)
     {
+        squares = 0;
         for (int q = 0; q < m.Rotors + plan.SpringCount; q++)
         {
+            if (!IsSquared(m, plan, q))
+            {
+                continue;
+            }
+
+            squares++;
             for (int a = 0; a < size; a++)
             {
                 for (int b = 0; b < size; b++)
