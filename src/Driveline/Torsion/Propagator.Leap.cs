@@ -51,7 +51,7 @@ internal sealed partial class Propagator
             if (left > 1)
             {
                 Double(m, plan);
-                log.Work += (long)size * size * (size + (2 * m.Rotors) + (2 * size * squares));
+                log.Work += DoubleWork(m);
             }
         }
 
@@ -60,6 +60,8 @@ internal sealed partial class Propagator
         waited = 0;
         return true;
     }
+
+    private long DoubleWork(Mechanism m) => (long)size * size * (size + (2 * m.Rotors) + (2 * size * squares));
 
     private void Double(Mechanism m, Plan plan)
     {

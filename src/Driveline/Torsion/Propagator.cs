@@ -2,9 +2,9 @@ namespace Driveline.Torsion;
 
 /// <summary>Whole steps by a matrix while nothing happens: the exponential of one step, kept as long as the links keep their states.</summary>
 /// <remarks>
-/// A step is taken only when a bound shows that within it no torque passes its peak so far or a capacity; otherwise the
-/// series decides. The bound: T⁗ is linear in the third derivative of dx/dt, and the energy norm of dx/dt never rises
-/// (inputs are constant, damping only takes), so |T⁗| ≤ (√k + c/√J₁ + c/√J₂)·ρ³·‖dx/dt‖ with ρ the rate bound of the step.
+/// A step is taken only when a bound shows that within it no torque passes a capacity, nor its peak so far other than at its
+/// end; otherwise the series decides. The bound: |T⁗| ≤ (√k + c/√J₁ + c/√J₂)·‖d⁴x/dt⁴‖ in terms of energy, which never rises
+/// (inputs are constant, damping only takes).
 /// Energies come from Gram matrices, ∫q² dt = zᵀGz, made with the same quadrature as elsewhere.
 /// </remarks>
 internal sealed partial class Propagator
@@ -24,7 +24,7 @@ internal sealed partial class Propagator
     private double[] slope = [];
     private double[] gram = [];
     private double[] nodes = [];
-    private readonly double[] fourth;
+    private readonly double[] reaches;
     private readonly double[] net;
     private readonly int[] outputs;
     private readonly int stride;
@@ -53,10 +53,13 @@ internal sealed partial class Propagator
             nodes = new double[(rotors + links) * stride * EnergyMeter.NodeCount];
         }
 
-        fourth = new double[links];
+        reaches = new double[links];
         net = new double[rotors];
         settling = new Settling(rotors, links);
         row = new double[stride];
+        rightEnd = new double[links];
+        derivative = new double[stride];
+        nextDerivative = new double[stride];
         outputs = new int[links];
     }
 
@@ -69,7 +72,7 @@ internal sealed partial class Propagator
     }
 
     /// <summary>Takes one step of the usual length when nothing can happen in it.</summary>
-    public bool TryStep(Mechanism m, RunState x, Plan plan, StepSeries series, RunLog log, EnergyMeter energy)
+    public bool TryStep(Mechanism m, RunState x, Plan plan, StepSeries series, RunLog log, EnergyMeter energy, double next)
     {
         if (!ready)
         {
@@ -89,24 +92,7 @@ internal sealed partial class Propagator
             stepWork = StepWork(m);
         }
 
-        Load(x, plan);
-        for (int n = 0; n < size; n++)
-        {
-            end[n] = Dot(phi, n * stride, z);
-        }
-
-        if (!IsQuiet(m, plan, log))
-        {
-            log.Work += stepWork / 2;
-            return false;
-        }
-
-        Energies(m, x, plan, energy);
-        Store(x, plan);
-        x.Time += TransientLoop.Reach / plan.Rate;
-        log.Steps++;
-        log.Work += stepWork;
-        return true;
+        return Stretch(m, x, plan, log, energy, next);
     }
 
     private long PrepareWork(Mechanism m, Plan plan) => (size * TransientLoop.SeriesWork(m, StepSeries.DegreeFor(TransientLoop.Reach)))
@@ -163,7 +149,7 @@ internal sealed partial class Propagator
             unit.Twist[l] = 0;
             if (x.Links[l] == LinkState.Locked)
             {
-                fourth[outputCount] = FourthBound(m, plan, l) * h * TransientLoop.Reach * TransientLoop.Reach * TransientLoop.Reach;
+                reaches[outputCount] = ReachOf(m, plan, l);
                 outputs[outputCount++] = l;
             }
         }
@@ -182,6 +168,7 @@ internal sealed partial class Propagator
 
         Grams(m, plan, h);
         phi[((size - 1) * stride) + size - 1] = 1;
+        Begin();
         ready = true;
     }
 
@@ -258,8 +245,8 @@ internal sealed partial class Propagator
         }
     }
 
-    // Times ρ³·‖dx/dt‖: a spring's own; for a jam, of all springs at its rotor.
-    private static double FourthBound(Mechanism m, Plan plan, int l)
+    // Torque over the energy norm: a spring's own; for a jam, of all springs at its rotor.
+    private static double ReachOf(Mechanism m, Plan plan, int l)
     {
         double sum = 0;
         for (int n = 0; n < plan.SpringCount; n++)
@@ -273,59 +260,6 @@ internal sealed partial class Propagator
         }
 
         return sum;
-    }
-
-    private bool IsQuiet(Mechanism m, Plan plan, RunLog log)
-    {
-        double size4 = RateNorm(m, plan);
-        for (int n = 0; n < outputCount; n++)
-        {
-            int l = outputs[n];
-            double left = Dot(value, n * stride, z);
-            double leftSlope = Dot(slope, n * stride, z);
-            double right = Dot(value, n * stride, end);
-            double rightSlope = Dot(slope, n * stride, end);
-            double bound = fourth[n] * size4;
-            double forward = Math.Min(log.Most[l], plan.Forward[l]);
-            double reverse = Math.Min(log.Least[l], plan.Reverse[l]);
-            if (Polynomial.Upper(left, leftSlope, right, rightSlope, 1, bound) >= forward
-                || Polynomial.Upper(-left, -leftSlope, -right, -rightSlope, 1, bound) >= reverse)
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    // √(ΣJ·α² + Σk·(dθ/dt)²) at the start of the step.
-    private double RateNorm(Mechanism m, Plan plan)
-    {
-        for (int i = 0; i < m.Rotors; i++)
-        {
-            net[i] = plan.Input[i] - (plan.Viscous[i] * z[i]);
-        }
-
-        double sum = 0;
-        for (int n = 0; n < plan.SpringCount; n++)
-        {
-            ref readonly Spring spring = ref plan.Springs[n];
-            double d = z[spring.From] - (spring.To < 0 ? 0 : z[spring.To]);
-            double torque = (spring.Stiffness * z[m.Rotors + n]) + (spring.Damping * d);
-            sum += spring.Stiffness * d * d;
-            net[spring.From] -= torque;
-            if (spring.To >= 0)
-            {
-                net[spring.To] += torque;
-            }
-        }
-
-        for (int i = 0; i < m.Rotors; i++)
-        {
-            sum += net[i] * net[i] * plan.Inverse[i];
-        }
-
-        return Math.Sqrt(sum);
     }
 
     private void Load(RunState x, Plan plan)

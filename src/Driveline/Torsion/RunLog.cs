@@ -109,6 +109,24 @@ internal sealed class RunLog
         }
     }
 
+    /// <summary>A torque that is the largest of its stretch, in either direction.</summary>
+    public void Reach(int l, double torque, double time)
+    {
+        if (torque > Most[l])
+        {
+            Most[l] = torque;
+            MostAt[l] = time;
+        }
+
+        if (-torque > Least[l])
+        {
+            Least[l] = -torque;
+            LeastAt[l] = time;
+        }
+
+        Scale[l] = Math.Max(Most[l], Least[l]);
+    }
+
     public void Peaks(Mechanism m, RunState x, StepSeries series)
     {
         for (int l = 0; l < m.Links && !WorkExhausted; l++)

@@ -149,8 +149,7 @@ internal sealed class Settling
                 return false;
             }
 
-            bool isFree = plan.Inverse[i] > 0;
-            inertia[tree[i]] += isFree ? m.Inertia[i] : 0;
+            inertia[tree[i]] += plan.Inverse[i] > 0 ? m.Inertia[i] : 0;
             momentum[tree[i]] += plan.Input[i];
             viscous[tree[i]] += plan.Viscous[i];
         }
@@ -167,8 +166,7 @@ internal sealed class Settling
 
     private bool Hold(int root, double at)
     {
-        bool isFirst = double.IsNaN(speed[root]);
-        speed[root] = at;
+        (bool isFirst, speed[root]) = (double.IsNaN(speed[root]), at);
         return isFirst;
     }
 
