@@ -38,9 +38,13 @@ internal static class StrengthCommand
             problems.Add("--thread: " + threadProblem);
         }
 
-        if (!BoltGrade.TryParse(gradeText, out BoltGrade? grade, out string? gradeProblem))
+        if (!MaterialName.TryParse(gradeText, out MaterialName? material, out string? gradeProblem))
         {
             problems.Add("--grade: " + gradeProblem);
+        }
+        else if (material!.Grade is null)
+        {
+            problems.Add("--grade: \"" + material + "\" is no bolt grade, so nothing assures what such a bolt carries; held: " + string.Join(", ", BoltGrades.All.Select(g => g.Designation)) + ".");
         }
 
         if (problems.Count > 0)
@@ -48,9 +52,8 @@ internal static class StrengthCommand
             throw new BadInputException(problems);
         }
 
-        return BoltStrength.TryOf(grade!, thread!, out BoltStrength? strength)
+        return BoltStrength.TryOf(material!.Grade!, thread!, out BoltStrength? strength)
             ? strength!
-            : throw new BadInputException(
-                "--grade: " + grade + " is not held at " + thread + "; held: " + string.Join("; ", grade!.Ranges.Select(r => r.Sizes.Text)) + ".");
+            : throw new BadInputException("--grade: " + material.ProblemAt(thread!));
     }
 }

@@ -116,7 +116,7 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
         return new FastenerMaterial(material.Designation, material.Family, material.ShearClass, material.Tensile, true, null, material, null);
     }
 
-    /// <summary>The material in a text: a grade, a hardness reading, a rod material, "unmarked" or "not known".</summary>
+    /// <summary>The material in a text: a grade, a hardness reading, a rod material, "unmarked" or "not known"; see <see cref="MaterialName"/>.</summary>
     /// <param name="text">E.g. "SAE 5", "8.8", "HRC 28", "6061-T6", "unmarked", "not known".</param>
     /// <param name="thread">The thread, which decides the strength of a grade and whether unmarked means inch or metric.</param>
     /// <exception cref="ArgumentException">The text names nothing held, or a grade not held at the size; the message says what is held.</exception>
@@ -125,8 +125,13 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
         : throw new ArgumentException(problem, nameof(text));
 
     /// <summary>The material in a text, or what is wrong with the text; see <see cref="Parse"/>.</summary>
-    public static bool TryParse(string? text, ScrewThread thread, out FastenerMaterial? material, out string? problem) =>
-        FastenerMaterialText.TryParse(text, Guard.NotNull(thread, nameof(thread)), out material, out problem);
+    public static bool TryParse(string? text, ScrewThread thread, out FastenerMaterial? material, out string? problem)
+    {
+        Guard.NotNull(thread, nameof(thread));
+        problem = MaterialName.TryParse(text, out MaterialName? name, out string? notRead) ? name!.ProblemAt(thread) : notRead;
+        material = problem is null ? name!.At(thread) : null;
+        return material is not null;
+    }
 
     /// <summary>The same material judged by the marks on the head.</summary>
     /// <remarks>

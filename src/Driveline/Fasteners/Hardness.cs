@@ -11,6 +11,8 @@ public sealed class Hardness : IEquatable<Hardness>
         @"^\s*(?:(?<s>HV|HBW|HBS|HB|BHN|HRB|HRBW|HRC)\s*:?\s*(?<v>[0-9]+(?:[.,][0-9]+)?)|(?<v>[0-9]+(?:[.,][0-9]+)?)\s*(?<s>HV|HBW|HBS|HB|BHN|HRB|HRBW|HRC)(?:\s*[0-9]+)?)\s*$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
 
+    private const double Least = 1;
+
     private Hardness(HardnessScale scale, double value)
     {
         Scale = scale;
@@ -29,14 +31,8 @@ public sealed class Hardness : IEquatable<Hardness>
     /// <exception cref="ArgumentException">The scale is not known or the value is off the scale.</exception>
     public static Hardness Of(HardnessScale scale, double value)
     {
-        double most = scale switch
-        {
-            HardnessScale.Vickers or HardnessScale.Brinell => 1000,
-            HardnessScale.RockwellB => 105.5,
-            HardnessScale.RockwellC => 70,
-            _ => throw new ArgumentException("A hardness needs its scale: HV, HBW, HRB or HRC.", nameof(scale)),
-        };
-        return new Hardness(scale, Guard.Within(value, 1, most, "Hardness", Symbol(scale), nameof(value)));
+        double most = Most(scale) ?? throw new ArgumentException("A hardness needs its scale: HV, HBW, HRB or HRC.", nameof(scale));
+        return new Hardness(scale, Guard.Within(value, Least, most, "Hardness", Symbol(scale), nameof(value)));
     }
 
     /// <summary>A reading as people write it: "HRC 28", "28 HRC", "HV 300", "HBW 241", "300 HV10".</summary>
@@ -65,16 +61,11 @@ public sealed class Hardness : IEquatable<Hardness>
             _ => HardnessScale.Brinell,
         };
         double value = double.Parse(match.Groups["v"].Value.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture);
-        try
-        {
-            hardness = Of(scale, value);
-            return true;
-        }
-        catch (ArgumentException off)
-        {
-            problem = off.Message;
-            return false;
-        }
+        double most = Most(scale)!.Value;
+        bool isOnScale = value >= Least && value <= most;
+        hardness = isOnScale ? new Hardness(scale, value) : null;
+        problem = isOnScale ? null : Guard.RangeText("Hardness", FormattableString.Invariant($"from {Least:G6} to {most:G6} {Symbol(scale)}"), value, Symbol(scale));
+        return isOnScale;
     }
 
     /// <summary>Tensile strength of a steel of this hardness, through the conversion tables.</summary>
@@ -110,5 +101,13 @@ public sealed class Hardness : IEquatable<Hardness>
         HardnessScale.RockwellB => "HRB",
         HardnessScale.RockwellC => "HRC",
         _ => "hardness",
+    };
+
+    private static double? Most(HardnessScale scale) => scale switch
+    {
+        HardnessScale.Vickers or HardnessScale.Brinell => 1000,
+        HardnessScale.RockwellB => 105.5,
+        HardnessScale.RockwellC => 70,
+        _ => null,
     };
 }

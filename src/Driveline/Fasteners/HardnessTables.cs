@@ -66,13 +66,13 @@ public static class HardnessTables
         return true;
     }
 
-    internal static ArgumentOutOfRangeException OffTheTables(Hardness hardness, string parameter)
+    internal static ArgumentOutOfRangeException OffTheTables(Hardness hardness, string parameter) => new(parameter, OffTheTablesText(hardness));
+
+    internal static string OffTheTablesText(Hardness hardness)
     {
         _ = Preferred(hardness.Scale).TryRange(hardness.Scale, out double low, out double high);
         string symbol = Hardness.Symbol(hardness.Scale);
-        return new ArgumentOutOfRangeException(
-            parameter,
-            string.Format(CultureInfo.InvariantCulture, "The conversion tables held reach from {0} {1:0.##} to {0} {2:0.##}; got {3}.", symbol, low, high, hardness));
+        return string.Format(CultureInfo.InvariantCulture, "The conversion tables held reach from {0} {1:0.##} to {0} {2:0.##}; got {3}.", symbol, low, high, hardness);
     }
 
     private static HardnessTable Preferred(HardnessScale scale) => scale switch

@@ -42,5 +42,9 @@ internal static class Guard
 
     /// <summary>The exception for a value out of its range.</summary>
     public static ArgumentOutOfRangeException OutOfRange(string quantity, string range, double si, string unit, string parameter) =>
-        new(parameter, string.Format(CultureInfo.InvariantCulture, "{0} must be {1}; got {2:G6}{3}{4}.", quantity, range, si, unit.Length > 0 ? " " : string.Empty, unit));
+        new(parameter, RangeText(quantity, range, si, unit));
+
+    /// <summary>What a value outside its range is told.</summary>
+    public static string RangeText(string quantity, string range, double si, string unit) =>
+        string.Format(CultureInfo.InvariantCulture, "{0} must be {1}; got {2:G6}{3}{4}.", quantity, range, si, unit.Length > 0 ? " " : string.Empty, unit);
 }
