@@ -90,19 +90,23 @@ public sealed class DeckAttitude
         double hitchM = Guard.Within(Si.Meters(hitch), 0, 2, "Height at the hitch", "m", nameof(hitch));
         double tailM = Guard.Within(Si.Meters(tail), 0, 2, "Height at the tail wheel", "m", nameof(tail));
         Guard.NotNull(geometry, nameof(geometry));
-        double sine = (hitchM - tailM) / geometry.HitchToTailM;
-        if (!(Math.Abs(sine) < 1))
+        return HitchProblem(hitchM, tailM, geometry) is { } problem
+            ? throw new ArgumentOutOfRangeException(nameof(hitch), problem)
+            : OfHitch(hitchM, tailM, geometry, Guard.NotNull(basis, nameof(basis)));
+    }
+
+    /// <summary>Why heights at hitch and tail wheel give no attitude; null when they do.</summary>
+    internal static string? HitchProblem(double hitchM, double tailM, DeckGeometry geometry)
+    {
+        if (!(Math.Abs(hitchM - tailM) < geometry.HitchToTailM))
         {
-            throw Guard.OutOfRange("Difference of the heights", FormattableString.Invariant($"below the distance of {geometry.HitchToTailM:G4} m between the two points"), hitchM - tailM, "m", nameof(hitch));
+            string range = FormattableString.Invariant($"below the distance of {geometry.HitchToTailM:G4} m between the two points");
+            return Guard.RangeText("Difference of the heights", range, hitchM - tailM, "m");
         }
 
-        double half = geometry.BladeSpanM / 2;
-        double below = geometry.BladesBelowM * Math.Sqrt(1 - (sine * sine));
-        double front = hitchM - ((geometry.HitchToRotorM - half) * sine) - below;
-        double rear = hitchM - ((geometry.HitchToRotorM + half) * sine) - below;
-        return front >= 0 && rear >= 0
-            ? new DeckAttitude(front, rear, geometry.BladeSpanM, Guard.NotNull(basis, nameof(basis)))
-            : throw Guard.OutOfRange("Height of a blade tip from these measurements", "0 m or more (a tip in the ground is measured with the deck raised)", Math.Min(front, rear), "m", nameof(hitch));
+        double lowest = OfHitch(hitchM, tailM, geometry, Basis.Given("measured")).LowestM;
+        return lowest >= 0 ? null
+            : Guard.RangeText("Height of a blade tip from these measurements", "0 m or more (a tip in the ground is measured with the deck raised)", lowest, "m");
     }
 
     /// <summary>Do the blades reach into the ground where its bumps rise this far above the line its wheels follow?</summary>
@@ -137,6 +141,16 @@ public sealed class DeckAttitude
         return Math.Abs(difference) < spanM
             ? Math.Asin(-difference / spanM)
             : throw Guard.OutOfRange("Wanted difference of the tip heights", FormattableString.Invariant($"below the blade span of {spanM:G4} m"), difference, "m", nameof(frontBelowRear));
+    }
+
+    private static DeckAttitude OfHitch(double hitchM, double tailM, DeckGeometry geometry, Basis basis)
+    {
+        double sine = (hitchM - tailM) / geometry.HitchToTailM;
+        double half = geometry.BladeSpanM / 2;
+        double below = geometry.BladesBelowM * Math.Sqrt(1 - (sine * sine));
+        double front = hitchM - ((geometry.HitchToRotorM - half) * sine) - below;
+        double rear = hitchM - ((geometry.HitchToRotorM + half) * sine) - below;
+        return new DeckAttitude(front, rear, geometry.BladeSpanM, basis);
     }
 
     /// <inheritdoc/>

@@ -44,16 +44,21 @@ public sealed class TopLink
         Guard.NotNull(deck, nameof(deck));
         double now = deck.PitchRad;
         double wanted = deck.PitchForRad(frontBelowRear);
-        double rise = (mastM * Math.Cos(now)) - anchorM;
-        double run2 = (lengthM * lengthM) - (rise * rise);
-        if (!(run2 > 0))
+        if (SpanProblem(deck) is { } problem)
         {
-            throw new ArgumentException(
-                FormattableString.Invariant($"A top link of {lengthM:G4} m cannot span a height difference of {Math.Abs(rise):G4} m; measure both again."),
-                nameof(deck));
+            throw new ArgumentException(problem, nameof(deck));
         }
 
         return Length.FromMeters(Change(mastM, anchorM, lengthM, now, wanted));
+    }
+
+    /// <summary>Why the link cannot reach from the tractor to a deck as it stands; null when it can.</summary>
+    internal string? SpanProblem(DeckAttitude deck)
+    {
+        double rise = (mastM * Math.Cos(deck.PitchRad)) - anchorM;
+        double run2 = (lengthM * lengthM) - (rise * rise);
+        return run2 > 0 ? null
+            : FormattableString.Invariant($"A top link of {lengthM:G4} m cannot span a height difference of {Math.Abs(rise):G4} m; measure both again.");
     }
 
     internal static double Change(double mastM, double anchorM, double lengthM, double nowRad, double wantedRad)

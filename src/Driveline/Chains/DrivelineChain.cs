@@ -125,11 +125,9 @@ public sealed class DrivelineChain
                 Band branchShare = branch.PowerShare.SiBand;
                 taken += branchShare;
                 bool isLast = k == elements.Count - 1;
-                if (taken.Expected > 1 + 1e-9 || (!isLast && taken.Expected > 1 - 1e-9))
+                if (ShareProblem(branch, taken, isLast) is { } problem)
                 {
-                    throw new ArgumentException(
-                        FormattableString.Invariant($"The power shares of the branches up to '{branch.Name}' add up to {taken.Expected:G4}; they must leave something for what follows, and never exceed 1."),
-                        nameof(elements));
+                    throw new ArgumentException(problem, nameof(elements));
                 }
 
                 Append(nodes, branch.Elements, parent, ratio, efficiency, entering.Times(branchShare));
@@ -141,6 +139,33 @@ public sealed class DrivelineChain
             }
         }
     }
+
+    /// <summary>Why the power shares of the branches of one list do not add up; null when they do.</summary>
+    /// <param name="elements">The elements of the list.</param>
+    /// <param name="index">The branch at which they exceed what there is.</param>
+    internal static string? ShareProblem(IReadOnlyList<Element> elements, out int index)
+    {
+        Band taken = Band.Exactly(0);
+        for (index = 0; index < elements.Count; index++)
+        {
+            if (elements[index] is not Branch branch)
+            {
+                continue;
+            }
+
+            taken += branch.PowerShare.SiBand;
+            if (ShareProblem(branch, taken, index == elements.Count - 1) is { } problem)
+            {
+                return problem;
+            }
+        }
+
+        return null;
+    }
+
+    private static string? ShareProblem(Branch branch, Band taken, bool isLast) => taken.Expected > 1 + 1e-9 || (!isLast && taken.Expected > 1 - 1e-9)
+        ? FormattableString.Invariant($"The power shares of the branches up to '{branch.Name}' add up to {taken.Expected:G4}; they must leave something for what follows, and never exceed 1.")
+        : null;
 
     private static Band Rest(Band taken)
     {

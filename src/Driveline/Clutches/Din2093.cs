@@ -89,10 +89,7 @@ public static class Din2093
     /// <exception cref="ArgumentException">No such spring is held; the message lists those of the series.</exception>
     public static Din2093Spring Find(char series, Length outerDiameter) => TryFind(series, outerDiameter, out Din2093Spring? spring)
         ? spring!
-        : throw new ArgumentException(
-            FormattableString.Invariant($"Series {series} disc spring of that outer diameter is not held here; held: ")
-            + string.Join(", ", All.Where(s => s.Series == series).Select(s => FormattableString.Invariant($"{s.Spring.OuterM * 1000:G4} mm"))) + ".",
-            nameof(outerDiameter));
+        : throw new ArgumentException(NotHeldText(series), nameof(outerDiameter));
 
     /// <summary>The spring of a series and outer diameter, to 0.01 mm.</summary>
     public static bool TryFind(char series, Length outerDiameter, out Din2093Spring? spring)
@@ -108,4 +105,8 @@ public static class Din2093
         return new Din2093Spring(
             series, reduced < t ? spring.WithReducedThickness(Length.FromMillimeters(reduced)) : spring, forceN, basis);
     }
+
+    internal static string NotHeldText(char series) =>
+        FormattableString.Invariant($"Series {series} disc spring of that outer diameter is not held here; held: ")
+        + string.Join(", ", All.Where(s => s.Series == series).Select(s => FormattableString.Invariant($"{s.Spring.OuterM * 1000:G4} mm"))) + ".";
 }

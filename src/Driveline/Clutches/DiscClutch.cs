@@ -125,15 +125,20 @@ public sealed class DiscClutch
         double p = Guard.Positive(Si.Meters(pitch), "Pitch of the bolt thread", "m", nameof(pitch));
         Guard.Within(p, 0, 0.01, "Pitch of the bolt thread", "m", nameof(pitch));
         double down = Guard.NotNegative(turns, "Turns of the nut", string.Empty, nameof(turns)) * p;
-        if (down >= Springs.FreeM)
+        if (TurnsProblem(Springs, turns, p) is { } problem)
         {
-            throw new ArgumentOutOfRangeException(nameof(turns), FormattableString.Invariant(
-                $"Turns of the nut must be fewer than {Springs.FreeM / p:G3}: so many press springs of {Springs.FreeM * 1000:G4} mm to nothing; got {turns}."));
+            throw new ArgumentOutOfRangeException(nameof(turns), problem);
         }
 
         double length = Springs.FreeM - down;
         return WithSpringLength(LengthBand.OfSi(Band.Exactly(length), BandBasis.Of(Basis.Given("nut turns counted"))));
     }
+
+    /// <summary>Why so many turns of the nut cannot be; null when they can.</summary>
+    internal static string? TurnsProblem(SpringPack springs, double turns, double pitchM) => turns * pitchM < springs.FreeM
+        ? null
+        : FormattableString.Invariant(
+            $"Turns of the nut must be fewer than {springs.FreeM / pitchM:G3}: so many press springs of {springs.FreeM * 1000:G4} mm to nothing; got {turns}.");
 
     /// <summary>The same clutch with other springs.</summary>
     public DiscClutch WithSprings(SpringPack springs) =>

@@ -133,11 +133,8 @@ public sealed class ShearBoltJoint
     /// <exception cref="ArgumentOutOfRangeException">The bolt is as thick as the shaft it crosses.</exception>
     public ShearBoltJoint With(ShearBolt bolt)
     {
-        double boltM = Guard.NotNull(bolt, nameof(bolt)).DiameterM;
-        return Layout != JointLayout.ThroughShaft || boltM < 2 * RadiusM
-            ? Changed(j => j.Bolt = bolt)
-            : throw Guard.OutOfRange(
-                "Bolt diameter", FormattableString.Invariant($"below the shaft diameter {2 * RadiusM:G6} m"), boltM, "m", nameof(bolt));
+        string? problem = Problem(Guard.NotNull(bolt, nameof(bolt)));
+        return problem is null ? Changed(j => j.Bolt = bolt) : throw new ArgumentOutOfRangeException(nameof(bolt), problem);
     }
 
     /// <summary>The same joint with the measured hole of its bolt, which for a bolt through a shaft is the hole in the shaft as well.</summary>
@@ -175,6 +172,11 @@ public sealed class ShearBoltJoint
 
     /// <summary>The same joint with the hole made true to the bolt; the shaft keeps the hole it has.</summary>
     internal ShearBoltJoint WithTrueHole() => InHole(0, holeM);
+
+    /// <summary>Why another bolt cannot lie in this joint; null when it can.</summary>
+    internal string? Problem(ShearBolt bolt) => Layout != JointLayout.ThroughShaft || bolt.DiameterM < 2 * RadiusM
+        ? null
+        : Guard.RangeText("Bolt diameter", FormattableString.Invariant($"below the shaft diameter {2 * RadiusM:G6} m"), bolt.DiameterM, "m");
 
     /// <summary>The same joint with so many shear planes in each bolt, 1 to 4.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not 1 to 4.</exception>
