@@ -39,8 +39,6 @@ public static class CaseDocs
     {
         ObjectMember o => "[" + o.Table.Name + "](#" + o.Table.Name.ToLowerInvariant() + ")",
         ListMember l => "list of [" + l.Table.Name + "](#" + l.Table.Name + ")",
-        DraftMember d => "[" + d.Table.Name + "](#" + d.Table.Name + ")",
-        DraftsMember d => "list of [" + d.Table.Name + "](#" + d.Table.Name + ")",
         _ => member.ValueWords,
     };
 

@@ -1,105 +1,130 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
 using Driveline.Cases.Members;
-using Driveline.Choosing;
+using Driveline.Quantities;
 
 namespace Driveline.Cases;
 
-/// <summary>A case: one tractor, one implement and the driveline between them. Facts that are not known are left out.</summary>
-public sealed class CaseFile : CaseFacts
+/// <summary>A case as it was read: one tractor, one implement and the driveline between them. Facts that are not known are left out.</summary>
+/// <remarks>
+/// Immutable; equality compares the facts. Its questions are asked by the types beside it; its facts are changed by <see cref="With"/>,
+/// which reads the changed text, so that a case is good however it came about.
+/// </remarks>
+public sealed class CaseFile : IEquatable<CaseFile>
 {
-    internal CaseFile(object?[] values)
-        : base(values)
+    private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    private readonly byte[] utf8;
+
+    internal CaseFile(CaseObject facts, byte[] utf8)
     {
+        Facts = facts;
+        this.utf8 = utf8;
     }
 
     /// <summary>Nothing stated.</summary>
-    public static CaseFile Empty { get; } = new(CaseFileMembers.Table.NoValues());
+    public static CaseFile Empty { get; } = CaseReader.Read("{}").Case!;
 
     /// <summary>What the case is, in one line. Null when not known.</summary>
-    public string? Title => Reference<string>(CaseFileMembers.Title);
-
-    /// <summary>The same with another <see cref="Title"/>.</summary>
-    public CaseFile WithTitle(string? value) => new(Set(CaseFileMembers.Title, value));
-
-    /// <summary>Anything else worth keeping. Null when not known.</summary>
-    public string? Notes => Reference<string>(CaseFileMembers.Notes);
-
-    /// <summary>The same with another <see cref="Notes"/>.</summary>
-    public CaseFile WithNotes(string? value) => new(Set(CaseFileMembers.Notes, value));
+    public string? Title => Facts.Get(CaseFileMembers.Title);
 
     /// <summary>The day for which the case is stated; ages and intervals count to it. Null when not known.</summary>
-    public DateTime? Date => Value<DateTime>(CaseFileMembers.Date);
+    public DateTime? Date => Facts.Get(CaseFileMembers.Date);
 
-    /// <summary>The same with another <see cref="Date"/>.</summary>
-    public CaseFile WithDate(DateTime? value) => new(Set(CaseFileMembers.Date, value));
+    internal CaseObject Facts { get; }
 
-    /// <summary>The tractor and its PTO. Null when not known.</summary>
-    public TractorFacts? Tractor => Reference<TractorFacts>(CaseFileMembers.Tractor);
+    /// <summary>True when the case states a member of its own, such as "strike" or "driveline".</summary>
+    /// <exception cref="ArgumentException">A case has no such member; the message lists those it has.</exception>
+    public bool IsStated(string member) => Facts[CaseFileMembers.Table.Find(Guard.NotNull(member, nameof(member)))
+        ?? throw new ArgumentException(
+            "\"" + member + "\" is not a member of a case; it may have " + string.Join(", ", CaseFileMembers.Table.Members.Select(m => m.Name)) + ".", nameof(member))] is not null;
 
-    /// <summary>The same with another <see cref="Tractor"/>.</summary>
-    public CaseFile WithTractor(TractorFacts? value) => new(Set(CaseFileMembers.Tractor, value is null || value.IsEmpty ? null : value));
+    /// <summary>The case with one value changed, added or taken away: its text is edited and read again.</summary>
+    /// <param name="path">Where, as errors say it, e.g. "work.steadyPeak" or "driveline[1].shearBolt.grade". Objects on the way are made where they are missing.</param>
+    /// <param name="json">The value as JSON text, e.g. "\"SAE 5\"" or "{ \"low\": 2 }"; null to take it away.</param>
+    /// <returns>The case, or everything that is wrong with it.</returns>
+    /// <exception cref="ArgumentException">The path is none, or leads through something that is no object; or the value is not JSON.</exception>
+    public CaseReadResult With(string path, string? json)
+    {
+        string[] steps = Guard.NotBlank(path, "Path", nameof(path)).Replace("[", ".[").Split('.');
+        JsonNode root = JsonNode.Parse(utf8)!;
+        JsonNode? at = root;
+        for (int k = 0; k < steps.Length - 1 && at is not null; k++)
+        {
+            at = Child(at, steps[k]) ?? (json is null ? null : Made(at, steps[k], path));
+        }
 
-    /// <summary>The implement. Null when not known.</summary>
-    public ImplementFacts? Implement => Reference<ImplementFacts>(CaseFileMembers.Implement);
+        if (at is not null)
+        {
+            Put(at, steps[steps.Length - 1], json is null ? null : Parsed(json), path);
+        }
 
-    /// <summary>The same with another <see cref="Implement"/>.</summary>
-    public CaseFile WithImplement(ImplementFacts? value) => new(Set(CaseFileMembers.Implement, value is null || value.IsEmpty ? null : value));
+        return CaseReader.Read(Encoding.UTF8.GetBytes(root.ToJsonString(Readable)));
+    }
 
-    /// <summary>Everything that carries the torque, in order from the tractor; a torque is stated at the element's own input.</summary>
-    public IReadOnlyList<DrivelineElement> Driveline => Reference<FactList<DrivelineElement>>(CaseFileMembers.Driveline) ?? FactList<DrivelineElement>.Empty;
+    /// <inheritdoc/>
+    public bool Equals(CaseFile? other) => other is not null && Facts.Equals(other.Facts);
 
-    /// <summary>The same with another <see cref="Driveline"/>.</summary>
-    public CaseFile WithDriveline(IEnumerable<DrivelineElement>? value) => new(Set(CaseFileMembers.Driveline, FactList<DrivelineElement>.Of(value)));
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as CaseFile);
 
-    /// <summary>True when the driveline lists every part that the protection should save. Null when not known.</summary>
-    public bool? PartsComplete => Value<bool>(CaseFileMembers.PartsComplete);
+    /// <inheritdoc/>
+    public override int GetHashCode() => Facts.GetHashCode();
 
-    /// <summary>The same with another <see cref="PartsComplete"/>.</summary>
-    public CaseFile WithPartsComplete(bool? value) => new(Set(CaseFileMembers.PartsComplete, value));
+    /// <summary>How many facts are stated.</summary>
+    public override string ToString() => Facts.ToString();
 
-    /// <summary>What the manual or parts list specifies. Null when not known.</summary>
-    public SpecifiedFacts? Specified => Reference<SpecifiedFacts>(CaseFileMembers.Specified);
+    private static JsonNode? Child(JsonNode at, string step) => at switch
+    {
+        JsonArray list when Index(step) is { } index && index < list.Count => list[index],
+        JsonObject owner when owner.TryGetPropertyValue(step, out JsonNode? value) => value,
+        _ => null,
+    };
 
-    /// <summary>The same with another <see cref="Specified"/>.</summary>
-    public CaseFile WithSpecified(SpecifiedFacts? value) => new(Set(CaseFileMembers.Specified, value is null || value.IsEmpty ? null : value));
+    private static JsonObject Made(JsonNode at, string step, string path)
+    {
+        var made = new JsonObject();
+        Put(at, step, made, path);
+        return made;
+    }
 
-    /// <summary>Bolts to choose from: thread, grade and perhaps the price of one; those of usual shops when left out. Null when not known.</summary>
-    public string? Stock => Reference<string>(CaseFileMembers.Stock);
+    private static void Put(JsonNode at, string step, JsonNode? value, string path)
+    {
+        if (at is JsonObject owner && Index(step) is null)
+        {
+            owner.Remove(step);
+            if (value is not null)
+            {
+                owner[step] = value;
+            }
+        }
+        else if (at is JsonArray list && Index(step) is { } index && index < list.Count)
+        {
+            list.RemoveAt(index);
+            if (value is not null)
+            {
+                list.Insert(index, value);
+            }
+        }
+        else
+        {
+            throw new ArgumentException("The path \"" + path + "\" leads nowhere in this case: there is no \"" + step + "\".", nameof(path));
+        }
+    }
 
-    /// <summary>The same with another <see cref="Stock"/>.</summary>
-    public CaseFile WithStock(string? value) => new(Set(CaseFileMembers.Stock, value));
+    private static JsonNode Parsed(string json)
+    {
+        try
+        {
+            return JsonNode.Parse(json) ?? throw new ArgumentException("A value must not be null; leave the member out when it is not known.", nameof(json));
+        }
+        catch (JsonException notJson)
+        {
+            throw new ArgumentException("A value must be JSON text, such as \"\\\"SAE 5\\\"\"; got: " + json, nameof(json), notJson);
+        }
+    }
 
-    /// <summary>The bolts that <see cref="Stock"/> names; null when none are stated.</summary>
-    public StockList? ParsedStock => BoltTexts.Stock(Stock);
-
-    /// <summary>The load of normal work. Null when not known.</summary>
-    public WorkFacts? Work => Reference<WorkFacts>(CaseFileMembers.Work);
-
-    /// <summary>The same with another <see cref="Work"/>.</summary>
-    public CaseFile WithWork(WorkFacts? value) => new(Set(CaseFileMembers.Work, value is null || value.IsEmpty ? null : value));
-
-    /// <summary>What is wrong, as the owner tells it. Null when not known.</summary>
-    public ComplaintFacts? Complaint => Reference<ComplaintFacts>(CaseFileMembers.Complaint);
-
-    /// <summary>The same with another <see cref="Complaint"/>.</summary>
-    public CaseFile WithComplaint(ComplaintFacts? value) => new(Set(CaseFileMembers.Complaint, value is null || value.IsEmpty ? null : value));
-
-    /// <summary>How a cutter's deck stands. Null when not known.</summary>
-    public DeckFacts? Deck => Reference<DeckFacts>(CaseFileMembers.Deck);
-
-    /// <summary>The same with another <see cref="Deck"/>.</summary>
-    public CaseFile WithDeck(DeckFacts? value) => new(Set(CaseFileMembers.Deck, value is null || value.IsEmpty ? null : value));
-
-    /// <summary>What the owner's options cost. Null when not known.</summary>
-    public CostFacts? Costs => Reference<CostFacts>(CaseFileMembers.Costs);
-
-    /// <summary>The same with another <see cref="Costs"/>.</summary>
-    public CaseFile WithCosts(CostFacts? value) => new(Set(CaseFileMembers.Costs, value is null || value.IsEmpty ? null : value));
-
-    /// <summary>A strike to be simulated. Null when not known.</summary>
-    public StrikeFacts? Strike => Reference<StrikeFacts>(CaseFileMembers.Strike);
-
-    /// <summary>The same with another <see cref="Strike"/>.</summary>
-    public CaseFile WithStrike(StrikeFacts? value) => new(Set(CaseFileMembers.Strike, value is null || value.IsEmpty ? null : value));
-
-    internal override MemberTable Table => CaseFileMembers.Table;
+    private static int? Index(string step) => step.Length > 2 && step[0] == '[' && int.TryParse(step.Substring(1, step.Length - 2), out int index) ? index : null;
 }

@@ -55,7 +55,7 @@ public static class CaseReader
         {
             var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = DeepestNesting });
             reader.Read();
-            read = (CaseFile?)FactsReader.Read(ref reader, CaseFileMembers.Table, walk);
+            read = ObjectReader.Read(ref reader, CaseFileMembers.Table, walk) is { } facts ? new CaseFile(facts, utf8) : null;
         }
 
         return new CaseReadResult(read, walk.Errors());

@@ -9,7 +9,7 @@ namespace Driveline.Cases;
 public static class CaseWriter
 {
     /// <summary>The case as UTF-8 JSON, indented, without a byte-order mark.</summary>
-    /// <exception cref="ArgumentException">The case contradicts itself, or is nested too deep or too large, so that it could not be read back; the message says where.</exception>
+    /// <exception cref="ArgumentException">The case is too large when written with its indents, so that it could not be read back.</exception>
     public static byte[] Write(CaseFile caseFile)
     {
         if (caseFile is null)
@@ -26,7 +26,7 @@ public static class CaseWriter
         };
         using (var writer = new Utf8JsonWriter(stream, options))
         {
-            FactsWriter.Write(writer, caseFile);
+            ObjectWriter.Write(writer, caseFile.Facts);
         }
 
         byte[] utf8 = stream.ToArray();

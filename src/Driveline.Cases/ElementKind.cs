@@ -1,7 +1,7 @@
 namespace Driveline.Cases;
 
 /// <summary>What kind of element of the driveline it is.</summary>
-public enum ElementKind
+internal enum ElementKind
 {
     /// <summary>Not stated.</summary>
     NotKnown = 0,

@@ -1,7 +1,7 @@
 namespace Driveline.Cases;
 
 /// <summary>Where the torque of an engagement is from.</summary>
-public enum PeaksFrom
+internal enum PeaksFrom
 {
     /// <summary>Not stated: as stated, as far as it is.</summary>
     NotKnown = 0,

@@ -1,7 +1,7 @@
 namespace Driveline.Cases;
 
 /// <summary>What the driveline meets in a strike.</summary>
-public enum StrikeKind
+internal enum StrikeKind
 {
     /// <summary>Not stated.</summary>
     NotKnown = 0,

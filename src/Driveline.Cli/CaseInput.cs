@@ -38,7 +38,7 @@ internal sealed class CaseInput
     /// <exception cref="BadInputException">The facts contradict each other, or there is no such event in the case.</exception>
     public CaseSimulation Simulate(string? happened)
     {
-        if (happened == "strike" && File.Strike is null)
+        if (happened == "strike" && !File.IsStated("strike"))
         {
             throw new BadInputException("The case states no strike; add \"strike\", or simulate its engagement.");
         }

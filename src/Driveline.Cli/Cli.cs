@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Driveline.Cases;
 using Driveline.Cli.Commands;
 
 namespace Driveline.Cli;

@@ -32,15 +32,15 @@ public sealed class AdviseTests : IDisposable
         Assert.Contains("\"perhaps\" is none of the answers.", run.Output, StringComparison.Ordinal);
         Assert.Contains("Stopped.", run.Output, StringComparison.Ordinal);
         Assert.Contains("Take care", run.Output, StringComparison.Ordinal);
-        CaseFile saved = CaseReader.Read(File.ReadAllText(file)).Case!;
-        Assert.Equal(Driveline.Advice.Symptom.NothingGaveAtStrike, saved.Complaint!.Symptom);
-        Assert.Single(saved.Complaint.Facts);
+        Assert.True(CaseReader.Read(File.ReadAllText(file)).IsRead);
+        Assert.Equal("nothingGaveAtStrike", Told(file).GetProperty("symptom").GetString());
+        Assert.Equal(2, Told(file).EnumerateObject().Count());   // the symptom and one answer
         Assert.Single(Directory.GetFiles(folder));            // whole or not at all: nothing half-written is left
 
         // It goes on from the file and does not ask what is told.
         CliRun more = CliRun.WithInput("0\n", "advise", file, "--interview", "--save", file);
         Assert.DoesNotContain("What is wrong?", more.Output, StringComparison.Ordinal);
-        Assert.Equal(2, CaseReader.Read(File.ReadAllText(file)).Case!.Complaint!.Facts.Count);
+        Assert.Equal(3, Told(file).EnumerateObject().Count());
     }
 
     [Fact]
@@ -84,4 +84,6 @@ public sealed class AdviseTests : IDisposable
             ["larkfield-soft-bolts.advice.html", "larkfield-soft-bolts.advice.md"],
             Directory.GetFiles(folder).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
     }
+
+    private static JsonElement Told(string file) => JsonDocument.Parse(File.ReadAllText(file)).RootElement.GetProperty("complaint");
 }

@@ -9,7 +9,8 @@ namespace Driveline.Cases.Members;
 /// One quantity is a band of that one value. In the object low is required; a missing or "unbounded" high means at least low.
 /// Low and high without expected take their middle as expected, with the basis of common practice, since nobody stated it.
 /// </remarks>
-internal sealed class BandMember : Member
+internal sealed class BandMember<T> : ReferenceMember<T>
+    where T : QuantityBand
 {
     private const string Unbounded = "unbounded";
     private static readonly Basis Case = Basis.Given("the case");
@@ -17,9 +18,9 @@ internal sealed class BandMember : Member
     private static readonly string[] Ends = ["low", "expected", "high"];
 
     private readonly QuantityValue quantity;
-    private readonly Func<Band, BandBasis, QuantityBand> create;
+    private readonly Func<Band, BandBasis, T> create;
 
-    public BandMember(string name, ValueRange range, Func<Band, BandBasis, QuantityBand> create, string doc)
+    public BandMember(string name, ValueRange range, Func<Band, BandBasis, T> create, string doc)
         : base(name, doc)
     {
         quantity = new QuantityValue(range);
@@ -27,6 +28,8 @@ internal sealed class BandMember : Member
     }
 
     public override string ValueWords => quantity.Words + ", or { low, expected, high }";
+
+    public override QuantityValue? Quantity => quantity;
 
     public override string? PermittedWords => quantity.Range.Words;
 
@@ -107,27 +110,6 @@ internal sealed class BandMember : Member
         writer.WriteEndArray();
     }
 
-    public override void Check(object value)
-    {
-        var band = (QuantityBand)value;
-        Band si = band.SiBand;
-        foreach (double end in new[] { si.Low, si.Expected, si.High })
-        {
-            if (!double.IsPositiveInfinity(end) && !quantity.Range.Contains(end))
-            {
-                throw NotPermitted(QuantityText.Format(end, quantity.Range.Dimension));
-            }
-        }
-
-        bool isGiven = band.Basis.Equals(BandBasis.Of(Case)) || band.Basis.Equals(BasisOfMiddle());
-        if (!isGiven)
-        {
-            throw new ArgumentException(
-                Name + " must be a band with the basis \"" + Case + "\" and limits as ends: a case file can state no other; got " + band.Basis + ".",
-                Name);
-        }
-    }
-
     private static BandBasis BasisOfMiddle() => new(Case, Middle, Case, BandEnd.Limit, BandEnd.Limit);
 
     private bool ReadEnds(ref Utf8JsonReader reader, CaseWalk walk, double?[] ends, out bool isLowStated)
@@ -166,7 +148,7 @@ internal sealed class BandMember : Member
             ? double.PositiveInfinity
             : (double?)quantity.Read(ref reader, walk);
 
-    private QuantityBand? Assemble(double?[] ends, long offset, CaseWalk walk)
+    private T? Assemble(double?[] ends, long offset, CaseWalk walk)
     {
         double low = ends[0]!.Value;
         double high = ends[2] ?? double.PositiveInfinity;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Driveline.Quantities;
 
 namespace Driveline.Cases.Members;
 
@@ -8,53 +9,72 @@ internal static class CaseChecks
     /// <summary>The place of a torque when none is stated.</summary>
     public const string Pto = "pto";
 
-    public static void Across(CaseDraft draft, CaseWalk walk)
+    private const string Day = "yyyy-MM-dd";
+
+    public static void Across(CaseObject facts, CaseWalk walk)
     {
-        FactList<DrivelineElement> driveline = draft.Reference<FactList<DrivelineElement>>(CaseFileMembers.Driveline) ?? FactList<DrivelineElement>.Empty;
-        DrivelineElement[] elements = All(driveline).ToArray();
-        if (draft.Value<bool>(CaseFileMembers.PartsComplete) == true && !draft.IsStated(CaseFileMembers.Driveline))
+        CaseObject[] elements = [.. CaseElements.All(facts.Get(CaseFileMembers.Driveline))];
+        if (facts.Get(CaseFileMembers.PartsComplete) == true && !facts.IsStated(CaseFileMembers.Driveline))
         {
-            ElementChecks.Contradiction(walk, draft, CaseFileMembers.PartsComplete, "The parts cannot be complete when no driveline is stated.");
+            walk.Contradiction(facts, CaseFileMembers.PartsComplete, "The parts cannot be complete when no driveline is stated.");
         }
 
-        foreach (DateTime trip in elements.Select(e => e.ShearBolt?.LastTrip).OfType<DateTime>())
+        if (facts.Get(CaseFileMembers.Date) is { } today)
         {
-            if (trip > draft.Value<DateTime>(CaseFileMembers.Date))
+            foreach (DateTime trip in Days(elements, ElementMembers.ShearBolt, ShearBoltMembers.LastTrip).Where(d => d > today))
             {
-                ElementChecks.Contradiction(
-                    walk,
-                    draft,
-                    CaseFileMembers.Date,
-                    "The last trip " + trip.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + " lies after the date of the case.");
+                string received = trip.ToString(Day, CultureInfo.InvariantCulture);
+                walk.Contradiction(facts, CaseFileMembers.Date, "The last trip " + received + " lies after the date of the case.");
             }
+
+            Until(facts, walk, today, "last slip test", Days(elements, ElementMembers.SlipClutch, SlipClutchMembers.LastSlipTest));
+            Until(facts, walk, today, "end of the last storage", Days(elements, ElementMembers.SlipClutch, SlipClutchMembers.LastStorage));
+            Until(facts, walk, today, "end of the last storage", Days(elements, ElementMembers.CutOut, CutOutMembers.LastStorage));
+            Until(facts, walk, today, "last trip of the cut-out clutch", Days(elements, ElementMembers.CutOut, CutOutMembers.LastTrip));
         }
 
-        if (draft.Value<DateTime>(CaseFileMembers.Date) is { } today)
-        {
-            Until(draft, walk, today, "last slip test", elements.Select(e => e.SlipClutch?.LastSlipTest));
-            Until(draft, walk, today, "end of the last storage", elements.Select(e => e.SlipClutch?.LastStorage ?? e.CutOut?.LastStorage));
-            Until(draft, walk, today, "last trip of the cut-out clutch", elements.Select(e => e.CutOut?.LastTrip));
-        }
-
-        SpecifiedChecks.AtRoot(draft, walk, elements);
-        Place(draft, walk, elements, CaseFileMembers.Work, WorkMembers.At, draft.Reference<WorkFacts>(CaseFileMembers.Work)?.At, Pto);
-        Place(draft, walk, elements, CaseFileMembers.Strike, StrikeMembers.At, draft.Reference<StrikeFacts>(CaseFileMembers.Strike)?.At, null);
+        SpecifiedChecks.AtRoot(facts, walk, elements);
+        string[] names = [.. elements.Select(CaseElements.NameOf).OfType<string>()];
+        Place(walk, names, facts.Get(CaseFileMembers.Work), WorkMembers.At, Pto);
+        Place(walk, names, facts.Get(CaseFileMembers.Strike), StrikeMembers.At, null);
     }
 
-    public static void AcrossWork(CaseDraft draft, CaseWalk walk)
+    public static void AcrossWork(CaseObject facts, CaseWalk walk)
     {
-        var peak = draft.Reference<Quantities.TorqueBand>(WorkMembers.SteadyPeak);
-        var mean = draft.Reference<Quantities.TorqueBand>(WorkMembers.SteadyMean);
+        TorqueBand? peak = facts.Get(WorkMembers.SteadyPeak);
+        TorqueBand? mean = facts.Get(WorkMembers.SteadyMean);
         if (peak is not null && mean is not null && mean.SiBand.Low > peak.SiBand.High)
         {
-            ElementChecks.Contradiction(walk, draft, WorkMembers.SteadyMean, "The mean torque " + mean + " must not be above the peak " + peak + ".");
+            walk.Contradiction(facts, WorkMembers.SteadyMean, "The mean torque " + mean + " must not be above the peak " + peak + ".");
         }
+    }
+
+    /// <summary>Overloads that fail to be caught need a bounded share.</summary>
+    public static void AcrossOption(CaseObject facts, CaseWalk walk)
+    {
+        if (facts.IsStated(CostOptionMembers.OverloadsPerYear))
+        {
+            MemberChecks.Bounded(facts, walk, CostOptionMembers.FailsToProtect);
+        }
+    }
+
+    /// <summary>The first element too many is an error; it and those after it are not read.</summary>
+    public static bool Admits(long offset, CaseWalk walk)
+    {
+        walk.Elements++;
+        if (walk.Elements == ElementMembers.MostInAll + 1)
+        {
+            string permitted = FormattableString.Invariant($"at most {ElementMembers.MostInAll} elements in all, those of branches included");
+            walk.Error(CaseErrorKind.OutOfRange, offset, "A driveline may have " + permitted + "; this is one too many.", permitted, null, null);
+        }
+
+        return walk.Elements <= ElementMembers.MostInAll;
     }
 
     /// <summary>The shares of the branches of one list must leave something or nothing, never less.</summary>
-    public static void Shares(IEnumerable<DrivelineElement> list, long offset, CaseWalk walk)
+    public static void Shares(CaseList list, long offset, CaseWalk walk)
     {
-        double least = list.Sum(e => e.PowerShare?.Low ?? 0);
+        double least = list.Sum(e => e.Get(ElementMembers.PowerShare)?.Low ?? 0);
         if (least > 1 + 1e-9)
         {
             walk.Error(
@@ -64,42 +84,36 @@ internal static class CaseChecks
         }
     }
 
+    private static IEnumerable<DateTime> Days(IEnumerable<CaseObject> elements, ObjectMember device, DateMember day) =>
+        elements.Select(e => e.Get(device)?.Get(day)).OfType<DateTime>();
+
     /// <summary>Nothing that is told can have happened after the day for which the case is stated.</summary>
-    private static void Until(CaseDraft draft, CaseWalk walk, DateTime today, string what, IEnumerable<DateTime?> days)
+    private static void Until(CaseObject facts, CaseWalk walk, DateTime today, string what, IEnumerable<DateTime> days)
     {
-        foreach (DateTime day in days.OfType<DateTime>().Where(d => d > today))
+        foreach (DateTime day in days.Where(d => d > today))
         {
-            string received = day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-            string permitted = "a day up to the date of the case, " + today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-            walk.Enter(CaseFileMembers.Date.Name);
-            walk.Error(
-                CaseErrorKind.Contradiction, draft.OffsetOf(CaseFileMembers.Date), "The " + what + " must be " + permitted + "; got " + received + ".", permitted, received, null);
-            walk.Leave();
+            string received = day.ToString(Day, CultureInfo.InvariantCulture);
+            string permitted = "a day up to the date of the case, " + today.ToString(Day, CultureInfo.InvariantCulture);
+            walk.Contradiction(facts, CaseFileMembers.Date, "The " + what + " must be " + permitted + "; got " + received + ".", permitted, received, null);
         }
     }
 
-    private static void Place(CaseDraft draft, CaseWalk walk, DrivelineElement[] elements, Member owner, Member place, string? at, string? also)
+    private static void Place(CaseWalk walk, string[] names, CaseObject? owner, TextMember place, string? also)
     {
-        int named = elements.Count(e => e.Name == at);
+        string? at = owner?.Get(place);
+        int named = names.Count(n => n == at);
         if (at is null || at == also || named == 1)
         {
             return;
         }
 
-        string names = string.Join(", ", new[] { also }.OfType<string>().Concat(elements.Select(e => e.Name).OfType<string>()).Distinct());
-        walk.Enter(owner.Name);
-        walk.Enter(place.Name);
-        walk.Error(
-            CaseErrorKind.Contradiction,
-            draft.OffsetOf(owner),
-            "\"" + CaseWalk.Shown(at) + "\" is the name of " + (named == 0 ? "no element" : "more than one element") + " of the driveline; known are " + CaseWalk.Shown(names) + ".",
-            names,
+        string known = string.Join(", ", new[] { also }.OfType<string>().Concat(names).Distinct());
+        walk.Contradiction(
+            owner!,
+            place,
+            "\"" + CaseWalk.Shown(at) + "\" is the name of " + (named == 0 ? "no element" : "more than one element") + " of the driveline; known are " + CaseWalk.Shown(known) + ".",
+            known,
             CaseWalk.Shown(at),
-            NearestName.Of(at, elements.Select(e => e.Name).OfType<string>()));
-        walk.Leave();
-        walk.Leave();
+            NearestName.Of(at, names));
     }
-
-    private static IEnumerable<DrivelineElement> All(IEnumerable<DrivelineElement> list) =>
-        list.SelectMany(e => new[] { e }.Concat(All(e.Driveline)));
 }

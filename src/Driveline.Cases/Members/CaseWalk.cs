@@ -11,10 +11,15 @@ internal sealed class CaseWalk
     public const int MostErrors = 1000;
 
     private readonly List<string> path = [];
-    private readonly List<Found> found = [];
-    private readonly byte[] utf8;
+    private readonly List<CaseError> found = [];
 
-    public CaseWalk(byte[] utf8) => this.utf8 = utf8;
+    public CaseWalk(byte[] utf8) => Text = new CaseText(utf8);
+
+    /// <summary>What is read.</summary>
+    public CaseText Text { get; }
+
+    /// <summary>Where the reader is, e.g. "driveline[1].shearBolt".</summary>
+    public string Path => string.Concat(path);
 
     /// <summary>True when enough is wrong: the walk ends, so that a file full of mistakes costs no more than a good one.</summary>
     public bool IsFull => found.Count > MostErrors;
@@ -32,24 +37,28 @@ internal sealed class CaseWalk
 
     public void Error(CaseErrorKind kind, long offset, string message) => Error(kind, offset, message, null, null, null);
 
-    public void Error(CaseErrorKind kind, long offset, string message, string? permitted, string? received, string? nearest)
-    {
-        if (found.Count < MostErrors)
-        {
-            found.Add(new Found(kind, string.Concat(path), offset, message, permitted, received, nearest));
-        }
-        else if (found.Count == MostErrors)
-        {
-            found.Add(new Found(
-                CaseErrorKind.TooMany,
-                string.Empty,
-                offset,
-                FormattableString.Invariant($"There are more errors; the first {MostErrors} are listed."),
-                null,
-                null,
-                null));
-        }
-    }
+    public void Error(CaseErrorKind kind, long offset, string message, string? permitted, string? received, string? nearest) =>
+        Add(kind, offset, Path, message, permitted, received, nearest);
+
+    /// <summary>A member that contradicts another, at the member.</summary>
+    public void Contradiction(CaseObject owner, Member member, string message) => Contradiction(owner, member, message, null, null, null);
+
+    public void Contradiction(CaseObject owner, Member member, string message, string? permitted, string? received, string? nearest) =>
+        Add(CaseErrorKind.Contradiction, owner.OffsetOf(member), owner.PathOf(member), message, permitted, received, nearest);
+
+    /// <summary>A member that has no place in its object.</summary>
+    public void NotBelonging(CaseObject owner, Member member, string message, string permitted) =>
+        Add(CaseErrorKind.UnknownMember, owner.OffsetOf(member), owner.PathOf(member), message, permitted, member.Name, null);
+
+    /// <summary>A member that must be stated and is not.</summary>
+    public void Missing(CaseObject owner, Member member) => Add(
+        CaseErrorKind.MissingMember,
+        owner.Offset,
+        owner.PathOf(member),
+        "\"" + member.Name + "\" must be stated: " + member.Doc,
+        member.PermittedWords,
+        null,
+        null);
 
     /// <summary>A value of the wrong kind: says what is wanted and what stands there.</summary>
     public void WrongKind(ref Utf8JsonReader reader, string wanted)
@@ -70,7 +79,7 @@ internal sealed class CaseWalk
     };
 
     /// <summary>The text at the reader's token; null, with an error, when it is no text or holds half a character pair.</summary>
-    public string? Text(ref Utf8JsonReader reader, string wanted)
+    public string? TextOf(ref Utf8JsonReader reader, string wanted)
     {
         if (reader.TokenType != JsonTokenType.String)
         {
@@ -100,28 +109,8 @@ internal sealed class CaseWalk
         }
     }
 
-    /// <summary>Everything found, in the order of the file, with lines and columns.</summary>
-    public IReadOnlyList<CaseError> Errors()
-    {
-        var errors = new List<CaseError>(found.Count);
-        long at = 0;
-        int line = 1;
-        int column = 1;
-        foreach (Found f in found.OrderBy(f => f.Offset))
-        {
-            for (; at < f.Offset && at < utf8.Length; at++)
-            {
-                bool isNewLine = utf8[at] == (byte)'\n';
-                line += isNewLine ? 1 : 0;
-                bool beginsCharacter = (utf8[at] & 0xC0) != 0x80;
-                column = isNewLine ? 1 : column + (beginsCharacter ? 1 : 0);
-            }
-
-            errors.Add(new CaseError(f.Kind, f.Path, line, column, f.Message, f.Permitted, f.Received, f.Nearest));
-        }
-
-        return errors;
-    }
+    /// <summary>Everything found, in the order of the file.</summary>
+    public IReadOnlyList<CaseError> Errors() => [.. found.OrderBy(f => f.Line).ThenBy(f => f.Column)];
 
     /// <summary>A text for a message: cut at 60 characters, without control characters.</summary>
     public static string Shown(string text)
@@ -140,37 +129,22 @@ internal sealed class CaseWalk
         return shown.ToString();
     }
 
+    private void Add(CaseErrorKind kind, long offset, string at, string message, string? permitted, string? received, string? nearest)
+    {
+        if (found.Count < MostErrors)
+        {
+            found.Add(Text.ErrorAt(offset, kind, at, message, permitted, received, nearest));
+        }
+        else if (found.Count == MostErrors)
+        {
+            string more = FormattableString.Invariant($"There are more errors; the first {MostErrors} are listed.");
+            found.Add(Text.ErrorAt(offset, CaseErrorKind.TooMany, string.Empty, more, null, null, null));
+        }
+    }
+
     private string Raw(ref Utf8JsonReader reader, int quotes) =>
-        Shown(Encoding.UTF8.GetString(utf8, (int)reader.TokenStartIndex, Math.Min(reader.ValueSpan.Length + quotes, 240)));
+        Shown(Encoding.UTF8.GetString(Text.Utf8, (int)reader.TokenStartIndex, Math.Min(reader.ValueSpan.Length + quotes, 240)));
 
     private static bool IsPlainName(string name) =>
         name.Length is > 0 and <= 60 && name.All(c => c is (>= 'a' and <= 'z') or (>= 'A' and <= 'Z') or (>= '0' and <= '9') or '_');
-
-    private sealed class Found
-    {
-        public Found(CaseErrorKind kind, string path, long offset, string message, string? permitted, string? received, string? nearest)
-        {
-            Kind = kind;
-            Path = path;
-            Offset = offset;
-            Message = message;
-            Permitted = permitted;
-            Received = received;
-            Nearest = nearest;
-        }
-
-        public CaseErrorKind Kind { get; }
-
-        public string Path { get; }
-
-        public long Offset { get; }
-
-        public string Message { get; }
-
-        public string? Permitted { get; }
-
-        public string? Received { get; }
-
-        public string? Nearest { get; }
-    }
 }

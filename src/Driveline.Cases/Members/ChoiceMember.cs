@@ -1,13 +1,30 @@
+using System.Text.Json;
+
 namespace Driveline.Cases.Members;
 
-/// <summary>One of a list of names: the values of an enum in lower camel case, without NotKnown.</summary>
-internal sealed class ChoiceMember<T> : NamesMember<T>
+/// <summary>One of the constants of an enumeration, in lower camel case; the first constant, NotKnown, is what is not stated.</summary>
+internal sealed class ChoiceMember<T> : ValueMember<T>
     where T : struct, Enum
 {
+    private readonly ChoiceNames<T> names = new(Choices());
+
     public ChoiceMember(string name, string doc)
-        : base(name, Choices(), doc)
+        : base(name, doc)
     {
     }
+
+    public override string ValueWords => "choice";
+
+    public override string? PermittedWords => names.PermittedWords;
+
+    /// <summary>The name of a constant in the file.</summary>
+    public string NameOf(T value) => names.NameOf(value);
+
+    public override object? Read(ref Utf8JsonReader reader, CaseWalk walk) => names.Read(ref reader, walk);
+
+    public override void Write(Utf8JsonWriter writer, object value) => writer.WriteStringValue(NameOf((T)value));
+
+    public override void WriteSchema(Utf8JsonWriter writer) => names.WriteSchema(writer);
 
     private static IEnumerable<KeyValuePair<string, T>> Choices()
     {

@@ -6,99 +6,116 @@ namespace Driveline.Cases.Members;
 /// <summary>What must hold between the members of a slip clutch, its springs, and a cut-out clutch.</summary>
 internal static class ClutchChecks
 {
-    public static void Fitted(CaseDraft draft, CaseWalk walk)
+    public static void Fitted(CaseObject facts, CaseWalk walk)
     {
-        Smaller(draft, walk, SlipClutchMembers.InnerDiameter, SlipClutchMembers.OuterDiameter, "inner diameter of the faces", "outer diameter");
-        OneOf(draft, walk, SlipClutchMembers.SpringLength, SlipClutchMembers.NutTurns);
-        OneOf(draft, walk, SlipClutchMembers.LeverTorque, SlipClutchMembers.LeverForce);
-        Needs(draft, walk, SlipClutchMembers.NutTurns, SlipClutchMembers.ThreadPitch);
-        Needs(draft, walk, SlipClutchMembers.LeverForce, SlipClutchMembers.LeverArm);
-        Needs(draft, walk, SlipClutchMembers.LeverArm, SlipClutchMembers.LeverForce);
-        Needs(draft, walk, SlipClutchMembers.LeverTorque, SlipClutchMembers.LastSlipTest);
-        Needs(draft, walk, SlipClutchMembers.LeverForce, SlipClutchMembers.LastSlipTest);
-        Bounded(draft, walk, SlipClutchMembers.SpringLength);
-        Bounded(draft, walk, SlipClutchMembers.Wear);
-        Bounded(draft, walk, SlipClutchMembers.StatedTorque);
-        if (draft.Value<SlipTestOutcome>(SlipClutchMembers.SlipTestResult) != SlipTestOutcome.DidNotSlip)
+        MemberChecks.Smaller(facts, walk, SlipClutchMembers.InnerDiameter, SlipClutchMembers.OuterDiameter, "inner diameter of the faces", "outer diameter");
+        MemberChecks.NotBoth(facts, walk, SlipClutchMembers.SpringLength, SlipClutchMembers.NutTurns);
+        MemberChecks.NotBoth(facts, walk, SlipClutchMembers.LeverTorque, SlipClutchMembers.LeverForce);
+        MemberChecks.Needs(facts, walk, SlipClutchMembers.NutTurns, SlipClutchMembers.ThreadPitch);
+        MemberChecks.Needs(facts, walk, SlipClutchMembers.LeverForce, SlipClutchMembers.LeverArm);
+        MemberChecks.Needs(facts, walk, SlipClutchMembers.LeverArm, SlipClutchMembers.LeverForce);
+        MemberChecks.Needs(facts, walk, SlipClutchMembers.LeverTorque, SlipClutchMembers.LastSlipTest);
+        MemberChecks.Needs(facts, walk, SlipClutchMembers.LeverForce, SlipClutchMembers.LastSlipTest);
+        MemberChecks.Bounded(facts, walk, SlipClutchMembers.SpringLength);
+        MemberChecks.Bounded(facts, walk, SlipClutchMembers.Wear);
+        MemberChecks.Bounded(facts, walk, SlipClutchMembers.StatedTorque);
+        if (facts.Get(SlipClutchMembers.SlipTestResult) != SlipTestOutcome.DidNotSlip)
         {
-            Bounded(draft, walk, SlipClutchMembers.LeverTorque);
+            MemberChecks.Bounded(facts, walk, SlipClutchMembers.LeverTorque);
         }
     }
 
-    public static void Springs(CaseDraft draft, CaseWalk walk) => OneOf(draft, walk, ClutchSpringsMembers.Coil, ClutchSpringsMembers.Disc);
+    public static void Springs(CaseObject facts, CaseWalk walk) =>
+        MemberChecks.NotBoth(facts, walk, ClutchSpringsMembers.Coil, ClutchSpringsMembers.Disc);
 
-    public static void Coil(CaseDraft draft, CaseWalk walk)
+    public static void Coil(CaseObject facts, CaseWalk walk)
     {
-        Smaller(draft, walk, CoilSpringsMembers.SolidLength, CoilSpringsMembers.FreeLength, "solid length", "free length");
-        double? longest = LongestSolidM(draft);
-        if (draft.Value<double>(CoilSpringsMembers.SolidLength) > longest * 1.001)
+        MemberChecks.Smaller(facts, walk, CoilSpringsMembers.SolidLength, CoilSpringsMembers.FreeLength, "solid length", "free length");
+        double? wire = facts.Si(CoilSpringsMembers.Wire);
+        double? mean = facts.Si(CoilSpringsMembers.MeanDiameter);
+        if (mean < 2 * wire || mean > 50 * wire)
         {
-            ElementChecks.Contradiction(
-                walk,
-                draft,
+            walk.Contradiction(
+                facts,
+                CoilSpringsMembers.MeanDiameter,
+                "The mean diameter " + MemberChecks.Shown(mean) + " must be from 2 to 50 times the wire " + MemberChecks.Shown(wire) + ".");
+        }
+
+        double? longest = LongestSolidM(facts);
+        double? solid = facts.Si(CoilSpringsMembers.SolidLength);
+        double? free = facts.Si(CoilSpringsMembers.FreeLength);
+        if (solid > longest * 1.001)
+        {
+            walk.Contradiction(
+                facts,
                 CoilSpringsMembers.SolidLength,
-                "The solid length " + Shown(draft.Value<double>(CoilSpringsMembers.SolidLength)) + " is longer than that many coils of that wire can be, " + Shown(longest) + ".");
+                "The solid length " + MemberChecks.Shown(solid) + " is longer than that many coils of that wire can be, " + MemberChecks.Shown(longest) + ".");
         }
-    }
 
-    public static void Disc(CaseDraft draft, CaseWalk walk)
-    {
-        Smaller(draft, walk, DiscSpringsMembers.InnerDiameter, DiscSpringsMembers.OuterDiameter, "inner diameter of the disc", "outer diameter");
-        Smaller(draft, walk, DiscSpringsMembers.Thickness, DiscSpringsMembers.FreeHeight, "thickness of the disc", "free height");
-        Needs(draft, walk, DiscSpringsMembers.Series, DiscSpringsMembers.OuterDiameter);
-        foreach (Member measure in new Member[] { DiscSpringsMembers.InnerDiameter, DiscSpringsMembers.Thickness, DiscSpringsMembers.ReducedThickness, DiscSpringsMembers.FreeHeight })
+        if (free <= longest)
         {
-            OneOf(draft, walk, DiscSpringsMembers.Series, measure);
+            walk.Contradiction(
+                facts,
+                CoilSpringsMembers.FreeLength,
+                "The free length " + MemberChecks.Shown(free) + " must be above the solid length of that many coils of that wire, " + MemberChecks.Shown(longest) + ".");
         }
     }
 
-    public static void CutOut(CaseDraft draft, CaseWalk walk) => Bounded(draft, walk, CutOutMembers.AfterTrip);
-
-    private static double? LongestSolidM(CaseDraft draft)
+    public static void Disc(CaseObject facts, CaseWalk walk)
     {
-        if (draft.Value<double>(CoilSpringsMembers.Wire) is not { } wire || draft.Value<double>(CoilSpringsMembers.Coils) is not { } coils)
+        MemberChecks.Smaller(facts, walk, DiscSpringsMembers.InnerDiameter, DiscSpringsMembers.OuterDiameter, "inner diameter of the disc", "outer diameter");
+        MemberChecks.Smaller(facts, walk, DiscSpringsMembers.Thickness, DiscSpringsMembers.FreeHeight, "thickness of the disc", "free height");
+        MemberChecks.Needs(facts, walk, DiscSpringsMembers.Series, DiscSpringsMembers.OuterDiameter);
+        Member[] measures = [DiscSpringsMembers.InnerDiameter, DiscSpringsMembers.Thickness, DiscSpringsMembers.ReducedThickness, DiscSpringsMembers.FreeHeight];
+        foreach (Member measure in measures)
         {
-            return null;
+            MemberChecks.NotBoth(facts, walk, DiscSpringsMembers.Series, measure);
         }
 
-        return CoilSpringKernel.SolidLengthM(wire, coils, draft.Value<CoilEnds>(CoilSpringsMembers.Ends) ?? CoilEnds.NotKnown);
+        if (facts.Get(DiscSpringsMembers.Series) is { } series && facts.Get(DiscSpringsMembers.OuterDiameter) is { } outer && !Din2093.TryFind(series[0], outer, out _))
+        {
+            walk.Contradiction(facts, DiscSpringsMembers.OuterDiameter, Din2093.NotHeldText(series[0]));
+        }
+
+        Shape(facts, walk);
     }
 
-    private static void Smaller(CaseDraft draft, CaseWalk walk, Member inner, Member outer, string innerWords, string outerWords)
+    public static void CutOut(CaseObject facts, CaseWalk walk) => MemberChecks.Bounded(facts, walk, CutOutMembers.AfterTrip);
+
+    // The same limits as a disc spring of the core has.
+    private static void Shape(CaseObject facts, CaseWalk walk)
     {
-        if (draft.Value<double>(inner) >= draft.Value<double>(outer))
+        double? thickness = facts.Si(DiscSpringsMembers.Thickness);
+        double? height = facts.Si(DiscSpringsMembers.FreeHeight);
+        double? reduced = facts.Si(DiscSpringsMembers.ReducedThickness);
+        double? wall = (facts.Si(DiscSpringsMembers.OuterDiameter) - facts.Si(DiscSpringsMembers.InnerDiameter)) / 2;
+        if (wall > 0 && thickness > wall)
         {
-            ElementChecks.Contradiction(
-                walk,
-                draft,
-                inner,
-                "The " + innerWords + " " + Shown(draft.Value<double>(inner)) + " must be smaller than the " + outerWords + " " + Shown(draft.Value<double>(outer)) + ".");
+            walk.Contradiction(
+                facts,
+                DiscSpringsMembers.Thickness,
+                "The thickness " + MemberChecks.Shown(thickness) + " must be at most the width of the ring, " + MemberChecks.Shown(wall) + ".");
+        }
+
+        if (height > 4 * thickness)
+        {
+            walk.Contradiction(
+                facts,
+                DiscSpringsMembers.FreeHeight,
+                "The free height " + MemberChecks.Shown(height) + " must be at most four times the thickness, " + MemberChecks.Shown(4 * thickness) + ".");
+        }
+
+        if (reduced < 0.9 * thickness || reduced > thickness)
+        {
+            walk.Contradiction(
+                facts,
+                DiscSpringsMembers.ReducedThickness,
+                "The reduced thickness " + MemberChecks.Shown(reduced) + " must be from 0.9 times the thickness to all of it, " + MemberChecks.Shown(thickness) + ".");
         }
     }
 
-    private static void OneOf(CaseDraft draft, CaseWalk walk, Member one, Member other)
-    {
-        if (draft.IsStated(one) && draft.IsStated(other))
-        {
-            ElementChecks.Contradiction(walk, draft, other, "State \"" + one.Name + "\" or \"" + other.Name + "\", not both.");
-        }
-    }
-
-    private static void Needs(CaseDraft draft, CaseWalk walk, Member member, Member needed)
-    {
-        if (draft.IsStated(member) && !draft.IsStated(needed))
-        {
-            ElementChecks.Contradiction(walk, draft, member, "\"" + member.Name + "\" means nothing without \"" + needed.Name + "\"; state that too.");
-        }
-    }
-
-    private static void Bounded(CaseDraft draft, CaseWalk walk, Member member)
-    {
-        if (draft.Reference<QuantityBand>(member) is { IsBounded: false })
-        {
-            ElementChecks.Contradiction(walk, draft, member, "\"" + member.Name + "\" needs a high end here; leave it out when it is not known.");
-        }
-    }
-
-    private static string Shown(double? m) => QuantityText.Format(m ?? 0, Dimension.Length);
+    private static double? LongestSolidM(CaseObject facts) =>
+        facts.Si(CoilSpringsMembers.Wire) is { } wire && facts.Si(CoilSpringsMembers.Coils) is { } coils
+            ? CoilSpringKernel.SolidLengthM(wire, coils, facts.Get(CoilSpringsMembers.Ends))
+            : null;
 }

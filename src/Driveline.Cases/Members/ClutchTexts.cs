@@ -6,25 +6,28 @@ namespace Driveline.Cases.Members;
 internal static class ClutchTexts
 {
     private static readonly char[] FrictionLetters = ['C', 'D', 'E', 'F', 'G', 'H'];
-    private static readonly char[] SeriesLetters = ['A', 'B', 'C'];
+    private static readonly string[] SeriesLetters = ["A", "B", "C"];
 
-    /// <summary>The facing of a name or a friction code; null when none is stated.</summary>
-    public static Facing? Facing(string? text) => text is null ? null
-        : Facings.TryNamed(text, out Facing? named) ? named
-        : IsFrictionCode(text) ? Facings.OfFrictionCode(text)
-        : null;
+    /// <summary>The facing of a name or a friction code.</summary>
+    public static bool TryFacing(string? text, out Facing? facing, out string? problem)
+    {
+        string name = text ?? string.Empty;
+        facing = Facings.TryNamed(name, out Facing? named) ? named : IsFrictionCode(name) ? Facings.OfFrictionCode(name) : null;
+        problem = facing is not null
+            ? null
+            : "\"" + CaseWalk.Shown(name) + "\" is no facing held here and no friction code of two letters from C to H; held: "
+                + string.Join("; ", Facings.All.Select(f => f.Name)) + ".";
+        return facing is not null;
+    }
 
-    public static string? FacingProblem(string text) => Facing(text) is not null
-        ? null
-        : "\"" + CaseWalk.Shown(text) + "\" is no facing held here and no friction code of two letters from C to H; held: "
-            + string.Join("; ", Facings.All.Select(f => f.Name)) + ".";
-
-    /// <summary>The letter of a series of disc springs; null when none is stated.</summary>
-    public static char? Series(string? text) => text is null ? null : char.ToUpperInvariant(text[0]);
-
-    public static string? SeriesProblem(string text) => SeriesLetters.Contains(char.ToUpperInvariant(text[0]))
-        ? null
-        : "The series is \"A\", \"B\" or \"C\"; got \"" + CaseWalk.Shown(text) + "\".";
+    /// <summary>The letter of a series of disc springs.</summary>
+    public static bool TrySeries(string? text, out string? series, out string? problem)
+    {
+        string letter = (text ?? string.Empty).ToUpperInvariant();
+        series = SeriesLetters.Contains(letter) ? letter : null;
+        problem = series is not null ? null : "The series is \"A\", \"B\" or \"C\"; got \"" + CaseWalk.Shown(text ?? string.Empty) + "\".";
+        return series is not null;
+    }
 
     private static bool IsFrictionCode(string text)
     {

@@ -4,7 +4,7 @@ using System.Text.Json;
 namespace Driveline.Cases.Members;
 
 /// <summary>A calendar date, written year-month-day.</summary>
-internal sealed class DateMember : Member
+internal sealed class DateMember : ValueMember<DateTime>
 {
     private const string Format = "yyyy-MM-dd";
     private static readonly DateTime First = new(1900, 1, 1);
@@ -22,7 +22,7 @@ internal sealed class DateMember : Member
     public override object? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
         long offset = reader.TokenStartIndex;
-        string? text = walk.Text(ref reader, PermittedWords!);
+        string? text = walk.TextOf(ref reader, PermittedWords!);
         if (text is null)
         {
             return null;
@@ -46,14 +46,5 @@ internal sealed class DateMember : Member
         writer.WriteString("type", "string");
         writer.WriteString("format", "date");
         writer.WriteString("pattern", "^[12][0-9]{3}-[01][0-9]-[0-3][0-9]$");
-    }
-
-    public override void Check(object value)
-    {
-        var date = (DateTime)value;
-        if (date < First || date > Last || date.TimeOfDay != TimeSpan.Zero)
-        {
-            throw NotPermitted(date.ToString("s", CultureInfo.InvariantCulture));
-        }
     }
 }

@@ -1,19 +1,19 @@
-using Driveline.Quantities;
+using Driveline.Pto;
 
 namespace Driveline.Cases.Members;
 
 /// <summary>What must hold between the members of one driveline element.</summary>
 internal static class ElementChecks
 {
-    public static void Across(CaseDraft draft, CaseWalk walk)
+    public static void Across(CaseObject facts, CaseWalk walk)
     {
-        Member[] naming = draft.Table.Members.Where(m => m.NamedKind != ElementKind.NotKnown && draft.IsStated(m)).ToArray();
+        Member[] naming = facts.Table.Members.Where(m => m.NamedKind != ElementKind.NotKnown && facts.IsStated(m)).ToArray();
         if (naming.Length == 0)
         {
-            string kinds = string.Join(", ", draft.Table.Members.Where(m => m.NamedKind != ElementKind.NotKnown).Select(m => m.Name));
+            string kinds = string.Join(", ", facts.Table.Members.Where(m => m.NamedKind != ElementKind.NotKnown).Select(m => m.Name));
             walk.Error(
                 CaseErrorKind.MissingMember,
-                draft.Offset,
+                facts.Offset,
                 "An element needs one member that names its kind, such as \"shaft\": \"drive tube\"; it may be " + kinds + ".",
                 kinds,
                 null,
@@ -21,83 +21,66 @@ internal static class ElementChecks
             return;
         }
 
-        Member first = naming.OrderBy(draft.OffsetOf).First();
+        Member first = naming.OrderBy(facts.OffsetOf).First();
         foreach (Member other in naming.Where(m => m != first))
         {
-            Contradiction(walk, draft, other, "An element has one kind: it is named \"" + first.Name + "\" and \"" + other.Name + "\"; make them two elements.");
+            walk.Contradiction(facts, other, "An element has one kind: it is named \"" + first.Name + "\" and \"" + other.Name + "\"; make them two elements.");
         }
 
         if (naming.Length == 1)
         {
-            Belonging(draft, walk, first);
+            Belonging(facts, walk, first);
         }
 
-        Limits(draft, walk);
-        SpecifiedChecks.OfElement(draft, walk);
+        Limits(facts, walk);
+        SpecifiedChecks.OfElement(facts, walk);
     }
 
-    /// <summary>Reports a member that contradicts another, at the member.</summary>
-    public static void Contradiction(CaseWalk walk, CaseDraft draft, Member member, string message)
+    private static void Belonging(CaseObject facts, CaseWalk walk, Member naming)
     {
-        walk.Enter(member.Name);
-        walk.Error(CaseErrorKind.Contradiction, draft.OffsetOf(member), message);
-        walk.Leave();
-    }
-
-    private static void Belonging(CaseDraft draft, CaseWalk walk, Member naming)
-    {
-        foreach (Member member in draft.Table.Members)
+        foreach (Member member in facts.Table.Members)
         {
             bool belongs = member.AppliesTo(naming.NamedKind);
-            if (!belongs && member.NamedKind == ElementKind.NotKnown && draft.IsStated(member))
+            if (!belongs && member.NamedKind == ElementKind.NotKnown && facts.IsStated(member))
             {
-                string owners = string.Join(", ", draft.Table.Members.Where(m => m.NamedKind != ElementKind.NotKnown && member.AppliesTo(m.NamedKind)).Select(m => m.Name));
-                walk.Enter(member.Name);
-                walk.Error(
-                    CaseErrorKind.UnknownMember,
-                    draft.OffsetOf(member),
-                    "\"" + member.Name + "\" does not belong to \"" + naming.Name + "\"; it belongs to " + owners + ".",
-                    owners,
-                    member.Name,
-                    null);
-                walk.Leave();
+                string owners = string.Join(", ", facts.Table.Members.Where(m => m.NamedKind != ElementKind.NotKnown && member.AppliesTo(m.NamedKind)).Select(m => m.Name));
+                walk.NotBelonging(facts, member, "\"" + member.Name + "\" does not belong to \"" + naming.Name + "\"; it belongs to " + owners + ".", owners);
             }
 
-            if (belongs && member.IsRequired && !draft.IsStated(member))
+            if (belongs && member.IsRequired && !facts.IsStated(member))
             {
-                FactsReader.Missing(walk, draft, member);
+                walk.Missing(facts, member);
             }
         }
     }
 
-    private static void Limits(CaseDraft draft, CaseWalk walk)
+    private static void Limits(CaseObject facts, CaseWalk walk)
     {
-        double? outer = draft.Value<double>(ElementMembers.OuterDiameter);
-        double? inner = draft.Value<double>(ElementMembers.InnerDiameter);
-        double? root = draft.Value<double>(ElementMembers.SplineRootDiameter);
+        double? outer = facts.Si(ElementMembers.OuterDiameter);
+        double? inner = facts.Si(ElementMembers.InnerDiameter);
+        double? root = facts.Si(ElementMembers.SplineRootDiameter);
         if (inner >= outer || inner >= root)
         {
-            Contradiction(walk, draft, ElementMembers.InnerDiameter, "The bore " + Shown(inner) + " must be smaller than the outer diameter or spline root " + Shown(inner >= outer ? outer : root) + ".");
+            walk.Contradiction(facts, ElementMembers.InnerDiameter, "The bore " + MemberChecks.Shown(inner) + " must be smaller than the outer diameter or spline root " + MemberChecks.Shown(inner >= outer ? outer : root) + ".");
         }
 
         if (root > outer)
         {
-            Contradiction(walk, draft, ElementMembers.SplineRootDiameter, "The spline root " + Shown(root) + " must not be larger than the outer diameter " + Shown(outer) + ".");
+            walk.Contradiction(facts, ElementMembers.SplineRootDiameter, "The spline root " + MemberChecks.Shown(root) + " must not be larger than the outer diameter " + MemberChecks.Shown(outer) + ".");
         }
 
-        Needs(walk, draft, ElementMembers.InnerDiameter, ElementMembers.OuterDiameter, ElementMembers.SplineRootDiameter);
-        Needs(walk, draft, ElementMembers.OverloadFactor, ElementMembers.RatedTorque, ElementMembers.RatedTorque);
-        Needs(walk, draft, ElementMembers.OverloadSource, ElementMembers.OverloadFactor, ElementMembers.OverloadFactor);
-    }
-
-    private static void Needs(CaseWalk walk, CaseDraft draft, Member member, Member needed, Member orNeeded)
-    {
-        if (draft.IsStated(member) && !draft.IsStated(needed) && !draft.IsStated(orNeeded))
+        MemberChecks.Needs(facts, walk, ElementMembers.InnerDiameter, ElementMembers.OuterDiameter, ElementMembers.SplineRootDiameter);
+        MemberChecks.Needs(facts, walk, ElementMembers.OverloadFactor, ElementMembers.RatedTorque);
+        MemberChecks.Needs(facts, walk, ElementMembers.OverloadSource, ElementMembers.OverloadFactor);
+        MemberChecks.Bounded(facts, walk, ElementMembers.PowerShare);
+        bool needsSteel = (outer ?? root) is not null && !facts.IsStated(ElementMembers.DamagedAt) && !facts.IsStated(ElementMembers.YieldStrength);
+        if (needsSteel && facts.Get(ElementMembers.Material) is { Held: null })
         {
-            string names = needed == orNeeded ? "\"" + needed.Name + "\"" : "\"" + needed.Name + "\" or \"" + orNeeded.Name + "\"";
-            Contradiction(walk, draft, member, "\"" + member.Name + "\" means nothing without " + names + "; state that too.");
+            walk.Contradiction(
+                facts,
+                ElementMembers.Material,
+                "Material \"" + CaseWalk.Shown(facts.Written(ElementMembers.Material)!) + "\" is not held here; held: "
+                + string.Join("; ", ShaftMaterials.All.Select(s => s.Name)) + ". State yieldStrength instead.");
         }
     }
-
-    private static string Shown(double? m) => QuantityText.Format(m ?? 0, Dimension.Length);
 }

@@ -5,7 +5,13 @@ namespace Driveline.Cases.Members;
 /// <summary>The rows of one driveline element.</summary>
 internal static class ElementMembers
 {
-    public static readonly MemberTable Table = new MemberTable("element", "One element of the driveline. Exactly one member names its kind.", values => new DrivelineElement(values), ElementChecks.Across).WithKinds();
+    /// <summary>Most elements in one list.</summary>
+    public const int MostInOneList = 200;
+
+    /// <summary>Most elements in a case, those of branches included.</summary>
+    public const int MostInAll = 1000;
+
+    public static readonly MemberTable Table = new MemberTable("element", "One element of the driveline. Exactly one member names its kind.", ElementChecks.Across).WithKinds();
 
     private static readonly ElementKind[] Parts =
     [
@@ -32,41 +38,41 @@ internal static class ElementMembers
         "overrunClutch", 200, "An overrun clutch, by its name.").Naming(ElementKind.OverrunClutch);
     public static readonly TextMember BranchName = Table.Text(
         "branch", 200, "A side drive, by its name; it needs powerShare.").Naming(ElementKind.Branch);
-    public static readonly QuantityMember Ratio = Table.Quantity(
-        "ratio", Dimension.Number, "[0.05; 20]", "Output speed over input speed; above 1 is speed up.").For(ElementKind.Gearbox);
-    public static readonly QuantityMember Efficiency = Table.Quantity(
-        "efficiency", Dimension.Number, "(0; 1]", "Output power over input power.").For(ElementKind.Gearbox);
-    public static readonly QuantityMember Angle = Table.Quantity(
-        "angle", Dimension.Angle, "[0 deg; 90 deg)", "Angle between the two shafts of the joint at work.").For(ElementKind.UniversalJoint);
-    public static readonly QuantityMember Inertia = Table.Quantity(
-        "inertia", Dimension.Inertia, "(0 kg.m2; 10000 kg.m2]", "Mass moment of inertia about its own axis.").For(Parts);
-    public static readonly BandMember DamagedAt = Table.Torques(
+    public static readonly QuantityMember<double> Ratio = Table.Quantity(
+        "ratio", QuantityTypes.Number, "[0.05; 20]", "Output speed over input speed; above 1 is speed up.").For(ElementKind.Gearbox);
+    public static readonly QuantityMember<double> Efficiency = Table.Quantity(
+        "efficiency", QuantityTypes.Number, "(0; 1]", "Output power over input power.").For(ElementKind.Gearbox);
+    public static readonly QuantityMember<UnitsNet.Angle> Angle = Table.Quantity(
+        "angle", QuantityTypes.Angle, "[0 deg; 90 deg)", "Angle between the two shafts of the joint at work.").For(ElementKind.UniversalJoint);
+    public static readonly QuantityMember<UnitsNet.MassMomentOfInertia> Inertia = Table.Quantity(
+        "inertia", QuantityTypes.Inertia, "(0 kg.m2; 10000 kg.m2]", "Mass moment of inertia about its own axis.").For(Parts);
+    public static readonly BandMember<TorqueBand> DamagedAt = Table.Torques(
         "damagedAt", "(0 N.m; 1000 kN.m]", "Torque at the part's own input that damages it.").For(Parts);
-    public static readonly QuantityMember OuterDiameter = Table.Quantity(
-        "outerDiameter", Dimension.Length, "[3 mm; 500 mm]", "Outer diameter where the part is weakest.").For(Parts);
-    public static readonly QuantityMember InnerDiameter = Table.Quantity(
-        "innerDiameter", Dimension.Length, "[0 mm; 500 mm)", "Bore, when it is hollow.").For(Parts);
-    public static readonly QuantityMember SplineRootDiameter = Table.Quantity(
-        "splineRootDiameter", Dimension.Length, "[3 mm; 500 mm]", "Diameter at the root of its splines.").For(Parts);
-    public static readonly BandMember YieldStrength = Table.Stresses(
+    public static readonly QuantityMember<UnitsNet.Length> OuterDiameter = Table.Quantity(
+        "outerDiameter", QuantityTypes.Length, "[3 mm; 500 mm]", "Outer diameter where the part is weakest.").For(Parts);
+    public static readonly QuantityMember<UnitsNet.Length> InnerDiameter = Table.Quantity(
+        "innerDiameter", QuantityTypes.Length, "[0 mm; 500 mm)", "Bore, when it is hollow.").For(Parts);
+    public static readonly QuantityMember<UnitsNet.Length> SplineRootDiameter = Table.Quantity(
+        "splineRootDiameter", QuantityTypes.Length, "[3 mm; 500 mm]", "Diameter at the root of its splines.").For(Parts);
+    public static readonly BandMember<StressBand> YieldStrength = Table.Stresses(
         "yieldStrength", "[10 MPa; 3000 MPa]", "Yield strength of its material.").For(Parts);
-    public static readonly TextMember Material = Table.Text(
-        "material", 100, "Its material by name, when the yield strength is not known.").For(Parts);
-    public static readonly QuantityMember RatedTorque = Table.Quantity(
-        "ratedTorque", Dimension.Torque, "(0 N.m; 1000 kN.m]", "Torque on its plate or in its catalogue.").For(Parts);
-    public static readonly BandMember OverloadFactor = Table.Ratios("overloadFactor", "[1; 20]", "Damaging torque over rated torque.").For(Parts);
+    public static readonly ParsedMember<StatedSteel> Material = Table.Text<StatedSteel>(
+        "material", 100, StatedSteel.TryParse, "Its material by name, when the yield strength is not known.").For(Parts);
+    public static readonly QuantityMember<UnitsNet.Torque> RatedTorque = Table.Quantity(
+        "ratedTorque", QuantityTypes.Torque, "(0 N.m; 1000 kN.m]", "Torque on its plate or in its catalogue.").For(Parts);
+    public static readonly BandMember<RatioBand> OverloadFactor = Table.Ratios("overloadFactor", "[1; 20]", "Damaging torque over rated torque.").For(Parts);
     public static readonly TextMember OverloadSource = Table.Text(
         "overloadSource", 300, "Who states the overload factor, and where; without it the factor counts as unsourced.").For(Parts);
-    public static readonly BandMember PowerShare = Table.Ratios(
+    public static readonly BandMember<RatioBand> PowerShare = Table.Ratios(
         "powerShare", "(0; 1]", "Share of the power at this place that the branch takes.").For(ElementKind.Branch).Required();
-    public static readonly ElementsMember Driveline = Table.Elements(
-        "driveline", () => ElementMembers.Table, "The elements of the branch, in order from where it leaves.").For(ElementKind.Branch);
-    public static readonly QuantityMember Length = Table.Quantity(
-        "length", Dimension.Length, "[1 mm; 20 m]", "Length that twists, taken to have the outer diameter all along; pieces of different size are several shafts.").For(ElementKind.Shaft);
-    public static readonly BandMember Stiffness = Table.Stiffnesses(
+    public static readonly ListMember Driveline = Table.Elements(
+        "driveline", "The elements of the branch, in order from where it leaves.").For(ElementKind.Branch);
+    public static readonly QuantityMember<UnitsNet.Length> Length = Table.Quantity(
+        "length", QuantityTypes.Length, "[1 mm; 20 m]", "Length that twists, taken to have the outer diameter all along; pieces of different size are several shafts.").For(ElementKind.Shaft);
+    public static readonly BandMember<StiffnessBand> Stiffness = Table.Stiffnesses(
         "stiffness", "[1 N.m/rad; 1000000000 N.m/rad]", "Torsional stiffness from the part's input to its output.").For(Parts);
     public static readonly ObjectMember Specified = Table.Object(
         "specified", () => SpecifiedMembers.Table, "What the manual or parts list specifies in its place.").For(ElementKind.ShearBolt, ElementKind.SlipClutch, ElementKind.CutOut);
-    public static readonly QuantityMember Damping = Table.Quantity(
-        "damping", Dimension.TorsionalDamping, "[0 N.m.s/rad; 1000000 N.m.s/rad]", "Damping of its twist, N·m·s/rad.").For(Parts);
+    public static readonly QuantityMember<double> Damping = Table.Quantity(
+        "damping", QuantityTypes.TorsionalDamping, "[0 N.m.s/rad; 1000000 N.m.s/rad]", "Damping of its twist, N·m·s/rad.").For(Parts);
 }

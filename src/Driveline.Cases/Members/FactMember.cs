@@ -1,15 +1,26 @@
+using System.Text.Json;
 using Driveline.Advice;
 
 namespace Driveline.Cases.Members;
 
 /// <summary>The answer to a question of the advice's catalogue; "notKnown" says that the owner was asked and does not know.</summary>
-internal sealed class FactMember : NamesMember<Fact>
+internal sealed class FactMember : ReferenceMember<Fact>
 {
-    public FactMember(FactQuestion question, string doc)
-        : base(question.Code, Choices(question), doc)
-    {
-    }
+    private readonly ChoiceNames<Fact> answers;
 
-    internal static IEnumerable<KeyValuePair<string, Fact>> Choices(FactQuestion question) =>
-        question.Answers.Append(Fact.NotKnown).Select(a => new KeyValuePair<string, Fact>(a, Fact.Of(question.Code, a)));
+    public FactMember(FactQuestion question, string doc)
+        : base(question.Code, doc) => answers = AnswersTo(question);
+
+    public override string ValueWords => "choice";
+
+    public override string? PermittedWords => answers.PermittedWords;
+
+    public override object? Read(ref Utf8JsonReader reader, CaseWalk walk) => answers.Read(ref reader, walk);
+
+    public override void Write(Utf8JsonWriter writer, object value) => writer.WriteStringValue(answers.NameOf((Fact)value));
+
+    public override void WriteSchema(Utf8JsonWriter writer) => answers.WriteSchema(writer);
+
+    internal static ChoiceNames<Fact> AnswersTo(FactQuestion question) =>
+        new(question.Answers.Append(Fact.NotKnown).Select(a => new KeyValuePair<string, Fact>(a, Fact.Of(question.Code, a))));
 }

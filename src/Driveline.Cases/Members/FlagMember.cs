@@ -3,7 +3,7 @@ using System.Text.Json;
 namespace Driveline.Cases.Members;
 
 /// <summary>A yes or no.</summary>
-internal sealed class FlagMember : Member
+internal sealed class FlagMember : ValueMember<bool>
 {
     public FlagMember(string name, string doc)
         : base(name, doc)

@@ -5,25 +5,25 @@ using Driveline.Quantities;
 namespace Driveline.Cases.Members;
 
 /// <summary>Hours between breaks: a number where somebody counted, else an answer of the catalogue.</summary>
-internal sealed class HoursMember : NamesMember<Fact>
+internal sealed class HoursMember : ReferenceMember<Fact>
 {
     private readonly QuantityValue hours = new(ValueRange.Of(Dimension.Number, "(0; 100000]"));
+    private readonly ChoiceNames<Fact> answers;
 
     public HoursMember(FactQuestion question, string doc)
-        : base(question.Code, FactMember.Choices(question), doc)
-    {
-    }
+        : base(question.Code, doc) => answers = FactMember.AnswersTo(question);
 
     public override string ValueWords => "number or choice";
 
-    public override string? PermittedWords => hours.Range.Words + " hours, or " + base.PermittedWords;
+    public override string? PermittedWords => hours.Range.Words + " hours, or " + answers.PermittedWords;
 
-    /// <summary>The answer that a number of hours amounts to: under 1, to 10, to 50, or more.</summary>
-    public static Fact FactOf(double hours) => Fact.Of(
-        "hoursBetweenBreaks", hours < 1 ? "under1h" : hours <= 10 ? "from1to10h" : hours <= 50 ? "from10to50h" : "over50h");
+    /// <summary>The answer; a number of hours amounts to one: under 1, to 10, to 50, or more.</summary>
+    public override Fact FactOf(object value) => value is double counted
+        ? Fact.Of(Name, counted < 1 ? "under1h" : counted <= 10 ? "from1to10h" : counted <= 50 ? "from10to50h" : "over50h")
+        : (Fact)value;
 
     public override object? Read(ref Utf8JsonReader reader, CaseWalk walk) =>
-        reader.TokenType == JsonTokenType.Number || IsNumberText(CaseWalk.TextOrNull(ref reader)) ? hours.Read(ref reader, walk) : base.Read(ref reader, walk);
+        reader.TokenType == JsonTokenType.Number || IsNumberText(CaseWalk.TextOrNull(ref reader)) ? hours.Read(ref reader, walk) : answers.Read(ref reader, walk);
 
     public override void Write(Utf8JsonWriter writer, object value)
     {
@@ -33,7 +33,7 @@ internal sealed class HoursMember : NamesMember<Fact>
         }
         else
         {
-            base.Write(writer, value);
+            writer.WriteStringValue(answers.NameOf((Fact)value));
         }
     }
 
@@ -46,21 +46,9 @@ internal sealed class HoursMember : NamesMember<Fact>
         writer.WriteNumber("maximum", hours.Range.High);
         writer.WriteEndObject();
         writer.WriteStartObject();
-        base.WriteSchema(writer);
+        answers.WriteSchema(writer);
         writer.WriteEndObject();
         writer.WriteEndArray();
-    }
-
-    public override void Check(object value)
-    {
-        if (value is not double counted)
-        {
-            base.Check(value);
-        }
-        else if (!hours.Range.Contains(counted))
-        {
-            throw NotPermitted(counted.ToString("G6", System.Globalization.CultureInfo.InvariantCulture));
-        }
     }
 
     private static bool IsNumberText(string? text) => text is { Length: > 0 } && (char.IsDigit(text[0]) || text[0] is '-' or '+' or '.');

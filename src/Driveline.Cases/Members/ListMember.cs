@@ -3,25 +3,45 @@ using System.Text.Json;
 namespace Driveline.Cases.Members;
 
 /// <summary>A list of objects that share a table.</summary>
-internal abstract class ListMember : Member
+internal sealed class ListMember : ReferenceMember<CaseList>
 {
     private readonly Func<MemberTable> table;
-    private readonly string items;
     private readonly int most;
+    private readonly string items;
+    private readonly Func<long, CaseWalk, bool>? admits;
+    private readonly Action<CaseList, long, CaseWalk>? across;
 
-    protected ListMember(string name, Func<MemberTable> table, int most, string items, string doc)
+    /// <param name="name">Name in the file.</param>
+    /// <param name="table">The table of an item.</param>
+    /// <param name="most">Most items.</param>
+    /// <param name="items">What the items are called, e.g. "elements"; null when the list has no word for them.</param>
+    /// <param name="admits">False, with an error, when an item must not be read; null when all may.</param>
+    /// <param name="across">Checks across the items; null when there are none.</param>
+    /// <param name="doc">What the list is.</param>
+    public ListMember(
+        string name,
+        Func<MemberTable> table,
+        int most,
+        string? items,
+        Func<long, CaseWalk, bool>? admits,
+        Action<CaseList, long, CaseWalk>? across,
+        string doc)
         : base(name, doc)
     {
         this.table = table;
-        this.items = items;
         this.most = most;
+        this.items = items ?? "items";
+        this.admits = admits;
+        this.across = across;
+        ValueWords = items is null ? "list" : "list of " + items;
+        PermittedWords = FormattableString.Invariant($"a list of at most {most}") + (items is null ? string.Empty : " " + items);
     }
 
     public MemberTable Table => table();
 
-    public override string ValueWords => "list of " + items;
+    public override string ValueWords { get; }
 
-    public override string? PermittedWords => FormattableString.Invariant($"a list of at most {most} {items}");
+    public override string? PermittedWords { get; }
 
     public override object? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
@@ -32,7 +52,7 @@ internal abstract class ListMember : Member
         }
 
         long offset = reader.TokenStartIndex;
-        var read = new List<CaseFacts>();
+        var read = new List<CaseObject>();
         int index = 0;
         while (!walk.IsFull && reader.Read() && reader.TokenType != JsonTokenType.EndArray)
         {
@@ -44,13 +64,13 @@ internal abstract class ListMember : Member
             }
 
             walk.Enter(index++);
-            if (!Admits(reader.TokenStartIndex, walk))
+            if (admits is null || admits(reader.TokenStartIndex, walk))
+            {
+                read.Add(ObjectReader.Read(ref reader, Table, walk) ?? CaseObject.Unread(Table, walk, offset));
+            }
+            else
             {
                 reader.Skip();
-            }
-            else if (FactsReader.Read(ref reader, Table, walk) is { } item)
-            {
-                read.Add(item);
             }
 
             walk.Leave();
@@ -67,15 +87,17 @@ internal abstract class ListMember : Member
                 null);
         }
 
-        return ListOf(read, offset, walk);
+        var list = new CaseList(read);
+        across?.Invoke(list, offset, walk);
+        return list;
     }
 
     public override void Write(Utf8JsonWriter writer, object value)
     {
         writer.WriteStartArray();
-        foreach (CaseFacts item in (IEnumerable<CaseFacts>)value)
+        foreach (CaseObject item in (CaseList)value)
         {
-            FactsWriter.Write(writer, item);
+            ObjectWriter.Write(writer, item);
         }
 
         writer.WriteEndArray();
@@ -89,19 +111,4 @@ internal abstract class ListMember : Member
         writer.WriteString("$ref", "#/$defs/" + Table.Name);
         writer.WriteEndObject();
     }
-
-    public override void Check(object value)
-    {
-        int count = ((IReadOnlyCollection<CaseFacts>)value).Count;
-        if (count > most)
-        {
-            throw NotPermitted(FormattableString.Invariant($"{count}"));
-        }
-    }
-
-    /// <summary>False, with an error, when an item must not be read.</summary>
-    protected virtual bool Admits(long offset, CaseWalk walk) => true;
-
-    /// <summary>The value of the list, after checks across its items; null when it is empty.</summary>
-    protected abstract object? ListOf(IReadOnlyList<CaseFacts> items, long offset, CaseWalk walk);
 }

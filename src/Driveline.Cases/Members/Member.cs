@@ -1,8 +1,9 @@
+using System.Text;
 using System.Text.Json;
 
 namespace Driveline.Cases.Members;
 
-/// <summary>One row of the member table: how a fact is named, read, checked, written and described.</summary>
+/// <summary>One row of the member table: how a fact is named, read, written and described.</summary>
 internal abstract class Member
 {
     protected Member(string name, string doc)
@@ -17,7 +18,7 @@ internal abstract class Member
     /// <summary>What it is, in one or two sentences.</summary>
     public string Doc { get; }
 
-    /// <summary>Place of the value in its facts.</summary>
+    /// <summary>Place of the value in its object.</summary>
     public int Slot { get; set; }
 
     /// <summary>True when the object is refused without it.</summary>
@@ -35,6 +36,9 @@ internal abstract class Member
     /// <summary>What is permitted, for messages and the docs page; null when anything of its kind is.</summary>
     public virtual string? PermittedWords => null;
 
+    /// <summary>How its quantity, or that of its ends, is read; null when it has none.</summary>
+    public virtual QuantityValue? Quantity => null;
+
     /// <summary>Reads the value at the reader's token and leaves the reader on its last token; null after an error.</summary>
     public abstract object? Read(ref Utf8JsonReader reader, CaseWalk walk);
 
@@ -44,10 +48,16 @@ internal abstract class Member
     /// <summary>Writes the schema of the value as an object, without its doc.</summary>
     public abstract void WriteSchema(Utf8JsonWriter writer);
 
-    /// <summary>Checks a value that a caller sets.</summary>
-    /// <exception cref="ArgumentException">The value is not permitted; the message names what is.</exception>
-    public virtual void Check(object value)
+    /// <summary>The value alone as JSON text.</summary>
+    public string JsonOf(object value)
     {
+        using var stream = new MemoryStream();
+        using (var writer = new Utf8JsonWriter(stream))
+        {
+            Write(writer, value);
+        }
+
+        return Encoding.UTF8.GetString(stream.ToArray());
     }
 
     public bool AppliesTo(ElementKind kind) =>
@@ -58,7 +68,4 @@ internal abstract class Member
     internal void MarkNamed(ElementKind kind) => NamedKind = kind;
 
     internal void MarkKinds(ElementKind[] kinds) => Kinds = kinds;
-
-    protected ArgumentOutOfRangeException NotPermitted(string received) =>
-        new(Name, Name + " must be " + PermittedWords + "; got " + received + ".");
 }

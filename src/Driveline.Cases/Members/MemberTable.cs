@@ -8,24 +8,18 @@ internal sealed class MemberTable
 {
     private readonly List<Member> members = [];
     private readonly Dictionary<string, Member> byName = new(StringComparer.Ordinal);
-    private readonly Func<object?[], CaseFacts> create;
 
-    public MemberTable(string name, string doc, Func<object?[], CaseFacts> create)
-        : this(name, doc, create, null)
+    public MemberTable(string name, string doc)
+        : this(name, doc, null)
     {
     }
 
-    public MemberTable(string name, string doc, Func<object?[], CaseFacts> create, Action<CaseDraft, CaseWalk>? across)
+    public MemberTable(string name, string doc, Action<CaseObject, CaseWalk>? across)
     {
         Across = across;
         Name = name;
         Doc = doc;
-        this.create = create;
     }
-
-    /// <summary>A table of an object that stays a draft.</summary>
-    public static MemberTable OfDraft(string name, string doc, Action<CaseDraft, CaseWalk>? across) =>
-        new(name, doc, _ => throw new InvalidOperationException("A " + name + " stays a draft."), across);
 
     /// <summary>Name of the object, as its schema definition is called.</summary>
     public string Name { get; }
@@ -39,16 +33,15 @@ internal sealed class MemberTable
     public bool HasKinds { get; private set; }
 
     /// <summary>Checks that involve several members; run after all have been read.</summary>
-    public Action<CaseDraft, CaseWalk>? Across { get; }
+    public Action<CaseObject, CaseWalk>? Across { get; }
 
     public Member? Find(string name) => byName.TryGetValue(name, out Member? member) ? member : null;
 
-    public CaseFacts Create(object?[] values) => create(values);
+    public TextMember Text(string name, int longest, string doc) => Add(new TextMember(name, longest, doc));
 
-    public TextMember Text(string name, int longest, string doc) => Add(new TextMember(name, longest, null, doc));
-
-    /// <summary>A text that must also be readable as something, e.g. a thread.</summary>
-    public TextMember Text(string name, int longest, Func<string, string?> problemOf, string doc) => Add(new TextMember(name, longest, problemOf, doc));
+    /// <summary>A text that names something of the core, e.g. a thread.</summary>
+    public ParsedMember<T> Text<T>(string name, int longest, TextParser<T> parser, string doc)
+        where T : class => Add(new ParsedMember<T>(name, longest, parser, doc));
 
     public FlagMember Flag(string name, string doc) => Add(new FlagMember(name, doc));
 
@@ -59,52 +52,55 @@ internal sealed class MemberTable
     public ChoiceMember<T> Choice<T>(string name, string doc)
         where T : struct, Enum => Add(new ChoiceMember<T>(name, doc));
 
-    public QuantityMember Quantity(string name, Dimension dimension, string interval, string doc) =>
-        Add(new QuantityMember(name, ValueRange.Of(dimension, interval), doc));
+    public QuantityMember<T> Quantity<T>(string name, QuantityType<T> type, string interval, string doc)
+        where T : struct => Add(new QuantityMember<T>(name, new QuantityValue(ValueRange.Of(type.Dimension, interval)), type.OfSi, doc));
 
-    public BandMember Torques(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Torque, interval), TorqueBand.OfSi, doc));
+    /// <summary>A quantity that may also be a number in SI.</summary>
+    public QuantityMember<T> SiQuantity<T>(string name, QuantityType<T> type, string interval, string doc)
+        where T : struct => Add(new QuantityMember<T>(name, QuantityValue.OrSiNumber(ValueRange.Of(type.Dimension, interval)), type.OfSi, doc));
 
-    public BandMember Powers(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Power, interval), PowerBand.OfSi, doc));
+    /// <summary>An object whose members are names of the file's own, each with such a quantity.</summary>
+    public NamedQuantitiesMember NamedQuantities(string name, Dimension dimension, string interval, string nameWords, string doc) =>
+        Add(new NamedQuantitiesMember(name, QuantityValue.OrSiNumber(ValueRange.Of(dimension, interval)), nameWords, doc));
 
-    public BandMember Stresses(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Stress, interval), StressBand.OfSi, doc));
+    public BandMember<TorqueBand> Torques(string name, string interval, string doc) => Band(name, Dimension.Torque, interval, TorqueBand.OfSi, doc);
 
-    public BandMember Lengths(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Length, interval), LengthBand.OfSi, doc));
+    public BandMember<PowerBand> Powers(string name, string interval, string doc) => Band(name, Dimension.Power, interval, PowerBand.OfSi, doc);
 
-    public BandMember Ratios(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Number, interval), RatioBand.OfSi, doc));
+    public BandMember<StressBand> Stresses(string name, string interval, string doc) => Band(name, Dimension.Stress, interval, StressBand.OfSi, doc);
+
+    public BandMember<LengthBand> Lengths(string name, string interval, string doc) => Band(name, Dimension.Length, interval, LengthBand.OfSi, doc);
+
+    public BandMember<RatioBand> Ratios(string name, string interval, string doc) => Band(name, Dimension.Number, interval, RatioBand.OfSi, doc);
 
     /// <summary>An amount of money, 0 to 1000 million of whatever currency.</summary>
-    public BandMember Money(string name, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Number, "[0; 1000000000]"), MoneyBand.OfSi, doc));
+    public BandMember<MoneyBand> Money(string name, string doc) => Band(name, Dimension.Number, "[0; 1000000000]", MoneyBand.OfSi, doc);
+
+    public BandMember<StiffnessBand> Stiffnesses(string name, string interval, string doc) =>
+        Band(name, Dimension.TorsionalStiffness, interval, StiffnessBand.OfSi, doc);
+
+    public BandMember<TimeBand> Times(string name, string interval, string doc) => Band(name, Dimension.Time, interval, TimeBand.OfSi, doc);
 
     /// <summary>The answer to a question of the advice's catalogue.</summary>
     public FactMember Fact(FactQuestion question, string doc) => Add(new FactMember(question, doc));
 
     public HoursMember Hours(FactQuestion question, string doc) => Add(new HoursMember(question, doc));
 
-    public BandMember Stiffnesses(string name, string interval, string doc) =>
-        Add(new BandMember(name, ValueRange.Of(Dimension.TorsionalStiffness, interval), StiffnessBand.OfSi, doc));
-
-    public BandMember Times(string name, string interval, string doc) => Add(new BandMember(name, ValueRange.Of(Dimension.Time, interval), TimeBand.OfSi, doc));
-
     public ObjectMember Object(string name, Func<MemberTable> table, string doc) => Add(new ObjectMember(name, table, doc));
 
-    public ElementsMember Elements(string name, Func<MemberTable> table, string doc) => Add(new ElementsMember(name, table, doc));
+    /// <summary>A list of objects.</summary>
+    public ListMember Objects(string name, Func<MemberTable> table, int most, string doc) => Add(new ListMember(name, table, most, null, null, null, doc));
 
-    public OptionsMember Options(string name, Func<MemberTable> table, string doc) => Add(new OptionsMember(name, table, doc));
-    /// <summary>An object that stays a draft.</summary>
-    public DraftMember Draft(string name, Func<MemberTable> table, string doc) => Add(new DraftMember(name, table, doc));
+    /// <summary>A list of objects that have a word for them.</summary>
+    public ListMember Objects(string name, Func<MemberTable> table, int most, string items, string doc) =>
+        Add(new ListMember(name, table, most, items, null, null, doc));
 
-    /// <summary>A list of objects that stay drafts.</summary>
-    public DraftsMember Drafts(string name, Func<MemberTable> table, int most, string doc) => Add(new DraftsMember(name, table, most, doc));
+    /// <summary>A list of driveline elements.</summary>
+    public ListMember Elements(string name, string doc) => Add(new ListMember(
+        name, () => ElementMembers.Table, ElementMembers.MostInOneList, "elements", CaseChecks.Admits, CaseChecks.Shares, doc));
 
-    /// <summary>A quantity that may also be a number in SI.</summary>
-    public QuantityMember SiQuantity(string name, Dimension dimension, string interval, string doc) =>
-        Add(new QuantityMember(name, QuantityValue.OrSiNumber(ValueRange.Of(dimension, interval)), doc));
-
-    /// <summary>An object whose members are names of the file's own, each with such a quantity.</summary>
-    public NamedQuantitiesMember NamedQuantities(string name, Dimension dimension, string interval, string nameWords, string doc) =>
-        Add(new NamedQuantitiesMember(name, QuantityValue.OrSiNumber(ValueRange.Of(dimension, interval)), nameWords, doc));
-
-    public object?[] NoValues() => new object?[members.Count];
+    private BandMember<T> Band<T>(string name, Dimension dimension, string interval, Func<Band, BandBasis, T> create, string doc)
+        where T : QuantityBand => Add(new BandMember<T>(name, ValueRange.Of(dimension, interval), create, doc));
 
     private T Add<T>(T member)
         where T : Member

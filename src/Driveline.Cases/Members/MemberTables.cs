@@ -17,8 +17,6 @@ internal static class MemberTables
                 {
                     ObjectMember o => o.Table,
                     ListMember l => l.Table,
-                    DraftMember d => d.Table,
-                    DraftsMember d => d.Table,
                     _ => null,
                 };
                 if (table is not null && !found.Contains(table))

@@ -3,7 +3,7 @@ using System.Text.Json;
 namespace Driveline.Cases.Members;
 
 /// <summary>An object whose member names are names from the file itself, each with one quantity.</summary>
-internal sealed class NamedQuantitiesMember : Member
+internal sealed class NamedQuantitiesMember : ReferenceMember<IReadOnlyList<NamedQuantity>>
 {
     private readonly QuantityValue quantity;
 
@@ -50,7 +50,17 @@ internal sealed class NamedQuantitiesMember : Member
         return read;
     }
 
-    public override void Write(Utf8JsonWriter writer, object value) => throw new NotSupportedException("\"" + Name + "\" is only read.");
+    public override void Write(Utf8JsonWriter writer, object value)
+    {
+        writer.WriteStartObject();
+        foreach (NamedQuantity stated in (IReadOnlyList<NamedQuantity>)value)
+        {
+            writer.WritePropertyName(stated.Name);
+            quantity.Write(writer, stated.Si);
+        }
+
+        writer.WriteEndObject();
+    }
 
     public override void WriteSchema(Utf8JsonWriter writer)
     {

@@ -3,7 +3,7 @@ using System.Text.Json;
 namespace Driveline.Cases.Members;
 
 /// <summary>An object with a table of its own.</summary>
-internal sealed class ObjectMember : Member
+internal sealed class ObjectMember : ReferenceMember<CaseObject>
 {
     private readonly Func<MemberTable> table;
 
@@ -14,9 +14,9 @@ internal sealed class ObjectMember : Member
 
     public override string ValueWords => "object";
 
-    public override object? Read(ref Utf8JsonReader reader, CaseWalk walk) => FactsReader.Read(ref reader, Table, walk);
+    public override object? Read(ref Utf8JsonReader reader, CaseWalk walk) => ObjectReader.Read(ref reader, Table, walk);
 
-    public override void Write(Utf8JsonWriter writer, object value) => FactsWriter.Write(writer, (CaseFacts)value);
+    public override void Write(Utf8JsonWriter writer, object value) => ObjectWriter.Write(writer, (CaseObject)value);
 
     public override void WriteSchema(Utf8JsonWriter writer) => writer.WriteString("$ref", "#/$defs/" + Table.Name);
 }

@@ -1,37 +1,32 @@
 using System.Text.Json;
-using Driveline.Quantities;
 
 namespace Driveline.Cases.Members;
 
-/// <summary>One quantity within a range: a text with a unit; a plain number may also be a JSON number.</summary>
-internal sealed class QuantityMember : Member
+/// <summary>One quantity within a range: a text with a unit; a plain number may also be a JSON number. Kept in SI.</summary>
+internal sealed class QuantityMember<T> : ValueMember<T>
+    where T : struct
 {
     private readonly QuantityValue quantity;
+    private readonly Func<double, T> ofSi;
 
-    public QuantityMember(string name, ValueRange range, string doc)
-        : this(name, new QuantityValue(range), doc)
+    public QuantityMember(string name, QuantityValue quantity, Func<double, T> ofSi, string doc)
+        : base(name, doc)
     {
+        this.quantity = quantity;
+        this.ofSi = ofSi;
     }
-
-    public QuantityMember(string name, QuantityValue quantity, string doc)
-        : base(name, doc) => this.quantity = quantity;
 
     public override string ValueWords => quantity.Words;
 
+    public override QuantityValue? Quantity => quantity;
+
     public override string? PermittedWords => quantity.Range.Words;
+
+    public override T FactOf(object value) => ofSi((double)value);
 
     public override object? Read(ref Utf8JsonReader reader, CaseWalk walk) => quantity.Read(ref reader, walk);
 
     public override void Write(Utf8JsonWriter writer, object value) => quantity.Write(writer, (double)value);
 
     public override void WriteSchema(Utf8JsonWriter writer) => quantity.WriteSchema(writer);
-
-    public override void Check(object value)
-    {
-        double si = (double)value;
-        if (!quantity.Range.Contains(si))
-        {
-            throw NotPermitted(Guard.IsFinite(si) ? QuantityText.Format(si, quantity.Range.Dimension) : "a value that is not finite");
-        }
-    }
 }

@@ -56,7 +56,7 @@ internal sealed class QuantityValue
         }
         else
         {
-            string? text = walk.Text(ref reader, Wanted);
+            string? text = walk.TextOf(ref reader, Wanted);
             if (text is null)
             {
                 return null;

@@ -1,50 +1,53 @@
+using Driveline.Quantities;
+
 namespace Driveline.Cases.Members;
 
 /// <summary>What must hold between the facts of a strike and of an engine.</summary>
 internal static class SimulationChecks
 {
-    public static void AcrossLine(CaseDraft draft, CaseWalk walk)
+    public static void AcrossLine(CaseObject facts, CaseWalk walk)
     {
-        Needs(walk, draft, EngineTorqueLineMembers.Fall, EngineTorqueLineMembers.Torque);
-        Needs(walk, draft, EngineTorqueLineMembers.Highest, EngineTorqueLineMembers.Torque);
-        if (draft.Value<double>(EngineTorqueLineMembers.Torque) > draft.Value<double>(EngineTorqueLineMembers.Highest))
+        MemberChecks.Needs(facts, walk, EngineTorqueLineMembers.Fall, EngineTorqueLineMembers.Torque);
+        MemberChecks.Needs(facts, walk, EngineTorqueLineMembers.Highest, EngineTorqueLineMembers.Torque);
+        if (facts.Si(EngineTorqueLineMembers.Torque) > facts.Si(EngineTorqueLineMembers.Highest))
         {
-            ElementChecks.Contradiction(walk, draft, EngineTorqueLineMembers.Highest, "The highest torque of the engine must not be below its torque at work.");
+            walk.Contradiction(facts, EngineTorqueLineMembers.Highest, "The highest torque of the engine must not be below its torque at work.");
         }
     }
 
-    public static void AcrossStrike(CaseDraft draft, CaseWalk walk)
+    public static void AcrossStrike(CaseObject facts, CaseWalk walk)
     {
-        Needs(walk, draft, StrikeMembers.Travel, StrikeMembers.Torque);
-        Needs(walk, draft, StrikeMembers.Radius, StrikeMembers.Force);
-        Needs(walk, draft, StrikeMembers.Distance, StrikeMembers.Force);
-        Needs(walk, draft, StrikeMembers.Damping, StrikeMembers.Stiffness);
-        Needs(walk, draft, StrikeMembers.SwingTorque, StrikeMembers.Swing);
-        if (draft.IsStated(StrikeMembers.Torque) && draft.IsStated(StrikeMembers.Force))
+        MemberChecks.Needs(facts, walk, StrikeMembers.Travel, StrikeMembers.Torque);
+        MemberChecks.Needs(facts, walk, StrikeMembers.Radius, StrikeMembers.Force);
+        MemberChecks.Needs(facts, walk, StrikeMembers.Distance, StrikeMembers.Force);
+        MemberChecks.Needs(facts, walk, StrikeMembers.Damping, StrikeMembers.Stiffness);
+        MemberChecks.Needs(facts, walk, StrikeMembers.SwingTorque, StrikeMembers.Swing);
+        if (facts.IsStated(StrikeMembers.Torque) && facts.IsStated(StrikeMembers.Force))
         {
-            ElementChecks.Contradiction(walk, draft, StrikeMembers.Force, "What is struck gives way at a torque or at a force with its radius; state one of them.");
+            walk.Contradiction(facts, StrikeMembers.Force, "What is struck gives way at a torque or at a force with its radius; state one of them.");
         }
 
-        StrikeKind kind = draft.Value<StrikeKind>(StrikeMembers.Kind) ?? StrikeKind.NotKnown;
-        Belongs(walk, draft, kind, StrikeMembers.Torque, StrikeKind.Yielding, StrikeKind.SwingBack);
-        Belongs(walk, draft, kind, StrikeMembers.Force, StrikeKind.Yielding, StrikeKind.SwingBack);
-        Belongs(walk, draft, kind, StrikeMembers.Stiffness, StrikeKind.Springy, StrikeKind.Springy);
-        Belongs(walk, draft, kind, StrikeMembers.Swing, StrikeKind.SwingBack, StrikeKind.SwingBack);
-    }
-
-    private static void Needs(CaseWalk walk, CaseDraft draft, Member member, Member needed)
-    {
-        if (draft.IsStated(member) && !draft.IsStated(needed))
+        StrikeKind kind = facts.Get(StrikeMembers.Kind);
+        Belongs(facts, walk, kind, StrikeMembers.Torque, StrikeKind.Yielding, StrikeKind.SwingBack);
+        Belongs(facts, walk, kind, StrikeMembers.Force, StrikeKind.Yielding, StrikeKind.SwingBack);
+        Belongs(facts, walk, kind, StrikeMembers.Stiffness, StrikeKind.Springy, StrikeKind.Springy);
+        Belongs(facts, walk, kind, StrikeMembers.Swing, StrikeKind.SwingBack, StrikeKind.SwingBack);
+        double? yields = facts.Si(StrikeMembers.Torque) ?? (facts.Si(StrikeMembers.Force) * facts.Si(StrikeMembers.Radius));
+        if (facts.Si(StrikeMembers.SwingTorque) is { } swing && swing > yields)
         {
-            ElementChecks.Contradiction(walk, draft, member, "\"" + member.Name + "\" means nothing without \"" + needed.Name + "\"; state that too.");
+            walk.Contradiction(
+                facts,
+                StrikeMembers.SwingTorque,
+                "The torque while the blades swing back, " + QuantityText.Format(swing, Dimension.Torque)
+                + ", must be at most that at which what is struck gives way, " + QuantityText.Format(yields.Value, Dimension.Torque) + ".");
         }
     }
 
-    private static void Belongs(CaseWalk walk, CaseDraft draft, StrikeKind kind, Member member, StrikeKind first, StrikeKind second)
+    private static void Belongs(CaseObject facts, CaseWalk walk, StrikeKind kind, Member member, StrikeKind first, StrikeKind second)
     {
-        if (draft.IsStated(member) && kind != StrikeKind.NotKnown && kind != first && kind != second)
+        if (facts.IsStated(member) && kind != StrikeKind.NotKnown && kind != first && kind != second)
         {
-            ElementChecks.Contradiction(walk, draft, member, "\"" + member.Name + "\" does not belong to a strike of kind " + kind + "; it belongs to " + (first == second ? first.ToString() : first + " and " + second) + ".");
+            walk.Contradiction(facts, member, "\"" + member.Name + "\" does not belong to a strike of kind " + kind + "; it belongs to " + (first == second ? first.ToString() : first + " and " + second) + ".");
         }
     }
 }

@@ -1,12 +1,14 @@
+using Driveline.Quantities;
+
 namespace Driveline.Cases.Members;
 
 /// <summary>The rows of specified.</summary>
 internal static class SpecifiedMembers
 {
-    public static readonly MemberTable Table = new("specified", "What the manual or parts list specifies.", values => new SpecifiedFacts(values));
+    public static readonly MemberTable Table = new("specified", "What the manual or parts list specifies.");
 
     public static readonly ObjectMember ShearBolt = Table.Object(
         "shearBolt", () => SpecifiedBoltMembers.Table, "The shear bolt that the manual or parts list names.");
-    public static readonly BandMember SlipTorque = Table.Torques(
+    public static readonly BandMember<TorqueBand> SlipTorque = Table.Torques(
         "slipTorque", "(0 N.m; 1000 kN.m]", "The slip torque, or the torque of a cut-out clutch, that the manual names.");
 }

@@ -1,10 +1,9 @@
-using System.Globalization;
 using System.Text.Json;
 
 namespace Driveline.Cases.Members;
 
 /// <summary>A whole number within a range, both ends permitted.</summary>
-internal sealed class WholeMember : Member
+internal sealed class WholeMember : ValueMember<int>
 {
     private readonly int low;
     private readonly int high;
@@ -52,13 +51,5 @@ internal sealed class WholeMember : Member
         writer.WriteString("type", "integer");
         writer.WriteNumber("minimum", low);
         writer.WriteNumber("maximum", high);
-    }
-
-    public override void Check(object value)
-    {
-        if ((int)value < low || (int)value > high)
-        {
-            throw NotPermitted(((int)value).ToString(CultureInfo.InvariantCulture));
-        }
     }
 }

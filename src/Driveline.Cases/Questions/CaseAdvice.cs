@@ -48,43 +48,40 @@ public sealed class CaseAdvice
         CaseQuestion asked = CaseQuestion.Of(file, meter);
         var errors = new List<CaseError>(asked.Errors);
         var notes = new List<Finding>();
-        DeckReading? deck = CaseDeck.Of(file.Deck, notes, errors);
-        ProtectionVerdict? verdict = asked.Question is { } question && file.Driveline.Count > 0 ? ProtectionCheck.Run(question) : null;
+        DeckReading? deck = CaseDeck.Of(file.Facts.Get(CaseFileMembers.Deck), notes);
+        ProtectionVerdict? verdict = asked.Question is { } question && file.Facts.Get(CaseFileMembers.Driveline).Count > 0 ? ProtectionCheck.Run(question) : null;
         Complaint complaint = ComplaintOf(file, asked.Question, deck, errors);
         complaint = complaint.WithModel(Model(file, complaint, verdict, notes, () => asked.Strike ?? CaseSimulation.Of(file, SimulatedEvent.Strike, meter)));
-        OwnerAdvice advice = OwnerAdvice.On(complaint, file.Implement?.Kind ?? MachineKind.NotKnown);
+        OwnerAdvice advice = OwnerAdvice.On(complaint, CaseQuestion.MachineOf(file));
         advice = deck is null ? advice : advice.WithDeck(deck);
-        return new CaseAdvice(CaseCosts.AddTo(advice, file.Costs, errors).WithNotes(notes), errors, meter.Done);
+        return new CaseAdvice(CaseCosts.AddTo(advice, file.Facts.Get(CaseFileMembers.Costs)).WithNotes(notes), errors, meter.Done);
     }
 
     private static Complaint ComplaintOf(CaseFile file, ProtectionQuestion? question, DeckReading? deck, List<CaseError> errors)
     {
-        ComplaintFacts told = file.Complaint ?? ComplaintFacts.Empty;
-        Complaint complaint = told.Facts.Aggregate(Complaint.Of(told.Symptom), (c, fact) => c.With(fact));
+        CaseObject? told = file.Facts.Get(CaseFileMembers.Complaint);
+        Symptom symptom = told?.Get(ComplaintMembers.Symptom) ?? Symptom.NotKnown;
+        Complaint complaint = ComplaintMembers.FactsOf(told).Aggregate(Complaint.Of(symptom), (c, fact) => c.With(fact));
         foreach (Fact seen in SeenFacts.Of(file, question, deck))
         {
             // A bolt that is stated does not make a clutch's trouble the bolt's.
-            if (seen.Question == "device" && Complaint.Of(told.Symptom).AnswerTo("device") is { } implied && implied != seen.Answer)
+            if (seen.Question == "device" && Complaint.Of(symptom).AnswerTo("device") is { } implied && implied != seen.Answer)
             {
                 continue;
             }
 
-            Fact? stated = told.FactOf(seen.Question);
+            Fact? stated = told is null ? null : ComplaintMembers.FactOf(told, seen.Question);
             if (stated is null || stated.Answer == Fact.NotKnown)
             {
                 complaint = complaint.With(seen);
             }
             else if (Contradicts(stated, seen))
             {
-                errors.Add(new CaseError(
-                    CaseErrorKind.Contradiction,
-                    CaseFileMembers.Complaint.Name + "." + seen.Question,
-                    0,
-                    0,
+                errors.Add(told!.Contradiction(
+                    ComplaintMembers.Facts[seen.Question],
                     "The complaint says \"" + stated.Answer + "\", the rest of the case says \"" + seen.Answer + "\"; state one of the two.",
                     seen.Answer,
-                    stated.Answer,
-                    null));
+                    stated.Answer));
             }
         }
 
@@ -93,7 +90,7 @@ public sealed class CaseAdvice
 
     private static ModelEvidence Model(CaseFile file, Complaint complaint, ProtectionVerdict? verdict, List<Finding> notes, Func<CaseSimulation> strike)
     {
-        TorqueBand? stated = file.Complaint?.StrikePeak;
+        TorqueBand? stated = file.Facts.Get(CaseFileMembers.Complaint)?.Get(ComplaintMembers.StrikePeak);
         bool isComparable = verdict?.Trip is { HasExpected: true };
         if (stated is not null && !isComparable)
         {
@@ -110,7 +107,7 @@ public sealed class CaseAdvice
         {
             model = model.WithStrike(stated);
         }
-        else if (file.Strike is not null && strike().Check is { Without: not null } simulated)
+        else if (file.Facts.Get(CaseFileMembers.Strike) is not null && strike().Check is { Without: not null } simulated)
         {
             model = model.WithStrike(simulated);
             isComparable = true;   // by itself, and only where it rests on facts

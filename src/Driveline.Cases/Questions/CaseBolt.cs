@@ -1,3 +1,4 @@
+using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Fasteners;
 using Driveline.ShearBolts;
@@ -14,96 +15,74 @@ internal static class CaseBolt
 {
     private const string UsualName = "shear bolt";
 
-    public static ProtectiveDevice Device(ShearBoltFacts facts)
+    public static ProtectiveDevice Device(CaseObject facts)
     {
         string name = NameOf(facts);
-        ShearBolt? bolt = BoltOf(facts);
-        ShearBoltJoint? joint = bolt is null ? null : JointOf(facts, bolt);
+        PlaneThrough plane = facts.Get(ShearBoltMembers.PlaneThrough);
+        ShearBolt? bolt = BoltOf(facts, ShearBoltMembers.Bolt, plane, facts.Get(ShearBoltMembers.BoltLength));
+        ShearBoltJoint? joint = bolt is null ? null : JointOf(facts, Marked(bolt, facts));
         return joint is null ? StatedDevice.NotIdentified(name) : ShearBoltDevice.Of(name, joint);
     }
 
-    public static string NameOf(ShearBoltFacts facts) => facts.Name ?? UsualName;
+    public static string NameOf(CaseObject facts) => facts.Get(ShearBoltMembers.Name) ?? UsualName;
 
-    public static ProtectiveDevice? Specified(SpecifiedBoltFacts facts, ShearBoltDevice fitted, List<CaseError> errors)
+    public static ProtectiveDevice? Specified(CaseObject facts, ShearBoltDevice fitted, List<CaseError> errors)
     {
-        try
+        // A plain bolt is cut where the fitted plain bolt is cut: the joint decides, not the bolt.
+        ShearBoltJoint joint = fitted.BreakTorque.Joint;
+        PlaneThrough stated = facts.Get(SpecifiedBoltMembers.PlaneThrough);
+        bool isAsFitted = stated == PlaneThrough.NotKnown && facts.Get(SpecifiedBoltMembers.PinDiameter) is null && !joint.Bolt.NeedsNeck;
+        if (BoltOf(facts, SpecifiedBoltMembers.Bolt, isAsFitted ? joint.Bolt.PlaneThrough : stated, null) is not { } bolt)
         {
-            ShearBoltJoint joint = fitted.BreakTorque.Joint;
-            return SpecifiedBolt(facts, joint.Bolt) is { } bolt ? ShearBoltDevice.Of("specified bolt", joint.With(bolt)) : null;
-        }
-        catch (ArgumentException contradiction)
-        {
-            errors.Add(CaseChain.Contradiction("specified.shearBolt", contradiction));
             return null;
         }
-    }
 
-    private static ShearBolt? BoltOf(ShearBoltFacts facts)
-    {
-        if (facts.ParsedSpringPin is { } pin)
+        if (joint.Problem(bolt) is { } problem)
         {
-            return ShearBolt.SpringPin(pin);
+            errors.Add(facts.Contradiction(problem));
+            return null;
         }
 
-        if (facts.PinDiameter is { } diameter)
-        {
-            return Pin(diameter, PinMaterial(facts.ParsedHardness, facts.ParsedGrade, facts.ParsedRodMaterial), facts.PlaneThrough, facts.NeckDiameter);
-        }
-
-        return facts.ParsedThread is { } thread
-            ? Marked(
-                Threaded(
-                    thread,
-                    Material(thread, facts.ParsedHardness, facts.ParsedGrade, facts.ParsedRodMaterial, facts.IsUnmarked, facts.BoltLength),
-                    facts.PlaneThrough,
-                    facts.NeckDiameter,
-                    facts.ParsedHardness),
-                facts)
-            : null;
+        return ShearBoltDevice.Of("specified bolt", joint.With(bolt));
     }
 
     // A measured hardness beats the grade, but marks that belong to neither the grade nor the hardness leave open which bolt was measured.
-    private static ShearBolt Marked(ShearBolt bolt, ShearBoltFacts facts)
+    private static ShearBolt Marked(ShearBolt bolt, CaseObject facts)
     {
-        if (facts.ParsedHeadMark is not { } mark)
+        if (bolt.Thread is null || facts.Get(ShearBoltMembers.HeadMarks) is not { } mark)
         {
             return bolt;
         }
 
-        if (facts.ParsedHardness is not null && facts.ParsedGrade is { } grade)
+        if (facts.Get(ShearBoltMembers.Hardness) is not null && facts.Get(ShearBoltMembers.Grade)?.Grade is { } grade)
         {
-            ShearBolt stated = bolt.WithMaterial(FastenerMaterial.Graded(grade, bolt.Thread!));
-            ShearBolt judged = stated.WithHeadMark(mark);
+            ShearBolt judged = bolt.WithMaterial(FastenerMaterial.Graded(grade, bolt.Thread)).WithHeadMark(mark);
             return judged.Material.MarkConflict is null ? bolt.WithHeadMark(mark) : judged;
         }
 
         return bolt.WithHeadMark(mark);
     }
 
-    private static ShearBolt? SpecifiedBolt(SpecifiedBoltFacts facts, ShearBolt fitted)
+    private static ShearBolt? BoltOf(CaseObject facts, BoltRows rows, PlaneThrough plane, Length? boltLength)
     {
-        if (facts.ParsedSpringPin is { } pin)
+        if (facts.Get(rows.SpringPin) is { } springPin)
         {
-            return ShearBolt.SpringPin(pin);
+            return ShearBolt.SpringPin(springPin);
         }
 
-        if (facts.PinDiameter is { } diameter)
+        Length? neck = facts.Get(rows.NeckDiameter);
+        Hardness? hardness = facts.Get(rows.Hardness);
+        MaterialName material = facts.Get(rows.Grade) ?? MaterialName.NotKnown;
+        if (facts.Get(rows.PinDiameter) is { } diameter)
         {
-            return Pin(diameter, PinMaterial(facts.ParsedHardness, facts.ParsedGrade, facts.ParsedRodMaterial), facts.PlaneThrough, facts.NeckDiameter);
+            ShearBolt pin = ShearBolt.Pin(diameter, PinMaterial(hardness ?? material.Hardness, material.RodMaterial));
+            pin = plane == PlaneThrough.NotKnown ? pin : pin.With(plane);
+            return neck is { } at ? pin.WithNeckDiameter(at) : pin;
         }
 
-        // A plain bolt is cut where the fitted plain bolt is cut: the joint decides, not the bolt.
-        PlaneThrough plane = facts.PlaneThrough != PlaneThrough.NotKnown || fitted.NeedsNeck ? facts.PlaneThrough : fitted.PlaneThrough;
-        return facts.ParsedThread is { } thread
-            ? Threaded(thread, Material(thread, facts.ParsedHardness, facts.ParsedGrade, facts.ParsedRodMaterial, facts.IsUnmarked, null), plane, facts.NeckDiameter, facts.ParsedHardness)
+        return facts.Get(rows.Thread) is { } thread
+            ? Threaded(thread, MaterialOf(thread, hardness, material, boltLength), plane, neck, hardness ?? material.Hardness)
             : null;
-    }
-
-    private static ShearBolt Pin(Length diameter, FastenerMaterial material, PlaneThrough plane, Length? neck)
-    {
-        ShearBolt pin = ShearBolt.Pin(diameter, material);
-        pin = plane == PlaneThrough.NotKnown ? pin : pin.With(plane);
-        return neck is { } at ? pin.WithNeckDiameter(at) : pin;
     }
 
     private static ShearBolt Threaded(ScrewThread thread, FastenerMaterial material, PlaneThrough plane, Length? neck, Hardness? hardness)
@@ -118,30 +97,25 @@ internal static class CaseBolt
         return neck is { } at ? bolt.WithNeckDiameter(at) : bolt;
     }
 
-    private static FastenerMaterial Material(
-        ScrewThread thread, Hardness? hardness, BoltGrade? grade, RodMaterial? rod, bool isUnmarked, Length? boltLength) =>
+    private static FastenerMaterial MaterialOf(ScrewThread thread, Hardness? hardness, MaterialName material, Length? boltLength) =>
         hardness is not null ? FastenerMaterial.OfMeasuredHardness(hardness)
-        : grade is not null ? boltLength is { } length ? FastenerMaterial.Graded(grade, thread, length) : FastenerMaterial.Graded(grade, thread)
-        : rod is not null ? FastenerMaterial.Rod(rod)
-        : !isUnmarked ? FastenerMaterial.NotKnown
-        : thread is MetricThread ? FastenerMaterial.UnmarkedMetricBolt
-        : FastenerMaterial.UnmarkedInchBolt;
+        : material.Grade is { } grade && boltLength is { } length ? FastenerMaterial.Graded(grade, thread, length)
+        : material.At(thread);
 
-    private static FastenerMaterial PinMaterial(Hardness? hardness, BoltGrade? grade, RodMaterial? rod) =>
+    private static FastenerMaterial PinMaterial(Hardness? hardness, RodMaterial? rod) =>
         hardness is not null ? FastenerMaterial.OfMeasuredHardness(hardness)
         : rod is not null ? FastenerMaterial.Rod(rod)
-        : grade is null ? FastenerMaterial.NotKnown
-        : throw new ArgumentException(
-            "A pin without thread has no bolt grade: state its measured hardness or a rod material; got grade \"" + grade.Designation + "\".", nameof(grade));
+        : FastenerMaterial.NotKnown;
 
-    private static ShearBoltJoint? JointOf(ShearBoltFacts facts, ShearBolt bolt)
+    private static ShearBoltJoint? JointOf(CaseObject facts, ShearBolt bolt)
     {
-        Length? circle = facts.BoltCircleDiameter ?? (facts.Radius is { } r ? r * 2 : null);
-        ShearBoltJoint? joint = facts.Layout switch
+        Length? radius = facts.Get(ShearBoltMembers.Radius);
+        Length? circle = facts.Get(ShearBoltMembers.BoltCircleDiameter) ?? (radius is { } half ? half * 2 : null);
+        ShearBoltJoint? joint = facts.Get(ShearBoltMembers.Layout) switch
         {
-            JointLayout.ThroughShaft when facts.ShaftDiameter is { } shaft => ShearBoltJoint.ThroughShaft(bolt, shaft),
-            JointLayout.BoltCircle when circle is { } diameter && facts.Bolts is { } bolts => ShearBoltJoint.BoltCircle(bolt, diameter, bolts),
-            JointLayout.Tangential when facts.Radius is { } radius => ShearBoltJoint.Tangential(bolt, radius),
+            JointLayout.ThroughShaft when facts.Get(ShearBoltMembers.ShaftDiameter) is { } shaft => ShearBoltJoint.ThroughShaft(bolt, shaft),
+            JointLayout.BoltCircle when circle is { } diameter && facts.Get(ShearBoltMembers.Bolts) is { } bolts => ShearBoltJoint.BoltCircle(bolt, diameter, bolts),
+            JointLayout.Tangential when radius is { } at => ShearBoltJoint.Tangential(bolt, at),
             _ => null,
         };
         if (joint is null)
@@ -149,12 +123,12 @@ internal static class CaseBolt
             return null;
         }
 
-        joint = joint.WithHub(facts.Hub).WithHoleFit(facts.HoleFit);
-        joint = facts.Planes is { } planes ? joint.WithPlanes(planes) : joint;
-        joint = facts.HubFriction is { } friction ? joint.WithHubFriction(friction) : joint;
-        joint = facts.StandOff is { } gap ? joint.WithStandOff(gap) : joint;
-        joint = facts.YokeThickness is { } wall && facts.YokeYieldStrength is { } yoke ? joint.WithYoke(wall, yoke) : joint;
-        joint = facts.HoleDiameter is { } hole ? joint.WithHole(hole) : joint;
-        return facts.ShaftYieldStrength is { } shaftYield ? joint.WithShaftYield(shaftYield) : joint;
+        joint = joint.WithHub(facts.Get(ShearBoltMembers.Hub)).WithHoleFit(facts.Get(ShearBoltMembers.HoleFit));
+        joint = facts.Get(ShearBoltMembers.Planes) is { } planes ? joint.WithPlanes(planes) : joint;
+        joint = facts.Get(ShearBoltMembers.HubFriction) is { } friction ? joint.WithHubFriction(friction) : joint;
+        joint = facts.Get(ShearBoltMembers.StandOff) is { } gap ? joint.WithStandOff(gap) : joint;
+        joint = facts.Get(ShearBoltMembers.YokeThickness) is { } wall && facts.Get(ShearBoltMembers.YokeYieldStrength) is { } yoke ? joint.WithYoke(wall, yoke) : joint;
+        joint = facts.Get(ShearBoltMembers.HoleDiameter) is { } hole ? joint.WithHole(hole) : joint;
+        return facts.Get(ShearBoltMembers.ShaftYieldStrength) is { } shaftYield ? joint.WithShaftYield(shaftYield) : joint;
     }
 }

@@ -12,57 +12,34 @@ internal static class CaseChain
 {
     public static DrivelineChain? Of(CaseFile file, List<CaseError> errors) => Of(file, errors, []);
 
-    /// <summary>The chain, and its slip clutches with what their place tells of them.</summary>
+    /// <summary>The chain, and its slip clutches with what their place tells of them; null, with errors, when facts contradict each other.</summary>
     public static DrivelineChain? Of(CaseFile file, List<CaseError> errors, List<CaseClutch> clutches)
     {
-        var elements = new List<Element>();
-        if (Stub(file.Tractor) is { } stub)
+        List<Element> elements = ElementsOf(file, file.Facts.Get(CaseFileMembers.Driveline), errors, clutches);
+        if (errors.Count > 0)
         {
-            elements.Add(stub);
-        }
-
-        int stated = Count(file.Driveline);
-        if (stated > ElementsMember.MostInAll)
-        {
-            string received = FormattableString.Invariant($"{stated}");
-            string message = "A driveline may have " + ElementsMember.InAllWords + "; got " + received + ".";
-            errors.Add(new CaseError(CaseErrorKind.OutOfRange, "driveline", 0, 0, message, ElementsMember.InAllWords, received, null));
             return null;
         }
 
-        AddElements(file, file.Driveline, "driveline", elements, errors, clutches);
-        if (elements.Count == 0)
+        if (Stub(file.Facts.Get(CaseFileMembers.Tractor)) is { } stub)
         {
-            elements.Add(Part.Of(PartKind.PtoStub, "PTO stub"));
+            elements.Insert(0, stub);
         }
 
-        try
-        {
-            return InPlace(file, DrivelineChain.Of([.. elements]), clutches);
-        }
-        catch (ArgumentException contradiction)
-        {
-            errors.Add(Contradiction("driveline", contradiction));
-            return null;
-        }
+        return InPlace(file, DrivelineChain.Of(elements.Count > 0 ? [.. elements] : [Part.Of(PartKind.PtoStub, "PTO stub")]), clutches);
     }
 
-    public static CaseError Contradiction(string path, ArgumentException contradiction) =>
-        new(CaseErrorKind.Contradiction, path, 0, 0, FirstLine(contradiction.Message), null, null, null);
-
-    private static int Count(IReadOnlyList<DrivelineElement> elements) => elements.Sum(e => 1 + Count(e.Driveline));
-
-    private static Part? Stub(TractorFacts? tractor)
+    private static Part? Stub(CaseObject? tractor)
     {
         if (tractor is null)
         {
             return null;
         }
 
-        PtoType? type = tractor.PtoType is { } number ? PtoTypes.Of(number) : null;
+        PtoType? type = tractor.Get(TractorMembers.PtoType) is { } number ? PtoTypes.Of(number) : null;
         Part stub = Part.Of(PartKind.PtoStub, type is null ? "PTO stub" : FormattableString.Invariant($"PTO stub (type {type.Number})"));
-        return tractor.StubDamagedAt is { } damagedAt ? stub.WithDamageTorque(damagedAt)
-            : type is not null && tractor.StubYieldStrength is { } yield ? stub.WithLimit(PartLimit.Section(StubStrength.Of(type, yield).Torque))
+        return tractor.Get(TractorMembers.StubDamagedAt) is { } damagedAt ? stub.WithDamageTorque(damagedAt)
+            : type is not null && tractor.Get(TractorMembers.StubYieldStrength) is { } yield ? stub.WithLimit(PartLimit.Section(StubStrength.Of(type, yield).Torque))
             : type is not null ? stub.WithLimit(PartLimit.ImpliedByPtoType(StubStrength.Of(type).Torque))
             : null;
     }
@@ -73,7 +50,7 @@ internal static class CaseChain
         for (int k = 0; k < clutches.Count; k++)
         {
             double ratio = chain.Nodes[chain.IndexOf(clutches[k].Device)].Ratio;
-            RotationalSpeed? speed = file.Tractor?.PtoSpeed is { } pto && !double.IsNaN(ratio) ? pto * ratio : null;
+            RotationalSpeed? speed = file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed) is { } pto && !double.IsNaN(ratio) ? pto * ratio : null;
             SlipClutchDevice device = ClutchHeat.Of(clutches[k], chain, CaseQuestion.Work(file)?.Torque, speed);
             if (!ReferenceEquals(device, clutches[k].Device))
             {
@@ -86,55 +63,73 @@ internal static class CaseChain
         return chain;
     }
 
-    private static void AddElements(
-        CaseFile file, IReadOnlyList<DrivelineElement> facts, string path, List<Element> elements, List<CaseError> errors, List<CaseClutch> clutches)
+    private static List<Element> ElementsOf(CaseFile file, CaseList facts, List<CaseError> errors, List<CaseClutch> clutches)
     {
-        for (int k = 0; k < facts.Count; k++)
+        int before = errors.Count;
+        var elements = new List<Element>();
+        foreach (CaseObject element in facts)
         {
-            string at = FormattableString.Invariant($"{path}[{k}]");
-            try
+            if (ElementOf(file, element, errors, clutches) is { } good)
             {
-                elements.Add(ElementOf(file, facts[k], at, errors, clutches));
-            }
-            catch (ArgumentException contradiction)
-            {
-                errors.Add(Contradiction(at, contradiction));
+                elements.Add(good);
             }
         }
+
+        if (errors.Count == before && DrivelineChain.ShareProblem(elements, out int index) is { } problem)
+        {
+            errors.Add(facts[index].Contradiction(ElementMembers.PowerShare, problem));
+        }
+
+        return elements;
     }
 
-    private static Element ElementOf(CaseFile file, DrivelineElement facts, string path, List<CaseError> errors, List<CaseClutch> clutches)
+    private static Element? ElementOf(CaseFile file, CaseObject facts, List<CaseError> errors, List<CaseClutch> clutches)
     {
-        if (facts.ShearBolt is { } bolt)
+        if (facts.Get(ElementMembers.ShearBolt) is { } bolt)
         {
             return CaseBolt.Device(bolt);
         }
 
-        if (facts.SlipClutch is { } slipClutch)
+        if (facts.Get(ElementMembers.SlipClutch) is { } slipClutch)
         {
-            CaseClutch clutch = CaseClutch.Of(slipClutch, file.Date);
-            clutches.Add(clutch);
-            return clutch.Device;
+            CaseClutch? clutch = CaseClutch.Of(slipClutch, file.Date, errors);
+            clutches.AddRange(clutch is null ? [] : [clutch]);
+            return clutch?.Device;
         }
 
-        if (facts.CutOut is { } cutOut)
+        if (facts.Get(ElementMembers.CutOut) is { } cutOut)
         {
             return CaseCutOut.Device(cutOut, file.Date);
         }
 
-        if (facts.Kind == ElementKind.Branch)
+        return CaseElements.KindOf(facts) == ElementKind.Branch ? BranchOf(file, facts, errors, clutches) : PartOf(facts);
+    }
+
+    private static Branch? BranchOf(CaseFile file, CaseObject facts, List<CaseError> errors, List<CaseClutch> clutches)
+    {
+        int before = errors.Count;
+        List<Element> inner = ElementsOf(file, facts.Get(ElementMembers.Driveline), errors, clutches);
+        if (inner.Count > 0)
         {
-            var inner = new List<Element>();
-            AddElements(file, facts.Driveline, path + ".driveline", inner, errors, clutches);
-            return Branch.Of(facts.Name!, facts.PowerShare!, [.. inner]);
+            return Branch.Of(facts.Get(ElementMembers.BranchName)!, facts.Get(ElementMembers.PowerShare)!, [.. inner]);
         }
 
-        Part part = Part.Of(KindOf(facts.Kind), facts.Name!);
-        part = facts.Ratio is { } ratio ? part.WithRatio(ratio) : part;
-        part = facts.Efficiency is { } efficiency ? part.WithEfficiency(efficiency) : part;
-        part = facts.Inertia is { } inertia ? part.WithInertia(inertia) : part;
+        if (errors.Count == before)
+        {
+            errors.Add(facts.Contradiction(ElementMembers.Driveline, "A branch needs at least one element; got none."));
+        }
+
+        return null;
+    }
+
+    private static Part PartOf(CaseObject facts)
+    {
+        Part part = Part.Of(KindOf(CaseElements.KindOf(facts)), CaseElements.NameOf(facts)!);
+        part = facts.Get(ElementMembers.Ratio) is { } ratio ? part.WithRatio(ratio) : part;
+        part = facts.Get(ElementMembers.Efficiency) is { } efficiency ? part.WithEfficiency(efficiency) : part;
+        part = facts.Get(ElementMembers.Inertia) is { } inertia ? part.WithInertia(inertia) : part;
         part = StiffnessOf(facts) is { } stiffness ? part.WithStiffness(stiffness) : part;
-        part = facts.Damping is { } damping ? part.WithDamping(damping) : part;
+        part = facts.Get(ElementMembers.Damping) is { } damping ? part.WithDamping(damping) : part;
         return LimitOf(facts) is { } limit ? part.WithLimit(limit) : part;
     }
 
@@ -150,46 +145,34 @@ internal static class CaseChain
         _ => PartKind.Other,
     };
 
-    private static PartLimit? LimitOf(DrivelineElement facts)
+    // The torque itself, else the section in its steel, else a rated torque with its factor.
+    private static PartLimit? LimitOf(CaseObject facts)
     {
-        switch (facts.LimitUsed)
+        if (facts.Get(ElementMembers.DamagedAt) is { } torque)
         {
-            case LimitSource.DamagedAt:
-                return PartLimit.DamageTorque(facts.DamagedAt!);
-            case LimitSource.Geometry:
-                StressBand? yield = facts.YieldStrength ?? YieldOf(facts.Material);
-                return yield is null ? null : PartLimit.Section(TorsionCapacity.Of(SectionOf(facts), yield).Torque);
-            case LimitSource.RatedTorque:
-                return PartLimit.RatedTimes(facts.RatedTorque!.Value, facts.OverloadFactor!, facts.OverloadSource is not null);
-            default:
-                return null;
+            return PartLimit.DamageTorque(torque);
         }
+
+        StressBand? yield = facts.Get(ElementMembers.YieldStrength) ?? facts.Get(ElementMembers.Material)?.Held?.Yield;
+        if (yield is not null && SectionOf(facts) is { } section)
+        {
+            return PartLimit.Section(TorsionCapacity.Of(section, yield).Torque);
+        }
+
+        return facts.Get(ElementMembers.RatedTorque) is { } rated && facts.Get(ElementMembers.OverloadFactor) is { } factor
+            ? PartLimit.RatedTimes(rated, factor, facts.Get(ElementMembers.OverloadSource) is not null)
+            : null;
     }
 
     // A stated stiffness, else that of the section over the length, in steel.
-    private static StiffnessBand? StiffnessOf(DrivelineElement facts) => facts.Stiffness
-        ?? (facts.Length is { } length && (facts.OuterDiameter is not null || facts.SplineRootDiameter is not null)
-            ? LineStiffness.Of(BodyOf(facts), length).Stiffness
-            : null);
+    private static StiffnessBand? StiffnessOf(CaseObject facts) => facts.Get(ElementMembers.Stiffness)
+        ?? (facts.Get(ElementMembers.Length) is { } length && (BodyOf(facts) ?? SectionOf(facts)) is { } section ? LineStiffness.Of(section, length).Stiffness : null);
+
+    private static ShaftSection? SectionOf(CaseObject facts) =>
+        facts.Get(ElementMembers.SplineRootDiameter) is { } root ? ShaftSection.Splined(root) : BodyOf(facts);
 
     // A shaft twists along its body, not at the root of its splines.
-    private static ShaftSection BodyOf(DrivelineElement facts) => facts.OuterDiameter is null ? SectionOf(facts)
-        : facts.InnerDiameter is { } inner && inner > Length.Zero ? ShaftSection.Hollow(facts.OuterDiameter.Value, inner)
-        : ShaftSection.Solid(facts.OuterDiameter.Value);
-
-    private static StressBand? YieldOf(string? material) => ShaftMaterials.TryOf(material, out SteelGrade? steel)
-        ? steel!.Yield
-        : throw new ArgumentException(
-            "Material \"" + material + "\" is not held here; held: " + string.Join("; ", ShaftMaterials.All.Select(s => s.Name)) + ". State yieldStrength instead.", nameof(material));
-
-    private static ShaftSection SectionOf(DrivelineElement facts) => facts.SplineRootDiameter is { } root ? ShaftSection.Splined(root)
-        : facts.InnerDiameter is { } inner && inner > Length.Zero ? ShaftSection.Hollow(facts.OuterDiameter!.Value, inner)
-        : ShaftSection.Solid(facts.OuterDiameter!.Value);
-
-    private static string FirstLine(string message)
-    {
-        int end = message.IndexOf(" (Parameter", StringComparison.Ordinal);
-        end = end >= 0 ? end : message.IndexOfAny(['\r', '\n']);
-        return end >= 0 ? message.Substring(0, end) : message;
-    }
+    private static ShaftSection? BodyOf(CaseObject facts) => facts.Get(ElementMembers.OuterDiameter) is not { } outer ? null
+        : facts.Get(ElementMembers.InnerDiameter) is { } inner && inner > Length.Zero ? ShaftSection.Hollow(outer, inner)
+        : ShaftSection.Solid(outer);
 }

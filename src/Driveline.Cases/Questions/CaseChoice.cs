@@ -1,3 +1,4 @@
+using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Choosing;
 using Driveline.Loads;
@@ -17,15 +18,16 @@ public static class CaseChoice
     /// <exception cref="ArgumentException">The facts about a bolt contradict each other; <see cref="CaseQuestion.Errors"/> says how.</exception>
     public static ChoiceTerms TermsOf(CaseFile file, string? device)
     {
-        ChoiceTerms terms = ChoiceTerms.Default.WithDevice(device).WithStock(Guard.NotNull(file, nameof(file)).ParsedStock ?? StockList.Usual);
-        ShearBoltFacts? bolt = Bolts(file.Driveline).FirstOrDefault(b => CaseBolt.Device(b) is ShearBoltDevice && (device is null || CaseBolt.NameOf(b) == device));
-        BoltHoles holes = bolt?.HoleDiameter is { } present ? BoltHoles.AsFitted.WithPresent(present) : BoltHoles.AsFitted;
-        return terms.WithHoles(bolt?.PermittedHole is { } permitted ? holes.WithRedrilled(permitted) : holes);
+        ChoiceTerms terms = ChoiceTerms.Default.WithDevice(device).WithStock(Guard.NotNull(file, nameof(file)).Facts.Get(CaseFileMembers.Stock) ?? StockList.Usual);
+        CaseObject? bolt = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline), ElementMembers.ShearBolt).FirstOrDefault(b => CaseBolt.Device(b) is ShearBoltDevice && (device is null || CaseBolt.NameOf(b) == device));
+        BoltHoles holes = bolt?.Get(ShearBoltMembers.HoleDiameter) is { } present ? BoltHoles.AsFitted.WithPresent(present) : BoltHoles.AsFitted;
+        return terms.WithHoles(bolt?.Get(ShearBoltMembers.PermittedHole) is { } permitted ? holes.WithRedrilled(permitted) : holes);
     }
 
     /// <summary>True when the case has a shear bolt or a slip clutch, however little is known of it, in its main line or a branch.</summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>
-    public static bool HasAnyToChoose(CaseFile file) => IsAny(Guard.NotNull(file, nameof(file)).Driveline);
+    public static bool HasAnyToChoose(CaseFile file) => CaseElements.All(Guard.NotNull(file, nameof(file)).Facts.Get(CaseFileMembers.Driveline))
+        .Any(e => e.Get(ElementMembers.ShearBolt) is not null || e.Get(ElementMembers.SlipClutch) is not null);
 
     /// <summary>The settings of every slip clutch of a case, in order from the tractor; empty when it has none.</summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>
@@ -47,17 +49,11 @@ public static class CaseChoice
         return [.. clutches.Zip(places, (clutch, place) => SettingOf(question, place, clutch))];
     }
 
-    private static bool IsAny(IEnumerable<DrivelineElement> elements) =>
-        elements.Any(e => e.ShearBolt is not null || e.SlipClutch is not null || IsAny(e.Driveline));
-
     private static ClutchChoice SettingOf(ProtectionQuestion question, SlipClutchDevice place, CaseClutch clutch)
     {
         ClutchChoice choice = clutch.Clutch is { } described
             ? ClutchChoice.For(question, place, described, clutch.Condition)
             : ClutchChoice.WithoutClutch(question, place, clutch.Condition);
-        return clutch.Facts.ThreadPitch is { } pitch ? choice.WithThreadPitch(pitch) : choice;
+        return clutch.Facts.Get(SlipClutchMembers.ThreadPitch) is { } pitch ? choice.WithThreadPitch(pitch) : choice;
     }
-
-    private static IEnumerable<ShearBoltFacts> Bolts(IEnumerable<DrivelineElement> elements) => elements.SelectMany(
-        e => e.ShearBolt is { } bolt ? [bolt] : Bolts(e.Driveline));
 }

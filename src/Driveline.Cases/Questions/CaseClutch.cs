@@ -1,7 +1,6 @@
 using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Clutches;
-using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Provenance;
 using Driveline.Quantities;
@@ -23,7 +22,7 @@ public sealed class CaseClutch
 
     private static readonly Basis FromCase = Basis.Given("the case");
 
-    private CaseClutch(SlipClutchFacts facts, DiscClutch? clutch, ClutchCondition condition, SlipClutchDevice device, RotationalSpeed? speed)
+    private CaseClutch(CaseObject facts, DiscClutch? clutch, ClutchCondition condition, SlipClutchDevice device, RotationalSpeed? speed)
     {
         Facts = facts;
         Clutch = clutch;
@@ -32,8 +31,7 @@ public sealed class CaseClutch
         Speed = speed;
     }
 
-    /// <summary>What the case states of it.</summary>
-    public SlipClutchFacts Facts { get; }
+    internal CaseObject Facts { get; }
 
     /// <summary>The clutch, perhaps without its spring length; null while its faces or springs are not all stated.</summary>
     public DiscClutch? Clutch { get; }
@@ -65,7 +63,7 @@ public sealed class CaseClutch
 
     /// <summary>Codes of the cautions that stand first for the machine of a case; none for most.</summary>
     public static IReadOnlyList<string> CautionsOfMachine(CaseFile file) =>
-        VerdictCautions.First(Guard.NotNull(file, nameof(file)).Implement?.Kind ?? MachineKind.NotKnown);
+        VerdictCautions.First(CaseQuestion.MachineOf(Guard.NotNull(file, nameof(file))));
 
     /// <summary>What the clutch is and does now.</summary>
     public ClutchReview Review()
@@ -93,7 +91,7 @@ public sealed class CaseClutch
 
         // A test before the nuts were turned is none of the clutch as set.
         ClutchCondition fresh = ConditionOf(Facts, null, false).WithWear(LengthBand.Exactly(Length.Zero, FromCase));
-        ClutchSetting setting = Facts.ThreadPitch is { } pitch ? ClutchSetting.For(clutch, wanted, fresh, pitch) : ClutchSetting.For(clutch, wanted, fresh);
+        ClutchSetting setting = Facts.Get(SlipClutchMembers.ThreadPitch) is { } pitch ? ClutchSetting.For(clutch, wanted, fresh, pitch) : ClutchSetting.For(clutch, wanted, fresh);
         if (setting.Predicted is not { } predicted)
         {
             return ClutchReview.Of(Device).WithSetting(setting);
@@ -103,43 +101,50 @@ public sealed class CaseClutch
         return set.With(ClutchHeat.Slips(set, Speed), Speed).Review().WithSetting(setting);
     }
 
-    /// <summary>The clutch that the facts describe, its heat left out.</summary>
-    internal static CaseClutch Of(SlipClutchFacts facts, DateTime? day)
+    /// <summary>The clutch that the facts describe, its heat left out; null, with an error, when they contradict each other.</summary>
+    internal static CaseClutch? Of(CaseObject facts, DateTime? day, List<CaseError> errors)
     {
-        SpringPack? springs = CaseSprings.Of(facts.Springs);
+        SpringPack? springs = CaseSprings.Of(facts.Get(SlipClutchMembers.Springs));
+        if (springs is not null && facts.Get(SlipClutchMembers.NutTurns) is { } turns && facts.Si(SlipClutchMembers.ThreadPitch) is { } pitchM
+            && DiscClutch.TurnsProblem(springs, turns, pitchM) is { } problem)
+        {
+            errors.Add(facts.Contradiction(SlipClutchMembers.NutTurns, problem));
+            return null;
+        }
+
         DiscClutch? clutch = ClutchOf(facts, springs);
         ClutchCondition condition = ConditionOf(facts, day, true);
         SlipTorque torque = TorqueOf(facts, clutch, condition);
-        SlipClutchDevice device = SlipClutchDevice.Of(facts.Name ?? UsualName, torque);
+        SlipClutchDevice device = SlipClutchDevice.Of(facts.Get(SlipClutchMembers.Name) ?? UsualName, torque);
         device = GoodOrder(clutch, condition) is { } good ? device.WithGoodOrder(good) : device;
         return new CaseClutch(facts, clutch, condition, day is null ? device.Undated() : device, null);
     }
 
     internal CaseClutch With(SlipClutchDevice device, RotationalSpeed? speed) => new(Facts, Clutch, Condition, device, speed);
 
-    private static DiscClutch? ClutchOf(SlipClutchFacts facts, SpringPack? springs)
+    private static DiscClutch? ClutchOf(CaseObject facts, SpringPack? springs)
     {
-        if (facts.OuterDiameter is not { } outer || facts.InnerDiameter is not { } inner || facts.Faces is not { } faces || springs is null)
+        if (facts.Get(SlipClutchMembers.OuterDiameter) is not { } outer || facts.Get(SlipClutchMembers.InnerDiameter) is not { } inner || facts.Get(SlipClutchMembers.Faces) is not { } faces || springs is null)
         {
             return null;
         }
 
-        DiscClutch clutch = DiscClutch.Of(outer, inner, faces, ClutchTexts.Facing(facts.Facing) ?? Facings.NotKnown, springs);
-        return facts.SpringLength is { } length ? clutch.WithSpringLength(length)
-            : facts.NutTurns is { } turns && facts.ThreadPitch is { } pitch ? clutch.WithNutTurns(turns, pitch)
+        DiscClutch clutch = DiscClutch.Of(outer, inner, faces, facts.Get(SlipClutchMembers.Facing) ?? Facings.NotKnown, springs);
+        return facts.Get(SlipClutchMembers.SpringLength) is { } length ? clutch.WithSpringLength(length)
+            : facts.Get(SlipClutchMembers.NutTurns) is { } turns && facts.Get(SlipClutchMembers.ThreadPitch) is { } pitch ? clutch.WithNutTurns(turns, pitch)
             : clutch;
     }
 
-    private static ClutchCondition ConditionOf(SlipClutchFacts facts, DateTime? day, bool withTest)
+    private static ClutchCondition ConditionOf(CaseObject facts, DateTime? day, bool withTest)
     {
         ClutchCondition condition = ClutchCondition.AsOf(day ?? Later(facts))
-            .WithRunIn(facts.RunIn)
-            .WithSurface(facts.Surface == SurfaceState.Dry ? SurfaceState.CleanInWork : facts.Surface)
-            .WithClimate(facts.Climate);
-        condition = facts.Wear is { } wear ? condition.WithWear(wear) : condition;
-        if (facts.LastStorage is { } ended && (day is not null || ended > facts.LastSlipTest))
+            .WithRunIn(facts.Get(SlipClutchMembers.RunIn))
+            .WithSurface(facts.Get(SlipClutchMembers.Surface) == SurfaceState.Dry ? SurfaceState.CleanInWork : facts.Get(SlipClutchMembers.Surface))
+            .WithClimate(facts.Get(SlipClutchMembers.Climate));
+        condition = facts.Get(SlipClutchMembers.Wear) is { } wear ? condition.WithWear(wear) : condition;
+        if (facts.Get(SlipClutchMembers.LastStorage) is { } ended && (day is not null || ended > facts.Get(SlipClutchMembers.LastSlipTest)))
         {
-            condition = facts.StoredMonths is { } months ? condition.WithStorage(ended, months) : condition.WithStorage(ended);
+            condition = facts.Get(SlipClutchMembers.StoredMonths) is { } months ? condition.WithStorage(ended, months) : condition.WithStorage(ended);
         }
 
         if (!withTest)
@@ -147,7 +152,7 @@ public sealed class CaseClutch
             return condition;
         }
 
-        if (facts.SlipTestResult == SlipTestOutcome.DidNotSlip)
+        if (facts.Get(SlipClutchMembers.SlipTestResult) == SlipTestOutcome.DidNotSlip)
         {
             condition = condition.Stuck();
         }
@@ -156,41 +161,41 @@ public sealed class CaseClutch
     }
 
     // A day after everything told, so that no test is of that day.
-    private static DateTime Later(SlipClutchFacts facts)
+    private static DateTime Later(CaseObject facts)
     {
-        DateTime test = facts.LastSlipTest ?? NoDay;
-        DateTime storage = facts.LastStorage ?? NoDay;
+        DateTime test = facts.Get(SlipClutchMembers.LastSlipTest) ?? NoDay;
+        DateTime storage = facts.Get(SlipClutchMembers.LastStorage) ?? NoDay;
         return (test > storage ? test : storage).AddDays(1);
     }
 
-    private static SlipTest? Test(SlipClutchFacts facts)
+    private static SlipTest? Test(CaseObject facts)
     {
-        if (facts.LastSlipTest is not { } day)
+        if (facts.Get(SlipClutchMembers.LastSlipTest) is not { } day)
         {
             return null;
         }
 
-        Torque? byLever = facts.LeverForce is { } force && facts.LeverArm is { } arm
+        Torque? byLever = facts.Get(SlipClutchMembers.LeverForce) is { } force && facts.Get(SlipClutchMembers.LeverArm) is { } arm
             ? Torque.FromNewtonMeters(Quantities.Si.Newtons(force) * Quantities.Si.Meters(arm))
             : null;
-        return facts.SlipTestResult switch
+        return facts.Get(SlipClutchMembers.SlipTestResult) switch
         {
-            SlipTestOutcome.Slipped when facts.LeverTorque is { } torque => SlipTest.Measured(day, torque),
-            SlipTestOutcome.Slipped when byLever is not null => SlipTest.Lever(day, facts.LeverForce!.Value, facts.LeverArm!.Value),
+            SlipTestOutcome.Slipped when facts.Get(SlipClutchMembers.LeverTorque) is { } torque => SlipTest.Measured(day, torque),
+            SlipTestOutcome.Slipped when byLever is not null => SlipTest.Lever(day, facts.Get(SlipClutchMembers.LeverForce)!.Value, facts.Get(SlipClutchMembers.LeverArm)!.Value),
             SlipTestOutcome.Slipped => SlipTest.Slipped(day),
-            SlipTestOutcome.DidNotSlip when facts.LeverTorque is { } withstood => SlipTest.DidNotSlip(day, withstood),
+            SlipTestOutcome.DidNotSlip when facts.Get(SlipClutchMembers.LeverTorque) is { } withstood => SlipTest.DidNotSlip(day, withstood),
             SlipTestOutcome.DidNotSlip when byLever is { } held => SlipTest.DidNotSlip(day, TorqueBand.Exactly(held, FromCase)),
             SlipTestOutcome.DidNotSlip => SlipTest.DidNotSlip(day),
             _ => SlipTest.NotRecorded(day),
         };
     }
 
-    private static SlipTorque TorqueOf(SlipClutchFacts facts, DiscClutch? clutch, ClutchCondition condition)
+    private static SlipTorque TorqueOf(CaseObject facts, DiscClutch? clutch, ClutchCondition condition)
     {
         bool isMeasured = condition.LastSlipTest?.Running is not null;
         return clutch?.SpringLength is not null ? SlipTorque.Of(clutch, condition)
             : isMeasured ? SlipTorque.OfMeasured(condition)
-            : facts.StatedTorque is { } stated ? SlipTorque.OfStated(stated, condition)
+            : facts.Get(SlipClutchMembers.StatedTorque) is { } stated ? SlipTorque.OfStated(stated, condition)
             : clutch is not null ? SlipTorque.Of(clutch, condition)
             : SlipTorque.NotKnown(condition);
     }

@@ -11,51 +11,39 @@ internal static class CaseCosts
     private const int UsualYears = 10;
     private static readonly RatioBand None = RatioBand.Exactly(0, Basis.Given("none stated"));
 
-    public static OwnerAdvice AddTo(OwnerAdvice advice, CostFacts? facts, List<CaseError> errors)
+    public static OwnerAdvice AddTo(OwnerAdvice advice, CaseObject? facts)
     {
-        if (facts?.Currency is not { } currency)
+        if (facts?.Get(CostMembers.Currency) is not { } currency)
         {
             return advice;
         }
 
-        OwnershipTerms terms = OwnershipTerms.Of(currency, facts.Years ?? UsualYears, facts.DiscountRate ?? 0);
-        terms = facts.HourOfWork is { } hour ? terms.WithHourOfWork(hour) : terms;
-        terms = facts.HourOfDowntime is { } standing ? terms.WithHourOfDowntime(standing) : terms;
-        var options = new List<OwnershipOption>();
-        for (int k = 0; k < facts.Options.Count; k++)
-        {
-            try
-            {
-                options.Add(OptionOf(facts.Options[k], facts.BoltPrice));
-            }
-            catch (ArgumentException contradiction)
-            {
-                errors.Add(CaseChain.Contradiction(FormattableString.Invariant($"{CaseFileMembers.Costs.Name}.{CostMembers.Options.Name}[{k}]"), contradiction));
-            }
-        }
-
-        advice = facts.HourOfWork is { } worth ? advice.WithPrices(currency, worth, facts.BoltPrice) : advice;
-        return options.Count > 0 ? advice.WithCosts(terms, [.. options]) : advice;
+        OwnershipTerms terms = OwnershipTerms.Of(currency, facts.Get(CostMembers.Years) ?? UsualYears, facts.Get(CostMembers.DiscountRate) ?? 0);
+        terms = facts.Get(CostMembers.HourOfWork) is { } hour ? terms.WithHourOfWork(hour) : terms;
+        terms = facts.Get(CostMembers.HourOfDowntime) is { } standing ? terms.WithHourOfDowntime(standing) : terms;
+        OwnershipOption[] options = [.. facts.Get(CostMembers.Options).Select(option => OptionOf(option, facts.Get(CostMembers.BoltPrice)))];
+        advice = facts.Get(CostMembers.HourOfWork) is { } worth ? advice.WithPrices(currency, worth, facts.Get(CostMembers.BoltPrice)) : advice;
+        return options.Length > 0 ? advice.WithCosts(terms, options) : advice;
     }
 
-    private static OwnershipOption OptionOf(CostOptionFacts facts, MoneyBand? usualBolt)
+    private static OwnershipOption OptionOf(CaseObject facts, MoneyBand? usualBolt)
     {
-        OwnershipOption option = OwnershipOption.Of(facts.Name!, facts.Kind);
-        option = facts.Outlay is { } outlay ? option.WithOutlay(outlay) : option;
-        option = facts.Proceeds is { } proceeds ? option.WithProceeds(proceeds) : option;
-        if (facts.BreaksPerYear is { } breaks)
+        OwnershipOption option = OwnershipOption.Of(facts.Get(CostOptionMembers.Name)!, facts.Get(CostOptionMembers.Kind));
+        option = facts.Get(CostOptionMembers.Outlay) is { } outlay ? option.WithOutlay(outlay) : option;
+        option = facts.Get(CostOptionMembers.Proceeds) is { } proceeds ? option.WithProceeds(proceeds) : option;
+        if (facts.Get(CostOptionMembers.BreaksPerYear) is { } breaks)
         {
-            MoneyBand bolt = facts.BoltPrice ?? usualBolt ?? MoneyBand.Nothing;
-            option = facts.MinutesPerChange is { } minutes ? option.WithBreaks(breaks, bolt, minutes) : option.WithBreaks(breaks, bolt, facts.Access);
+            MoneyBand bolt = facts.Get(CostOptionMembers.BoltPrice) ?? usualBolt ?? MoneyBand.Nothing;
+            option = facts.Get(CostOptionMembers.MinutesPerChange) is { } minutes ? option.WithBreaks(breaks, bolt, minutes) : option.WithBreaks(breaks, bolt, facts.Get(CostOptionMembers.Access));
         }
 
-        option = facts.YearlyService is null && facts.ServiceMinutes is null ? option
-            : option.WithYearlyService(facts.YearlyService ?? MoneyBand.Nothing, facts.ServiceMinutes ?? None);
-        option = facts.FacingSet is { } set ? option.WithFacings(set, facts.FacingSetsPerYear ?? None) : option;
-        option = facts.OverloadsPerYear is { } overloads
-            ? option.WithOverloads(overloads, facts.FailsToProtect ?? None, facts.Damage ?? MoneyBand.Nothing)
+        option = facts.Get(CostOptionMembers.YearlyService) is null && facts.Get(CostOptionMembers.ServiceMinutes) is null ? option
+            : option.WithYearlyService(facts.Get(CostOptionMembers.YearlyService) ?? MoneyBand.Nothing, facts.Get(CostOptionMembers.ServiceMinutes) ?? None);
+        option = facts.Get(CostOptionMembers.FacingSet) is { } set ? option.WithFacings(set, facts.Get(CostOptionMembers.FacingSetsPerYear) ?? None) : option;
+        option = facts.Get(CostOptionMembers.OverloadsPerYear) is { } overloads
+            ? option.WithOverloads(overloads, facts.Get(CostOptionMembers.FailsToProtect) ?? None, facts.Get(CostOptionMembers.Damage) ?? MoneyBand.Nothing)
             : option;
-        bool hasClutch = facts.SlipCare != SlipCare.NotKnown || facts.Kind is OptionKind.Clutch or OptionKind.TradeIn;
-        return hasClutch ? option.WithSlipCare(facts.SlipCare, facts.Climate) : option;
+        bool hasClutch = facts.Get(CostOptionMembers.SlipCare) != SlipCare.NotKnown || facts.Get(CostOptionMembers.Kind) is OptionKind.Clutch or OptionKind.TradeIn;
+        return hasClutch ? option.WithSlipCare(facts.Get(CostOptionMembers.SlipCare), facts.Get(CostOptionMembers.Climate)) : option;
     }
 }

@@ -1,3 +1,4 @@
+using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Clutches;
 using Driveline.Provenance;
@@ -9,18 +10,18 @@ internal static class CaseCutOut
 {
     private static readonly Basis FromCase = Basis.Given("the case");
 
-    public static CutOutDevice Device(CutOutFacts facts, DateTime? day)
+    public static CutOutDevice Device(CaseObject facts, DateTime? day)
     {
-        CutOutClutch clutch = facts.Trip is { } trip ? CutOutClutch.Of(facts.Kind, trip) : CutOutClutch.Of(facts.Kind);
-        clutch = facts.AfterTrip is { } share ? clutch.WithAfterTrip(share) : clutch;
-        clutch = facts.ReengagesBelow is { } speed ? clutch.WithReengagement(speed, FromCase) : clutch;
-        CutOutDevice device = CutOutDevice.Of(facts.Name ?? "cut-out clutch", clutch);
-        if (day is not { } today || facts.LastTrip is not { } last)
+        CutOutClutch clutch = facts.Get(CutOutMembers.Trip) is { } trip ? CutOutClutch.Of(facts.Get(CutOutMembers.Kind), trip) : CutOutClutch.Of(facts.Get(CutOutMembers.Kind));
+        clutch = facts.Get(CutOutMembers.AfterTrip) is { } share ? clutch.WithAfterTrip(share) : clutch;
+        clutch = facts.Get(CutOutMembers.ReengagesBelow) is { } speed ? clutch.WithReengagement(speed, FromCase) : clutch;
+        CutOutDevice device = CutOutDevice.Of(facts.Get(CutOutMembers.Name) ?? "cut-out clutch", clutch);
+        if (day is not { } today || facts.Get(CutOutMembers.LastTrip) is not { } last)
         {
             return device;
         }
 
         ClutchCondition condition = ClutchCondition.AsOf(today).WithSlipTest(SlipTest.Slipped(last));
-        return device.With(facts.LastStorage is { } ended ? condition.WithStorage(ended) : condition);
+        return device.With(facts.Get(CutOutMembers.LastStorage) is { } ended ? condition.WithStorage(ended) : condition);
     }
 }

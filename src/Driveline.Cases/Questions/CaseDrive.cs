@@ -1,3 +1,4 @@
+using Driveline.Cases.Members;
 using Driveline.Loads;
 using Driveline.Provenance;
 using Driveline.Pto;
@@ -13,13 +14,15 @@ internal static class CaseDrive
     /// <summary>The drive; null when the PTO speed is not known.</summary>
     public static SimulationDrive? Of(CaseFile file, bool isStrike)
     {
-        if (file.Tractor is not { PtoSpeed: { } work } tractor || SpeedOf(file, isStrike) is not { } speed)
+        CaseObject? tractor = file.Facts.Get(CaseFileMembers.Tractor);
+        CaseObject? engagement = file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.Engagement);
+        if (tractor?.Get(TractorMembers.PtoSpeed) is not { } work || SpeedOf(tractor, work, isStrike ? null : engagement) is not { } speed)
         {
             return null;
         }
 
         SimulationDrive drive = SimulationDrive.At(speed).WithEngagement(CaseEngagement.Of(file));
-        if (tractor is { FlywheelInertia: { } flywheel, EngineSpeed: { } engine })
+        if (tractor.Get(TractorMembers.FlywheelInertia) is { } flywheel && tractor.Get(TractorMembers.EngineSpeed) is { } engine)
         {
             double ratio = Si.RadiansPerSecond(engine) / Si.RadiansPerSecond(work);
             double atPto = Si.KilogramSquareMeters(flywheel) * ratio * ratio;
@@ -27,41 +30,39 @@ internal static class CaseDrive
         }
 
         drive = Line(tractor, work) is { } line ? drive.WithEngineLine(line) : drive;
-        drive = file.Work?.Engagement?.RampTime is { } rise ? drive.WithRise(rise) : drive;
-        return LoadOf(file, isStrike, work) is { } load ? drive.WithLoad(load) : drive;
+        drive = engagement?.Get(EngagementMembers.RampTime) is { } rise ? drive.WithRise(rise) : drive;
+        TorqueBand? torque = isStrike ? LoadOf(file.Facts.Get(CaseFileMembers.Work), work) : engagement?.Get(EngagementMembers.Load);
+        return torque is { } load ? drive.WithLoad(load) : drive;
     }
 
     // The PTO follows the engine: n_pto = n_engine · (n_pto at work / n_engine at work).
-    private static RotationalSpeed? SpeedOf(CaseFile file, bool isStrike)
+    private static RotationalSpeed? SpeedOf(CaseObject tractor, RotationalSpeed work, CaseObject? engagement)
     {
-        RotationalSpeed? work = file.Tractor?.PtoSpeed;
-        if (isStrike || file.Work?.Engagement?.EngineSpeed is not { } engaging)
+        if (engagement?.Get(EngagementMembers.EngineSpeed) is not { } engaging)
         {
             return work;
         }
 
-        return file.Tractor?.EngineSpeed is { } engine
-            ? RotationalSpeed.FromRadiansPerSecond(Si.RadiansPerSecond(engaging) * Si.RadiansPerSecond(work!.Value) / Si.RadiansPerSecond(engine))
+        return tractor.Get(TractorMembers.EngineSpeed) is { } engine
+            ? RotationalSpeed.FromRadiansPerSecond(Si.RadiansPerSecond(engaging) * Si.RadiansPerSecond(work) / Si.RadiansPerSecond(engine))
             : null;
     }
 
     // T0 + K (ω0 − ω) at the PTO speed of work; never above what is stated, or what power and reserve give.
-    private static TorqueSpeedLine? Line(TractorFacts tractor, RotationalSpeed work)
+    private static TorqueSpeedLine? Line(CaseObject tractor, RotationalSpeed work)
     {
-        if (tractor.EngineTorqueLine is not { Torque: { } torque } facts)
+        if (tractor.Get(TractorMembers.EngineTorqueLine) is not { } facts || facts.Get(EngineTorqueLineMembers.Torque) is not { } torque)
         {
             return null;
         }
 
-        TorqueSpeedLine line = TorqueSpeedLine.Of(torque, work, facts.Fall ?? 0);
-        double? most = facts.Highest is { } highest ? Si.NewtonMeters(highest)
-            : tractor is { PtoPower: { } power, TorqueReserve: { } reserve } ? Si.NewtonMeters(PtoTorque.FromPower(power, work)) * (1 + reserve)
-            : null;
+        TorqueSpeedLine line = TorqueSpeedLine.Of(torque, work, facts.Get(EngineTorqueLineMembers.Fall) ?? 0);
+        double? most = facts.Si(EngineTorqueLineMembers.Highest)
+            ?? (tractor.Get(TractorMembers.PtoPower) is { } power ? Si.NewtonMeters(PtoTorque.FromPower(power, work)) * (1 + tractor.Get(TractorMembers.TorqueReserve)) : null);
         return most is { } nm ? line.Within(Torque.FromNewtonMeters(Math.Min(0, -nm)), Torque.FromNewtonMeters(Math.Max(nm, Si.NewtonMeters(torque)))) : line;
     }
 
-    // A strike finds the mean torque of work, or its peaks when nothing else is known; a machine that is run up, only what is stated.
-    private static TorqueBand? LoadOf(CaseFile file, bool isStrike, RotationalSpeed work) => !isStrike
-        ? file.Work?.Engagement?.Load
-        : file.Work?.SteadyMean ?? (file.Work?.MeanPower is { } power ? PtoTorque.FromPower(power, work) : file.Work?.SteadyPeak);
+    // A strike finds the mean torque of work, or its peaks when nothing else is known.
+    private static TorqueBand? LoadOf(CaseObject? facts, RotationalSpeed work) => facts?.Get(WorkMembers.SteadyMean)
+        ?? (facts?.Get(WorkMembers.MeanPower) is { } power ? PtoTorque.FromPower(power, work) : facts?.Get(WorkMembers.SteadyPeak));
 }

@@ -1,3 +1,4 @@
+using Driveline.Cases.Members;
 using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Quantities;
@@ -9,12 +10,12 @@ internal static class CaseEngagement
 {
     public static Engagement Of(CaseFile file)
     {
-        PtoClutchFacts? clutch = file.Tractor?.PtoClutch;
-        EngagementFacts? facts = file.Work?.Engagement;
-        Engagement engagement = Engagement.Through(clutch?.Kind ?? PtoClutchKind.NotKnown)
-            .WithManner(facts?.Manner ?? EngagementManner.NotKnown);
-        engagement = clutch?.Capacity is { } capacity ? engagement.WithCapacity(capacity) : engagement;
-        return facts?.Peak is { } peak ? engagement.WithPeak(peak) : engagement;
+        CaseObject? clutch = file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoClutch);
+        CaseObject? facts = file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.Engagement);
+        Engagement engagement = Engagement.Through(clutch?.Get(PtoClutchMembers.Kind) ?? PtoClutchKind.NotKnown)
+            .WithManner(facts?.Get(EngagementMembers.Manner) ?? EngagementManner.NotKnown);
+        engagement = clutch?.Get(PtoClutchMembers.Capacity) is { } capacity ? engagement.WithCapacity(capacity) : engagement;
+        return facts?.Get(EngagementMembers.Peak) is { } peak ? engagement.WithPeak(peak) : engagement;
     }
 
     /// <summary>The same with a simulated peak when the case asks for it and states none; when it lacks a fact, the peak is not known.</summary>
@@ -26,12 +27,12 @@ internal static class CaseEngagement
     {
         strike = null;
         Engagement engagement = Of(file);
-        if (file.Work?.Peaks != PeaksFrom.Simulated)
+        if (file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.Peaks) != PeaksFrom.Simulated)
         {
             return engagement;
         }
 
-        if (file.Strike is not null)
+        if (file.Facts.Get(CaseFileMembers.Strike) is not null)
         {
             strike = CaseSimulation.Of(file, SimulatedEvent.Strike, meter);
             notes.AddRange(strike.Findings.Select(f => f.BarringNothing()));

@@ -1,4 +1,6 @@
+using System.Text.Json;
 using Driveline.Advice;
+using Driveline.Cases.Members;
 using Driveline.Quantities;
 
 namespace Driveline.Cases.Questions;
@@ -20,12 +22,10 @@ public sealed class CaseInterview
     public OwnerAdvice Advice { get; }
 
     /// <summary>True as long as nobody has said what is wrong; then <see cref="Complain"/> comes first.</summary>
-    public bool NeedsSymptom => Complaint.Symptom == Symptom.NotKnown;
+    public bool NeedsSymptom => File.Facts.Get(CaseFileMembers.Complaint)?.Get(ComplaintMembers.Symptom) is null or Symptom.NotKnown;
 
     /// <summary>The next question; null while the symptom is wanted, and when the cause is known well enough or nothing would tell more.</summary>
     public FactQuestion? Next => NeedsSymptom ? null : Interview.From(Advice.Diagnosis.Complaint).Next;
-
-    private ComplaintFacts Complaint => File.Complaint ?? ComplaintFacts.Empty;
 
     /// <summary>Starts or resumes with a case.</summary>
     /// <exception cref="ArgumentException">The facts of the case contradict each other; the message lists how.</exception>
@@ -38,7 +38,8 @@ public sealed class CaseInterview
     }
 
     /// <summary>The state after the owner has said what is wrong.</summary>
-    public CaseInterview Complain(Symptom symptom) => From(File.WithComplaint(Complaint.WithSymptom(symptom)));
+    public CaseInterview Complain(Symptom symptom) =>
+        With(ComplaintMembers.Symptom, symptom == Symptom.NotKnown ? null : ComplaintMembers.Symptom.NameOf(symptom));
 
     /// <summary>The state after an answer to the next question; "notKnown" skips it.</summary>
     /// <exception cref="InvalidOperationException">There is no next question.</exception>
@@ -48,5 +49,11 @@ public sealed class CaseInterview
 
     /// <summary>The state after any fact the owner volunteers; an answer given before is replaced.</summary>
     /// <exception cref="ArgumentException">The rest of the case contradicts it.</exception>
-    public CaseInterview Answer(Fact fact) => From(File.WithComplaint(Complaint.With(fact)));
+    public CaseInterview Answer(Fact fact) => With(ComplaintMembers.Facts[Guard.NotNull(fact, nameof(fact)).Question], fact.Answer);
+
+    private CaseInterview With(Member member, string? name)
+    {
+        CaseReadResult read = File.With(CaseFileMembers.Complaint.Name + "." + member.Name, name is null ? null : JsonSerializer.Serialize(name));
+        return From(read.Case ?? throw new ArgumentException("The facts of the case contradict each other: " + string.Join(" ", read.Errors), nameof(name)));
+    }
 }

@@ -1,3 +1,4 @@
+using Driveline.Cases.Members;
 using Driveline.Fasteners;
 using Driveline.Findings;
 using Driveline.Pto;
@@ -10,42 +11,28 @@ internal static class CaseNotes
     public static IReadOnlyList<Finding> Of(CaseFile file)
     {
         var notes = new List<Finding>();
-        if (file.Tractor is { PtoType: { } type, PtoPower: { } power })
+        CaseObject? tractor = file.Facts.Get(CaseFileMembers.Tractor);
+        if (tractor?.Get(TractorMembers.PtoType) is { } type && tractor.Get(TractorMembers.PtoPower) is { } power)
         {
             notes.AddRange(PtoTypes.Of(type).Check(power));
         }
 
-        AddElements(file.Driveline, notes);
-        return notes;
-    }
-
-    private static void AddElements(IReadOnlyList<DrivelineElement> elements, List<Finding> notes)
-    {
-        foreach (DrivelineElement element in elements)
+        foreach (CaseObject element in CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline)))
         {
-            if (element.Angle is { } angle)
+            if (element.Get(ElementMembers.Angle) is { } angle)
             {
                 notes.AddRange(UniversalJoint.At(angle).CheckContinuousWork());
             }
 
-            if (element.ShearBolt is { } bolt)
+            CaseObject? bolt = element.Get(ElementMembers.ShearBolt);
+            if (bolt?.Get(ShearBoltMembers.HeadMarks) is { } mark && bolt.Get(ShearBoltMembers.Thread) is { } thread)
             {
-                AddMarks(bolt, notes);
+                // A stated grade settles which of several it is, or contradicts them all, which the bolt itself reports.
+                bool isGraded = bolt.Get(ShearBoltMembers.Grade)?.Grade is not null;
+                notes.AddRange(HeadMarks.Identify(mark, thread).Findings.Where(f => !isGraded || f.Code != FastenerFindings.SeveralGradesFitTheMark));
             }
-
-            AddElements(element.Driveline, notes);
-        }
-    }
-
-    private static void AddMarks(ShearBoltFacts bolt, List<Finding> notes)
-    {
-        if (bolt.ParsedHeadMark is not { } mark || bolt.ParsedThread is not { } thread)
-        {
-            return;
         }
 
-        // A stated grade settles which of several it is, or contradicts them all, which the bolt itself reports.
-        notes.AddRange(HeadMarks.Identify(mark, thread).Findings
-            .Where(f => bolt.ParsedGrade is null || f.Code != FastenerFindings.SeveralGradesFitTheMark));
+        return notes;
     }
 }

@@ -1,4 +1,5 @@
 using Driveline.Advice;
+using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Findings;
 using Driveline.Loads;
@@ -49,59 +50,65 @@ public sealed class CaseQuestion
             return new CaseQuestion(null, errors);
         }
 
-        MachineKind machine = file.Implement?.Kind ?? MachineKind.NotKnown;
-        try
+        CaseObject? work = file.Facts.Get(CaseFileMembers.Work);
+        IReadOnlyList<ProtectiveDevice?> specified = CaseSpecified.InOrder(file, chain, errors);
+        if (errors.Count > 0)
         {
-            var notes = new List<Finding>(CaseNotes.Of(file));
-            Engagement engagement = CaseEngagement.Simulated(file, notes, meter, out CaseSimulation? strike);
-            return new CaseQuestion(
-                ProtectionQuestion.About(chain)
-                    .WithMachine(machine)
-                    .WithPartsComplete(file.PartsComplete ?? false)
-                    .WithWork(Work(file))
-                    .WithEngagement(engagement)
-                    .WithTripsInNormalWork(IsSeenToTrip(file))
-                    .WithSpecifiedInOrder(CaseSpecified.InOrder(file, chain, errors))
-                    .WithPeaksPerHour(file.Work?.PeaksPerHour)
-                    .WithDefects(file.Complaint is { } told ? SeenDefects.Of(told.Symptom, told.Facts) : [])
-                    .WithLookedOver(file.Complaint is { } answers && SeenDefects.AreRuledOut(answers.Facts, machine))
-                    .WithNotes(notes),
-                errors)
-            {
-                SimulationWork = meter.Done,
-                Strike = strike,
-            };
-        }
-        catch (ArgumentException contradiction)
-        {
-            errors.Add(CaseChain.Contradiction("work", contradiction));
             return new CaseQuestion(null, errors);
         }
+
+        CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
+        IReadOnlyList<Fact> told = ComplaintMembers.FactsOf(complaint);
+        var notes = new List<Finding>(CaseNotes.Of(file));
+        Engagement engagement = CaseEngagement.Simulated(file, notes, meter, out CaseSimulation? strike);
+        return new CaseQuestion(
+            ProtectionQuestion.About(chain)
+                .WithMachine(MachineOf(file))
+                .WithPartsComplete(file.Facts.Get(CaseFileMembers.PartsComplete) ?? false)
+                .WithWork(Work(file))
+                .WithEngagement(engagement)
+                .WithTripsInNormalWork(IsSeenToTrip(file))
+                .WithSpecifiedInOrder(specified)
+                .WithPeaksPerHour(work?.Get(WorkMembers.PeaksPerHour))
+                .WithDefects(SeenDefects.Of(complaint?.Get(ComplaintMembers.Symptom) ?? Symptom.NotKnown, told))
+                .WithLookedOver(complaint is not null && SeenDefects.AreRuledOut(told, MachineOf(file)))
+                .WithNotes(notes),
+            errors)
+        {
+            SimulationWork = meter.Done,
+            Strike = strike,
+        };
     }
+
+    internal static MachineKind MachineOf(CaseFile file) => file.Facts.Get(CaseFileMembers.Implement)?.Get(ImplementMembers.Kind) ?? MachineKind.NotKnown;
 
     /// <summary>Steady peaks as stated; else from the mean torque or the mean power with a peak factor, stated or usual.</summary>
     internal static WorkPeak? Work(CaseFile file)
     {
-        MachineKind machine = file.Implement?.Kind ?? MachineKind.NotKnown;
-        WorkFacts? work = file.Work;
-        if (work?.SteadyPeak is { } peaks)
+        MachineKind machine = MachineOf(file);
+        CaseObject? work = file.Facts.Get(CaseFileMembers.Work);
+        if (work?.Get(WorkMembers.SteadyPeak) is { } peaks)
         {
             return WorkPeak.Stated(peaks);
         }
 
-        if (work?.SteadyMean is { } mean)
+        if (work?.Get(WorkMembers.SteadyMean) is { } mean)
         {
-            return work.PeakFactor is { } factor ? WorkPeak.FromMean(mean, factor) : WorkPeak.FromMean(mean, machine);
+            return work.Get(WorkMembers.PeakFactor) is { } factor ? WorkPeak.FromMean(mean, factor) : WorkPeak.FromMean(mean, machine);
         }
 
-        if (work?.MeanPower is { } power && file.Tractor?.PtoSpeed is { } speed)
+        if (work?.Get(WorkMembers.MeanPower) is { } power && file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed) is { } speed)
         {
-            return work.PeakFactor is { } factor ? WorkPeak.FromPower(power, speed, factor) : WorkPeak.FromPower(power, speed, machine);
+            return work.Get(WorkMembers.PeakFactor) is { } factor ? WorkPeak.FromPower(power, speed, factor) : WorkPeak.FromPower(power, speed, machine);
         }
 
         return null;
     }
 
-    private static bool IsSeenToTrip(CaseFile file) => file.Work?.TripsInNormalWork
-        ?? (file.Complaint is { Symptom: Symptom.BreaksOften } complaint && complaint.FactOf("when")?.Answer == "working");
+    private static bool IsSeenToTrip(CaseFile file)
+    {
+        CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
+        return file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.TripsInNormalWork)
+            ?? (complaint?.Get(ComplaintMembers.Symptom) == Symptom.BreaksOften && ComplaintMembers.FactOf(complaint, "when")?.Answer == "working");
+    }
 }

@@ -1,3 +1,4 @@
+using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Findings;
 using Driveline.Loads;
@@ -60,7 +61,7 @@ public sealed class CaseSimulation
 
     /// <summary>The strike of a case, or its engagement when it states no strike, within limits.</summary>
     public static CaseSimulation Of(CaseFile file, SimulationLimits limits) =>
-        (file ?? throw new ArgumentNullException(nameof(file))).Strike is null ? Engagement(file, limits) : Strike(file, limits);
+        (file ?? throw new ArgumentNullException(nameof(file))).Facts.Get(CaseFileMembers.Strike) is null ? Engagement(file, limits) : Strike(file, limits);
 
     /// <summary>Letting the PTO clutch in, within the usual limits.</summary>
     public static CaseSimulation Engagement(CaseFile file) => Engagement(file, SimulationLimits.Usual);
@@ -78,30 +79,20 @@ public sealed class CaseSimulation
     {
         var errors = new List<CaseError>();
         var missing = new List<Finding>();
-        MachineKind machine = file?.Implement?.Kind ?? MachineKind.NotKnown;
+        MachineKind machine = file is null ? MachineKind.NotKnown : CaseQuestion.MachineOf(file);
         DrivelineChain? chain = CaseChain.Of(file ?? throw new ArgumentNullException(nameof(file)), errors);
         if (chain is null || errors.Count > 0)
         {
             return new CaseSimulation(happened, machine, null, null, meter, missing, errors);
         }
 
-        DrivelineSimulation? simulation = null;
-        try
-        {
-            simulation = Simulate(file, chain, happened, missing);
-        }
-        catch (ArgumentException contradiction)
-        {
-            errors.Add(CaseChain.Contradiction(happened == SimulatedEvent.Strike ? "strike" : "work", contradiction));
-        }
-
-        return new CaseSimulation(happened, machine, chain, errors.Count > 0 ? null : simulation, meter, missing, errors);
+        return new CaseSimulation(happened, machine, chain, Simulate(file, chain, happened, missing), meter, missing, errors);
     }
 
     private static DrivelineSimulation? Simulate(CaseFile file, DrivelineChain chain, SimulatedEvent happened, List<Finding> missing)
     {
         bool isStrike = happened == SimulatedEvent.Strike;
-        SimulatedStrike? strike = isStrike ? CaseStrike.Of(file.Strike, chain) : null;
+        SimulatedStrike? strike = isStrike ? CaseStrike.Of(file.Facts.Get(CaseFileMembers.Strike), chain) : null;
         SimulationDrive? drive = CaseDrive.Of(file, isStrike);
         Miss(missing, drive is null, SimulationFindings.SpeedNotKnown);
         Miss(missing, isStrike && strike is null, SimulationFindings.StrikeNotKnown);

@@ -1,3 +1,4 @@
+using Driveline.Cases.Members;
 using Driveline.Chains;
 
 namespace Driveline.Cases.Questions;
@@ -8,25 +9,25 @@ internal static class CaseSpecified
     /// <summary>One for each device of the chain, in order from the tractor; null where nothing is stated.</summary>
     public static IReadOnlyList<ProtectiveDevice?> InOrder(CaseFile file, DrivelineChain chain, List<CaseError> errors)
     {
-        DrivelineElement[] elements = [.. All(file.Driveline).Where(e => e.Kind is ElementKind.ShearBolt or ElementKind.SlipClutch or ElementKind.CutOut)];
+        CaseObject[] elements = [.. CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline)).Where(e => e[ElementMembers.ShearBolt] is not null || IsClutch(e))];
         IReadOnlyList<ProtectiveDevice> devices = chain.Devices;
         var specified = new ProtectiveDevice?[devices.Count];
         for (int k = 0; k < specified.Length && k < elements.Length; k++)
         {
-            bool isBolt = elements[k].Kind == ElementKind.ShearBolt;
-            bool isOnly = elements.Count(e => e.Kind == ElementKind.ShearBolt == isBolt) == 1;
-            SpecifiedFacts? facts = elements[k].Specified ?? (isOnly ? file.Specified : null);
-            specified[k] = isBolt ? Bolt(facts, devices[k], errors) : Clutch(facts, devices[k]);
+            bool isClutch = IsClutch(elements[k]);
+            bool isOnly = elements.Count(e => IsClutch(e) == isClutch) == 1;
+            CaseObject? facts = elements[k].Get(ElementMembers.Specified) ?? (isOnly ? file.Facts.Get(CaseFileMembers.Specified) : null);
+            specified[k] = isClutch ? Clutch(facts, devices[k]) : Bolt(facts, devices[k], errors);
         }
 
         return specified;
     }
 
-    private static ProtectiveDevice? Bolt(SpecifiedFacts? facts, ProtectiveDevice fitted, List<CaseError> errors) =>
-        facts?.ShearBolt is { } named && fitted is ShearBoltDevice bolt ? CaseBolt.Specified(named, bolt, errors) : null;
+    private static bool IsClutch(CaseObject element) => element[ElementMembers.SlipClutch] is not null || element[ElementMembers.CutOut] is not null;
 
-    private static StatedDevice? Clutch(SpecifiedFacts? facts, ProtectiveDevice fitted) =>
-        facts?.SlipTorque is { } torque ? StatedDevice.Of("specified clutch", fitted.Kind, fitted.AfterTrip, torque) : null;
+    private static ProtectiveDevice? Bolt(CaseObject? facts, ProtectiveDevice fitted, List<CaseError> errors) =>
+        facts?.Get(SpecifiedMembers.ShearBolt) is { } named && fitted is ShearBoltDevice bolt ? CaseBolt.Specified(named, bolt, errors) : null;
 
-    private static IEnumerable<DrivelineElement> All(IEnumerable<DrivelineElement> list) => list.SelectMany(e => new[] { e }.Concat(All(e.Driveline)));
+    private static StatedDevice? Clutch(CaseObject? facts, ProtectiveDevice fitted) =>
+        facts?.Get(SpecifiedMembers.SlipTorque) is { } torque ? StatedDevice.Of("specified clutch", fitted.Kind, fitted.AfterTrip, torque) : null;
 }

@@ -1,3 +1,4 @@
+using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Loads;
 using UnitsNet;
@@ -9,27 +10,27 @@ namespace Driveline.Cases.Questions;
 internal static class CaseStrike
 {
     /// <summary>The strike; null when the case does not say what met what.</summary>
-    public static SimulatedStrike? Of(StrikeFacts? facts, DrivelineChain chain)
+    public static SimulatedStrike? Of(CaseObject? facts, DrivelineChain chain)
     {
-        if (facts is null || Struck(facts.At, chain) is not { } at)
+        if (facts is null || Struck(facts.Get(StrikeMembers.At), chain) is not { } at)
         {
             return null;
         }
 
-        if (facts.What is StrikePlace.Pan or StrikePlace.Deck)
+        if (facts.Get(StrikeMembers.What) is StrikePlace.Pan or StrikePlace.Deck)
         {
-            return SimulatedStrike.Beside(at, facts.What);
+            return SimulatedStrike.Beside(at, facts.Get(StrikeMembers.What));
         }
 
-        SimulatedStrike? strike = facts.Kind switch
+        SimulatedStrike? strike = facts.Get(StrikeMembers.Kind) switch
         {
-            StrikeKind.Rigid => SimulatedStrike.Rigid(at, facts.What),
+            StrikeKind.Rigid => SimulatedStrike.Rigid(at, facts.Get(StrikeMembers.What)),
             StrikeKind.Yielding => Yielding(at, facts),
-            StrikeKind.Springy when facts.Stiffness is { } stiffness => SimulatedStrike.Springy(at, facts.What, stiffness, facts.Damping ?? 0),
-            StrikeKind.SwingBack when facts.Swing is { } swing => SwingBack(at, facts, swing),
+            StrikeKind.Springy when facts.Get(StrikeMembers.Stiffness) is { } stiffness => SimulatedStrike.Springy(at, facts.Get(StrikeMembers.What), stiffness, facts.Get(StrikeMembers.Damping) ?? 0),
+            StrikeKind.SwingBack when facts.Get(StrikeMembers.Swing) is { } swing => SwingBack(at, facts, swing),
             _ => null,
         };
-        return facts.Time is { } time ? strike?.Starting(time) : strike;
+        return facts.Get(StrikeMembers.Time) is { } time ? strike?.Starting(time) : strike;
     }
 
     private static Element? Struck(string? name, DrivelineChain chain)
@@ -40,20 +41,20 @@ internal static class CaseStrike
         return named.Length == 1 ? named[0] : null;
     }
 
-    private static SimulatedStrike? Yielding(Element at, StrikeFacts facts)
+    private static SimulatedStrike? Yielding(Element at, CaseObject facts)
     {
-        double? radius = facts.Radius?.Meters;
-        double? nm = facts.Torque is { } torque ? Quantities.Si.NewtonMeters(torque) : facts.Force is { } force ? Quantities.Si.Newtons(force) * radius : null;
-        double? rad = facts.Travel is { } travel ? Quantities.Si.Radians(travel) : facts.Distance is { } way ? Quantities.Si.Meters(way) / radius : null;
+        double? radius = facts.Get(StrikeMembers.Radius)?.Meters;
+        double? nm = facts.Get(StrikeMembers.Torque) is { } torque ? Quantities.Si.NewtonMeters(torque) : facts.Get(StrikeMembers.Force) is { } force ? Quantities.Si.Newtons(force) * radius : null;
+        double? rad = facts.Get(StrikeMembers.Travel) is { } travel ? Quantities.Si.Radians(travel) : facts.Get(StrikeMembers.Distance) is { } way ? Quantities.Si.Meters(way) / radius : null;
         return nm is { } yields && rad is { } turned
-            ? SimulatedStrike.Yielding(at, facts.What, RotationalStiffness.FromNewtonMetersPerRadian(yields / turned), Torque.FromNewtonMeters(yields))
+            ? SimulatedStrike.Yielding(at, facts.Get(StrikeMembers.What), RotationalStiffness.FromNewtonMetersPerRadian(yields / turned), Torque.FromNewtonMeters(yields))
             : null;
     }
 
-    private static SimulatedStrike? SwingBack(Element at, StrikeFacts facts, Angle swing)
+    private static SimulatedStrike? SwingBack(Element at, CaseObject facts, Angle swing)
     {
-        bool gives = facts.Torque is not null || facts.Force is not null;
-        SimulatedStrike? after = gives ? Yielding(at, facts) : SimulatedStrike.Rigid(at, facts.What);
-        return facts.SwingTorque is { } resistance ? after?.AfterSwingBack(swing, resistance) : null;
+        bool gives = facts.Get(StrikeMembers.Torque) is not null || facts.Get(StrikeMembers.Force) is not null;
+        SimulatedStrike? after = gives ? Yielding(at, facts) : SimulatedStrike.Rigid(at, facts.Get(StrikeMembers.What));
+        return facts.Get(StrikeMembers.SwingTorque) is { } resistance ? after?.AfterSwingBack(swing, resistance) : null;
     }
 }

@@ -1,3 +1,4 @@
+using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Clutches;
 using Driveline.Quantities;
@@ -24,12 +25,12 @@ internal static class ClutchHeat
     private const double StillAirWPerM2K = 20;
 
     /// <summary>Where the heat goes; null when faces or plates are not known.</summary>
-    public static HeatPath? PathOf(SlipClutchFacts facts, DiscClutch? clutch) => clutch is not null && facts.PlateThickness is { } thickness
+    public static HeatPath? PathOf(CaseObject facts, DiscClutch? clutch) => clutch is not null && facts.Get(SlipClutchMembers.PlateThickness) is { } thickness
         ? HeatPath.Of(clutch.FaceArea, clutch.Faces, ThermalMaterials.HighCarbonCastIron, thickness / 2, clutch.Facing.Thermal ?? ThermalMaterials.OrganicLiningWorn)
         : null;
 
     /// <summary>The same with the cooling of still air over the two end plates; null when faces or plates are not known.</summary>
-    public static HeatPath? CooledPathOf(SlipClutchFacts facts, DiscClutch? clutch) => PathOf(facts, clutch)?.WithCooling(
+    public static HeatPath? CooledPathOf(CaseObject facts, DiscClutch? clutch) => PathOf(facts, clutch)?.WithCooling(
         HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(StillAirWPerM2K),
         Area.FromSquareMeters(2 * Math.PI * clutch!.OuterM * clutch.OuterM));
 
@@ -61,7 +62,7 @@ internal static class ClutchHeat
     public static SlipClutchDevice Slips(CaseClutch clutch, RotationalSpeed? speed)
     {
         SlipClutchDevice device = clutch.Device;
-        if (clutch.Facts.SlipsPerHour is not { } perHour)
+        if (clutch.Facts.Get(SlipClutchMembers.SlipsPerHour) is not { } perHour)
         {
             return device;
         }
@@ -71,7 +72,7 @@ internal static class ClutchHeat
             return device.WithoutSlipsInWork();
         }
 
-        if (clutch.Facts.SlipTime is not { } time || speed is not { } known || CooledPathOf(clutch.Facts, clutch.Clutch) is not { } path || device.Running?.High is not { } torque)
+        if (clutch.Facts.Get(SlipClutchMembers.SlipTime) is not { } time || speed is not { } known || CooledPathOf(clutch.Facts, clutch.Clutch) is not { } path || device.Running?.High is not { } torque)
         {
             return device.WithSlipsInWork(perHour);
         }

@@ -1,3 +1,4 @@
+using Driveline.Cases.Members;
 using Driveline.Monitoring;
 using Driveline.Provenance;
 using Driveline.Quantities;
@@ -16,10 +17,10 @@ public static class MeasuredWork
     /// <param name="file">The case.</param>
     /// <param name="learned">What was learned at the PTO.</param>
     /// <param name="measured">The case with the peak; null when there is a problem.</param>
-    /// <param name="problem">No peak was learned, or the case states its work torques elsewhere than at the PTO.</param>
+    /// <param name="problem">No peak was learned, or the case states its work torques elsewhere than at the PTO, or contradicts the peak.</param>
     public static bool TryIn(CaseFile file, WorkPeakEstimate learned, out CaseFile? measured, out string? problem)
     {
-        WorkFacts work = Guard.NotNull(file, nameof(file)).Work ?? WorkFacts.Empty;
+        CaseObject facts = Guard.NotNull(file, nameof(file)).Facts;
         measured = null;
         if (Guard.NotNull(learned, nameof(learned)).Torque is not { } peak)
         {
@@ -27,19 +28,20 @@ public static class MeasuredWork
             return false;
         }
 
-        if (work.At is { } place && !string.Equals(place, "pto", StringComparison.OrdinalIgnoreCase))
+        if (facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.At) is { } place && !string.Equals(place, "pto", StringComparison.OrdinalIgnoreCase))
         {
             problem = "The case states its work torques at '" + place
                 + "', the log was measured at the PTO; take work.at out of the case first.";
             return false;
         }
 
-        problem = null;
         string note = "work.steadyPeak " + peak.Basis.Weakest.Document + " (ends of an interval of 95 %).";
-        string notes = string.IsNullOrEmpty(file.Notes) ? note : file.Notes + " " + note;
-        measured = file
-            .WithNotes(notes.Length <= LongestNotes ? notes : file.Notes)
-            .WithWork(work.WithSteadyPeak(TorqueBand.OfSi(peak.SiBand, BandBasis.Of(FromCase))));
-        return true;
+        string notes = facts.Get(CaseFileMembers.Notes) is { } before ? before + " " + note : note;
+        CaseFile noted = notes.Length <= LongestNotes ? file.With("notes", CaseFileMembers.Notes.JsonOf(notes)).Case! : file;
+        TorqueBand band = TorqueBand.OfSi(peak.SiBand, BandBasis.Of(FromCase));
+        CaseReadResult read = noted.With("work.steadyPeak", WorkMembers.SteadyPeak.JsonOf(band));
+        measured = read.Case;
+        problem = read.IsRead ? null : "The case cannot take the peak: " + string.Join(" ", read.Errors.Select(e => e.Message));
+        return read.IsRead;
     }
 }

@@ -1,4 +1,5 @@
 using Driveline.Advice;
+using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Clutches;
 using Driveline.Protection;
@@ -13,21 +14,18 @@ internal static class SeenClutchFacts
     /// <summary>Every answer that the only clutch of the case gives; none when there are several, for nobody knows which is meant.</summary>
     public static IEnumerable<Fact?> Of(CaseFile file, ProtectionQuestion? question)
     {
-        SlipClutchFacts[] stated = [.. ClutchesOf(file.Driveline)];
+        CaseObject[] stated = [.. CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline), ElementMembers.SlipClutch)];
         SlipClutchDevice[] devices = [.. question?.Chain.Devices.OfType<SlipClutchDevice>() ?? []];
-        return stated.Length == 1 && devices.Length == 1 ? [.. OfTest(stated[0], file.Date), Climate(stated[0].Climate), .. OfCondition(devices[0])] : [];
+        return stated.Length == 1 && devices.Length == 1 ? [.. OfTest(stated[0], file.Date), Climate(stated[0].Get(SlipClutchMembers.Climate)), .. OfCondition(devices[0])] : [];
     }
 
-    private static IEnumerable<SlipClutchFacts> ClutchesOf(IEnumerable<DrivelineElement> elements) =>
-        elements.SelectMany(e => e.SlipClutch is { } clutch ? [clutch] : ClutchesOf(e.Driveline));
-
-    private static IEnumerable<Fact?> OfTest(SlipClutchFacts clutch, DateTime? date)
+    private static IEnumerable<Fact?> OfTest(CaseObject clutch, DateTime? date)
     {
-        if (clutch.SlipTestResult == SlipTestOutcome.DidNotSlip)
+        if (clutch.Get(SlipClutchMembers.SlipTestResult) == SlipTestOutcome.DidNotSlip)
         {
             yield return Fact.Of("slipTest", "doesNotSlip");
         }
-        else if (clutch.SlipTestResult == SlipTestOutcome.Slipped && clutch.LastSlipTest is { } test && date is { } today)
+        else if (clutch.Get(SlipClutchMembers.SlipTestResult) == SlipTestOutcome.Slipped && clutch.Get(SlipClutchMembers.LastSlipTest) is { } test && date is { } today)
         {
             yield return Fact.Of("slipCheck", (today - test).TotalDays <= DaysOfAYear ? "withinYear" : "overYear");
         }

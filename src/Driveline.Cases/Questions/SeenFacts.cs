@@ -1,4 +1,5 @@
 using Driveline.Advice;
+using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Fasteners;
 using Driveline.Loads;
@@ -22,7 +23,7 @@ internal static class SeenFacts
     {
         Fact?[] seen =
         [
-            Device(file, question), .. OfBolt(FirstBolt(file.Driveline), file.Date), .. AgainstManual(question), Manner(file), PtoClutch(file), Joint(file), Jams(file), Struck(file), .. SeenClutchFacts.Of(file, question),
+            Device(file, question), .. OfBolt(FirstBolt(file), file.Date), .. AgainstManual(question), Manner(file), PtoClutch(file), Joint(file), Jams(file), Struck(file), .. SeenClutchFacts.Of(file, question),
             deck?.AttitudeFact, deck?.HeightFact,
         ];
         return seen.OfType<Fact>();
@@ -30,13 +31,13 @@ internal static class SeenFacts
 
     private static Fact? Device(CaseFile file, ProtectionQuestion? question)
     {
-        if (file.Driveline.Count == 0 || question is null)
+        if (file.Facts.Get(CaseFileMembers.Driveline).Count == 0 || question is null)
         {
             return null;
         }
 
         var kinds = new HashSet<DeviceKind>(question.Chain.Devices.Select(d => d.Kind).Where(k => k != DeviceKind.NotKnown));
-        if (FirstBolt(file.Driveline) is not null)
+        if (FirstBolt(file) is not null)
         {
             kinds.Add(DeviceKind.ShearBolt);
         }
@@ -51,34 +52,33 @@ internal static class SeenFacts
             });
     }
 
-    private static ShearBoltFacts? FirstBolt(IEnumerable<DrivelineElement> elements) =>
-        elements.Select(e => e.ShearBolt ?? FirstBolt(e.Driveline)).FirstOrDefault(b => b is not null);
+    private static CaseObject? FirstBolt(CaseFile file) => CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline), ElementMembers.ShearBolt).FirstOrDefault();
 
-    private static IEnumerable<Fact?> OfBolt(ShearBoltFacts? bolt, DateTime? today)
+    private static IEnumerable<Fact?> OfBolt(CaseObject? bolt, DateTime? today)
     {
         if (bolt is null)
         {
             yield break;
         }
 
-        yield return bolt.Hub switch
+        yield return bolt.Get(ShearBoltMembers.Hub) switch
         {
             HubState.Free => Fact.Of("hubTurns", "freely"),
             HubState.Stiff => Fact.Of("hubTurns", "stiffly"),
             HubState.Seized => Fact.Of("hubTurns", "notAtAll"),
             _ => null,
         };
-        yield return bolt.PlaneThrough switch
+        yield return bolt.Get(ShearBoltMembers.PlaneThrough) switch
         {
             PlaneThrough.Shank => Fact.Of("planeThrough", "shank"),
             PlaneThrough.Thread => Fact.Of("planeThrough", "thread"),
             _ => null,
         };
-        yield return bolt.StandOff is { Meters: > 0 } ? Fact.Of("holes", "standApart")
-            : bolt.HoleFit == HoleFit.Worn ? Fact.Of("holes", "oval")
-            : bolt.HoleFit == HoleFit.Tight ? Fact.Of("holes", "round")
+        yield return bolt.Get(ShearBoltMembers.StandOff) is { Meters: > 0 } ? Fact.Of("holes", "standApart")
+            : bolt.Get(ShearBoltMembers.HoleFit) == HoleFit.Worn ? Fact.Of("holes", "oval")
+            : bolt.Get(ShearBoltMembers.HoleFit) == HoleFit.Tight ? Fact.Of("holes", "round")
             : null;
-        if (bolt.LastTrip is { } trip && today is { } day)
+        if (bolt.Get(ShearBoltMembers.LastTrip) is { } trip && today is { } day)
         {
             double days = (day - trip).TotalDays;
             yield return Fact.Of("lastTrip", days <= 31 ? "thisMonth" : days <= 366 ? "thisYear" : "longerAgo");
@@ -119,14 +119,14 @@ internal static class SeenFacts
 
     private static double Narrowest(ShearBolt bolt) => (bolt.NeckDiameter ?? bolt.Diameter).Meters;
 
-    private static Fact? Manner(CaseFile file) => file.Work?.Engagement?.Manner switch
+    private static Fact? Manner(CaseFile file) => file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.Engagement)?.Get(EngagementMembers.Manner) switch
     {
         EngagementManner.Gentle => Fact.Of("engagementManner", "slowly"),
         EngagementManner.Abrupt => Fact.Of("engagementManner", "abruptly"),
         _ => null,
     };
 
-    private static Fact? PtoClutch(CaseFile file) => file.Tractor?.PtoClutch?.Kind switch
+    private static Fact? PtoClutch(CaseFile file) => file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoClutch)?.Get(PtoClutchMembers.Kind) switch
     {
         PtoClutchKind.HandLever => Fact.Of("ptoClutch", "handLever"),
         PtoClutchKind.Hydraulic => Fact.Of("ptoClutch", "hydraulic"),
@@ -138,12 +138,12 @@ internal static class SeenFacts
     // Large: above what the strictest source allows for continuous work.
     private static Fact? Joint(CaseFile file)
     {
-        UnitsNet.Angle[] angles = [.. file.Driveline.Select(e => e.Angle).OfType<UnitsNet.Angle>()];
+        UnitsNet.Angle[] angles = [.. file.Facts.Get(CaseFileMembers.Driveline).Select(e => e.Get(ElementMembers.Angle)).OfType<UnitsNet.Angle>()];
         return angles.Length == 0 ? null
             : Fact.Of("jointAngleInWork", Array.Exists(angles, a => UniversalJoint.At(a).CheckContinuousWork().Count > 0) ? "large" : "small");
     }
 
-    private static Fact? Struck(CaseFile file) => file.Strike?.What switch
+    private static Fact? Struck(CaseFile file) => file.Facts.Get(CaseFileMembers.Strike)?.Get(StrikeMembers.What) switch
     {
         StrikePlace.Blade => Fact.Of("whatStruck", "blade"),
         StrikePlace.Pan => Fact.Of("whatStruck", "pan"),
@@ -152,7 +152,7 @@ internal static class SeenFacts
     };
 
     // Augers in the ground and snow blowers jam as they work.
-    private static Fact? Jams(CaseFile file) => file.Implement?.Kind is MachineKind.PostHoleAuger or MachineKind.SnowBlower
+    private static Fact? Jams(CaseFile file) => CaseQuestion.MachineOf(file) is MachineKind.PostHoleAuger or MachineKind.SnowBlower
         ? Fact.Of("jams", "partOfTheWork")
         : null;
 }

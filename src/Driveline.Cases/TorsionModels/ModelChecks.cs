@@ -5,7 +5,7 @@ namespace Driveline.Cases.TorsionModels;
 /// <summary>What must hold between the parts of a model: names, references, one tree.</summary>
 internal static class ModelChecks
 {
-    public static void Across(CaseDraft draft, CaseWalk walk)
+    public static void Across(CaseObject draft, CaseWalk walk)
     {
         var parts = new ModelParts(draft);
         Names(parts, walk);
@@ -24,7 +24,7 @@ internal static class ModelChecks
         var seen = new Dictionary<string, string>(StringComparer.Ordinal);
         if (parts.Drive is { } drive)
         {
-            seen.Add(drive.Reference<string>(ModelDriveMembers.Name) ?? ModelParts.DriveName, "the drive");
+            seen.Add(drive.Get(ModelDriveMembers.Name) ?? ModelParts.DriveName, "the drive");
         }
 
         foreach (ModelPart part in parts.Rotors.Concat(parts.Shafts).Concat(parts.Couplings).Concat(parts.Loads).Concat(parts.Obstacles))
@@ -50,9 +50,9 @@ internal static class ModelChecks
         bool isGood = true;
         foreach (ModelPart link in parts.Shafts.Concat(parts.Couplings))
         {
-            (Member from, Member to) = Ends(link);
+            (TextMember from, TextMember to) = Ends(link);
             isGood &= Reference(parts, walk, link, from) & Reference(parts, walk, link, to);
-            if (link.Draft.Reference<string>(from) is { } name && name == link.Draft.Reference<string>(to))
+            if (link.Draft.Get(from) is { } name && name == link.Draft.Get(to))
             {
                 isGood = false;
                 link.Say(walk, to, "\"from\" and \"to\" must be two rotors; both are \"" + CaseWalk.Shown(name) + "\".");
@@ -71,11 +71,11 @@ internal static class ModelChecks
             Free(parts, walk, obstacle, ModelObstacleMembers.Rotor, true);
         }
 
-        if (parts.Drive is { } drive && drive.Reference<string>(ModelDriveMembers.Rotor) is { } driven)
+        if (parts.Drive is { } drive && drive.Get(ModelDriveMembers.Rotor) is { } driven)
         {
             walk.Enter(ModelMembers.Drive.Name);
             walk.Enter(ModelDriveMembers.Rotor.Name);
-            Known(parts, walk, driven, drive.OffsetOf(ModelDriveMembers.Rotor), true);
+            Known(parts, walk, driven, drive.OffsetOf(ModelDriveMembers.Rotor));
             walk.Leave();
             walk.Leave();
         }
@@ -83,13 +83,13 @@ internal static class ModelChecks
         return isGood;
     }
 
-    internal static (Member From, Member To) Ends(ModelPart link) => link.List == ModelMembers.Shafts
+    internal static (TextMember From, TextMember To) Ends(ModelPart link) => link.List == ModelMembers.Shafts
         ? (ModelShaftMembers.From, ModelShaftMembers.To)
         : (ModelCouplingMembers.From, ModelCouplingMembers.To);
 
-    private static bool Reference(ModelParts parts, CaseWalk walk, ModelPart part, Member member)
+    private static bool Reference(ModelParts parts, CaseWalk walk, ModelPart part, TextMember member)
     {
-        string? name = part.Draft.Reference<string>(member);
+        string? name = part.Draft.Get(member);
         if (name is null || parts.Rotor(name) is not null)
         {
             return name is not null;
@@ -100,17 +100,17 @@ internal static class ModelChecks
         return false;
     }
 
-    private static void Free(ModelParts parts, CaseWalk walk, ModelPart part, Member member, bool needed)
+    private static void Free(ModelParts parts, CaseWalk walk, ModelPart part, TextMember member, bool needed)
     {
-        if (needed && parts.Rotor(part.Draft.Reference<string>(member)) is { } rotor && ModelParts.IsHeld(rotor))
+        if (needed && parts.Rotor(part.Draft.Get(member)) is { } rotor && ModelParts.IsHeld(rotor))
         {
             part.Say(walk, member, "\"" + CaseWalk.Shown(rotor.Name!) + "\" is held at its speed; this has no effect there.");
         }
     }
 
-    private static void Known(ModelParts parts, CaseWalk walk, string name, long offset, bool free)
+    private static void Known(ModelParts parts, CaseWalk walk, string name, long offset)
     {
-        string[] known = parts.Rotors.Where(r => !free || !ModelParts.IsHeld(r)).Select(r => r.Name).OfType<string>().ToArray();
+        string[] known = parts.Rotors.Where(r => !ModelParts.IsHeld(r)).Select(r => r.Name).OfType<string>().ToArray();
         if (Array.IndexOf(known, name) < 0)
         {
             string message = parts.Rotor(name) is null ? NoRotor(name, known) : "\"" + CaseWalk.Shown(name) + "\" is held at its speed; this has no effect there.";
@@ -123,15 +123,15 @@ internal static class ModelChecks
 
     private static void Count(ModelParts parts, CaseWalk walk)
     {
-        CaseDraft model = parts.Model;
-        int count = model.Reference<List<CaseDraft?>>(ModelMembers.Rotors)?.Count ?? 2;
+        CaseObject model = parts.Model;
+        int count = model[ModelMembers.Rotors] is null ? 2 : model.Get(ModelMembers.Rotors).Count;
         if (count < 2)
         {
-            PartChecks.Say(model, walk, ModelMembers.Rotors, FormattableString.Invariant($"A model must have at least 2 rotors; got {count}. A fixed end is a rotor with \"heldAt\": 0."));
+            walk.Contradiction(model, ModelMembers.Rotors, FormattableString.Invariant($"A model must have at least 2 rotors; got {count}. A fixed end is a rotor with \"heldAt\": 0."));
         }
         else if (parts.Rotors.Count > 0 && parts.Rotors.All(ModelParts.IsHeld))
         {
-            PartChecks.Say(model, walk, ModelMembers.Rotors, "At least one rotor must be free to move; all are held at their speeds.");
+            walk.Contradiction(model, ModelMembers.Rotors, "At least one rotor must be free to move; all are held at their speeds.");
         }
     }
 
@@ -143,17 +143,17 @@ internal static class ModelChecks
         }
 
         walk.Enter(ModelMembers.Start.Name);
-        foreach (NamedQuantity speed in start.Reference<List<NamedQuantity>>(ModelStartMembers.Speeds) ?? [])
+        foreach (NamedQuantity speed in start.Get(ModelStartMembers.Speeds) ?? [])
         {
             walk.Enter(ModelStartMembers.Speeds.Name);
             walk.Enter(speed.Name);
-            Known(parts, walk, speed.Name, speed.Offset, true);
+            Known(parts, walk, speed.Name, speed.Offset);
             walk.Leave();
             walk.Leave();
         }
 
         string[] shafts = parts.Shafts.Select(s => s.Name).OfType<string>().ToArray();
-        foreach (NamedQuantity torque in start.Reference<List<NamedQuantity>>(ModelStartMembers.Torques) ?? [])
+        foreach (NamedQuantity torque in start.Get(ModelStartMembers.Torques) ?? [])
         {
             if (Array.IndexOf(shafts, torque.Name) < 0)
             {

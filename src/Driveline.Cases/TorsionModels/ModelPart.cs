@@ -5,54 +5,39 @@ namespace Driveline.Cases.TorsionModels;
 /// <summary>One part of a model while it is read, with its place and its name.</summary>
 internal sealed class ModelPart
 {
-    private ModelPart(DraftsMember list, int index, CaseDraft draft, Member nameMember, string? name)
+    private ModelPart(ListMember list, CaseObject facts, Member nameMember, string? name)
     {
         List = list;
-        Index = index;
-        Draft = draft;
+        Draft = facts;
         NameMember = nameMember;
         Name = name;
     }
 
-    public DraftsMember List { get; }
+    public ListMember List { get; }
 
-    public int Index { get; }
-
-    public CaseDraft Draft { get; }
+    public CaseObject Draft { get; }
 
     public Member NameMember { get; }
 
     /// <summary>Its name, stated or by its place; null when the stated one cannot be read.</summary>
     public string? Name { get; }
 
-    /// <summary>The readable parts of a list.</summary>
-    public static IReadOnlyList<ModelPart> All(CaseDraft model, DraftsMember list, Member name, string prefix)
+    /// <summary>The parts of a list.</summary>
+    public static IReadOnlyList<ModelPart> All(CaseObject model, ListMember list, TextMember name, string prefix)
     {
         var parts = new List<ModelPart>();
-        List<CaseDraft?> drafts = model.Reference<List<CaseDraft?>>(list) ?? [];
-        for (int i = 0; i < drafts.Count; i++)
+        foreach (CaseObject facts in model.Get(list))
         {
-            if (drafts[i] is { } draft)
-            {
-                bool byPlace = prefix.Length > 0 && !draft.IsStated(name);
-                parts.Add(new ModelPart(list, i, draft, name, byPlace ? FormattableString.Invariant($"{prefix} {i + 1}") : draft.Reference<string>(name)));
-            }
+            bool byPlace = prefix.Length > 0 && !facts.IsStated(name);
+            parts.Add(new ModelPart(list, facts, name, byPlace ? FormattableString.Invariant($"{prefix} {parts.Count + 1}") : facts.Get(name)));
         }
 
         return parts;
     }
 
     /// <summary>Reports something wrong with one of its members.</summary>
-    public void Say(CaseWalk walk, Member member, string message, string? permitted, string? received, string? nearest)
-    {
-        walk.Enter(List.Name);
-        walk.Enter(Index);
-        walk.Enter(member.Name);
-        walk.Error(CaseErrorKind.Contradiction, Draft.OffsetOf(member), message, permitted, received, nearest);
-        walk.Leave();
-        walk.Leave();
-        walk.Leave();
-    }
+    public void Say(CaseWalk walk, Member member, string message, string? permitted, string? received, string? nearest) =>
+        walk.Contradiction(Draft, member, message, permitted, received, nearest);
 
-    public void Say(CaseWalk walk, Member member, string message) => Say(walk, member, message, null, null, null);
+    public void Say(CaseWalk walk, Member member, string message) => walk.Contradiction(Draft, member, message);
 }

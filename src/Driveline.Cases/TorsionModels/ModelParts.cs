@@ -7,7 +7,7 @@ internal sealed class ModelParts
 {
     public const string DriveName = "drive";
 
-    public ModelParts(CaseDraft model)
+    public ModelParts(CaseObject model)
     {
         Model = model;
         Rotors = ModelPart.All(model, ModelMembers.Rotors, ModelRotorMembers.Name, string.Empty);
@@ -15,11 +15,11 @@ internal sealed class ModelParts
         Couplings = ModelPart.All(model, ModelMembers.Couplings, ModelCouplingMembers.Name, string.Empty);
         Loads = ModelPart.All(model, ModelMembers.Loads, ModelLoadMembers.Name, "load");
         Obstacles = ModelPart.All(model, ModelMembers.Obstacles, ModelObstacleMembers.Name, "obstacle");
-        Drive = model.Reference<CaseDraft>(ModelMembers.Drive);
-        Start = model.Reference<CaseDraft>(ModelMembers.Start);
+        Drive = model.Get(ModelMembers.Drive);
+        Start = model.Get(ModelMembers.Start);
     }
 
-    public CaseDraft Model { get; }
+    public CaseObject Model { get; }
 
     public IReadOnlyList<ModelPart> Rotors { get; }
 
@@ -31,9 +31,9 @@ internal sealed class ModelParts
 
     public IReadOnlyList<ModelPart> Obstacles { get; }
 
-    public CaseDraft? Drive { get; }
+    public CaseObject? Drive { get; }
 
-    public CaseDraft? Start { get; }
+    public CaseObject? Start { get; }
 
     /// <summary>The rotor of that name; null when there is none.</summary>
     public ModelPart? Rotor(string? name) => name is null ? null : Rotors.FirstOrDefault(r => r.Name == name);

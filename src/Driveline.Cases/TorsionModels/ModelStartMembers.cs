@@ -6,10 +6,10 @@ namespace Driveline.Cases.TorsionModels;
 /// <summary>The rows of start.</summary>
 internal static class ModelStartMembers
 {
-    public static readonly MemberTable Table = MemberTable.OfDraft("start", "How the model moves at 0 s.", null);
+    public static readonly MemberTable Table = new("start", "How the model moves at 0 s.");
 
-    public static readonly QuantityMember Speed = Table.SiQuantity(
-        "speed", Dimension.RotationalSpeed, "[-1000000 rad/s; 1000000 rad/s]", "Speed of the first rotor; the others turn with it, those behind a gear by its ratio. 0 when left out.");
+    public static readonly QuantityMember<UnitsNet.RotationalSpeed> Speed = Table.SiQuantity(
+        "speed", QuantityTypes.RotationalSpeed, "[-1000000 rad/s; 1000000 rad/s]", "Speed of the first rotor; the others turn with it, those behind a gear by its ratio. 0 when left out.");
     public static readonly NamedQuantitiesMember Speeds = Table.NamedQuantities(
         "speeds", Dimension.RotationalSpeed, "[-1000000 rad/s; 1000000 rad/s]", "rotor", "Speeds of single rotors, each its own, instead of what speed gives them.");
     public static readonly NamedQuantitiesMember Torques = Table.NamedQuantities(

@@ -41,9 +41,9 @@ internal static class ModelTree
 
     private static void Join(ModelPart link, CaseWalk walk, Dictionary<string, int> at, int[] tree, double[] ratio)
     {
-        (Member fromMember, Member toMember) = ModelChecks.Ends(link);
-        int from = at[link.Draft.Reference<string>(fromMember)!];
-        int to = at[link.Draft.Reference<string>(toMember)!];
+        (TextMember fromMember, TextMember toMember) = ModelChecks.Ends(link);
+        int from = at[link.Draft.Get(fromMember)!];
+        int to = at[link.Draft.Get(toMember)!];
         int kept = tree[from];
         int joined = tree[to];
         if (kept == joined)
@@ -52,7 +52,7 @@ internal static class ModelTree
             return;
         }
 
-        double gear = link.List == ModelMembers.Shafts ? link.Draft.Value<double>(ModelShaftMembers.Ratio) ?? 1 : 1;
+        double gear = link.List == ModelMembers.Shafts ? link.Draft.Si(ModelShaftMembers.Ratio) ?? 1 : 1;
         double factor = ratio[from] * gear / ratio[to];
         for (int i = 0; i < tree.Length; i++)
         {

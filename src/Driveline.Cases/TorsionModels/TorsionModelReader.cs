@@ -46,7 +46,7 @@ public static class TorsionModelReader
         {
             var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = CaseReader.DeepestNesting });
             reader.Read();
-            CaseDraft? draft = FactsReader.ReadDraft(ref reader, ModelMembers.Table, walk);
+            CaseObject? draft = ObjectReader.Read(ref reader, ModelMembers.Table, walk);
             if (draft is not null && !walk.HasErrors)
             {
                 model = Assemble(draft, walk);
@@ -57,7 +57,7 @@ public static class TorsionModelReader
     }
 
     // The checks before leave nothing that the builder refuses; if something slips through, it is an error of the file all the same.
-    private static TorsionModelFile? Assemble(CaseDraft draft, CaseWalk walk)
+    private static TorsionModelFile? Assemble(CaseObject draft, CaseWalk walk)
     {
         try
         {

@@ -13,6 +13,8 @@ namespace Driveline.Tests.Cases;
 
 public class CaseAdviceTests
 {
+    private const string NothingGave = "{ \"symptom\": \"nothingGaveAtStrike\" }";
+
     public static TheoryData<string> Demos => [.. DemoCases.Names];
 
     [Theory]
@@ -115,16 +117,9 @@ public class CaseAdviceTests
     [Fact]
     public void DefectsSeen_WhateverTheSymptom_AreNamedFirst()
     {
-        ComplaintFacts complaint = ComplaintFacts.Empty.WithSymptom(Symptom.BreaksOften);
-        foreach ((string question, string answer) in new[]
-        {
-            ("hubTurns", "notAtAll"), ("holes", "oval"), ("damageSeen", "tubeTwisted"), ("bladeCondition", "bentOrUnequal"),
-        })
-        {
-            complaint = complaint.With(Fact.Of(question, answer));
-        }
-
-        OwnerAdvice advice = Advice(CaseFile.Empty.WithComplaint(complaint));
+        OwnerAdvice advice = Advice(CaseFile.Empty.With(
+            "complaint",
+            """{ "symptom": "breaksOften", "hubTurns": "notAtAll", "holes": "oval", "damageSeen": "tubeTwisted", "bladeCondition": "bentOrUnequal" }""").Case!);
         Assert.Equal(
             [StandingFindings.HubSeized, StandingFindings.TubeTwisted, StandingFindings.BladesBent],
             advice.Standing.Reasons.Select(r => r.Why.Code));
@@ -183,8 +178,7 @@ public class CaseAdviceTests
     public void SimulatedStrike_StatedPeakBeside_GivesWayToIt()
     {
         CaseFile file = DemoCases.Read("ravensmoor-rusted-clutch-rock");
-        TorqueBand peak = TorqueBand.Exactly(UnitsNet.Torque.FromNewtonMeters(700), Provenance.Basis.Given("the case"));
-        OwnerAdvice advice = Advice(file.WithComplaint(file.Complaint!.WithStrikePeak(peak)));
+        OwnerAdvice advice = Advice(file.With("complaint.strikePeak", "\"700 N.m\"").Case!);
         Assert.Equal(700, advice.Inspection!.Tractor!.Parameter("atMost")!.Value, 1e-9);
     }
 
@@ -205,7 +199,7 @@ public class CaseAdviceTests
         // hand: the manual's 600 to 700 N·m; 0.7 of it left when hot or damp, against 380 N·m of work; it breaks away at 1.4 times at most,
         // against a tube that stands 1500 N·m: 420 / 380 and 1500 / 980
         CaseFile file = DemoCases.Read("dunmarsh-clutch-rusted");
-        OwnerAdvice advice = Advice(file.WithComplaint(ComplaintFacts.Empty.WithSymptom(Symptom.NothingGaveAtStrike)));
+        OwnerAdvice advice = Advice(file.With("complaint", NothingGave).Case!);
         foreach (string code in new[] { Remedies.SlipAndReset, Remedies.LoosenSpringsToManual })
         {
             Remedy remedy = advice.Remedies.Single(r => r.Code == code);
@@ -215,7 +209,7 @@ public class CaseAdviceTests
         }
 
         // without the manual's torque nobody knows to what to set it; freed, it slips as its springs are set
-        OwnerAdvice unnamed = Advice(file.WithSpecified(null).WithComplaint(ComplaintFacts.Empty.WithSymptom(Symptom.NothingGaveAtStrike)));
+        OwnerAdvice unnamed = Advice(file.With("specified", null).Case!.With("complaint", NothingGave).Case!);
         Assert.Null(unnamed.Remedies.Single(r => r.Code == Remedies.LoosenSpringsToManual).GuardMargin);
         Assert.True(unnamed.Remedies.Single(r => r.Code == Remedies.SlipAndReset).GuardMargin > 1);
     }
@@ -244,9 +238,10 @@ public class CaseAdviceTests
     public void AnswerThatTheCaseContradicts_IsRefused()
     {
         CaseFile file = DemoCases.Read("thornbeck-seized-hub");
-        CaseAdvice advice = CaseAdvice.Of(file.WithComplaint(file.Complaint!.With(Fact.Of("hubTurns", "freely"))));
+        CaseAdvice advice = CaseAdvice.Of(file.With("complaint.hubTurns", "\"freely\"").Case!);
         Assert.Null(advice.Advice);
         Assert.Equal("complaint.hubTurns", advice.Errors.Single().Path);
+        Assert.True(advice.Errors.Single().Line > 1);
     }
 
     [Theory]
@@ -282,11 +277,10 @@ public class CaseAdviceTests
     public void AnyDemo_NeutralEvidence_ChangesNothing(string name)
     {
         CaseFile file = DemoCases.Read(name);
-        ComplaintFacts told = file.Complaint ?? ComplaintFacts.Empty;
         Diagnosis before = Advice(name).Diagnosis;
-        Diagnosis neutral = Advice(file.WithComplaint(told.With(Fact.Of("boltPlace", "yoke")))).Diagnosis;
-        Diagnosis asked = Advice(file.WithComplaint(told.Without("modifications").With(Fact.Of("modifications", Fact.NotKnown)))).Diagnosis;
-        Diagnosis without = Advice(file.WithComplaint(told.Without("modifications"))).Diagnosis;
+        Diagnosis neutral = Advice(file.With("complaint.boltPlace", "\"yoke\"").Case!).Diagnosis;
+        Diagnosis asked = Advice(file.With("complaint.modifications", "\"notKnown\"").Case!).Diagnosis;
+        Diagnosis without = Advice(file.With("complaint.modifications", null).Case!).Diagnosis;
         Assert.All(before.Causes, c => Assert.Equal(c.Probability.Value, neutral.ProbabilityOf(c.Cause).Value, 1e-12));
         Assert.All(without.Causes, c => Assert.Equal(c.Probability.Value, asked.ProbabilityOf(c.Cause).Value, 1e-12));
     }

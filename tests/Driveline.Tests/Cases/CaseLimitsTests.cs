@@ -110,15 +110,6 @@ public class CaseLimitsTests
         Assert.True((read.Case is not null) == isRead, total);
     }
 
-    [Fact]
-    public void Question_OfATypedCaseWithMoreElements_IsRefused()
-    {
-        IReadOnlyList<DrivelineElement> four = CaseReader.Read(Branches(4, 200)).Case!.Driveline;
-        CaseQuestion asked = CaseQuestion.Of(CaseFile.Empty.WithDriveline([.. four, .. four]));
-        Assert.Null(asked.Question);
-        Assert.Equal(CaseErrorKind.OutOfRange, asked.Errors[0].Kind);
-    }
-
     private static string Branches(int branches, int inEach)
     {
         var json = new StringBuilder("{ \"driveline\": [\n");

@@ -1,5 +1,6 @@
 using System.Text;
 using Driveline.Cases;
+using Driveline.Cases.Members;
 
 namespace Driveline.Tests.Cases;
 
@@ -77,7 +78,28 @@ public partial class CaseReaderTests
     [InlineData("""{ "driveline": [ { "shearBolt": { "thread": "M10", "pinDiameter": "10 mm" } } ] }""", "driveline[0].shearBolt.pinDiameter", CaseErrorKind.Contradiction, "\"thread\" is stated already")]
     [InlineData("""{ "driveline": [ { "shearBolt": { "pinDiameter": "10 mm", "neckDiameter": "11 mm" } } ] }""", "driveline[0].shearBolt.neckDiameter", CaseErrorKind.Contradiction, "must not be thicker")]
     [InlineData("""{ "driveline": [ { "shearBolt": { "radius": "40 mm", "boltCircleDiameter": "100 mm" } } ] }""", "driveline[0].shearBolt.boltCircleDiameter", CaseErrorKind.Contradiction, "is not twice the radius")]
-    [InlineData("""{ "driveline": [ { "shearBolt": { "thread": "M20", "grade": "9.8" } } ] }""", "driveline[0].shearBolt.grade", CaseErrorKind.Contradiction, "is not held for M20")]
+    [InlineData("""{ "driveline": [ { "shearBolt": { "thread": "M20", "grade": "9.8" } } ] }""", "driveline[0].shearBolt.grade", CaseErrorKind.Contradiction, "is not held at M20")]
+    [InlineData("""{ "driveline": [ { "shearBolt": { "thread": "M10", "neckDiameter": "11 mm" } } ] }""", "driveline[0].shearBolt.neckDiameter", CaseErrorKind.Contradiction, "must not be thicker than the bolt 10 mm")]
+    [InlineData("""{ "driveline": [ { "shearBolt": { "thread": "M10", "layout": "throughShaft", "shaftDiameter": "10 mm" } } ] }""", "driveline[0].shearBolt.shaftDiameter", CaseErrorKind.Contradiction, "must be thicker than the bolt through it, 10 mm")]
+    [InlineData("""{ "driveline": [ { "shearBolt": { "pinDiameter": "10 mm", "planeThrough": "thread" } } ] }""", "driveline[0].shearBolt.planeThrough", CaseErrorKind.Contradiction, "it has no thread")]
+    [InlineData("""{ "driveline": [ { "shearBolt": { "pinDiameter": "10 mm", "grade": "8.8" } } ] }""", "driveline[0].shearBolt.grade", CaseErrorKind.Contradiction, "A pin without thread has no bolt grade")]
+    [InlineData("""{ "driveline": [ { "shearBolt": { "pinDiameter": "10 mm", "hardness": "HRC 60" } } ] }""", "driveline[0].shearBolt.hardness", CaseErrorKind.Contradiction, "The conversion tables held reach from HRC 20 to HRC 45; got HRC 60.")]
+    [InlineData("""{ "specified": { "shearBolt": { "pinDiameter": "10 mm", "grade": "8.8" } } }""", "specified.shearBolt.grade", CaseErrorKind.Contradiction, "A pin without thread has no bolt grade")]
+    [InlineData("""{ "driveline": [ { "part": "p", "outerDiameter": "40 mm", "material": "cheese" } ] }""", "driveline[0].material", CaseErrorKind.Contradiction, "State yieldStrength instead")]
+    [InlineData("""{ "driveline": [ { "branch": "b", "powerShare": { "low": 0.2 } } ] }""", "driveline[0].powerShare", CaseErrorKind.Contradiction, "needs a high end here")]
+    [InlineData("""{ "driveline": [ { "slipClutch": { "springs": { "coil": { "wire": "5 mm", "meanDiameter": "9.9 mm" } } } } ] }""", "driveline[0].slipClutch.springs.coil.meanDiameter", CaseErrorKind.Contradiction, "from 2 to 50 times the wire 5 mm")]
+    [InlineData("""{ "driveline": [ { "slipClutch": { "springs": { "coil": { "wire": "5 mm", "coils": 6, "ends": "squaredGround", "freeLength": "30 mm" } } } } ] }""", "driveline[0].slipClutch.springs.coil.freeLength", CaseErrorKind.Contradiction, "above the solid length of that many coils of that wire, 30 mm")]
+    [InlineData("""{ "driveline": [ { "slipClutch": { "springs": { "disc": { "series": "A", "outerDiameter": "101 mm" } } } } ] }""", "driveline[0].slipClutch.springs.disc.outerDiameter", CaseErrorKind.Contradiction, "Series A disc spring of that outer diameter is not held here")]
+    [InlineData("""{ "driveline": [ { "slipClutch": { "springs": { "disc": { "outerDiameter": "100 mm", "innerDiameter": "90 mm", "thickness": "5.1 mm" } } } } ] }""", "driveline[0].slipClutch.springs.disc.thickness", CaseErrorKind.Contradiction, "the width of the ring, 5 mm")]
+    [InlineData("""{ "driveline": [ { "slipClutch": { "springs": { "disc": { "thickness": "2 mm", "freeHeight": "8.1 mm" } } } } ] }""", "driveline[0].slipClutch.springs.disc.freeHeight", CaseErrorKind.Contradiction, "four times the thickness, 8 mm")]
+    [InlineData("""{ "driveline": [ { "slipClutch": { "springs": { "disc": { "thickness": "2 mm", "reducedThickness": "1.7 mm" } } } } ] }""", "driveline[0].slipClutch.springs.disc.reducedThickness", CaseErrorKind.Contradiction, "from 0.9 times the thickness")]
+    [InlineData("""{ "deck": { "frontTip": "0 m", "rearTip": "0.5 m", "bladeSpan": "0.5 m" } }""", "deck.frontTip", CaseErrorKind.Contradiction, "must be below the blade span, 500 mm")]
+    [InlineData("""{ "deck": { "manualFrontBelowRear": "-300 mm", "bladeSpan": "300 mm" } }""", "deck.manualFrontBelowRear", CaseErrorKind.Contradiction, "must be below the blade span, 300 mm")]
+    [InlineData("""{ "deck": { "hitchHeight": "1.6 m", "tailHeight": "0.6 m", "hitchToTail": "1 m", "hitchToRotor": "0.5 m", "bladesBelow": "0 m", "bladeSpan": "1 m" } }""", "deck.hitchHeight", CaseErrorKind.Contradiction, "Difference of the heights must be below the distance of 1 m")]
+    [InlineData("""{ "deck": { "hitchHeight": "0.3 m", "tailHeight": "0.3 m", "hitchToTail": "1 m", "hitchToRotor": "0.5 m", "bladesBelow": "0.4 m", "bladeSpan": "1 m" } }""", "deck.hitchHeight", CaseErrorKind.Contradiction, "a tip in the ground is measured with the deck raised")]
+    [InlineData("""{ "deck": { "frontTip": "0.1 m", "rearTip": "0.1 m", "bladeSpan": "1 m", "mastHeight": "1.5 m", "topLinkLength": "0.4 m", "topLinkPinHeight": "0.2 m" } }""", "deck.topLinkLength", CaseErrorKind.Contradiction, "cannot span a height difference of 1.3 m")]
+    [InlineData("""{ "driveline": [ { "rotor": "r" } ], "strike": { "kind": "swingBack", "torque": "50 N.m", "travel": "5 deg", "swing": "60 deg", "swingTorque": "51 N.m" } }""", "strike.swingTorque", CaseErrorKind.Contradiction, "must be at most that at which what is struck gives way, 50 N.m")]
+    [InlineData("""{ "costs": { "currency": "EUR", "options": [ { "name": "a", "overloadsPerYear": 2, "failsToProtect": { "low": 0.1 } } ] } }""", "costs.options[0].failsToProtect", CaseErrorKind.Contradiction, "needs a high end here")]
     [InlineData("""{ "partsComplete": true }""", "partsComplete", CaseErrorKind.Contradiction, "no driveline is stated")]
     [InlineData("""{ "date": "2026-01-01", "driveline": [ { "shearBolt": { "lastTrip": "2026-01-02" } } ] }""", "date", CaseErrorKind.Contradiction, "2026-01-02 lies after")]
     [InlineData("""{ "work": { "steadyPeak": "10 N.m", "steadyMean": "11 N.m" } }""", "work.steadyMean", CaseErrorKind.Contradiction, "must not be above the peak")]
@@ -231,7 +253,7 @@ public partial class CaseReaderTests
     public void Driveline_TwoHundredElements_AreReadAndOneMoreIsNot()
     {
         string Of(int count) => "{ \"driveline\": [" + string.Join(",", Enumerable.Repeat("{ \"shaft\": \"s\" }", count)) + "] }";
-        Assert.Equal(200, ReadGood(Of(200)).Driveline.Count);
+        Assert.Equal(200, ReadGood(Of(200)).Facts.Get(CaseFileMembers.Driveline).Count);
         Assert.Contains("at most 200 elements; got 201", ReadOneError(Of(201)).Message, StringComparison.Ordinal);
     }
 }

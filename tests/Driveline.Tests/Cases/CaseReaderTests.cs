@@ -2,6 +2,9 @@ using System.Diagnostics;
 using System.Text;
 using Driveline.Advice;
 using Driveline.Cases;
+using Driveline.Cases.Members;
+using Driveline.Cases.Questions;
+using Driveline.Chains;
 using Driveline.Fasteners;
 using Driveline.Loads;
 using Driveline.Provenance;
@@ -19,36 +22,39 @@ public partial class CaseReaderTests
     {
         CaseFile c = ReadGood(Sample.BrushCutter);
         Assert.Equal("Brush cutter, Thornbeck common", c.Title);
-        Assert.Equal(26, (double)c.Tractor!.PtoPower!.Value.Kilowatts, 12);
-        Assert.Equal(1, c.Tractor.PtoType);
-        Assert.Equal(540, c.Tractor.PtoSpeed!.Value.RevolutionsPerMinute, 6);
-        Assert.Equal(PtoClutchKind.HandLever, c.Tractor.PtoClutch!.Kind);
-        Assert.Equal(Exactly(1100), c.Tractor.PtoClutch.Capacity);
-        Assert.Equal(MachineKind.RotaryCutter, c.Implement!.Kind);
-        Assert.Equal(1.5, c.Implement.Width!.Value.Meters);
-        Assert.Equal([ElementKind.Shaft, ElementKind.ShearBolt, ElementKind.Gearbox, ElementKind.Rotor], c.Driveline.Select(e => e.Kind));
-        Assert.Equal("drive tube", c.Driveline[0].Name);
+        CaseObject tractor = c.Part(CaseFileMembers.Tractor);
+        Assert.Equal(26, (double)tractor.Get(TractorMembers.PtoPower)!.Value.Kilowatts, 12);
+        Assert.Equal(1, tractor.Get(TractorMembers.PtoType));
+        Assert.Equal(540, tractor.Get(TractorMembers.PtoSpeed)!.Value.RevolutionsPerMinute, 6);
+        CaseObject clutch = tractor.Get(TractorMembers.PtoClutch)!;
+        Assert.Equal(PtoClutchKind.HandLever, clutch.Get(PtoClutchMembers.Kind));
+        Assert.Equal(Exactly(1100), clutch.Get(PtoClutchMembers.Capacity));
+        Assert.Equal(MachineKind.RotaryCutter, c.Part(CaseFileMembers.Implement).Get(ImplementMembers.Kind));
+        Assert.Equal(1.5, c.Part(CaseFileMembers.Implement).Get(ImplementMembers.Width)!.Value.Meters);
+        Assert.Equal([ElementKind.Shaft, ElementKind.ShearBolt, ElementKind.Gearbox, ElementKind.Rotor], c.Facts.Get(CaseFileMembers.Driveline).Select(CaseElements.KindOf));
+        Assert.Equal("drive tube", CaseElements.NameOf(c.Element(0)));
         Assert.Equal(
             TorqueBand.Between(Torque.FromNewtonMeters(2100), Torque.FromNewtonMeters(2300), Torque.FromNewtonMeters(2600), Basis.Given("the case")),
-            c.Driveline[0].DamagedAt);
-        ShearBoltFacts bolt = c.Driveline[1].ShearBolt!;
-        Assert.Equal("1/2-13 UNC", bolt.Thread);
-        Assert.Equal(0.0127, bolt.ParsedThread!.MajorDiameter.Meters, 9);
-        Assert.Equal(SaeJ429.Grade2, bolt.ParsedGrade);
-        Assert.Equal(JointLayout.ThroughShaft, bolt.Layout);
-        Assert.Equal(1.25, bolt.ShaftDiameter!.Value.Inches, 12);
-        Assert.Equal(PlaneThrough.Shank, bolt.PlaneThrough);
-        Assert.Equal(HubState.Free, bolt.Hub);
-        Assert.Equal(1.47, c.Driveline[2].Ratio);
-        Assert.Equal(4.2, c.Driveline[3].Inertia!.Value.KilogramSquareMeters);
-        Assert.True(c.PartsComplete);
-        Assert.Equal("SAE 2", c.Specified!.ShearBolt!.Grade);
-        Assert.Equal(800, c.Work!.SteadyPeak!.Expected!.Value.NewtonMeters);
-        Assert.Equal(40, c.Work.PeaksPerHour);
-        Assert.Equal(Symptom.BreaksOften, c.Complaint!.Symptom);
-        Assert.Equal("engaging", c.Complaint.FactOf("when")!.Answer);
-        Assert.Equal("from1to10h", c.Complaint.FactOf("hoursBetweenBreaks")!.Answer);
-        Assert.Equal(2, c.Complaint.HoursBetweenBreaks);
+            c.Element(0).Get(ElementMembers.DamagedAt));
+        CaseObject bolt = c.Bolt(1);
+        Assert.Equal("1/2-13 UNC", bolt.Written(ShearBoltMembers.Thread));
+        Assert.Equal(0.0127, bolt.Get(ShearBoltMembers.Thread)!.MajorDiameter.Meters, 9);
+        Assert.Equal(SaeJ429.Grade2, bolt.Get(ShearBoltMembers.Grade)!.Grade);
+        Assert.Equal(JointLayout.ThroughShaft, bolt.Get(ShearBoltMembers.Layout));
+        Assert.Equal(1.25, bolt.Get(ShearBoltMembers.ShaftDiameter)!.Value.Inches, 12);
+        Assert.Equal(PlaneThrough.Shank, bolt.Get(ShearBoltMembers.PlaneThrough));
+        Assert.Equal(HubState.Free, bolt.Get(ShearBoltMembers.Hub));
+        Assert.Equal(1.47, c.Element(2).Get(ElementMembers.Ratio));
+        Assert.Equal(4.2, c.Element(3).Get(ElementMembers.Inertia)!.Value.KilogramSquareMeters);
+        Assert.True(c.Facts.Get(CaseFileMembers.PartsComplete));
+        Assert.Equal("SAE 2", c.Part(CaseFileMembers.Specified).Get(SpecifiedMembers.ShearBolt)!.Written(SpecifiedBoltMembers.Grade));
+        Assert.Equal(800, c.Part(CaseFileMembers.Work).Get(WorkMembers.SteadyPeak)!.Expected!.Value.NewtonMeters);
+        Assert.Equal(40, c.Part(CaseFileMembers.Work).Get(WorkMembers.PeaksPerHour));
+        CaseObject complaint = c.Part(CaseFileMembers.Complaint);
+        Assert.Equal(Symptom.BreaksOften, complaint.Get(ComplaintMembers.Symptom));
+        Assert.Equal("engaging", ComplaintMembers.FactOf(complaint, "when")!.Answer);
+        Assert.Equal("from1to10h", ComplaintMembers.FactOf(complaint, "hoursBetweenBreaks")!.Answer);
+        Assert.Equal(2.0, complaint[ComplaintMembers.Facts["hoursBetweenBreaks"]]);
     }
 
     [Fact]
@@ -56,78 +62,71 @@ public partial class CaseReaderTests
     {
         CaseFile c = ReadGood("""{ "tractor": {}, "driveline": [ { "shearBolt": {} } ] }""");
         Assert.Null(c.Title);
-        Assert.Null(c.PartsComplete);
-        Assert.Null(c.Work);
-        Assert.Null(c.Tractor!.PtoPower);
-        ShearBoltFacts bolt = c.Driveline[0].ShearBolt!;
-        Assert.Equal(HubState.NotKnown, bolt.Hub);
-        Assert.Equal(HoleFit.NotKnown, bolt.HoleFit);
-        Assert.Equal(PlaneThrough.NotKnown, bolt.PlaneThrough);
-        Assert.Null(bolt.ParsedGrade);
-        Assert.False(bolt.IsUnmarked);
-        Assert.Null(c.Driveline[0].Name);
-        Assert.Empty(ReadGood("{}").Driveline);
+        Assert.Null(c.Facts.Get(CaseFileMembers.PartsComplete));
+        Assert.Null(c.Facts.Get(CaseFileMembers.Work));
+        Assert.Null(c.Part(CaseFileMembers.Tractor).Get(TractorMembers.PtoPower));
+        CaseObject bolt = c.Bolt(0);
+        Assert.Equal(HubState.NotKnown, bolt.Get(ShearBoltMembers.Hub));
+        Assert.Equal(HoleFit.NotKnown, bolt.Get(ShearBoltMembers.HoleFit));
+        Assert.Equal(PlaneThrough.NotKnown, bolt.Get(ShearBoltMembers.PlaneThrough));
+        Assert.Null(bolt.Get(ShearBoltMembers.Grade));
+        Assert.Null(CaseElements.NameOf(c.Element(0)));
+        Assert.Empty(ReadGood("{}").Facts.Get(CaseFileMembers.Driveline));
     }
 
     [Fact]
-    public void Band_LowAlone_IsAtLeast()
-    {
-        TorqueBand band = ReadGood(Sample.At("tractor.stubDamagedAt", """{ "low": "900 N.m" }""")).Tractor!.StubDamagedAt!;
-        Assert.Equal(TorqueBand.AtLeast(Torque.FromNewtonMeters(900), Basis.Given("the case")), band);
-    }
+    public void Band_LowAlone_IsAtLeast() =>
+        Assert.Equal(TorqueBand.AtLeast(Torque.FromNewtonMeters(900), Basis.Given("the case")), StubDamagedAt("""{ "low": "900 N.m" }"""));
 
     [Theory]
     [InlineData("""{ "low": "900 N.m", "expected": "unbounded", "high": "unbounded" }""")]
     [InlineData("""{ "high": "unbounded", "low": "900 N.m" }""")]
-    public void Band_Unbounded_IsAtLeast(string json) => Assert.Equal(
-        TorqueBand.AtLeast(Torque.FromNewtonMeters(900), Basis.Given("the case")),
-        ReadGood(Sample.At("tractor.stubDamagedAt", json)).Tractor!.StubDamagedAt);
+    public void Band_Unbounded_IsAtLeast(string json) =>
+        Assert.Equal(TorqueBand.AtLeast(Torque.FromNewtonMeters(900), Basis.Given("the case")), StubDamagedAt(json));
 
     [Fact]
     public void Band_WithoutExpected_TakesTheMiddleWithAWeakerBasis()
     {
-        TorqueBand band = ReadGood(Sample.At("tractor.stubDamagedAt", """{ "low": "900 N.m", "high": "1100 N.m" }""")).Tractor!.StubDamagedAt!;
+        TorqueBand band = StubDamagedAt("""{ "low": "900 N.m", "high": "1100 N.m" }""");
         Assert.Equal(1000, band.Expected!.Value.NewtonMeters);
         Assert.Equal(BasisKind.CommonPractice, band.Basis.Expected.Kind);
         Assert.Equal(BasisKind.Given, band.Basis.Low.Kind);
         Assert.Equal(BasisKind.CommonPractice, band.WeakestBasis.Kind);
     }
 
-    [Fact]
-    public void Limits_SeveralStated_AllKeptAndDamagedAtUsed()
+    [Theory]
+    [InlineData("\"ratedTorque\": \"400 N.m\", \"overloadFactor\": 2, \"outerDiameter\": \"40 mm\", \"yieldStrength\": \"350 MPa\", \"damagedAt\": \"2 kN.m\"", LimitKind.DamageTorque)]
+    [InlineData("\"ratedTorque\": \"400 N.m\", \"overloadFactor\": 2, \"outerDiameter\": \"40 mm\", \"yieldStrength\": \"350 MPa\"", LimitKind.Section)]
+    [InlineData("\"ratedTorque\": \"400 N.m\", \"overloadFactor\": 2, \"outerDiameter\": \"40 mm\"", LimitKind.UnsourcedOverloadFactor)]
+    [InlineData("\"ratedTorque\": \"400 N.m\", \"outerDiameter\": \"40 mm\"", null)]
+    public void Limits_SeveralStated_TheNearestToThePartIsUsed(string stated, LimitKind? used)
     {
-        DrivelineElement part = ReadGood("""
-            { "driveline": [ { "part": "x", "ratedTorque": "400 N.m", "overloadFactor": 2, "outerDiameter": "40 mm", "yieldStrength": "350 MPa", "damagedAt": "2 kN.m" } ] }
-            """).Driveline[0];
-        Assert.Equal([LimitSource.DamagedAt, LimitSource.Geometry, LimitSource.RatedTorque], part.LimitsStated);
-        Assert.Equal(LimitSource.DamagedAt, part.LimitUsed);
-        Assert.Equal(LimitSource.Geometry, part.WithDamagedAt(null).LimitUsed);
-        Assert.Equal(LimitSource.RatedTorque, part.WithDamagedAt(null).WithYieldStrength(null).LimitUsed);
-        Assert.Equal(LimitSource.NotKnown, part.WithDamagedAt(null).WithYieldStrength(null).WithOverloadFactor(null).LimitUsed);
+        CaseFile file = ReadGood("{ \"driveline\": [ { \"part\": \"x\", " + stated + " } ] }");
+        Assert.Equal(used, CaseQuestion.Of(file).Question!.Chain.Parts.Single().Limit?.Kind);
     }
 
     [Fact]
     public void Branch_Elements_AreRead()
     {
-        DrivelineElement branch = ReadGood(Sample.Everything).Driveline[10];
-        Assert.Equal(ElementKind.Branch, branch.Kind);
-        Assert.Equal("auger", branch.Name);
-        Assert.Equal(0.3, branch.PowerShare!.Low, 12);
-        Assert.Equal(0.4, branch.PowerShare.High!.Value, 12);
-        Assert.Equal(0.95, branch.Driveline[0].Efficiency!.Value, 12);
-        Assert.False(branch.IsPart);
+        CaseObject branch = ReadGood(Sample.Everything).Element(10);
+        Assert.Equal(ElementKind.Branch, CaseElements.KindOf(branch));
+        Assert.Equal("auger", CaseElements.NameOf(branch));
+        Assert.Equal(0.3, branch.Get(ElementMembers.PowerShare)!.Low, 12);
+        Assert.Equal(0.4, branch.Get(ElementMembers.PowerShare)!.High!.Value, 12);
+        Assert.Equal(0.95, branch.Get(ElementMembers.Driveline)[0].Get(ElementMembers.Efficiency)!.Value, 12);
     }
 
     [Fact]
     public void BoltTexts_RodPinAndUnmarked_AreRead()
     {
         CaseFile c = ReadGood(Sample.Everything);
-        Assert.Equal("SAE 1018 cold-drawn steel rod", c.Driveline[4].ShearBolt!.ParsedRodMaterial!.Designation);
-        Assert.Null(c.Driveline[4].ShearBolt!.ParsedGrade);
-        Assert.Equal("ISO 8752", c.Driveline[5].ShearBolt!.ParsedSpringPin!.Standard);
-        Assert.Equal(28, c.Driveline[3].ShearBolt!.ParsedHardness!.Value);
-        Assert.Equal(HardnessScale.RockwellB, c.Driveline[3].Specified!.ShearBolt!.ParsedHardness!.Scale);
-        Assert.True(ReadGood(Sample.At("shearBolt.grade", "\"unmarked\"")).Driveline[0].ShearBolt!.IsUnmarked);
+        MaterialName rod = c.Bolt(4).Get(ShearBoltMembers.Grade)!;
+        Assert.Equal("SAE 1018 cold-drawn steel rod", rod.RodMaterial!.Designation);
+        Assert.Null(rod.Grade);
+        Assert.Equal("ISO 8752", c.Bolt(5).Get(ShearBoltMembers.SpringPin)!.Standard);
+        Assert.Equal(28, c.Bolt(3).Get(ShearBoltMembers.Hardness)!.Value);
+        Assert.Equal(HardnessScale.RockwellB, c.Element(3).Get(ElementMembers.Specified)!.Get(SpecifiedMembers.ShearBolt)!.Get(SpecifiedBoltMembers.Hardness)!.Scale);
+        Assert.True(ReadGood(Sample.At("shearBolt.grade", "\"unmarked\"")).Bolt(0).Get(ShearBoltMembers.Grade)!.IsUnmarked);
     }
 
     [Fact]
@@ -149,7 +148,7 @@ public partial class CaseReaderTests
     [Fact]
     public void Everything_NamesEveryMemberOfTheFormat()
     {
-        var stated = Driveline.Cases.Members.MemberTables.All.SelectMany(t => t.Members.Select(m => "\"" + m.Name + "\":"));
+        var stated = MemberTables.All.SelectMany(t => t.Members.Select(m => "\"" + m.Name + "\":"));
         Assert.Equal(["\"travel\":"], stated.Where(m => !Sample.Everything.Contains(m, StringComparison.Ordinal)).Distinct());
     }
 
@@ -191,6 +190,9 @@ public partial class CaseReaderTests
     }
 
     internal static string Shown(CaseReadResult result) => string.Join("\n", result.Errors);
+
+    private static TorqueBand StubDamagedAt(string json) =>
+        ReadGood(Sample.At("tractor.stubDamagedAt", json)).Part(CaseFileMembers.Tractor).Get(TractorMembers.StubDamagedAt)!;
 
     private static TorqueBand Exactly(double nm) => TorqueBand.Exactly(Torque.FromNewtonMeters(nm), Basis.Given("the case"));
 

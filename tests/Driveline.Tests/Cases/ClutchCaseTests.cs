@@ -87,7 +87,9 @@ public class ClutchCaseTests
     {
         CaseFile file = CaseReaderTests.ReadGood(Json("turns", "\"threadPitch\": \"1.5 mm\", \"nutTurns\": 27"));
         CaseError error = Assert.Single(CaseQuestion.Of(file).Errors);
-        Assert.Equal("driveline[0]: Turns of the nut must be fewer than 26.7: so many press springs of 40 mm to nothing; got 27.", error.ToString());
+        Assert.Equal("driveline[0].slipClutch.nutTurns", error.Path);
+        Assert.True(error.Line == 1 && error.Column > 1);
+        Assert.Equal("Turns of the nut must be fewer than 26.7: so many press springs of 40 mm to nothing; got 27.", error.Message);
     }
 
     [Theory]

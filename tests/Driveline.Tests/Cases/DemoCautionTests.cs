@@ -15,7 +15,7 @@ public class DemoCautionTests
     public void PostHoleAuger_EveryVerb_WarnsOfEntanglementFirst()
     {
         CaseFile file = DemoCases.Read("fenwick-auger-plain-bolt");
-        Assert.Equal(MachineKind.PostHoleAuger, file.Implement!.Kind);
+        Assert.Equal(MachineKind.PostHoleAuger, CaseQuestion.MachineOf(file));
         ProtectionQuestion question = CaseQuestion.Of(file).Question!;
         Assert.Equal(Entanglement, ProtectionCheck.Run(question).Cautions.Take(3));
         Assert.Equal(Entanglement, BoltChoice.For(question).Cautions.Take(3));

@@ -99,7 +99,7 @@ public partial class ChoiceTextTests
     [InlineData(Language.Spanish, "pero no se sabe que el manual indique un ajuste así. Solo la longitud")]
     public void Text_ManualsTorqueNotStated_GivesTheRangeWithTheManualsWordsAndNoLength(Language language, string words)
     {
-        IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(DemoCases.Read("dunmarsh-clutch-never-slipped").WithSpecified(null));
+        IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(DemoCases.Read("dunmarsh-clutch-never-slipped").With("specified", null).Case!);
         string text = OneLine(ChoiceText.Of(Demo("dunmarsh-clutch-never-slipped"), settings, ReportOptions.Default.WithLanguage(language)));
         Assert.Contains(words, text, StringComparison.Ordinal);
         Assert.DoesNotMatch(@"3\d[.,]\d+ mm", text);

@@ -1,7 +1,7 @@
-namespace Driveline.Cases.Members;
+namespace Driveline.Cases;
 
 /// <summary>The name that was probably meant: the one with the fewest changed, added, dropped or swapped letters.</summary>
-internal static class NearestName
+public static class NearestName
 {
     private const int LongestCompared = 40;
 

@@ -3,14 +3,14 @@ using System.Text.Json;
 namespace Driveline.Cases.Members;
 
 /// <summary>Writes one object by its table: the stated members, in the order of the rows.</summary>
-internal static class FactsWriter
+internal static class ObjectWriter
 {
-    public static void Write(Utf8JsonWriter writer, CaseFacts facts)
+    public static void Write(Utf8JsonWriter writer, CaseObject written)
     {
         writer.WriteStartObject();
-        foreach (Member member in facts.Table.Members)
+        foreach (Member member in written.Table.Members)
         {
-            if (facts[member] is { } value)
+            if (written[member] is { } value)
             {
                 writer.WritePropertyName(member.Name);
                 member.Write(writer, value);

@@ -2,15 +2,14 @@ using System.Text.Json;
 
 namespace Driveline.Cases.Members;
 
-/// <summary>One of a list of names, each standing for a value.</summary>
-internal abstract class NamesMember<T> : Member
+/// <summary>A list of names, each standing for a value.</summary>
+internal sealed class ChoiceNames<T>
     where T : notnull
 {
     private readonly Dictionary<string, T> values = new(StringComparer.Ordinal);
     private readonly Dictionary<T, string> names = [];
 
-    protected NamesMember(string name, IEnumerable<KeyValuePair<string, T>> choices, string doc)
-        : base(name, doc)
+    public ChoiceNames(IEnumerable<KeyValuePair<string, T>> choices)
     {
         foreach (KeyValuePair<string, T> choice in choices)
         {
@@ -21,14 +20,14 @@ internal abstract class NamesMember<T> : Member
         PermittedWords = "one of " + string.Join(", ", values.Keys);
     }
 
-    public override string ValueWords => "choice";
+    public string PermittedWords { get; }
 
-    public override string? PermittedWords { get; }
+    public string NameOf(T value) => names[value];
 
-    public override object? Read(ref Utf8JsonReader reader, CaseWalk walk)
+    public object? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
         long offset = reader.TokenStartIndex;
-        string? text = walk.Text(ref reader, PermittedWords!);
+        string? text = walk.TextOf(ref reader, PermittedWords);
         if (text is null)
         {
             return null;
@@ -51,9 +50,7 @@ internal abstract class NamesMember<T> : Member
         return null;
     }
 
-    public override void Write(Utf8JsonWriter writer, object value) => writer.WriteStringValue(names[(T)value]);
-
-    public override void WriteSchema(Utf8JsonWriter writer)
+    public void WriteSchema(Utf8JsonWriter writer)
     {
         writer.WriteString("type", "string");
         writer.WriteStartArray("enum");
@@ -63,13 +60,5 @@ internal abstract class NamesMember<T> : Member
         }
 
         writer.WriteEndArray();
-    }
-
-    public override void Check(object value)
-    {
-        if (value is not T named || !names.ContainsKey(named))
-        {
-            throw NotPermitted(value.ToString()!);
-        }
     }
 }

@@ -1,0 +1,27 @@
+using System.Collections;
+
+namespace Driveline.Cases.Members;
+
+/// <summary>The objects of a list, in the order of the file. Equal when the objects are equal.</summary>
+internal sealed class CaseList : IReadOnlyList<CaseObject>, IEquatable<CaseList>
+{
+    private readonly CaseObject[] items;
+
+    public CaseList(IEnumerable<CaseObject> items) => this.items = items.ToArray();
+
+    public static CaseList Empty { get; } = new([]);
+
+    public int Count => items.Length;
+
+    public CaseObject this[int index] => items[index];
+
+    public bool Equals(CaseList? other) => other is not null && items.SequenceEqual(other.items);
+
+    public override bool Equals(object? obj) => Equals(obj as CaseList);
+
+    public override int GetHashCode() => items.Length == 0 ? 0 : unchecked((items.Length * 397) ^ items[0].GetHashCode());
+
+    public IEnumerator<CaseObject> GetEnumerator() => ((IEnumerable<CaseObject>)items).GetEnumerator();
+
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+}

@@ -1,0 +1,83 @@
+namespace Driveline.Cases.Members;
+
+/// <summary>Any object of a file as it was read: its stated facts by the rows of its table, each with its place. What is not stated is null, or NotKnown for a choice.</summary>
+/// <remarks>Immutable. Equality compares the facts, not their places.</remarks>
+internal sealed class CaseObject : IEquatable<CaseObject>
+{
+    private readonly object?[] values;
+    private readonly long[] offsets;
+    private readonly CaseText text;
+
+    public CaseObject(MemberTable table, CaseText text, string path, long offset, object?[] values, long[] offsets)
+    {
+        Table = table;
+        this.text = text;
+        Path = path;
+        Offset = offset;
+        this.values = values;
+        this.offsets = offsets;
+    }
+
+    public MemberTable Table { get; }
+
+    /// <summary>Where it stands, e.g. "driveline[1].shearBolt"; empty for the file as a whole.</summary>
+    public string Path { get; }
+
+    /// <summary>Byte at which it begins.</summary>
+    public long Offset { get; }
+
+    /// <summary>The value as its member reads and writes it; null when not stated.</summary>
+    public object? this[Member member] => values[member.Slot];
+
+    /// <summary>An object that could not be read: nothing is stated.</summary>
+    public static CaseObject Unread(MemberTable table, CaseWalk walk, long offset) =>
+        new(table, walk.Text, walk.Path, offset, new object?[table.Members.Count], new long[table.Members.Count]);
+
+    /// <summary>The fact; null when it is not stated.</summary>
+    public T? Get<T>(ReferenceMember<T> member)
+        where T : class => values[member.Slot] is { } value ? member.FactOf(value) : null;
+
+    /// <summary>The fact; null when it is not stated.</summary>
+    public T? Get<T>(ValueMember<T> member)
+        where T : struct => values[member.Slot] is { } value ? member.FactOf(value) : null;
+
+    /// <summary>The choice; NotKnown when it is not stated.</summary>
+    public T Get<T>(ChoiceMember<T> member)
+        where T : struct, Enum => (T?)values[member.Slot] ?? default;
+
+    /// <summary>The objects of a list; none when it is not stated.</summary>
+    public CaseList Get(ListMember member) => (CaseList?)values[member.Slot] ?? CaseList.Empty;
+
+    /// <summary>A quantity in SI; null when it is not stated.</summary>
+    public double? Si(Member quantity) => (double?)values[quantity.Slot];
+
+    /// <summary>A text as it was written; null when it is not stated.</summary>
+    public string? Written<T>(ParsedMember<T> member)
+        where T : class => ((WrittenText<T>?)values[member.Slot])?.Text;
+
+    /// <summary>True when the member was stated, readable or not.</summary>
+    public bool IsStated(Member member) => offsets[member.Slot] > 0;
+
+    /// <summary>Byte at which the member begins; that of the object when it is not stated.</summary>
+    public long OffsetOf(Member member) => IsStated(member) ? offsets[member.Slot] : Offset;
+
+    public string PathOf(Member member) => Path.Length > 0 ? Path + "." + member.Name : member.Name;
+
+    /// <summary>A contradiction between facts that are all readable, at one of them.</summary>
+    public CaseError Contradiction(Member member, string message) => Contradiction(member, message, null, null);
+
+    public CaseError Contradiction(Member member, string message, string? permitted, string? received) =>
+        text.ErrorAt(OffsetOf(member), CaseErrorKind.Contradiction, PathOf(member), message, permitted, received, null);
+
+    /// <summary>A contradiction of the object as a whole.</summary>
+    public CaseError Contradiction(string message) => text.ErrorAt(Offset, CaseErrorKind.Contradiction, Path, message, null, null, null);
+
+    public bool Equals(CaseObject? other) => other is not null && Table == other.Table && values.SequenceEqual(other.values);
+
+    public override bool Equals(object? obj) => Equals(obj as CaseObject);
+
+    public override int GetHashCode() => values.Aggregate(17, (hash, value) => unchecked((hash * 31) + (value?.GetHashCode() ?? 0)));
+
+    /// <summary>The kind of object and how many facts are stated.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Table.Name}: {values.Count(v => v is not null)} facts");
+}
