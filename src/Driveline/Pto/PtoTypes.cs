@@ -46,6 +46,8 @@ public static class PtoTypes
         [
             Standard(3, 275, 1000, Edition2014),
             Standard(3, 275, 1000, Edition2004),
+            Standard(3, 185, 1000, Edition1991),
+            Standard(3, 190, 1000, S203),
         ]),
         new(4, 57.5, 22, SplineForm.Involute, 1300, Geometry, Root("m (z − 1.5), m 2.5 mm, z 22", 51.25),
         [
@@ -71,7 +73,7 @@ public static class PtoTypes
     }
 
     private static PtoLimit Standard(int type, double kilowatts, double speed, Basis basis) =>
-        new(type, PtoLimitKind.Standard, kilowatts, speed, conflicts: type < 3, basis);
+        new(type, PtoLimitKind.Standard, kilowatts, speed, conflicts: type < 4, basis);
 
     private static PtoLimit Manual(int type, double kilowatts, double speed, string tractor) =>
         new(type, PtoLimitKind.TractorManual, kilowatts, speed, conflicts: true, Basis.Published("operator manual, " + tractor, "undated", "PTO section"));

@@ -21,7 +21,7 @@ public class PtoTypeTests
     [Theory]
     [InlineData(1, 48, 65)]
     [InlineData(2, 86, 115)]
-    [InlineData(3, 275, 275)]
+    [InlineData(3, 185, 275)]
     [InlineData(4, 450, 450)]
     public void Limits_Conflicts_AreKeptBetweenLowestAndHighest(int number, double lowest, double highest)
     {
@@ -39,6 +39,19 @@ public class PtoTypeTests
         IReadOnlyList<Finding> findings = PtoTypes.Of(1).Check(Power.FromWatts(watts));
         Assert.Equal(reported, findings.Any(f => f.Code == PtoFindings.PowerAboveLowestLimit));
         Assert.Contains(findings, f => f.Code == PtoFindings.PowerLimitsDiffer);
+    }
+
+    // The editions of the standard give type 3 from 185 to 275 kW: said as for types 1 and 2.
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(2, true)]
+    [InlineData(3, true)]
+    [InlineData(4, false)]
+    public void Check_LimitsOfEditions_DifferAndSaySo(int number, bool differ)
+    {
+        PtoType type = PtoTypes.Of(number);
+        Assert.Equal(differ, type.Check(Power.FromKilowatts(10)).Any(f => f.Code == PtoFindings.PowerLimitsDiffer));
+        Assert.All(type.Limits, l => Assert.Equal(differ, l.Conflicts));
     }
 
     [Fact]

@@ -40,7 +40,7 @@ public class PtoTypesPublished
             Assert.Equal(row["confidence"].Contains("conflicting", StringComparison.Ordinal) || limit.Conflicts, limit.Conflicts);
         }
 
-        Assert.Equal(14, rows);
+        Assert.Equal(16, rows);
     }
 
     [Fact]
