@@ -21,7 +21,7 @@ internal sealed class ClutchSearch
     {
         Question = question;
         Place = place;
-        Clutch = clutch;
+        Clutch = clutch.CalibratedBy(condition);
         Policy = policy;
         this.condition = condition
             .WithSlipTest(SlipTest.Slipped(condition.Day))

@@ -66,6 +66,9 @@ public static class ClutchFindings
     /// <summary>The torque is a lever measurement.</summary>
     public const string Measured = "clutch.measured";
 
+    /// <summary>The measured torque holds for clean, dry, cool faces; what heat or damp change is not counted.</summary>
+    public const string FadeNotCounted = "clutch.fadeNotCounted";
+
     /// <summary>The lever measurement lies outside the calculated band.</summary>
     public const string MeasuredDiffers = "clutch.measuredDiffers";
 

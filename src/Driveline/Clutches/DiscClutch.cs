@@ -148,6 +148,18 @@ public sealed class DiscClutch
     public DiscClutch WithFacing(Facing facing) =>
         new(OuterM, InnerM, Faces, Guard.NotNull(facing, nameof(facing)), Springs, SpringLength, WearLimitPerFace);
 
+    /// <summary>The same clutch with its friction as the last slip test measured it at the present spring length.</summary>
+    /// <remarks>
+    /// μ = T / (N · F · r), with the clamp F of the springs at their stated length: set to the measured torque, the springs come back to that
+    /// length. The whole facing is scaled, by state of the faces, and keeps the spread of the reading. Unchanged without a reading or a spring
+    /// length, with an unknown facing, with springs loose or solid, and where the springs were tightened after the reading.
+    /// </remarks>
+    /// <param name="condition">Its condition, with the test and the state of the faces.</param>
+    public DiscClutch CalibratedBy(ClutchCondition condition) =>
+        SlipTorqueRules.ScaleOf(this, Guard.NotNull(condition, nameof(condition))) is { } scale && condition.LastSlipTest!.Running is { } read
+            ? WithFacing(Facing.Measured(scale, read))
+            : this;
+
     /// <summary>The same clutch with the wear per lining at which the machine's manual replaces it.</summary>
     /// <exception cref="ArgumentException">The limit is unbounded.</exception>
     public DiscClutch WithWearLimitPerFace(LengthBand limit) => Guard.NotNull(limit, nameof(limit)).IsBounded

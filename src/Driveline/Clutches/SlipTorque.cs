@@ -63,10 +63,13 @@ public sealed class SlipTorque
         : StressBand.OfSi(ClampForce.SiBand.Times(1 / (2 * Math.PI * Clutch!.InnerM * (Clutch.OuterM - Clutch.InnerM))), ClampForce.Basis);
 
     /// <summary>Whether the clutch may be trusted to slip at all.</summary>
-    public SlipTrust Trust => Condition.Trust;
+    /// <remarks>Springs pressed solid hold with more than anybody knows: such a clutch must not be trusted, whatever its last test was.</remarks>
+    public SlipTrust Trust => Has(ClutchFindings.SpringsSolid) || Has(ClutchFindings.ShorterThanSolid) ? SlipTrust.MustNotBeTrusted
+        : Condition.Trust == SlipTrust.MayBeTrusted && Has(ClutchFindings.SpringsMayBeSolid) ? SlipTrust.NotKnown
+        : Condition.Trust;
 
     /// <summary>True only when a slip test since the last storage allows it; a guard may be certain only then.</summary>
-    public bool MayBeTrustedToSlip => Condition.MayBeTrustedToSlip;
+    public bool MayBeTrustedToSlip => Trust == SlipTrust.MayBeTrusted;
 
     /// <summary>What a caller must notice.</summary>
     public IReadOnlyList<Finding> Findings { get; }
@@ -105,7 +108,7 @@ public sealed class SlipTorque
         var findings = new List<Finding>();
         SlipTorqueRules.Faces(condition, findings);
         TorqueBand running = SlipTorqueRules.Stated(stated, condition.Surface);
-        return Judge(null, condition, SlipTorqueSource.Stated, running, SlipTorqueRules.BreakawayOf(running), null, findings);
+        return Judge(null, condition, SlipTorqueSource.Stated, running, SlipTorqueRules.BreakawayOf(running, condition.Surface), null, findings);
     }
 
     /// <summary>The slip torque of a clutch of which only a lever measurement is known.</summary>
@@ -115,7 +118,7 @@ public sealed class SlipTorque
     {
         TorqueBand running = Guard.NotNull(condition, nameof(condition)).LastSlipTest?.Running
             ?? throw new ArgumentException("The last slip test must have a measured torque; this condition has none.", nameof(condition));
-        return Judge(null, condition, SlipTorqueSource.Measured, running, SlipTorqueRules.BreakawayOf(running), null, []);
+        return Judge(null, condition, SlipTorqueSource.Measured, running, SlipTorqueRules.BreakawayOf(running, condition.Surface), null, []);
     }
 
     /// <summary>A clutch of whose torque nothing is known; its condition alone may still tell that it is stuck.</summary>
@@ -147,6 +150,8 @@ public sealed class SlipTorque
     /// <inheritdoc/>
     public override string ToString() => "running " + Running + "; breakaway " + Breakaway + "; " + Trust;
 
+    private bool Has(string code) => Findings.Any(f => f.Code == code);
+
     private static SlipTorque Judge(
         DiscClutch? clutch, ClutchCondition condition, SlipTorqueSource source, TorqueBand running, TorqueBand breakaway,
         ForceBand? clamp, List<Finding> findings)
@@ -164,7 +169,13 @@ public sealed class SlipTorque
                 .With("torque", QuantityKind.Torque, read.SiBand.Expected));
             source = SlipTorqueSource.Measured;
             running = SlipTorqueRules.Measured(read, condition.Surface, clutch?.Facing);
-            breakaway = test.Breakaway is null ? SlipTorqueRules.BreakawayOf(read, running) : SlipTorqueRules.FirstMovement(test.Breakaway, running);
+            breakaway = test.Breakaway is null
+                ? SlipTorqueRules.BreakawayOf(read, running, condition.Surface)
+                : SlipTorqueRules.FirstMovement(test.Breakaway, running, condition.Surface);
+            if (SlipTorqueRules.IsClean(condition.Surface))
+            {
+                findings.Add(Finding.Of(ClutchFindings.FadeNotCounted, Severity.Note));
+            }
         }
 
         SlipTorqueRules.Trust(condition, findings);

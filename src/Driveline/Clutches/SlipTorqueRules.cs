@@ -13,7 +13,7 @@ internal static class SlipTorqueRules
     /// <summary>Printed thickness of a new lining, 1/8 in: nothing more can wear off a face.</summary>
     public const double WholeLiningM = 3.175e-3;
 
-    // Share of a measured torque that may be left when the faces get hot or damp in work.
+    // Share of a measured torque that may be left of faces told as hot or damp, or not told.
     private const double CleanShare = 0.7;
 
     // A change of torque by this share for a reading error of 1/64 in is worth a note.
@@ -184,10 +184,13 @@ internal static class SlipTorqueRules
         }
     }
 
-    /// <summary>A measured torque in the present surface state: less may be left in work, or with oil or glaze that came after; never more.</summary>
+    /// <summary>
+    /// A measured torque in the present surface state. Clean faces: as read; that they fade when hot is a note, not a cut. Else less may be left
+    /// in work, or with oil or glaze that came after; damp faces may also hold more.
+    /// </summary>
     public static TorqueBand Measured(TorqueBand torque, SurfaceState surface, Facing? facing)
     {
-        if (surface == SurfaceState.Dry)
+        if (IsClean(surface))
         {
             return torque;
         }
@@ -201,10 +204,18 @@ internal static class SlipTorqueRules
             share = dry > 0 ? Math.Min(share, faced.Friction(surface).Running.SiBand.Low / dry) : 0;
         }
 
+        double rise = Facing.RiseOf(surface).Running;
         return TorqueBand.OfSi(
-            new Band(t.Low * share, t.Expected, t.High),
-            BandBasis.Combine(torque.Basis, new BandBasis(LossInWork, torque.Basis.Expected, torque.Basis.High, BandEnd.Interval95, torque.Basis.HighEnd)));
+            new Band(t.Low * share, t.Expected, t.High * rise),
+            new BandBasis(
+                Basis.Weakest(torque.Basis.Low, LossInWork),
+                torque.Basis.Expected,
+                rise > 1 ? Basis.Weakest(torque.Basis.High, LossInWork) : torque.Basis.High,
+                BandEnd.Interval95,
+                torque.Basis.HighEnd));
     }
+
+    public static bool IsClean(SurfaceState surface) => surface is SurfaceState.Dry or SurfaceState.CleanInWork;
 
     /// <summary>A torque set by the book on clean dry faces, in a surface state: scaled as a moulded lining, which loses most under oil.</summary>
     public static TorqueBand Stated(TorqueBand stated, SurfaceState surface)
@@ -220,29 +231,36 @@ internal static class SlipTorqueRules
         Band t = stated.SiBand;
         double low = t.Low * f.Low / dry.Low;
         return TorqueBand.OfSi(
-            new Band(low, Math.Max(low, t.Expected * (f.Expected / dry.Expected)), t.High),
+            new Band(low, Math.Max(low, t.Expected * (f.Expected / dry.Expected)), t.High * Facing.RiseOf(surface).Running),
             new BandBasis(
                 Basis.Weakest(stated.Basis.Low, now.Basis.Low),
                 f.Expected < dry.Expected ? Basis.Weakest(stated.Basis.Expected, now.Basis.Expected) : stated.Basis.Expected,
-                stated.Basis.High,
+                Facing.RiseOf(surface).Running > 1 ? Basis.Weakest(stated.Basis.High, now.Basis.High) : stated.Basis.High,
                 BandEnd.Interval95,
                 stated.Basis.HighEnd));
     }
 
-    public static TorqueBand BreakawayOf(TorqueBand running) => BreakawayOf(running, running);
-
-    /// <summary>Breakaway from a running torque read: low from the present running torque, the rest from the reading.</summary>
-    public static TorqueBand BreakawayOf(TorqueBand read, TorqueBand running)
+    /// <summary>Breakaway of a running torque in the present surface state.</summary>
+    public static TorqueBand BreakawayOf(TorqueBand running, SurfaceState surface)
     {
-        Band b = read.SiBand.Times(FrictionBand.BreakawayRatio);
-        return TorqueBand.OfSi(new Band(Math.Min(running.SiBand.Low, b.Low), b.Expected, b.High), BandBasis.Combine(read.Basis, FrictionBand.BreakawayRatioBasis));
+        (double slipping, double still) = Facing.RiseOf(surface);
+        Band b = running.SiBand.Times(FrictionBand.BreakawayRatio);
+        return TorqueBand.OfSi(new Band(b.Low, b.Expected, b.High * still / slipping), BandBasis.Combine(running.Basis, FrictionBand.BreakawayRatioBasis));
     }
 
-    /// <summary>Breakaway read at the first movement; its low end not above the present running torque.</summary>
-    public static TorqueBand FirstMovement(TorqueBand read, TorqueBand running)
+    /// <summary>Breakaway from a running torque read: low from the present running torque, the rest from the reading.</summary>
+    public static TorqueBand BreakawayOf(TorqueBand read, TorqueBand running, SurfaceState surface) =>
+        FirstMovement(TorqueBand.OfSi(read.SiBand.Times(FrictionBand.BreakawayRatio), BandBasis.Combine(read.Basis, FrictionBand.BreakawayRatioBasis)), running, surface);
+
+    /// <summary>Breakaway read at the first movement; its low end not above the present running torque, its high end what damp faces may hold.</summary>
+    public static TorqueBand FirstMovement(TorqueBand read, TorqueBand running, SurfaceState surface)
     {
         Band b = read.SiBand;
-        return TorqueBand.OfSi(new Band(Math.Min(running.SiBand.Low, b.Low), b.Expected, b.High), read.Basis);
+        double rise = Facing.RiseOf(surface).Breakaway;
+        BandBasis basis = rise > 1
+            ? new BandBasis(read.Basis.Low, read.Basis.Expected, Basis.Weakest(read.Basis.High, LossInWork), read.Basis.LowEnd, read.Basis.HighEnd)
+            : read.Basis;
+        return TorqueBand.OfSi(new Band(Math.Min(running.SiBand.Low, b.Low), b.Expected, b.High * rise), basis);
     }
 
     /// <summary>Breakaway with what the lack of a slip test does to it.</summary>
@@ -300,6 +318,29 @@ internal static class SlipTorqueRules
                 .With("measured", QuantityKind.Torque, read.SiBand.Expected)
                 .With("calculated", QuantityKind.Torque, least));
         }
+    }
+
+    /// <summary>Measured over calculated running torque at the stated spring length; null where the reading tells nothing of the friction.</summary>
+    public static double? ScaleOf(DiscClutch clutch, ClutchCondition condition)
+    {
+        if (condition.LastSlipTest?.Running is not { } read || clutch.SpringLength is null || ReferenceEquals(clutch.Facing, Facings.NotKnown))
+        {
+            return null;
+        }
+
+        SpringPack springs = clutch.Springs;
+        double deflection = springs.FreeM - clutch.SpringLength.SiBand.Expected;
+        if (deflection <= 0 || deflection >= springs.TravelM || springs.RateNPerM(deflection) <= 0)
+        {
+            return null;
+        }
+
+        var later = new List<Finding>();
+        Tightened(clutch, Clamp(clutch, condition, []), read, later);
+        double force = springs.NominalN(deflection) * springs.Factor.Expected;
+        double mu = clutch.Facing.Friction(condition.Surface).Running.SiBand.Expected;
+        double calculated = Times(clutch.Faces, mu, force, RadiusM(clutch, condition.RunIn).Expected);
+        return later.Count == 0 && calculated > 0 ? read.SiBand.Expected / calculated : null;
     }
 
     /// <summary>The expected running torque again, step by step.</summary>

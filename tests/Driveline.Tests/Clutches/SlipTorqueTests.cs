@@ -183,9 +183,9 @@ public class SlipTorqueTests
         Assert.Throws<ArgumentException>(() => SlipTorque.OfMeasured(Build.Trusted(RunInState.RunIn)));
 
     [Fact]
-    public void OfMeasured_InWork_LosesAtTheLowEndOnly()
+    public void OfMeasured_Hot_LosesAtTheLowEndOnly()
     {
-        ClutchCondition condition = ClutchCondition.AsOf(Build.Today).WithSurface(SurfaceState.CleanInWork)
+        ClutchCondition condition = ClutchCondition.AsOf(Build.Today).WithSurface(SurfaceState.Hot)
             .WithSlipTest(SlipTest.Measured(Build.Today, TorqueBand.Exactly(Torque.FromNewtonMeters(600), Build.Stated)));
         SlipTorque torque = SlipTorque.OfMeasured(condition);
         Assert.Equal(420, torque.Running.Low.NewtonMeters, 1e-9); // hand: 0.7 × 600
@@ -211,7 +211,7 @@ public class SlipTorqueTests
         SlipTorque torque = SlipTorque.OfStated(book, ClutchCondition.AsOf(Build.Today));
         Assert.Equal(SlipTorqueSource.Stated, torque.Source);
         Assert.Equal(54, torque.Running.Low.NewtonMeters, 1e-9); // hand: oil 0.04 × 0.75 = 0.03 against dry 0.35 - 0.05: 540 × 0.1
-        Assert.Equal(680, torque.Running.High!.Value.NewtonMeters, 1e-9);
+        Assert.Equal(748, torque.Running.High!.Value.NewtonMeters, 1e-9); // hand: faces not known may be damp: 680 × 1.1
         Assert.Null(torque.Breakaway.High);
         Assert.Throws<ArgumentException>(() => SlipTorque.OfStated(TorqueBand.AtLeast(Torque.FromNewtonMeters(5), Build.Stated), ClutchCondition.AsOf(Build.Today)));
     }
@@ -248,7 +248,8 @@ public class SlipTorqueTests
         SlipTorque doubtful = SlipTorque.Of(Build.NineSprings(), Build.Clean(RunInState.RunIn).WithSurface(surface));
         Assert.Contains(doubtful.Findings, f => f.Code == code);
         Assert.True(doubtful.Running.Low < dry.Running.Low);
-        Assert.Equal(dry.Running.High!.Value.NewtonMeters, doubtful.Running.High!.Value.NewtonMeters, 1e-9);
+        double rise = surface == SurfaceState.NotKnown ? 1.1 : 1; // faces not known may be damp
+        Assert.Equal(rise * dry.Running.High!.Value.NewtonMeters, doubtful.Running.High!.Value.NewtonMeters, 1e-9);
     }
 
     private static DiscClutch At(double lengthMm, double toleranceMm) =>
