@@ -17,7 +17,7 @@ internal static class RemediedCheck
     {
         Remedies.SpecifiedBolt => Specified(verdict),
         Remedies.ShankInPlane => Joint(verdict, j => j.Bolt.PlaneThrough == PlaneThrough.Thread ? j.With(j.Bolt.With(PlaneThrough.Shank)) : null),
-        Remedies.FreeHub => Joint(verdict, j => j.Hub == HubState.Free ? null : Freed(j)),
+        Remedies.FreeHub => Joint(verdict, j => j.Hub == HubState.Free && !j.IsHubSeenTooLongAgo ? null : Freed(j)),
         Remedies.TrueHoles => Joint(verdict, j => j.HoleFit == HoleFit.Worn || j.StandOff is not null || j.IsLooseInHole
             ? j.WithTrueHole().WithHoleFit(HoleFit.Tight).WithStandOff(Length.Zero)
             : null),

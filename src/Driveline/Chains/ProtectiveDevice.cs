@@ -40,6 +40,9 @@ public abstract class ProtectiveDevice : Element
     /// <summary>Why it cannot be called quiet with a Yes, whatever the numbers.</summary>
     public IReadOnlyList<Finding> QuietBars => quietBars ??= [.. Findings.Where(f => f.IsBarring(Bars.Quiet))];
 
+    /// <summary>What bars a quiet Yes under work peaks up to so much, beside <see cref="QuietBars"/>.</summary>
+    internal virtual IReadOnlyList<Finding> BarsUnder(double workHighNm) => [];
+
     /// <summary>The torque at which it acts when free and in good order, for comparison with what the manual specifies; null when not known.</summary>
     public virtual TorqueBand? InGoodOrder => Running;
 

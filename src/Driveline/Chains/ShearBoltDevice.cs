@@ -17,7 +17,7 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     {
         BreakTorque = breakTorque;
         Findings = AllFindings(name, breakTorque);
-        ImpliedParts = AtCrossHole(breakTorque.Joint);
+        ImpliedParts = [.. AtCrossHole(breakTorque.Joint), .. AtYoke(breakTorque.Joint)];
     }
 
     /// <summary>The break torque of the joint, with its own findings and calculation sheet.</summary>
@@ -59,6 +59,14 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     /// <inheritdoc/>
     public override IReadOnlyList<CalculationLine> Sheet() => BreakTorque.IsKnown ? BreakTorque.Sheet() : [];
 
+    /// <summary>Holes that go oval under so high a work peak.</summary>
+    internal override IReadOnlyList<Finding> BarsUnder(double workHighNm) =>
+        HoleBearing.TryOf(BreakTorque.Joint, out HoleBearing? bearing) && bearing!.FirstOvalNm <= workHighNm
+            ? [Finding.Of(ShearBoltFindings.HolesOvalInWork, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit)
+                .With("oval", QuantityKind.Torque, bearing.FirstOvalNm)
+                .With("work", QuantityKind.Torque, workHighNm)]
+            : [];
+
     /// <summary>A joint in its place, under a name by which people know it.</summary>
     public static ShearBoltDevice Of(string name, ShearBoltJoint joint) => new(name, BreakTorque.Of(joint));
 
@@ -95,4 +103,8 @@ public sealed class ShearBoltDevice : ProtectiveDevice
         Part shaft = Part.Of(PartKind.ShaftAtCrossHole, "shaft at the bolt hole");
         return [CrossHole.TryOf(joint, out CrossHole? hole) ? shaft.WithLimit(PartLimit.Section(hole!.PermanentTwist)) : shaft];
     }
+
+    private static IReadOnlyList<Part> AtYoke(ShearBoltJoint joint) => HoleTearOut.TryOf(joint, out HoleTearOut? tearOut)
+        ? [Part.Of(PartKind.Other, "yoke at the bolt hole").WithLimit(PartLimit.Section(tearOut!.Torque))]
+        : [];
 }

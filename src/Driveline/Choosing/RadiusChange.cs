@@ -79,11 +79,10 @@ internal static class RadiusChange
         moved = joint.Layout == JointLayout.ThroughShaft ? moved.WithPlanes(1)
             : joint.ArePlanesStated ? moved.WithPlanes(joint.PlanesPerBolt)
             : moved;
-        moved = moved.WithHub(joint.Hub).WithHoleFit(joint.HoleFit);
+        moved = moved.WithHubOf(joint).WithHoleFit(joint.HoleFit);
         moved = joint.Layout == JointLayout.ThroughShaft ? moved.WithStandOff(Length.Zero)
             : joint.IsStandOffStated ? moved.WithStandOff(Length.FromMeters(joint.StandOffM))
             : moved;
-        moved = joint.HubFriction is { } hub ? moved.WithHubFriction(hub) : moved;
         return joint.FlangeFriction is { } flange ? moved.WithFlangeFriction(flange) : moved;
     }
 }

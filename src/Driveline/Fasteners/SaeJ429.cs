@@ -20,7 +20,7 @@ public static class SaeJ429
 
     /// <summary>Grade 2: low or medium carbon steel. Bolts over 6 in long take the values of grade 1.</summary>
     public static BoltGrade Grade2 { get; } = new BoltGrade(
-        Standard, "2", "SAE 2", "no grade mark", MaterialFamily.MildSteel, ShearClass.Soft46,
+        Standard, "2", "SAE 2", "no grade mark", MaterialFamily.MildSteel, ShearClass.ColdHeaded,
         Row(SizeRange.Inches(0.25, 0.75, "1/4 to 3/4 in"), 55, 57, 74, RockwellB(80, 100), Table1)
             .WithConflict("minimum tensile strength", Ksi(74, Table1), Ksi(72, Basis.CommonPractice("one distributor page; taken as a misprint"))),
         Row(SizeRange.InchesOver(0.75, 1.5, "over 3/4 to 1-1/2 in"), 33, 36, 60, RockwellB(70, 100), Table1)).WithLongBolts(6, Grade1);

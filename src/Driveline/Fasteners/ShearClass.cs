@@ -6,7 +6,7 @@ public enum ShearClass
     /// <summary>Not known: only the widest ratio is safe.</summary>
     NotKnown = 0,
 
-    /// <summary>Not hardened, like class 4.6: SAE 1 and 2, ASTM A307.</summary>
+    /// <summary>Not hardened, headed soft, like class 4.6: SAE 1, ASTM A307.</summary>
     Soft46,
 
     /// <summary>Not hardened, like class 5.6.</summary>
@@ -41,4 +41,10 @@ public enum ShearClass
 
     /// <summary>Copper alloy.</summary>
     Copper,
+
+    /// <summary>Not hardened, cold headed and not annealed, of low carbon steel: SAE 2. In long or thick sizes it may be as soft as class 4.6.</summary>
+    ColdHeaded,
+
+    /// <summary>A plain pin turned from bar of steel that is not hardened.</summary>
+    BarSteel,
 }

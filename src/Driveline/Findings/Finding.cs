@@ -24,9 +24,14 @@ public sealed class Finding : IEquatable<Finding>
     }
 
     private Finding(Finding other, FindingParameter[] parameters, Bars bars, string? settledBy, string[] because)
+        : this(other, other.Severity, parameters, bars, settledBy, because)
+    {
+    }
+
+    private Finding(Finding other, Severity severity, FindingParameter[] parameters, Bars bars, string? settledBy, string[] because)
     {
         Code = other.Code;
-        Severity = other.Severity;
+        Severity = severity;
         Bars = bars;
         SettledBy = settledBy;
         this.parameters = parameters;
@@ -115,6 +120,9 @@ public sealed class Finding : IEquatable<Finding>
 
     /// <inheritdoc/>
     public override string ToString() => Severity + " " + Code;
+
+    /// <summary>The same finding where it matters more or less.</summary>
+    internal Finding As(Severity severity) => new(this, severity, parameters, Bars, SettledBy, because);
 
     private Finding Append(FindingParameter parameter) => new(this, [.. parameters, parameter], Bars, SettledBy, because);
 }

@@ -18,6 +18,9 @@ public static class Measurements
     /// <summary>See whether shank or thread lies in the shear plane.</summary>
     public const string PlaneThrough = "measure.planeThrough";
 
+    /// <summary>Measure the thinnest place of a stepped, necked or tapered bolt.</summary>
+    public const string NeckDiameter = "measure.neckDiameter";
+
     /// <summary>See how the bolt fits its holes and whether the faces touch.</summary>
     public const string HoleFit = "measure.holeFit";
 

@@ -112,6 +112,7 @@ internal static class Doubts
             }
 
             found.AddRange(device.Findings.Where(f => f.IsBarring(Bars.Both)).Select(f => new Doubt(f, device.Name)));
+            found.AddRange((check.Work is { } under ? device.BarsUnder(under.High) : []).Select(f => new Doubt(f, device.Name)));
 
             if (check.Quiet != Answer.Yes && device.Running is { } running && check.Work is { HasExpected: true } work && running.SiBand.Low <= work.High)
             {

@@ -107,7 +107,7 @@ public static class ProtectionCheck
         }
 
         bool isAbove = trip.Low > work.High * policy.MinimumWorkMargin;
-        bool isBarred = isAssumed || device.QuietBars.Count > 0;
+        bool isBarred = isAssumed || device.QuietBars.Count > 0 || device.BarsUnder(work.High).Count > 0;
         return isAbove && !isBarred ? Answer.Yes : Answer.Maybe;
     }
 }

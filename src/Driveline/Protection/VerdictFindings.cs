@@ -1,5 +1,6 @@
 using Driveline.Chains;
 using Driveline.Findings;
+using Driveline.ShearBolts;
 
 namespace Driveline.Protection;
 
@@ -27,7 +28,7 @@ internal static class VerdictFindings
         findings.AddRange(verdict.Doubts.Select(d => d.Finding));
         foreach (DeviceCheck check in verdict.Devices)
         {
-            findings.AddRange(check.Device.Findings);
+            findings.AddRange(check.Device.Findings.Select(f => Proud(f, verdict.Question)));
             AddFatigue(check, findings);
             if (check.Device.Kind is DeviceKind.ShearBolt or DeviceKind.NotKnown && check.Device.Breakaway is { IsBounded: true } trip && trip.SiBand.Low > 0 && trip.SiBand.High / trip.SiBand.Low > WideScatter)
             {
@@ -42,6 +43,10 @@ internal static class VerdictFindings
         findings.AddRange(verdict.Question.Notes);
         return [.. findings.Distinct().OrderBy(f => f.Severity)];
     }
+
+    // Where people stand beside the turning shaft, a bolt that stands out is what catches them.
+    private static Finding Proud(Finding finding, ProtectionQuestion question) =>
+        finding.Code == ShearBoltFindings.BoltStandsProud && VerdictCautions.TurnsInTheOpen(question.Machine) ? finding.As(Severity.Danger) : finding;
 
     private static void AddFatigue(DeviceCheck check, List<Finding> findings)
     {

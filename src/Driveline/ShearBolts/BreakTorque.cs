@@ -9,7 +9,7 @@ namespace Driveline.ShearBolts;
 /// T = m · A · τ · r, with m shear planes that share the load [-], A area of a plane [m²], τ = κ R_m ultimate shear strength
 /// [Pa], r radius of the planes [m]. Low: the weakest bolt; one bolt alone when holes are worn or their fit is not known; bent
 /// by a stated gap. High: the strongest bolt, all bolts together, and the drag of hub and faces on top; unbounded when the hub
-/// is seized, not known, or stiff without a measurement. Friction never raises low or expected.
+/// is seized, not known, stiff without a measurement, or was last tried more than 12 months ago. Friction never raises low or expected.
 /// Source: equilibrium; each strength carries its own.
 /// </remarks>
 /// <example>1/2-13 UNC SAE 2 hexagon cap screw through the shank in a 1 1/4 in shaft, hub free: at least 1197 N·m.</example>
@@ -124,7 +124,7 @@ public sealed class BreakTorque
     private double HubDragNm()
     {
         double measured = Joint.HubFriction?.SiBand.High ?? double.PositiveInfinity;
-        return Joint.Hub switch
+        return Joint.IsHubSeenTooLongAgo ? double.PositiveInfinity : Joint.Hub switch
         {
             HubState.Seized => double.PositiveInfinity,
             HubState.Free => Joint.HubFriction?.SiBand.High ?? 0,

@@ -43,6 +43,8 @@ public sealed class HoleBearing
     /// <summary>Torque at which the hole of the shaft begins to oval; null unless a bolt crosses a shaft whose yield strength is told.</summary>
     public TorqueBand? InShaft { get; }
 
+    internal double FirstOvalNm => Math.Min(Torque.SiBand.Low, InShaft?.SiBand.Low ?? double.PositiveInfinity);
+
     /// <summary>The bearing of a joint whose yoke is told.</summary>
     /// <exception cref="ArgumentException">Thickness and strength of the yoke are not told.</exception>
     public static HoleBearing Of(ShearBoltJoint joint) => TryOf(joint, out HoleBearing? bearing)

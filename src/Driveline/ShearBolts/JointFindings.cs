@@ -24,6 +24,10 @@ internal static class JointFindings
             case HubState.Seized:
                 findings.Add(Finding.Of(ShearBoltFindings.HubSeized, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.FreeHub));
                 break;
+            case var _ when joint.IsHubSeenTooLongAgo:
+                findings.Add(Finding.Of(ShearBoltFindings.HubFreedomTooOld, Severity.Warning).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn)
+                    .With("seen", joint.HubSeen!.Value.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
+                break;
             case HubState.Stiff when joint.HubFriction is null:
                 findings.Add(Finding.Of(ShearBoltFindings.HubStiff, Severity.Warning).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn));
                 break;
@@ -58,13 +62,20 @@ internal static class JointFindings
         else if (bolt.PlaneThrough == PlaneThrough.Thread)
         {
             findings.Add(Finding.Of(ShearBoltFindings.ThreadsInPlane, Severity.Note)
-                .With("rootShare", QuantityKind.Number, bolt.Thread!.RootAreaM2 / bolt.Thread.ShankAreaM2));
+                .With("share", QuantityKind.Number, Math.Min(1, ThreadedArea.MeanM2(bolt.Thread!) / bolt.Thread!.ShankAreaM2)));
+            if (!ThreadedArea.IsTested(bolt.Thread))
+            {
+                findings.Add(Finding.Of(ShearBoltFindings.ThreadShareExtrapolated, Severity.Note)
+                    .With("smallest", QuantityKind.Length, ThreadedArea.SmallestTestedM));
+            }
         }
 
         if (bolt.NeedsNeck && bolt.NeckDiameter is null)
         {
-            findings.Add(Finding.NotKnown(ShearBoltFindings.NeckNotKnown).WithSettledBy(Measurements.PlaneThrough)
-                .With("high", QuantityKind.Force, plane.Load.SiBand.High));
+            findings.Add(plane.Load.IsBounded
+                ? Finding.NotKnown(ShearBoltFindings.NeckNotKnown).WithSettledBy(Measurements.NeckDiameter)
+                    .With("high", QuantityKind.Force, plane.Load.SiBand.High)
+                : Finding.NotKnown(ShearBoltFindings.NeckAndStrengthNotKnown).WithSettledBy(Measurements.NeckDiameter));
         }
 
         AddMaterial(findings, bolt);
@@ -120,6 +131,21 @@ internal static class JointFindings
                 .With("widest", QuantityKind.Length, joint.WidestFitM));
         }
 
+        if (joint.Bolts == 1 && joint.HoleFit == HoleFit.Worn)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.HoleWornAroundBolt, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit));
+        }
+
+        if (joint.StandOffM > 0 || joint.HoleFit == HoleFit.Worn || joint.IsLooseInHole)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.FacesMayMove, Severity.Warning));
+        }
+
+        if (joint.ProtrusionM is { } proudM && proudM > joint.Bolt.DiameterM / 2)
+        {
+            findings.Add(Finding.Of(ShearBoltFindings.BoltStandsProud, Severity.Warning).With("protrusion", QuantityKind.Length, proudM));
+        }
+
         if (joint.StandOffM > 0)
         {
             findings.Add(Finding.Of(ShearBoltFindings.StandOffBendsBolt, Severity.Warning)
@@ -132,7 +158,7 @@ internal static class JointFindings
     {
         if (HoleBearing.TryOf(joint, out HoleBearing? bearing))
         {
-            double oval = Math.Min(bearing!.Torque.SiBand.Low, bearing.InShaft?.SiBand.Low ?? double.PositiveInfinity);
+            double oval = bearing!.FirstOvalNm;
             if (oval < freeTorque.SiBand.High)
             {
                 findings.Add(Finding.Of(ShearBoltFindings.HolesOvalFirst, Severity.Warning)

@@ -9,6 +9,9 @@ public static class ShearBoltFindings
     /// <summary>The plane cuts the thread: weaker than the shank.</summary>
     public const string ThreadsInPlane = "bolt.threadsInShearPlane";
 
+    /// <summary>The plane cuts the thread of a bolt thinner than any that was tested so. Parameter: smallest.</summary>
+    public const string ThreadShareExtrapolated = "bolt.threadShareExtrapolated";
+
     /// <summary>The hub is seized: the joint may not let go.</summary>
     public const string HubSeized = "bolt.hubSeized";
 
@@ -17,6 +20,9 @@ public static class ShearBoltFindings
 
     /// <summary>Whether the hub turns freely is not known.</summary>
     public const string HubFreedomNotKnown = "bolt.hubFreedomNotKnown";
+
+    /// <summary>The hub was last seen to turn more than 12 months ago, or an unknown time ago. Parameter: seen.</summary>
+    public const string HubFreedomTooOld = "bolt.hubFreedomTooOld";
 
     /// <summary>A stated friction torque raises the high end.</summary>
     public const string FrictionRaisesHigh = "bolt.jointFrictionRaisesHigh";
@@ -39,11 +45,23 @@ public static class ShearBoltFindings
     /// <summary>The bolt is thinner than its hole by more than a loose fit leaves. Parameters: bolt, hole, widest.</summary>
     public const string LooseInHole = "bolt.looseInHole";
 
+    /// <summary>The hole of a single bolt is worn: the bolt rocks in it.</summary>
+    public const string HoleWornAroundBolt = "bolt.holeWornAround";
+
+    /// <summary>A gap, a worn hole or play lets the halves move on each other, which tires the bolt.</summary>
+    public const string FacesMayMove = "bolt.facesMayMove";
+
+    /// <summary>The bolt stands out of the hub beyond its nut. Parameter: protrusion.</summary>
+    public const string BoltStandsProud = "bolt.standsProud";
+
     /// <summary>A gap between the faces bends the bolt.</summary>
     public const string StandOffBendsBolt = "bolt.standOffBendsBolt";
 
     /// <summary>The holes of yoke or shaft may oval before the bolt shears.</summary>
     public const string HolesOvalFirst = "bolt.holesOvalBeforeBoltShears";
+
+    /// <summary>The holes go oval under peaks of normal work. Parameters: oval, work.</summary>
+    public const string HolesOvalInWork = "bolt.holesOvalInWork";
 
     /// <summary>The hole for the bolt weakens its own shaft.</summary>
     public const string CrossHoleWeakensShaft = "bolt.crossHoleWeakensShaft";
@@ -53,6 +71,9 @@ public static class ShearBoltFindings
 
     /// <summary>The diameter of the neck, step or taper is not known.</summary>
     public const string NeckNotKnown = "bolt.neckDiameterNotKnown";
+
+    /// <summary>Neither the diameter of the neck, step or taper nor a greatest strength is known.</summary>
+    public const string NeckAndStrengthNotKnown = "bolt.neckAndStrengthNotKnown";
 
     /// <summary>The strength of a maker's special is not known.</summary>
     public const string SpecialStrengthNotKnown = "bolt.specialStrengthNotKnown";

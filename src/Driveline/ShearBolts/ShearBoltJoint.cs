@@ -7,7 +7,7 @@ namespace Driveline.ShearBolts;
 
 /// <summary>Shear bolts in their joint: layout, number of planes, radius, and the state of hub, holes and faces.</summary>
 /// <remarks>Immutable; each With… method gives a changed copy. States that are not told are not known, and not known is never safe.</remarks>
-public sealed class ShearBoltJoint
+public sealed partial class ShearBoltJoint
 {
     // A caliper may read 2 % too little.
     private const double CaliperShare = 0.98;
@@ -40,14 +40,8 @@ public sealed class ShearBoltJoint
     /// <summary>Shear planes of each bolt.</summary>
     public int PlanesPerBolt { get; private set; }
 
-    /// <summary>Whether the hub turns once the bolt has parted.</summary>
-    public HubState Hub { get; private set; }
-
     /// <summary>How the bolts share the load.</summary>
     public HoleFit HoleFit { get; private set; }
-
-    /// <summary>Drag of the hub without a bolt, as measured; null when not measured.</summary>
-    public TorqueBand? HubFriction { get; private set; }
 
     /// <summary>Friction between clamped faces beside the bolts; null when not stated, taken as none.</summary>
     public TorqueBand? FlangeFriction { get; private set; }
@@ -63,12 +57,6 @@ public sealed class ShearBoltJoint
 
     /// <summary>True when the gap between the faces is stated, a gap of 0 included.</summary>
     public bool IsStandOffStated { get; private set; }
-
-    /// <summary>Wall of the yoke or hub at each plane; null when not stated.</summary>
-    public Length? YokeThickness => YokeYield is null ? null : Length.FromMeters(YokeThicknessM);
-
-    /// <summary>Yield strength of the yoke; null when not stated.</summary>
-    public StressBand? YokeYield { get; private set; }
 
     /// <summary>Yield strength of the shaft a bolt crosses; null when not stated.</summary>
     public StressBand? ShaftYield { get; private set; }
@@ -93,8 +81,6 @@ public sealed class ShearBoltJoint
 
     /// <summary>True when all bolts bear at once: close holes, and none measured too wide.</summary>
     internal bool IsTight => HoleFit == HoleFit.Tight && !IsLooseInHole;
-
-    internal double YokeThicknessM { get; private set; }
 
     /// <summary>One bolt across a shaft: two planes, each at the surface of the shaft, so the radius is half its diameter.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The shaft diameter is not finite or not above the bolt's diameter.</exception>
@@ -190,16 +176,6 @@ public sealed class ShearBoltJoint
         });
     }
 
-    /// <summary>The same joint with a known state of the hub.</summary>
-    public ShearBoltJoint WithHub(HubState hub) => Changed(j => j.Hub = hub);
-
-    /// <summary>The same joint with the drag of the hub as measured without a bolt; it adds to the high end.</summary>
-    public ShearBoltJoint WithHubFriction(TorqueBand measured)
-    {
-        Guard.NotNull(measured, nameof(measured));
-        return Changed(j => j.HubFriction = measured);
-    }
-
     /// <summary>The same joint with friction between clamped faces; it adds to the high end.</summary>
     public ShearBoltJoint WithFlangeFriction(TorqueBand friction)
     {
@@ -219,21 +195,6 @@ public sealed class ShearBoltJoint
         {
             j.StandOffM = gapM;
             j.IsStandOffStated = true;
-        });
-    }
-
-    /// <summary>The same joint with the wall of its yoke or hub, to see whether the holes oval before the bolt shears.</summary>
-    /// <param name="thickness">Wall at each plane.</param>
-    /// <param name="yield">Yield strength of the wall.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The thickness is not finite or not above 0.</exception>
-    public ShearBoltJoint WithYoke(Length thickness, StressBand yield)
-    {
-        double thicknessM = Guard.Positive(Si.Meters(thickness), "Yoke thickness", "m", nameof(thickness));
-        Guard.NotNull(yield, nameof(yield));
-        return Changed(j =>
-        {
-            j.YokeThicknessM = thicknessM;
-            j.YokeYield = yield;
         });
     }
 

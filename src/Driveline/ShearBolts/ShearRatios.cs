@@ -7,65 +7,84 @@ namespace Driveline.ShearBolts;
 /// <summary>The table of shear-to-tensile ratios by kind of bolt and shear plane.</summary>
 /// <remarks>
 /// Low: the code's minimum with its safety factor taken off. Plain plane: 0.60 of all classes (EN 1993-1-8). Threaded plane:
-/// 0.60 for 4.6, 5.6 and 8.8, applied to the root area, which is 8 to 17 % below the stress area the code uses, so that it
-/// stays below every code's reading; 0.50 on the stress area for 4.8, 5.8, 6.8, 10.9 and the classes above, where the
-/// code's penalty already covers that.
-/// Expected: VDI 2230 on the area of the plane (root area in the thread), falling with strength.
-/// High: 0.82 for mild steel on the stress area or the plain section, which covers direct, punch-like and quick shear;
+/// 0.60 for 4.6, 5.6 and 8.8, applied to the root area, which is 8 to 17 % below the stress area the code uses; for 4.8, 5.8, 6.8,
+/// 10.9 and the classes above the code's 0.50 on the stress area. The code multiplies nominal strengths (400, 500, 1000 MPa), ISO 898-1
+/// promises up to 5 % more (420, 520, 1040 MPa), so the ratio is cut by nominal over promised: the low end is never above the code's reading.
+/// Expected: the class series 0.70, 0.65, 0.62, 0.60, which falls with strength; soft headed bolts 0.73, between that series and the tests
+/// of annealed mild steel and rivets (0.75 to 0.80); pins turned from bar 0.80.
+/// High: 0.85 for steel that is not hardened, the top of the range for structural steel in direct shear;
 /// 0.72 to 0.70 for quenched steel: the expected ratio and two standard deviations of about 0.03.
+/// A threaded plane takes more than the thread's stress area would: see <see cref="ThreadedArea"/>.
 /// </remarks>
 public static class ShearRatios
 {
+    private const double SoftHighest = 0.85;
+
     private static readonly Basis Code06 = Basis.Published("EN 1993-1-8", "2005", "Table 3.4, α_v = 0.6").ReadVia("public copies of the table");
 
-    private static readonly Basis Code05 = Basis.Published("EN 1993-1-8", "2005", "Table 3.4, α_v = 0.5").ReadVia("public copies of the table");
+    private static readonly Basis Code05 = Basis.Published("EN 1993-1-8", "2005", "Table 3.4, α_v = 0.5 of the nominal strength").ReadVia("public copies of the table");
 
-    private static readonly Basis Guide = Basis.FromMemory("VDI 2230 Part 1 shear-strength ratios");
+    private static readonly Basis Series = Basis.CommonPractice(
+        "class series 0.70, 0.65, 0.62, 0.60 of VDI 2230 Part 1 after Thomala (1995), in a public calculation data file");
 
-    private static readonly Basis Between = Basis.FromMemory("between the neighbouring VDI 2230 shear-strength ratios");
+    private static readonly Basis Between = Basis.CommonPractice("between the neighbouring ratios of the class series of VDI 2230 Part 1");
 
-    private static readonly Basis SoftHigh = Basis.FromMemory("textbooks: 0.75 to 0.82 of tensile for low-carbon steel in direct shear");
+    private static readonly Basis SoftHeaded = Basis.CommonPractice(
+        "between the class series (0.70) and tests of annealed mild steel and rivets (0.75 to 0.80, Lueger 1904)");
+
+    private static readonly Basis Bar = Basis.CommonPractice("0.80 of tensile for steel pins, a metalworking table book quoted on web pages");
+
+    private static readonly Basis SoftHigh = Basis.CommonPractice(
+        "0.80 to 0.85 for structural steel, VDI 2230 Part 1 (2015) Table 6, in a public calculation data file");
 
     private static readonly Basis QuenchedHigh = Basis.FromMemory("expected ratio and two standard deviations (about 0.03) of single-bolt tests");
 
+    private static readonly Basis Anchors = Basis.CommonPractice("0.6 of tensile for anchor rods, stainless ones included");
+
+    private static readonly Basis Austenitic = Basis.CommonPractice(
+        "austenitic steel: 0.65 to 0.75 strain hardened, 0.80 annealed, VDI 2230 Part 1 (2015) Table 6, in a public calculation data file");
+
+    private static readonly Basis LowAlloys = Basis.FromMemory("lowest typical ratio of the alloys held (0.582) less 5 %");
+
+    private static readonly Basis CopperSpread = Basis.CommonPractice("copper alloys: sources from 0.5 to 0.9 conflict");
+
+    private static readonly Basis LowestHeld = Basis.FromMemory("lowest ratio of every steel held");
+
     private static readonly Dictionary<ShearClass, Row> Rows = new()
     {
-        [ShearClass.Soft46] = new(0.60, 0.60, 0.70, 0.82, 0.60, Code06, Code06, Guide, SoftHigh),
-        [ShearClass.Soft56] = new(0.60, 0.60, 0.70, 0.82, 0.60, Code06, Code06, Guide, SoftHigh),
-        [ShearClass.ColdWorked48] = new(0.60, 0.50, 0.70, 0.82, 0.75, Code06, Code05, Between, SoftHigh),
-        [ShearClass.ColdWorked58] = new(0.60, 0.50, 0.70, 0.82, 0.75, Code06, Code05, Between, SoftHigh),
-        [ShearClass.ColdWorked68] = new(0.60, 0.50, 0.68, 0.82, 0.75, Code06, Code05, Between, SoftHigh),
-        [ShearClass.Quenched88] = new(0.60, 0.60, 0.65, 0.72, 0.75, Code06, Code06, Guide, QuenchedHigh),
+        [ShearClass.Soft46] = new(0.60, 0.60, 0.73, SoftHighest, 0.60, Code06, Code06, SoftHeaded, SoftHigh),
+        [ShearClass.Soft56] = new(0.60, 0.60, 0.70, SoftHighest, 0.60, Code06, Code06, Series, SoftHigh),
+        [ShearClass.ColdHeaded] = new(0.60, 0.5 * 400 / 420, 0.70, SoftHighest, 0.60, Code06, Code05, Series, SoftHigh),
+        [ShearClass.BarSteel] = new(0.60, 0.5 * 400 / 420, 0.80, SoftHighest, 0.60, Code06, Code05, Bar, SoftHigh),
+        [ShearClass.ColdWorked48] = new(0.60, 0.5 * 400 / 420, 0.70, SoftHighest, 0.75, Code06, Code05, Series, SoftHigh),
+        [ShearClass.ColdWorked58] = new(0.60, 0.5 * 500 / 520, 0.70, SoftHighest, 0.75, Code06, Code05, Series, SoftHigh),
+        [ShearClass.ColdWorked68] = new(0.60, 0.50, 0.70, SoftHighest, 0.75, Code06, Code05, Series, SoftHigh),
+        [ShearClass.Quenched88] = new(0.60, 0.60, 0.65, 0.72, 0.75, Code06, Code06, Series, QuenchedHigh),
         [ShearClass.Quenched98] = new(0.60, 0.50, 0.64, 0.72, 0.80, Code06, Code05, Between, QuenchedHigh),
-        [ShearClass.Quenched109] = new(0.60, 0.50, 0.62, 0.70, 0.85, Code06, Code05, Guide, QuenchedHigh),
+        [ShearClass.Quenched109] = new(0.60, 0.5 * 1000 / 1040, 0.62, 0.70, 0.85, Code06, Code05, Series, QuenchedHigh),
         [ShearClass.Quenched129] = new(
-            0.54, 0.50, 0.60, 0.70, 0.85,
+            0.54, 0.5 * 1200 / 1220, 0.60, 0.70, 0.85,
             Basis.FromMemory("expected ratio less two standard deviations: the code does not cover 12.9"),
             Basis.FromMemory("the code's 0.5 for 10.9, carried to 12.9 which it does not cover"),
-            Guide,
+            Series,
             QuenchedHigh),
-        [ShearClass.Stainless] = new(
-            0.60, 0.60, 0.70, 0.82, 0.40,
-            Basis.CommonPractice("0.6 of tensile for anchor rods, stainless ones included"),
-            Basis.CommonPractice("0.6 of tensile for anchor rods, stainless ones included"),
-            Basis.FromMemory("taken as ductile steel; no ratio for stainless bolts held"),
-            Basis.FromMemory("taken as ductile steel; no ratio for stainless bolts held")),
+        [ShearClass.Stainless] = new(0.60, 0.60, 0.70, 0.82, 0.40, Anchors, Anchors, Austenitic, Austenitic),
         [ShearClass.Aluminium] = new(
             0.55, 0.55, 0.65, 0.73, 0.50,
-            Basis.FromMemory("lowest typical ratio of the alloys held (0.582) less 5 %"),
-            Basis.FromMemory("lowest typical ratio of the alloys held (0.582) less 5 %"),
+            LowAlloys,
+            LowAlloys,
             Basis.CommonPractice("textbook estimate for aluminium alloys"),
             Basis.FromMemory("highest typical ratio of the alloys held (0.667) and 10 %")),
         [ShearClass.Copper] = new(
             0.50, 0.50, 0.65, 0.90, 0.25,
-            Basis.CommonPractice("copper alloys: sources from 0.5 to 0.9 conflict"),
-            Basis.CommonPractice("copper alloys: sources from 0.5 to 0.9 conflict"),
+            CopperSpread,
+            CopperSpread,
             Basis.CommonPractice("copper alloys: middle figure one page prefers"),
-            Basis.CommonPractice("copper alloys: sources from 0.5 to 0.9 conflict")),
+            CopperSpread),
         [ShearClass.NotKnown] = new(
-            0.50, 0.50, 0.68, 0.82, 0.40,
-            Basis.FromMemory("lowest ratio of every steel held"),
-            Basis.FromMemory("lowest ratio of every steel held"),
+            0.50, 0.5 * 400 / 420, 0.68, SoftHighest, 0.40,
+            LowestHeld,
+            LowestHeld,
             Basis.FromMemory("middle of the expected ratios of the steels held"),
             Basis.FromMemory("highest ratio of every steel held")),
     };
@@ -87,7 +106,7 @@ public static class ShearRatios
     }
 
     /// <summary>Lowest ratio of yield to tensile strength in the class, used where only the tensile strength is known.</summary>
-    /// <remarks>Rounded down from the grade tables: 0.6 for 4.6 and 5.6, 0.75 for grade 5, 0.85 for grade 8; below 0.42 for stainless 50.</remarks>
+    /// <remarks>Rounded down from the grade tables: 0.6 for 4.6, 5.6 and SAE 2, 0.75 for grade 5, 0.85 for grade 8; below 0.42 for stainless 50.</remarks>
     internal static double YieldToTensile(ShearClass shearClass) =>
         (Rows.TryGetValue(shearClass, out Row? held) ? held : Rows[ShearClass.NotKnown]).YieldRatio;
 
@@ -102,8 +121,8 @@ public static class ShearRatios
             Threaded = new ShearRatio(
                 Band(threadLow, expected, high, threadBasis, expectedBasis, highBasis),
                 threadLow > 0.5 ? ShearArea.Root : ShearArea.Stress,
-                ShearArea.Root,
-                ShearArea.Stress);
+                ShearArea.MeanThreaded,
+                ShearArea.GreatestThreaded);
         }
 
         public ShearRatio Plain { get; }

@@ -53,7 +53,7 @@ public sealed class FastenerMaterialTests
         // 74 ksi = 510.2 MPa; HRB 100 = 116 ksi = 799.8 MPa.
         Assert.Equal(510.2, material.Tensile!.Low.Megapascals, 0.05);
         Assert.Equal(799.8, material.Tensile.High!.Value.Megapascals, 0.05);
-        Assert.Equal(ShearClass.Soft46, material.ShearClass);
+        Assert.Equal(ShearClass.ColdHeaded, material.ShearClass);
         Assert.Same(SaeJ429.Grade2, material.Grade);
         Assert.Equal(BandEnd.Limit, material.Tensile.Basis.LowEnd);
         Assert.Equal(BandEnd.Interval95, material.Tensile.Basis.HighEnd);

@@ -28,6 +28,7 @@ public partial class BarsTests
     [
         ShearBoltFindings.HolesWorn, ShearBoltFindings.HoleFitNotKnown, ShearBoltFindings.StandOffBendsBolt,   // lower the low end
         ShearBoltFindings.HolesOvalFirst, ShearBoltFindings.CrossHoleTooLarge,   // parts at the joint, judged as parts
+        ShearBoltFindings.FacesMayMove,   // stands beside the gap, the worn hole or the loose bolt
         ClutchFindings.Oiled, ClutchFindings.Glazed, ClutchFindings.NotRunIn, ClutchFindings.FacingPressureHigh, ClutchFindings.MeasuredDiffers,
         ClutchFindings.StoodMoist,   // stands beside the finding that no slip test counts
     ];

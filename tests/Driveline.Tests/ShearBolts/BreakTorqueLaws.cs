@@ -58,7 +58,7 @@ public class BreakTorqueLaws
         BreakTorque trip = BreakTorque.Of(joint);
         Band band = trip.Torque.SiBand;
         return band.Low <= band.Expected && band.Expected <= band.High && trip.Torque.Low.NewtonMeters > 0
-            && trip.Torque.WeakestBasis.Kind == BasisKind.FromMemory;
+            && trip.Torque.WeakestBasis.Kind is BasisKind.FromMemory or BasisKind.CommonPractice;
     });
 
     [Property]
@@ -77,6 +77,50 @@ public class BreakTorqueLaws
             Band weak = ShearPlane.Of(ShearBolt.Of(thread, pair.Weak).With(plane)).Load.SiBand;
             Band strong = ShearPlane.Of(ShearBolt.Of(thread, pair.Strong).With(plane)).Load.SiBand;
             return strong.Low >= weak.Low && strong.Expected >= weak.Expected && strong.High >= weak.High;
+        });
+
+    [Theory]
+    [InlineData("4.6", 0.6, 400)]
+    [InlineData("5.6", 0.6, 500)]
+    [InlineData("8.8", 0.6, 800)]
+    [InlineData("4.8", 0.5, 400)]
+    [InlineData("5.8", 0.5, 500)]
+    [InlineData("6.8", 0.5, 600)]
+    [InlineData("10.9", 0.5, 1000)]
+    public void Thread_EverySize_LowIsAtMostTheCodesReadingAndExpectedAtLeast(string grade, double alpha, double nominalMpa)
+    {
+        foreach (string size in new[] { "M6", "M8", "M8x1", "M10", "M10x1.25", "M12", "M12x1.25", "M14", "M16", "M16x1.5", "M20", "M20x1.5", "M24" })
+        {
+            ScrewThread thread = ScrewThread.Parse(size);
+            if (!BoltGrade.Parse(grade).TryAt(thread, out _))
+            {
+                continue;
+            }
+
+            double code = alpha * nominalMpa * 1e6 * thread.StressAreaM2;
+            Band load = ShearPlane.Of(ShearBolt.Of(thread, BoltGrade.Parse(grade)).With(PlaneThrough.Thread)).Load.SiBand;
+            Assert.True(load.Low <= code * (1 + 1e-9), $"{size} {grade}: low {load.Low:F0} N above the code's {code:F0} N");
+            Assert.True(load.Expected >= code, $"{size} {grade}: expected {load.Expected:F0} N below the code's {code:F0} N");
+        }
+    }
+
+    [Property]
+    public Property Thread_AtEachEnd_NeverTakesMoreThanTheShank() => Prop.ForAll(
+        Gen.Elements(Ladders.SelectMany(l => l).ToArray()).ToArbitrary(),
+        Gen.Elements(Sizes).ToArbitrary(),
+        Gen.Elements(BodyStyle.NotKnown, BodyStyle.HexCapScrew, BodyStyle.SquareNeckBolt).ToArbitrary(),
+        (grade, size, body) =>
+        {
+            ScrewThread thread = ScrewThread.Parse(size);
+            if (!grade.TryAt(thread, out _))
+            {
+                return true;
+            }
+
+            ShearBolt bolt = ShearBolt.Of(thread, grade).WithBody(body);
+            Band cut = ShearPlane.Of(bolt.With(PlaneThrough.Thread)).Load.SiBand;
+            Band plain = ShearPlane.Of(bolt.With(PlaneThrough.Shank)).Load.SiBand;
+            return cut.Low <= plain.Low && cut.Expected <= plain.Expected && cut.High <= plain.High;
         });
 
     [Property]

@@ -1,4 +1,5 @@
 using System.Reflection;
+using Driveline.Chains;
 using Driveline.Fasteners;
 using Driveline.Findings;
 using Driveline.Provenance;
@@ -39,6 +40,11 @@ public class ShearBoltWordingTests
             .. BreakTorque.Of(ShearBoltJoint.Tangential(ShearBolt.SpringPin(SpringPin.Parse("ISO 8752 8 mm")), radius)).Findings,
             .. BreakTorque.Of(ShearBoltJoint.Tangential(soft.WithHeadMark(HeadMark.Parse("8.8")), radius)).Findings,
             .. BreakTorque.Of(ShearBoltJoint.Tangential(soft, radius).WithHole(Length.FromMillimeters(13))).Findings,
+            .. BreakTorque.Of(ShearBoltJoint.Tangential(ShearBolt.Special(m10, PlaneThrough.Taper, null, Hardness.Parse("HV 250")), radius)).Findings,
+            .. BreakTorque.Of(ShearBoltJoint.Tangential(soft, radius).WithHub(HubState.Free).WithHubSeen(new DateTime(2009, 1, 1))).Findings,
+            .. BreakTorque.Of(ShearBoltJoint.Tangential(soft, radius).WithHoleFit(HoleFit.Worn)).Findings,
+            .. BreakTorque.Of(ShearBoltJoint.ThroughShaft(soft, Length.FromMillimeters(30)).WithBoltLength(Length.FromMillimeters(90), Length.FromMillimeters(50))).Findings,
+            .. ShearBoltDevice.Of("bolt", ShearBoltJoint.Tangential(soft, radius).WithYoke(Length.FromMillimeters(2), mild)).BarsUnder(5000),
             .. BoltFatigue.LowerBoundLife(ShearBoltJoint.Tangential(soft, radius), Torque.FromNewtonMeters(2000), 1).Findings,
         ];
         Assert.Equal(Codes().Count, findings.Select(f => f.Code).Distinct().Count());
