@@ -9,11 +9,17 @@ namespace Driveline.ShearBolts;
 /// F = κ · R_m · A. Low: smallest area and ratio at the lowest tensile strength. High: largest of each. Shank areas run from the
 /// thinnest to the thickest body of the bolt's style. A threaded plane uses the root or the stress area for low, as the
 /// code's ratio asks (<see cref="ShearRatios"/>), 1.08 stress areas for expected, and the larger of 1.16 stress areas and 0.89 of the shank for
-/// high, as tests of bolts with the thread in the plane give; none of them passes the plain shank. An unknown plane spans thread and shank
+/// high, as tests of bolts with the thread in the plane give; none of them passes the plain shank. The code's low ratio belongs to
+/// the least strength promised; of a quenched bolt whose own hardness was measured it is at most 0.56. An unknown plane spans thread and shank
 /// (and a neck whose diameter is told), its expected value midway. An unknown neck may be anything up to the full shank: low 0, expected taken as high.
 /// </remarks>
 public sealed class ShearPlane
 {
+    // The codes' ratios go with the least strength promised, a measured hardness with the bolt's own: 0.62 less two standard deviations of 0.03.
+    private const double LeastTested = 0.56;
+
+    private static readonly Basis Tests = Basis.FromMemory("mean ratio 0.62 less two standard deviations (0.03) of single-bolt tests");
+
     private ShearPlane(ShearBolt bolt, PlaneEnd low, PlaneEnd expected, PlaneEnd high, BandBasis basis)
     {
         Bolt = bolt;
@@ -82,14 +88,18 @@ public sealed class ShearPlane
         ShearRatio ratio = ShearRatios.Of(bolt.Material.ShearClass, plane);
         Band kappa = ratio.Ratio.SiBand;
         Band tensile = bolt.Material.Tensile?.SiBand ?? new Band(0, double.PositiveInfinity, double.PositiveInfinity);
+        bool isMeasured = bolt.Material is { Family: MaterialFamily.QuenchedSteel, Grade: null, RodMaterial: null };
         BandBasis strength = bolt.Material.Tensile?.Basis ?? BandBasis.Of(Basis.FromMemory("strength of the bolt not known"));
         return new ShearPlane(
             bolt,
-            new PlaneEnd(areas.LowM2, kappa.Low, tensile.Low),
+            new PlaneEnd(areas.LowM2, isMeasured ? Math.Min(kappa.Low, LeastTested) : kappa.Low, tensile.Low),
             new PlaneEnd(areas.ExpectedM2, kappa.Expected, tensile.Expected),
             new PlaneEnd(areas.HighM2, kappa.High, tensile.High),
-            BandBasis.Combine(BandBasis.Combine(strength, ratio.Ratio.Basis), areas.Basis));
+            BandBasis.Combine(BandBasis.Combine(strength, isMeasured ? WithLow(ratio.Ratio.Basis) : ratio.Ratio.Basis), areas.Basis));
     }
+
+    private static BandBasis WithLow(BandBasis basis) =>
+        new(Basis.Weakest(basis.Low, Tests), basis.Expected, basis.High, BandEnd.Interval95, basis.HighEnd);
 
     private static ShearPlane Unknown(ShearBolt bolt)
     {

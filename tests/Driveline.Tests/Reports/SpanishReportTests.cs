@@ -37,7 +37,7 @@ public partial class SpanishReportTests
     [InlineData("Los números por encima de 1 dejan margen. Un perno más resistente que el del manual es una modificación de la máquina: solo su fabricante puede permitirlo.")]
     [InlineData("Nota: El agujero de 9,52 mm a través del eje de 31,8 mm deja")]
     [InlineData("Para esta respuesta no hace falta nada más.")]
-    [InlineData("El número más débil en que se apoya es de memoria: nadie lo ha comprobado (VDI 2230 parte 1, relaciones entre cortadura y tracción).")]
+    [InlineData("El número más débil en que se apoya es de memoria: nadie lo ha comprobado (relación esperada más dos desviaciones típicas (unos 0,03) de ensayos con pernos sueltos).")]
     [InlineData("Tenga cuidado ------------- - Antes de acercar las manos a la transmisión: desconecte la toma de fuerza, pare el motor, saque la llave y espere a que todo haya dejado de girar. - No haga funcionar nunca")]
     public void Text_DemoInWhichAllIsWell_Says(string words) =>
         Assert.Contains(words, OneLine(VerdictText.Of(DemoCases.Verdict("thornbeck-bolt-right"), Spanish)), StringComparison.Ordinal);
