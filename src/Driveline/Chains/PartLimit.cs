@@ -22,6 +22,9 @@ public sealed class PartLimit
     /// <summary>True when the limit rests on a default that nobody stated: it gives at most a Maybe.</summary>
     public bool IsAssumed => Kind is LimitKind.UnsourcedOverloadFactor or LimitKind.ImpliedByPtoType;
 
+    /// <summary>True when nobody stated anything of it but the type of PTO: it raises no alarm and gives no margin.</summary>
+    public bool IsDefault => Kind == LimitKind.ImpliedByPtoType;
+
     /// <summary>A stated or measured damage torque.</summary>
     public static PartLimit DamageTorque(TorqueBand damagedAt) =>
         new(Guard.NotNull(damagedAt, nameof(damagedAt)), LimitKind.DamageTorque);

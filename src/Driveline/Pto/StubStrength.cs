@@ -7,12 +7,36 @@ namespace Driveline.Pto;
 /// <summary>Torsion capacity of the tractor's PTO stub at the root circle of its splines.</summary>
 /// <remarks>
 /// The root circle is taken as a plain bar, from first yield to full plastic torque (<see cref="TorsionCapacity"/>); the
-/// low end uses the smallest root diameter known, the high end the largest. When the steel is not known, the band spans
-/// every shaft steel considered, rests on memory, and a finding says so.
+/// low end uses the smallest root diameter known, the high end the largest. When the steel is not known, the low end is the
+/// highest torque its type is rated for, expected and high are first yield at HRC 30 and 40, all from memory, and a finding says so.
 /// </remarks>
 public sealed class StubStrength
 {
-    private readonly StressBand yield;
+    // Torsional yield at HRC 30 and HRC 40, which is what such a stub is guessed to be.
+    private const double YieldAtHrc30Pa = 503e6;
+    private const double YieldAtHrc40Pa = 690e6;
+
+    private static readonly Basis Rated = Basis.FromMemory("no stub is weaker than the highest torque its type is rated for");
+    private static readonly Basis Hardness = Basis.FromMemory(
+        "guess: a stub of HRC 30 to 40, with the torsional yield at that hardness in Heat Treating Progress 2009, figure 1, after SAE J413");
+
+    private readonly StressBand? yield;
+
+    private StubStrength(PtoType type)
+    {
+        Type = type;
+        NoSteps none = default;
+        Torque = TorqueBand.OfSi(
+            Predict(ref none),
+            new BandBasis(Basis.Weakest(Rated, type.HighestLimit.Basis), Hardness, Hardness, BandEnd.Interval95, BandEnd.Interval95).With(type.RootDiameter.WeakestBasis));
+        Findings =
+        [
+            Finding.NotKnown(PtoFindings.StubSteelNotKnown).Barring(Bars.Guards).WithSettledBy(Measurements.PartLimit)
+                .With("type", QuantityKind.Count, type.Number)
+                .With("rated", QuantityKind.Torque, Torque.SiBand.Low)
+                .With("high", QuantityKind.Torque, Torque.SiBand.High),
+        ];
+    }
 
     private StubStrength(PtoType type, StressBand yield, IReadOnlyList<Finding> findings)
     {
@@ -36,17 +60,8 @@ public sealed class StubStrength
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The implied stub: the type is known, its steel is not.</summary>
-    /// <example>Type 1: 849 to 4510 N·m, expected 1794 N·m, all from memory.</example>
-    public static StubStrength Of(PtoType type)
-    {
-        Guard.NotNull(type, nameof(type));
-        StressBand yield = ShaftMaterials.NotKnown;
-        Finding finding = Finding.Of(PtoFindings.StubSteelNotKnown, Severity.Warning)
-            .With("type", QuantityKind.Count, type.Number)
-            .With("yieldLow", QuantityKind.Stress, yield.SiBand.Low)
-            .With("yieldHigh", QuantityKind.Stress, yield.SiBand.High);
-        return new StubStrength(type, yield, [finding]);
-    }
+    /// <example>Type 1: 1149 N·m (65 kW at 540 min⁻¹), expected 2386 N·m, to 3546 N·m, all from memory.</example>
+    public static StubStrength Of(PtoType type) => new(Guard.NotNull(type, nameof(type)));
 
     /// <summary>The stub of a type in a steel whose yield strength is known.</summary>
     public static StubStrength Of(PtoType type, StressBand yield) =>
@@ -63,7 +78,16 @@ public sealed class StubStrength
     private Band Predict<S>(ref S log)
         where S : struct, ISteps
     {
-        Band root = Type.RootDiameter.SiBand, stress = yield.SiBand;
+        Band root = Type.RootDiameter.SiBand;
+        if (yield is null)
+        {
+            return new Band(
+                Type.HighestLimit.PowerW / Si.RadiansPerSecond(Type.RatedSpeed),
+                TorsionCapacity.FirstYieldNm(root.Expected, 0, YieldAtHrc30Pa * Math.Sqrt(3), ref log),
+                TorsionCapacity.FirstYieldNm(root.High, 0, YieldAtHrc40Pa * Math.Sqrt(3), ref log));
+        }
+
+        Band stress = yield.SiBand;
         double low = TorsionCapacity.FirstYieldNm(root.Low, 0, stress.Low, ref log);
         double expected = stress.HasExpected
             ? TorsionCapacity.FirstYieldNm(root.Expected, 0, stress.Expected, ref log)
