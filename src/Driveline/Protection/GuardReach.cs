@@ -7,14 +7,15 @@ namespace Driveline.Protection;
 /// <remarks>
 /// A device between the tractor and the position limits what the tractor sends; the devices between the position and every
 /// working end limit what the work can hold, and where the chain branches their torques add. The smaller of the two counts.
-/// Behind an element with ratio i and efficiency η: T_behind = T_before · η / i.
+/// Behind an element with ratio i and efficiency η: T_behind = T_before · η / i. Across a flywheel or rotor a device guards nothing,
+/// nor against one on a neighbouring branch that no device parts from the junction: what it stores loads the position past the device.
 /// </remarks>
 internal static class GuardReach
 {
     public static void Find(ChainNode[] nodes, Span<Reach> reach)
     {
         FindFromWork(nodes, reach);
-        FindFromDrive(nodes, reach);
+        FindFromDrive(nodes, StoresOf(nodes), reach);
     }
 
     // On return reach[k] is what the devices at and behind k can hold, at the input of k.
@@ -36,7 +37,7 @@ internal static class GuardReach
             int parent = nodes[k].Parent;
             if (parent >= 0)
             {
-                Reach before = BeforeElement(in reach[k], in nodes[parent]);
+                Reach before = BeforeElement(in reach[k], in nodes[parent], parent);
                 reach[parent] = hasChild[parent] ? Reach.Both(in reach[parent], in before) : before;
                 hasChild[parent] = true;
             }
@@ -44,7 +45,7 @@ internal static class GuardReach
     }
 
     // Adds the devices ahead of each position; parents come first, so a parent's reach is complete when its children need it.
-    private static void FindFromDrive(ChainNode[] nodes, Span<Reach> reach)
+    private static void FindFromDrive(ChainNode[] nodes, int[] stores, Span<Reach> reach)
     {
         Span<Reach> ahead = new Reach[nodes.Length];
         for (int k = 0; k < nodes.Length; k++)
@@ -54,7 +55,12 @@ internal static class GuardReach
             if (parent >= 0)
             {
                 Reach sent = nodes[parent].Device is { } device ? Reach.First(in ahead[parent], AtOwnPosition(device, parent)) : ahead[parent];
-                ahead[k] = BehindElement(in sent, in nodes[parent]);
+                ahead[k] = BehindElement(in sent, in nodes[parent], parent);
+                int beside = StoreBeside(nodes, stores, k);
+                if (beside >= 0 && !ahead[k].IsOpen)
+                {
+                    ahead[k].Inertia = beside;
+                }
             }
 
             reach[k] = Reach.First(in ahead[k], in reach[k]);
@@ -68,9 +74,46 @@ internal static class GuardReach
         MayActEarlier = device.Breakaway is not { HasExpected: true } && !device.IsStuck,
         IsBarred = device.GuardBars.Count > 0,
         Device = index,
+        Inertia = -1,
     };
 
-    private static Reach BeforeElement(in Reach behind, in ChainNode element)
+    // For each position: a flywheel or rotor at or behind it that no device parts from its input; -1 when there is none.
+    private static int[] StoresOf(ChainNode[] nodes)
+    {
+        var stores = new int[nodes.Length];
+        for (int k = 0; k < nodes.Length; k++)
+        {
+            stores[k] = -1;
+        }
+
+        for (int k = nodes.Length - 1; k >= 0; k--)
+        {
+            stores[k] = nodes[k].Device is not null ? -1 : nodes[k].Part is { StoresEnergy: true } ? k : stores[k];
+            int parent = nodes[k].Parent;
+            if (parent >= 0 && stores[k] >= 0)
+            {
+                stores[parent] = stores[k];
+            }
+        }
+
+        return stores;
+    }
+
+    // Siblings meet at the output of their parent: what one of them stores loads the others past every device ahead.
+    private static int StoreBeside(ChainNode[] nodes, int[] stores, int index)
+    {
+        for (int k = nodes[index].Parent + 1; k < nodes.Length; k++)
+        {
+            if (k != index && nodes[k].Parent == nodes[index].Parent && stores[k] >= 0)
+            {
+                return stores[k];
+            }
+        }
+
+        return -1;
+    }
+
+    private static Reach BeforeElement(in Reach behind, in ChainNode element, int index)
     {
         Reach before = behind;
         if (behind.IsOpen)
@@ -78,9 +121,10 @@ internal static class GuardReach
             return before;
         }
 
+        before.Inertia = element.Part is { StoresEnergy: true } ? index : behind.Inertia;
         if (double.IsNaN(element.OwnRatio))
         {
-            return NotKnownAcross(in behind);
+            return NotKnownAcross(in before);
         }
 
         before.Band = behind.Band.Times(element.OwnRatio).Over(element.OwnEfficiency);
@@ -88,7 +132,7 @@ internal static class GuardReach
         return before;
     }
 
-    private static Reach BehindElement(in Reach before, in ChainNode element)
+    private static Reach BehindElement(in Reach before, in ChainNode element, int index)
     {
         Reach behind = before;
         if (before.IsOpen)
@@ -96,10 +140,10 @@ internal static class GuardReach
             return behind;
         }
 
-        behind.PassesInertia |= element.Part?.StoresEnergy ?? false;
+        behind.Inertia = element.Part is { StoresEnergy: true } ? index : before.Inertia;
         if (double.IsNaN(element.OwnRatio))
         {
-            return NotKnownAcross(in before);
+            return NotKnownAcross(in behind);
         }
 
         // At an efficiency of 1, the most gets through: a default up to 1 can only look worse than the truth.

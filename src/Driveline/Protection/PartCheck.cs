@@ -24,14 +24,14 @@ public sealed class PartCheck
     /// <summary>Is it guarded?</summary>
     public Answer Guards { get; }
 
-    /// <summary>The device expected to act first for this part; null when none does.</summary>
-    public ProtectiveDevice? GuardedBy => reach.Device >= 0 ? chain.Nodes[reach.Device].Device : null;
+    /// <summary>The device expected to act first for this part; null when none does, or stored energy reaches the part past every device.</summary>
+    public ProtectiveDevice? GuardedBy => IsGuarded ? chain.Nodes[reach.Device].Device : null;
 
     /// <summary>From which side it is guarded.</summary>
-    public GuardSide Side => reach.Device < 0 ? GuardSide.NotGuarded : reach.Device < Index && IsAhead(reach.Device) ? GuardSide.DriveSide : GuardSide.WorkSide;
+    public GuardSide Side => !IsGuarded ? GuardSide.NotGuarded : reach.Device < Index && IsAhead(reach.Device) ? GuardSide.DriveSide : GuardSide.WorkSide;
 
-    /// <summary>The rotor or flywheel between the device and the part, whose energy no device ahead of it can hold back; null when none.</summary>
-    public Part? InertiaBetween => reach.PassesInertia ? FirstInertiaAhead() : null;
+    /// <summary>The rotor or flywheel whose energy reaches the part past every device; null when none does.</summary>
+    public Part? InertiaBetween => reach.PassesInertia ? chain.Nodes[reach.Inertia].Part : null;
 
     /// <summary>The torque at the part at which the first device acts; null when no device acts or none is known.</summary>
     public TorqueBand? ActsAt
@@ -50,8 +50,8 @@ public sealed class PartCheck
     /// <summary>The damage torque referred to the PTO, in the proportions of normal work; null when not known.</summary>
     public TorqueBand? DamagedAtPto => Part.Limit is { } limit ? chain.ReferToPto(Part, limit.DamagedAt) : null;
 
-    /// <summary>Damage torque low over trip high; 0 when the trip is unbounded, null when either is not known.</summary>
-    public double? Margin => Part.Limit is not { } limit ? null
+    /// <summary>Damage torque low over trip high; 0 when the trip is unbounded, null when either is not known, the limit is a default, or stored energy passes the device.</summary>
+    public double? Margin => Part.Limit is not { IsDefault: false } limit || reach.PassesInertia ? null
         : reach.HasUnknown && !reach.Band.IsBounded ? null
         : double.IsPositiveInfinity(reach.Band.High) ? 0
         : reach.Band.High == 0 ? null
@@ -72,6 +72,8 @@ public sealed class PartCheck
     /// <inheritdoc/>
     public override string ToString() => Part.Name + ": " + Guards;
 
+    private bool IsGuarded => reach.Device >= 0 && !reach.PassesInertia;
+
     private bool IsAhead(int other)
     {
         for (int k = chain.Nodes[Index].Parent; k >= 0; k = chain.Nodes[k].Parent)
@@ -83,18 +85,5 @@ public sealed class PartCheck
         }
 
         return false;
-    }
-
-    private Part? FirstInertiaAhead()
-    {
-        for (int k = chain.Nodes[Index].Parent; k >= 0; k = chain.Nodes[k].Parent)
-        {
-            if (chain.Nodes[k].Part is { StoresEnergy: true } store)
-            {
-                return store;
-            }
-        }
-
-        return null;
     }
 }

@@ -11,6 +11,7 @@ internal struct Reach
         Band = new Band(0, double.PositiveInfinity, double.PositiveInfinity),
         IsOpen = true,
         Device = -1,
+        Inertia = -1,
     };
 
     /// <summary>The torque at which the first device acts, at the position in question.</summary>
@@ -31,13 +32,17 @@ internal struct Reach
     /// <summary>True when the high end looks safe only through an efficiency nobody stated.</summary>
     public bool RestsOnEfficiency;
 
-    /// <summary>True when a flywheel or rotor lies between the device that sets the high end and the position.</summary>
-    public bool PassesInertia;
+    /// <summary>Node index of the flywheel or rotor whose energy reaches the position past the device; -1 when none.</summary>
+    public int Inertia;
 
     /// <summary>Node index of the device expected to act first; -1 when none.</summary>
     public int Device;
 
+    /// <summary>True when stored energy reaches the position past the device, which then guards nothing there.</summary>
+    public readonly bool PassesInertia => Inertia >= 0;
+
     /// <summary>The first of two devices to act, end by end; what bars a Yes comes from the one that sets the high end.</summary>
+    /// <remarks>One that stored energy passes by counts only where no other stands: it holds back the tractor, not the energy.</remarks>
     public static Reach First(in Reach a, in Reach b)
     {
         if (a.IsOpen)
@@ -48,6 +53,11 @@ internal struct Reach
         if (b.IsOpen)
         {
             return a;
+        }
+
+        if (a.PassesInertia != b.PassesInertia)
+        {
+            return a.PassesInertia ? b : a;
         }
 
         Reach first = b.Band.High < a.Band.High || (b.Band.High.Equals(a.Band.High) && a.IsBarred) ? b : a;
@@ -73,7 +83,7 @@ internal struct Reach
             MayActEarlier = a.MayActEarlier || b.MayActEarlier,
             IsBarred = a.IsBarred || b.IsBarred,
             RestsOnEfficiency = a.RestsOnEfficiency || b.RestsOnEfficiency,
-            PassesInertia = a.PassesInertia || b.PassesInertia,
+            Inertia = Math.Max(a.Inertia, b.Inertia),
             Device = a.Band.Expected <= b.Band.Expected ? a.Device : b.Device,
         };
     }
