@@ -59,13 +59,24 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     /// <inheritdoc/>
     public override IReadOnlyList<CalculationLine> Sheet() => BreakTorque.IsKnown ? BreakTorque.Sheet() : [];
 
-    /// <summary>Holes that go oval under so high a work peak.</summary>
-    internal override IReadOnlyList<Finding> BarsUnder(double workHighNm) =>
-        HoleBearing.TryOf(BreakTorque.Joint, out HoleBearing? bearing) && bearing!.FirstOvalNm <= workHighNm
-            ? [Finding.Of(ShearBoltFindings.HolesOvalInWork, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit)
+    /// <summary>Holes that go oval under so high a work peak, and that the bolt yields under it.</summary>
+    internal override IReadOnlyList<Finding> BarsUnder(double workHighNm)
+    {
+        var bars = new List<Finding>();
+        if (HoleBearing.TryOf(BreakTorque.Joint, out HoleBearing? bearing) && bearing!.FirstOvalNm <= workHighNm)
+        {
+            bars.Add(Finding.Of(ShearBoltFindings.HolesOvalInWork, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit)
                 .With("oval", QuantityKind.Torque, bearing.FirstOvalNm)
-                .With("work", QuantityKind.Torque, workHighNm)]
-            : [];
+                .With("work", QuantityKind.Torque, workHighNm));
+        }
+
+        if (!NeverLetsGo && !double.IsPositiveInfinity(workHighNm))
+        {
+            bars.AddRange(BoltFatigue.LowerBoundLife(BreakTorque.Joint, UnitsNet.Torque.FromNewtonMeters(workHighNm), 0).Findings.Where(f => f.IsBarring(Bars.Quiet)));
+        }
+
+        return bars;
+    }
 
     /// <summary>A joint in its place, under a name by which people know it.</summary>
     public static ShearBoltDevice Of(string name, ShearBoltJoint joint) => new(name, BreakTorque.Of(joint));

@@ -72,10 +72,11 @@ public sealed class BoltFatigue
         if (applies && rangePa > shearYieldPa)
         {
             applies = false;
-            findings.Add(Finding.Of(ShearBoltFindings.YieldsAtEachPeak, Severity.Warning)
+            findings.Add(Finding.Of(ShearBoltFindings.YieldsAtEachPeak, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.WorkPeak)
                 .With("peak", QuantityKind.Torque, peakNm)
                 .With("stress", QuantityKind.Stress, rangePa)
-                .With("yield", QuantityKind.Stress, shearYieldPa));
+                .With("yield", QuantityKind.Stress, shearYieldPa)
+                .With("peaks", QuantityKind.Number, SNCurve.BoltsInShear.CyclesAt(Pressure.FromPascals(shearYieldPa))));
         }
 
         double? cycles = applies ? SNCurve.BoltsInShear.CyclesAt(Pressure.FromPascals(rangePa)) : null;
