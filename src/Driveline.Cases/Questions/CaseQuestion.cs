@@ -4,6 +4,8 @@ using Driveline.Chains;
 using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
+using Driveline.Provenance;
+using Driveline.Quantities;
 
 namespace Driveline.Cases.Questions;
 
@@ -67,6 +69,8 @@ public sealed class CaseQuestion
                 .WithPartsComplete(file.Facts.Get(CaseFileMembers.PartsComplete) ?? false)
                 .WithWork(Work(file))
                 .WithEngagement(engagement)
+                .WithSteadyMean(work?.Get(WorkMembers.SteadyMean))
+                .WithEngineHighest(EngineHighest(file))
                 .WithTripsInNormalWork(IsSeenToTrip(file))
                 .WithSpecifiedInOrder(specified)
                 .WithPeaksPerHour(work?.Get(WorkMembers.PeaksPerHour))
@@ -111,4 +115,9 @@ public sealed class CaseQuestion
         return file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.TripsInNormalWork)
             ?? (complaint?.Get(ComplaintMembers.Symptom) == Symptom.BreaksOften && ComplaintMembers.FactOf(complaint, "when")?.Answer == "working");
     }
+
+    private static TorqueBand? EngineHighest(CaseFile file) =>
+        file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.EngineTorqueLine)?.Get(EngineTorqueLineMembers.Highest) is { } most
+            ? TorqueBand.Exactly(most, Basis.Given("highest torque of the engine as stated"))
+            : null;
 }

@@ -1,5 +1,6 @@
 using Driveline.Findings;
 using Driveline.Protection;
+using Driveline.Provenance;
 
 namespace Driveline.Reports.Verdicts;
 
@@ -10,6 +11,9 @@ internal static class AnswerSentences
     {
         string code = "headline." + verdict.Headline;
         return verdict.Headline == Protection.Headline.DoesNotProtect && verdict.Devices.Any(d => d.Device.NeverLetsGo) ? phrase.Of(code + ".seized")
+            : verdict.Headline == Protection.Headline.TripsInWork && verdict.EngagementTrips ? phrase.Of(code + ".engagement")
+            : verdict.Headline == Protection.Headline.Protected && NarrowMargin(verdict) is { } narrow
+                ? phrase.Of(Phrase.Code(code + ".narrow").With("more", MarginWords.Room(narrow, phrase)))
             : verdict.Headline != Protection.Headline.Doubtful ? phrase.Of(code)
             : phrase.Of(code + (verdict.Guards != Answer.Yes ? ".guards" : ".quiet"));
     }
@@ -40,13 +44,20 @@ internal static class AnswerSentences
         string code = verdict.Quiet switch
         {
             Answer.Yes => "quiet.Yes",
-            Answer.No => verdict.Question.TripsInNormalWork ? "quiet.No.seen" : "quiet.No",
+            Answer.No => verdict.Question.TripsInNormalWork ? "quiet.No.seen" : verdict.EngagementTrips ? "quiet.No.engagement" : "quiet.No",
             Answer.Maybe => check?.Margin is 0 or null ? "quiet.Maybe.plain" : "quiet.Maybe." + Kind(check.Margin),
             _ => "quiet.NotKnown",
         };
         return phrase.Of(Phrase.Code(code)
             .With("device", Device(check?.Device.Name, code, phrase))
             .With("more", More(check?.Margin, phrase)));
+    }
+
+    // A tenth of room is less than remembered ratios may be wrong by.
+    private static double? NarrowMargin(ProtectionVerdict verdict)
+    {
+        double margin = Math.Min(verdict.WorkMargin ?? double.PositiveInfinity, verdict.GuardMargin ?? double.PositiveInfinity);
+        return margin < 1.1 && verdict.WeakestBasis?.Kind == BasisKind.FromMemory ? margin : null;
     }
 
     /// <summary>What is fitted against what is specified, with the ratio where it is known.</summary>

@@ -46,13 +46,15 @@ internal static class Doubts
 
             if (part.IsOpen)
             {
-                found.Add(Guards(Named(ProtectionFindings.PartNotGuarded, Severity.Danger, name), Measurements.PartsList, name));
+                Severity severity = limit.IsDefault ? Severity.Warning : Severity.Danger;
+                found.Add(Guards(Named(ProtectionFindings.PartNotGuarded, severity, name), Measurements.PartsList, name));
                 continue;
             }
 
             if (part.PassesInertia)
             {
-                Finding finding = Named(ProtectionFindings.PartBehindInertia, Severity.Warning, name).With("inertia", part.InertiaBetween!.Name);
+                Severity severity = part.Guards == Answer.No ? Severity.Danger : Severity.Warning;
+                Finding finding = Named(ProtectionFindings.PartBehindInertia, severity, name).With("inertia", part.InertiaBetween!.Name);
                 found.Add(Guards(finding, Measurements.FlywheelTransient, name));
             }
 
@@ -68,7 +70,7 @@ internal static class Doubts
     private static void OfMargin(PartCheck part, Band damaged, List<Doubt> found)
     {
         Band trip = part.Acts;
-        if (part.Guards == Answer.Yes || part.GuardedBy is not { Breakaway: not null, NeverLetsGo: false } device || damaged.Low > trip.High)
+        if (part.Guards == Answer.Yes || part.Part.Limit is { IsDefault: true } || part.GuardedBy is not { Breakaway: not null, NeverLetsGo: false } device || damaged.Low > trip.High)
         {
             return;
         }
@@ -194,11 +196,18 @@ internal static class Doubts
         {
             found.Add(Quiet(Finding.Of(ProtectionFindings.EngagementNotKnown, Severity.Warning), Measurements.PtoClutchCapacity, null));
         }
+        else if (verdict.TrippedByEngagement is { } tripped)
+        {
+            Finding finding = Named(ProtectionFindings.EngagementTrips, Severity.Warning, tripped.Device.Name)
+                .With("peak", QuantityKind.Torque, question.Chain.Nodes[tripped.Index].FromPto(question.Engagement.Peak!.SiBand).Expected)
+                .With("trip", QuantityKind.Torque, tripped.Device.Running!.SiBand.Expected);
+            found.Add(new Doubt(finding.Barring(Bars.Quiet), tripped.Device.Name));
+        }
         else if (verdict.EngagementMayTrip)
         {
             Finding finding = Finding.Of(ProtectionFindings.EngagementMayTrip, Severity.Warning)
                 .With("engagementHigh", QuantityKind.Torque, question.Engagement.Highest!.SiBand.High);
-            found.Add(Quiet(finding, Measurements.PtoClutchCapacity, null));
+            found.Add(new Doubt(finding.Barring(Bars.Quiet), null));   // what it rests on is stated: habit cures it, not a measurement
         }
     }
 

@@ -8,7 +8,8 @@ namespace Driveline.Protection;
 /// Guards, for each part at its own position: Yes when damaged-at low exceeds trip high (times the policy's margin); No when
 /// the expected trip exceeds the expected damage torque; else Maybe. Quiet, for each device at its own position: Yes when
 /// trip low exceeds work peak high; No when the expected trip is below the expected work peak, or trips are seen in normal
-/// work; else Maybe. A missing fact bars a Yes; a default nobody stated gives neither Yes nor No.
+/// work, or the engagement is expected to trip it; else Maybe, as for a bolt that yields at each work peak. A missing fact bars a Yes; a default nobody stated gives neither Yes nor No.
+/// Stored energy passes a device that stands before it: such a part is guarded only by what lies between the two.
 /// A device that never lets go, such as a bolt on a seized hub, counts as none: No for each part that no other one guards.
 /// </remarks>
 public static class ProtectionCheck

@@ -72,6 +72,21 @@ public static class ProtectionFindings
     /// <summary>Engaging the PTO may reach the trip torque.</summary>
     public const string EngagementMayTrip = "protection.engagementMayTrip";
 
+    /// <summary>The peak of engaging the PTO, stated or simulated, is expected to make the device act.</summary>
+    public const string EngagementTrips = "protection.engagementTrips";
+
+    /// <summary>The tractor's PTO clutch slips before the weakest device of this kind acts.</summary>
+    public const string PtoClutchFirst = "protection.ptoClutchFirst";
+
+    /// <summary>The engine stalls before the weakest device of this kind acts.</summary>
+    public const string EngineStallsFirst = "protection.engineStallsFirst";
+
+    /// <summary>Even the lowest work peak is above all that the PTO clutch passes: one of the two is wrong.</summary>
+    public const string WorkAboveClutch = "protection.workAboveClutch";
+
+    /// <summary>Even the lowest mean torque of work is above the engine's highest: one of the two is wrong.</summary>
+    public const string MeanAboveEngine = "protection.meanAboveEngine";
+
     /// <summary>Engaging the PTO may slip the clutch, which is its job and within the limits of its linings.</summary>
     public const string EngagementSlipsClutch = "protection.engagementSlipsClutch";
 

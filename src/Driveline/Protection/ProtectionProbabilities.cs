@@ -85,7 +85,7 @@ public sealed class ProtectionProbabilities
     {
         foreach (PartCheck check in verdict.Parts)
         {
-            if (check.Part.Limit is not { } limit || BandDistribution.TryOf(limit.DamagedAt, shape) is not { } strength)
+            if (check.Part.Limit is not { IsDefault: false } limit || BandDistribution.TryOf(limit.DamagedAt, shape) is not { } strength)
             {
                 continue;
             }

@@ -27,6 +27,8 @@ public sealed class ProtectionQuestion
         Notes = other.Notes;
         Defects = other.Defects;
         IsLookedOver = other.IsLookedOver;
+        SteadyMean = other.SteadyMean;
+        EngineHighest = other.EngineHighest;
     }
 
     /// <summary>The driveline.</summary>
@@ -40,6 +42,12 @@ public sealed class ProtectionQuestion
 
     /// <summary>Peaks of normal work; null when not known.</summary>
     public WorkPeak? Work { get; private init; }
+
+    /// <summary>Mean torque of normal work at the PTO, for comparison with what the engine can give; null when not known.</summary>
+    public TorqueBand? SteadyMean { get; private init; }
+
+    /// <summary>Highest torque the engine holds at the PTO before it stalls, such as <see cref="EngineSide.StallTorque"/>; null when not known. It protects nothing.</summary>
+    public TorqueBand? EngineHighest { get; private init; }
 
     /// <summary>What is known of engaging the PTO.</summary>
     public Engagement Engagement { get; private init; } = Engagement.NotKnown;
@@ -76,6 +84,12 @@ public sealed class ProtectionQuestion
 
     /// <summary>The same question with the peaks of normal work.</summary>
     public ProtectionQuestion WithWork(WorkPeak? work) => new(this) { Work = work };
+
+    /// <summary>The same question with the mean torque of normal work at the PTO.</summary>
+    public ProtectionQuestion WithSteadyMean(TorqueBand? mean) => new(this) { SteadyMean = mean };
+
+    /// <summary>The same question with the highest torque the engine holds at the PTO before it stalls.</summary>
+    public ProtectionQuestion WithEngineHighest(TorqueBand? highest) => new(this) { EngineHighest = highest };
 
     /// <summary>The same question with what is known of engaging the PTO.</summary>
     public ProtectionQuestion WithEngagement(Engagement engagement) =>

@@ -55,7 +55,7 @@ public sealed class ProtectionVerdict
     /// <summary>The peaks of normal work at the PTO; null when not known.</summary>
     public TorqueBand? WorkPeak => Question.Work?.Torque;
 
-    /// <summary>The part with the lowest expected damage torque, referred to the PTO; null when no limit is known.</summary>
+    /// <summary>The part with the lowest expected damage torque, referred to the PTO; null when no limit but a default is known.</summary>
     public PartCheck? WeakestPart
     {
         get
@@ -64,7 +64,7 @@ public sealed class ProtectionVerdict
             Band lowest = default;
             foreach (PartCheck part in parts)
             {
-                if (part.Part.Limit is not { } limit || double.IsNaN(Question.Chain.Nodes[part.Index].Ratio))
+                if (part.Part.Limit is not { IsDefault: false } limit || double.IsNaN(Question.Chain.Nodes[part.Index].Ratio))
                 {
                     continue;
                 }
@@ -125,7 +125,7 @@ public sealed class ProtectionVerdict
 
     /// <summary>Kinds of part this machine must have that are not in the list.</summary>
     public IReadOnlyList<PartKind> MissingParts =>
-        [.. ExpectedParts.For(Question.Machine).Where(kind => !Array.Exists(parts, p => p.Part.Kind == kind))];
+        [.. ExpectedParts.For(Question.Machine).Where(kind => !Array.Exists(parts, p => ExpectedParts.Counts(p.Part.Kind, kind)))];
 
     /// <summary>True when engaging the PTO may reach the trip torque of a device for which that is a nuisance; habit cures it.</summary>
     public bool EngagementMayTrip
@@ -150,6 +150,9 @@ public sealed class ProtectionVerdict
             return false;
         }
     }
+
+    /// <summary>True when the peak of engaging the PTO, stated or simulated, is expected to make a device act for which that is a nuisance.</summary>
+    public bool EngagementTrips => TrippedByEngagement is not null;
 
     /// <summary>Whether the machine may be used as it is, and what lifts what forbids it; every answer heads with it.</summary>
     public Standing Standing => StandingRules.Of(this, [], []);
@@ -187,6 +190,12 @@ public sealed class ProtectionVerdict
     /// <summary>True when the limit of at least one part is known without a default.</summary>
     internal bool HasKnownLimit => Array.Exists(parts, p => p.Part.Limit is { IsAssumed: false });
 
+    /// <summary>The device that the expected peak of engaging makes act; null when none. What the PTO clutch could pass is no peak.</summary>
+    internal DeviceCheck? TrippedByEngagement => Question.Engagement.Peak is { HasExpected: true } peak
+        ? Array.Find(devices, d => !d.Device.StandsEngagement && d.Device.Running is { HasExpected: true } trip
+            && Question.Chain.Nodes[d.Index].FromPto(peak.SiBand) is { HasExpected: true } atDevice && atDevice.Expected > trip.SiBand.Expected)
+        : null;
+
     internal IReadOnlyList<Doubt> Doubts => doubts ??= Protection.Doubts.Of(this);
 
     /// <inheritdoc/>
@@ -200,7 +209,7 @@ public sealed class ProtectionVerdict
             bool isListed = false;
             foreach (ChainNode node in question.Chain.Nodes)
             {
-                isListed |= node.Part is { } part && part.Kind == expected[e];
+                isListed |= node.Part is { } part && ExpectedParts.Counts(part.Kind, expected[e]);
             }
 
             if (!isListed)
@@ -237,7 +246,7 @@ public sealed class ProtectionVerdict
             }
 
             anyLimit = true;
-            anyKnown |= part.Guards != Answer.NotKnown && !(part.Part.Limit!.Kind == LimitKind.ImpliedByPtoType);
+            anyKnown |= part.Guards != Answer.NotKnown && part.Part.Limit is { IsDefault: false };
             isYes &= part.Guards == Answer.Yes;
             isBarred |= part.Guards == Answer.NotKnown;
         }
@@ -247,7 +256,7 @@ public sealed class ProtectionVerdict
 
     private Answer AllQuiet(bool isListBarred)
     {
-        if (Question.TripsInNormalWork && devices.Length > 0)
+        if ((Question.TripsInNormalWork && devices.Length > 0) || EngagementTrips)
         {
             return Answer.No;
         }

@@ -39,6 +39,7 @@ internal static class VerdictFindings
         }
 
         ActingOrder.Add(verdict, findings);
+        TractorFindings.Add(verdict, findings);
         AddFitted(verdict, findings);
         findings.AddRange(verdict.Question.Notes);
         return [.. findings.Distinct().OrderBy(f => f.Severity)];

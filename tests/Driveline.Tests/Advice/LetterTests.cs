@@ -131,7 +131,7 @@ public class LetterTests
         Assert.Same(Cautions.StrongerIsAChange, diagnosis.Remedies[^1].Caution);
         Assert.NotEqual(Remedies.StrongerBolt, diagnosis.Remedies[0].Code);
 
-        ProtectionVerdict unknown = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Part.Shaft("drive tube"), Bolt(900, 1000, 1200), Gearbox, Blades)));
+        ProtectionVerdict unknown = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Part.Shaft("drive tube"), Bolt(900, 1000, 1200), Gearbox, Blades)));
         Assert.DoesNotContain(Diagnosis.Of(heavy.WithModel(ModelEvidence.Of(unknown))).Remedies, r => r.Code == Remedies.StrongerBolt);
     }
 

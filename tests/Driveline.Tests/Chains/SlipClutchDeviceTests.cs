@@ -80,7 +80,7 @@ public class SlipClutchDeviceTests
     public void StuckClutch_BesideAGoodBolt_LeavesTheBoltToGuard()
     {
         SlipClutchDevice stuck = SlipClutchDevice.Of("clutch", SlipTorque.NotKnown(Build.Clean(RunInState.RunIn).Stuck()));
-        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Tube, stuck, Bolt(1200, 1500, 2000), Gearbox, Blades)));
+        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Tube, stuck, Bolt(1200, 1500, 2000), Gearbox, Blades)));
         Assert.Equal(Answer.Yes, verdict.Guards);
         Assert.Equal("shear bolt", verdict.FirstDevice!.Name);
         Assert.Contains(verdict.Findings, f => f.Code == ProtectionFindings.MayActFirst && f.Parameter("other")!.Text == "clutch");
@@ -89,7 +89,7 @@ public class SlipClutchDeviceTests
     [Fact]
     public void BoltAndClutch_ApartInTorque_SayWhichActsFirst()
     {
-        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Tube, Measured(Trusted()), Bolt(2050, 2060, 2080), Gearbox, Blades)));
+        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Tube, Measured(Trusted()), Bolt(2050, 2060, 2080), Gearbox, Blades)));
         Assert.Equal("clutch", verdict.FirstDevice!.Name);
         Assert.Contains(verdict.Findings, f => f.Code == ProtectionFindings.ActsFirst && f.Parameter("name")!.Text == "clutch");
     }

@@ -25,7 +25,7 @@ internal static class Bench
 
     /// <summary>The chain around a device, the drive tube damaged at a torque.</summary>
     public static DrivelineChain Chain(ProtectiveDevice device, double tubeNm) =>
-        DrivelineChain.Of(Stub, Part.Shaft("drive tube").WithDamageTorque(Nm(tubeNm)), device, Gearbox, Blades);
+        DrivelineChain.Of(Stub, Protection.Thornbeck.Joint, Part.Shaft("drive tube").WithDamageTorque(Nm(tubeNm)), device, Gearbox, Blades);
 
     public static ProtectionQuestion Question(ProtectiveDevice device, double tubeNm, double workNm) => ProtectionQuestion.About(Chain(device, tubeNm))
         .WithMachine(MachineKind.RotaryCutter)

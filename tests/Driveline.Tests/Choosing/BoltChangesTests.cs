@@ -82,7 +82,7 @@ public class BoltChangesTests
         Finding moved = One(BoltChoice.For(question), ChoosingFindings.ChangePositionBehind);
         string[] bolt = moved.Parameter("bolt")!.Text!.Split(' ');
         ShearBoltDevice device = Bench.Bolt(string.Join(" ", bolt[..^2]), bolt[^2] + " " + bolt[^1], 50);
-        DrivelineChain chain = DrivelineChain.Of(Stub, Part.Shaft("drive tube").WithDamageTorque(Nm(2000)), Gearbox, device, Blades);
+        DrivelineChain chain = DrivelineChain.Of(Stub, Protection.Thornbeck.Joint, Part.Shaft("drive tube").WithDamageTorque(Nm(2000)), Gearbox, device, Blades);
         ProtectionVerdict verdict = ProtectionCheck.Run(question.WithChain(chain));
         Assert.Equal(verdict.WorkMargin!.Value, moved.Value("workMargin"), 1e-9);
         Assert.Equal(verdict.GuardMargin!.Value, moved.Value("guardMargin"), 1e-9);

@@ -33,6 +33,10 @@ public partial class BarsTests
         ClutchFindings.StoodMoist,   // stands beside the finding that no slip test counts
     ];
 
+    // Its facts are stated, and habit cures it; what it lacks, the devices ask for.
+    private static readonly string[] NothingToMeasure =
+        [ProtectionFindings.EngagementMayTrip, ProtectionFindings.EngagementTrips, ProtectionFindings.FirstNotKnown];
+
     public static IReadOnlyList<Finding> OfDevices { get; } = [.. Devices().SelectMany(d => d.Findings)];
 
     public static IReadOnlyList<Finding> OfVerdicts { get; } =
@@ -62,7 +66,7 @@ public partial class BarsTests
 
     [Fact]
     public void Barring_Made_NamesWhatSettlesIt() =>
-        Assert.All(OfDevices.Concat(OfVerdicts).Where(f => f.Bars != Bars.Nothing && f.Code != ProtectionFindings.FirstNotKnown), f => Assert.NotNull(f.SettledBy));
+        Assert.All(OfDevices.Concat(OfVerdicts).Where(f => f.Bars != Bars.Nothing && !NothingToMeasure.Contains(f.Code)), f => Assert.NotNull(f.SettledBy));
 
     [Fact]
     public void Device_Bars_AreThoseOfItsFindings() => Assert.All(Devices(), device =>

@@ -55,7 +55,7 @@ public class ProtectionCheckTests
     public void Run_WeakestBelowWork_NoSettingFits()
     {
         Part weak = Part.Shaft("drive tube").WithDamageTorque(Nm(600, 700, 900));
-        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, weak, Bolt(300, 400, 500), Gearbox, Blades)));
+        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, weak, Bolt(300, 400, 500), Gearbox, Blades)));
         Assert.Equal(Headline.NoSettingFits, verdict.Headline);
     }
 
@@ -65,9 +65,9 @@ public class ProtectionCheckTests
         ProtectionQuestion question = With(Bolt(1200, 1500, 2000))
             .WithEngagement(Engagement.Through(PtoClutchKind.Electric).WithPeak(Nm(2500)));
         ProtectionVerdict verdict = ProtectionCheck.Run(question);
-        Assert.Equal(Headline.Doubtful, verdict.Headline);
-        Assert.Equal(Answer.Maybe, verdict.Quiet);
-        Assert.Contains(verdict.Findings, f => f.Code == ProtectionFindings.EngagementMayTrip);
+        Assert.Equal(Headline.TripsInWork, verdict.Headline);   // 2500 is above the expected 1500
+        Assert.Equal(Answer.No, verdict.Quiet);
+        Assert.Contains(verdict.Findings, f => f.Code == ProtectionFindings.EngagementTrips);
     }
 
     [Fact]
@@ -84,7 +84,7 @@ public class ProtectionCheckTests
     [Fact]
     public void Run_NoDeviceInACompleteList_DoesNotProtect()
     {
-        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Tube, Gearbox, Blades)));
+        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Tube, Gearbox, Blades)));
         Assert.Equal(Headline.DoesNotProtect, verdict.Headline);
         Assert.Equal(Answer.NotKnown, verdict.Quiet);
         Assert.Null(verdict.GuardMargin is { } margin && margin > 0 ? (object)margin : null);
@@ -110,7 +110,7 @@ public class ProtectionCheckTests
     {
         // Trip 1000 N·m behind a gearbox of ratio 0.5 (speed down) and η 0.8: before it, 1000 · 0.5 / 0.8 = 625 N·m.
         Part gearbox = Part.Gearbox("gearbox", 0.5).WithEfficiency(0.8).WithDamageTorque(Nm(650));
-        DrivelineChain chain = DrivelineChain.Of(Stub, Tube, gearbox, Bolt(1000, 1000, 1000), Part.Shaft("auger").WithDamageTorque(Nm(1200)));
+        DrivelineChain chain = DrivelineChain.Of(Stub, Joint, Tube, gearbox, Bolt(1000, 1000, 1000), Part.Shaft("auger").WithDamageTorque(Nm(1200)));
         ProtectionVerdict verdict = ProtectionCheck.Run(
             With(chain).WithMachine(MachineKind.PostHoleAuger).WithWork(WorkPeak.Stated(Nm(200, 300, 400)))
             .WithEngagement(Engagement.Through(PtoClutchKind.HandLever).WithPeak(Nm(300))));
@@ -118,16 +118,16 @@ public class ProtectionCheckTests
         Assert.Equal(1.04, verdict.GuardMargin!.Value, 12);              // gearbox 650 / 625
         Assert.Equal(1.5625, verdict.WorkMargin!.Value, 12);             // 1000 / (400 · 0.8 / 0.5 = 640)
         Assert.Equal(Headline.Protected, verdict.Headline);
-        Assert.Equal(GuardSide.WorkSide, verdict.Parts[1].Side);
-        Assert.Equal(GuardSide.DriveSide, verdict.Parts[3].Side);
+        Assert.Equal(GuardSide.WorkSide, verdict.Parts[2].Side);
+        Assert.Equal(GuardSide.DriveSide, verdict.Parts[4].Side);
     }
 
     [Fact]
     public void Run_UnstatedEfficiencyOnTheUnsafeSide_BarsYes()
     {
-        DrivelineChain behind = DrivelineChain.Of(Stub, Tube, Part.Gearbox("gearbox", 1).WithDamageTorque(Nm(2900)), Bolt(1200, 1400, 1600), Blades);
+        DrivelineChain behind = DrivelineChain.Of(Stub, Joint, Tube, Part.Gearbox("gearbox", 1).WithDamageTorque(Nm(2900)), Bolt(1200, 1400, 1600), Blades);
         Assert.Equal(Answer.Maybe, ProtectionCheck.Run(With(behind)).Guards);
-        DrivelineChain ahead = DrivelineChain.Of(Stub, Tube, Bolt(1200, 1400, 1600), Part.Gearbox("gearbox", 1).WithDamageTorque(Nm(2900)), Blades);
+        DrivelineChain ahead = DrivelineChain.Of(Stub, Joint, Tube, Bolt(1200, 1400, 1600), Part.Gearbox("gearbox", 1).WithDamageTorque(Nm(2900)), Blades);
         Assert.Equal(Answer.Yes, ProtectionCheck.Run(With(ahead)).Guards);
     }
 
@@ -136,7 +136,7 @@ public class ProtectionCheckTests
     {
         Part flywheel = Part.Flywheel("flywheel", MassMomentOfInertia.FromKilogramSquareMeters(20));
         Part crank = Part.Shaft("crank").WithDamageTorque(Nm(5000));
-        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Tube, Bolt(1200, 1500, 2000), flywheel, Gearbox, crank)));
+        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Tube, Bolt(1200, 1500, 2000), flywheel, Gearbox, crank)));
         PartCheck check = verdict.Parts.Single(p => p.Part.Name == "crank");
         Assert.Equal(Answer.Maybe, check.Guards);
         Assert.Equal("flywheel", check.InertiaBetween!.Name);
@@ -204,7 +204,7 @@ public class ProtectionCheckTests
     {
         IReadOnlyList<LadderRung> ladder = ProtectionCheck.Run(With(Bolt(1200, 1500, 2000))).Ladder;
         Assert.Equal(
-            [LadderRungKind.Work, LadderRungKind.Engagement, LadderRungKind.Trip, LadderRungKind.Damage, LadderRungKind.Damage, LadderRungKind.Damage],
+            [LadderRungKind.Work, LadderRungKind.Engagement, LadderRungKind.Trip, LadderRungKind.Damage, LadderRungKind.Damage, LadderRungKind.Damage, LadderRungKind.Damage],
             ladder.Select(r => r.Kind));
     }
 

@@ -13,7 +13,7 @@ public class ProtectionProbabilitiesTests
         ProtectionProbabilities risks = ProtectionProbabilities.Of(verdict);
         Assert.True(risks.OnePeakTrips!.IsBelowFloor);
         Assert.True(risks.MostAtRisk!.DamagedFirst.IsBelowFloor);
-        Assert.Equal(["PTO stub", "drive tube", "gearbox"], risks.Parts.Select(p => p.Part.Name));
+        Assert.Equal(["PTO stub", "universal joint", "drive tube", "gearbox"], risks.Parts.Select(p => p.Part.Name));
         Assert.False(risks.IsAtLeast);
     }
 
@@ -28,7 +28,7 @@ public class ProtectionProbabilitiesTests
     [Fact]
     public void Of_NothingFitted_DamageIsSure()
     {
-        ProtectionProbabilities risks = ProtectionProbabilities.Of(ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Tube, Gearbox, Blades))));
+        ProtectionProbabilities risks = ProtectionProbabilities.Of(ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Tube, Gearbox, Blades))));
         Assert.Equal(1, risks.MostAtRisk!.DamagedFirst.Value);
         Assert.Null(risks.OnePeakTrips);
         Assert.Null(risks.FirstToAct);
@@ -46,7 +46,7 @@ public class ProtectionProbabilitiesTests
     [Fact]
     public void Of_PartWithoutLimit_IsOnlyALowerBound()
     {
-        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Part.Shaft("drive tube"), Bolt(1200, 1500, 2000), Gearbox, Blades)));
+        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Part.Shaft("drive tube"), Bolt(1200, 1500, 2000), Gearbox, Blades)));
         Assert.True(ProtectionProbabilities.Of(verdict).IsAtLeast);
     }
 

@@ -21,6 +21,8 @@ internal sealed record ProtectionSpec
     private bool complete;
     private bool isGentle;
     private bool isBehindGearbox;
+    private double joint = 9000;
+    private bool hasJoint = true;
     private bool hasTube = true;
     private bool hasGearbox = true;
     private bool hasRotor = true;
@@ -71,6 +73,7 @@ internal sealed record ProtectionSpec
         ("parts complete", this with { complete = false }),
         ("machine", this with { machine = MachineKind.NotKnown }),
         ("gentle", this with { isGentle = false }),
+        ("joint", this with { hasJoint = false }),
         ("tube", this with { hasTube = false }),
         ("gearbox", this with { hasGearbox = false }),
         ("rotor", this with { hasRotor = machine == MachineKind.PostHoleAuger && hasRotor }),
@@ -86,6 +89,7 @@ internal sealed record ProtectionSpec
         work = Scale(work, factor),
         capacity = Scale(capacity, factor),
         peak = Scale(peak, factor),
+        joint = joint * factor,
     };
 
     public ProtectionSpec WithStrongerParts(double factor) =>
@@ -96,6 +100,11 @@ internal sealed record ProtectionSpec
     public ProtectionVerdict Check()
     {
         var elements = new List<Element> { Limited(Part.Of(PartKind.PtoStub, "PTO stub"), stub) };
+        if (hasJoint)
+        {
+            elements.Add(Part.Of(PartKind.UniversalJoint, "joint").WithDamageTorque(Nm(joint)));
+        }
+
         if (hasTube)
         {
             elements.Add(Limited(Part.Shaft("drive tube"), tube));

@@ -22,13 +22,15 @@ internal static class Thornbeck
 
     public static Part Stub => Part.Of(PartKind.PtoStub, "PTO stub").WithDamageTorque(Nm(3000));
 
+    public static Part Joint => Part.Of(PartKind.UniversalJoint, "universal joint").WithDamageTorque(Nm(3000));
+
     public static Part Tube => Part.Shaft("drive tube").WithDamageTorque(Nm(2100, 2300, 2600));
 
     public static Part Gearbox => Part.Gearbox("gearbox", 1.5).WithEfficiency(0.96).WithDamageTorque(Nm(2900));
 
     public static Part Blades => Part.Rotor("blades", MassMomentOfInertia.FromKilogramSquareMeters(4.2));
 
-    public static ProtectionQuestion With(ProtectiveDevice device) => With(DrivelineChain.Of(Stub, Tube, device, Gearbox, Blades));
+    public static ProtectionQuestion With(ProtectiveDevice device) => With(DrivelineChain.Of(Stub, Joint, Tube, device, Gearbox, Blades));
 
     public static ProtectionQuestion With(DrivelineChain chain) => ProtectionQuestion.About(chain)
         .WithMachine(MachineKind.RotaryCutter)

@@ -21,13 +21,13 @@ internal static class ReportCases
             "unmarked bolt", DeviceKind.ShearBolt, AfterTrip.TorqueGone, Driveline.Quantities.TorqueBand.AtLeast(Torque.FromNewtonMeters(1200), Stated)))),
         ["nothing known"] = Run(ProtectionQuestion.About(DrivelineChain.Of(Part.Shaft("tube"), StatedDevice.NotIdentified("bolt"), Part.Gearbox("box"), Blades))),
         ["one part"] = Run(ProtectionQuestion.About(DrivelineChain.Of(Tube))),
-        ["no device"] = Run(With(DrivelineChain.Of(Stub, Tube, Gearbox, Blades))),
+        ["no device"] = Run(With(DrivelineChain.Of(Stub, Joint, Tube, Gearbox, Blades))),
         ["weaker than work"] = Run(With(DrivelineChain.Of(
             Stub, Part.Shaft("drive tube").WithDamageTorque(Nm(600, 700, 900)), Bolt(300, 400, 500), Gearbox, Blades))),
         ["flywheel"] = Run(With(DrivelineChain.Of(
             Stub, Tube, Bolt(1200, 1500, 2000), Part.Flywheel("flywheel", MassMomentOfInertia.FromKilogramSquareMeters(20)), Gearbox,
             Part.Shaft("crank").WithDamageTorque(Nm(50000))))),
-        ["hostile"] = Run(With(DrivelineChain.Of(Stub, Part.Shaft(Hostile).WithDamageTorque(Nm(1400, 1900, 2100)), Bolt(1200, 1500, 2000), Gearbox, Blades))),
+        ["hostile"] = Run(With(DrivelineChain.Of(Stub, Joint, Part.Shaft(Hostile).WithDamageTorque(Nm(1400, 1900, 2100)), Bolt(1200, 1500, 2000), Gearbox, Blades))),
     };
 
     public static TheoryData<string> Names => [.. All.Keys];
