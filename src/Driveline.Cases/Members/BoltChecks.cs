@@ -12,6 +12,7 @@ internal static class BoltChecks
         Length(facts, walk);
         Hole(facts, walk);
         Shaft(facts, walk);
+        Yoke(facts, walk);
         double? radius = facts.Si(ShearBoltMembers.Radius);
         double? circle = facts.Si(ShearBoltMembers.BoltCircleDiameter);
         if (Math.Abs((circle / 2 / radius ?? 1) - 1) > 0.01)
@@ -101,6 +102,23 @@ internal static class BoltChecks
             walk.Contradiction(
                 facts, ShearBoltMembers.BoltLength, grade.Designation + " is not held at " + thread + " in that length; leave the length out when it is not sure.");
         }
+    }
+
+    private static void Yoke(CaseObject facts, CaseWalk walk)
+    {
+        double? bolt = DiameterM(facts, ShearBoltMembers.Bolt);
+        MemberChecks.Refuse(
+            facts,
+            walk,
+            ShearBoltMembers.YokeEdge,
+            facts.Si(ShearBoltMembers.YokeEdge) <= bolt / 2,
+            "The distance from the middle of the hole to the edge must be above half the bolt's diameter " + MemberChecks.Shown(bolt) + ".");
+        MemberChecks.Refuse(
+            facts,
+            walk,
+            ShearBoltMembers.HubDiameter,
+            facts.Get(ShearBoltMembers.Layout) == JointLayout.ThroughShaft && facts.Si(ShearBoltMembers.HubDiameter) <= facts.Si(ShearBoltMembers.ShaftDiameter),
+            "The hub must be thicker than the shaft " + MemberChecks.Shown(facts.Si(ShearBoltMembers.ShaftDiameter)) + " in it.");
     }
 
     /// <summary>The bolt is in its hole; a caliper may read 2 % too little.</summary>

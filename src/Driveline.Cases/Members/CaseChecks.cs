@@ -27,6 +27,7 @@ internal static class CaseChecks
                 walk.Contradiction(facts, CaseFileMembers.Date, "The last trip " + received + " lies after the date of the case.");
             }
 
+            Until(facts, walk, today, "day the hub was last tried", Days(elements, ElementMembers.ShearBolt, ShearBoltMembers.HubSeen));
             Until(facts, walk, today, "last slip test", Days(elements, ElementMembers.SlipClutch, SlipClutchMembers.LastSlipTest));
             Until(facts, walk, today, "end of the last storage", Days(elements, ElementMembers.SlipClutch, SlipClutchMembers.LastStorage));
             Until(facts, walk, today, "end of the last storage", Days(elements, ElementMembers.CutOut, CutOutMembers.LastStorage));

@@ -16,6 +16,9 @@ internal static class ClutchChecks
         MemberChecks.Needs(facts, walk, SlipClutchMembers.LeverArm, SlipClutchMembers.LeverForce);
         MemberChecks.Needs(facts, walk, SlipClutchMembers.LeverTorque, SlipClutchMembers.LastSlipTest);
         MemberChecks.Needs(facts, walk, SlipClutchMembers.LeverForce, SlipClutchMembers.LastSlipTest);
+        MemberChecks.Needs(facts, walk, SlipClutchMembers.BreakawayTorque, SlipClutchMembers.LeverTorque);
+        MemberChecks.Needs(facts, walk, SlipClutchMembers.BreakawayForce, SlipClutchMembers.LeverForce);
+        MemberChecks.Bounded(facts, walk, SlipClutchMembers.BreakawayTorque);
         MemberChecks.Bounded(facts, walk, SlipClutchMembers.SpringLength);
         MemberChecks.Bounded(facts, walk, SlipClutchMembers.Wear);
         MemberChecks.Bounded(facts, walk, SlipClutchMembers.StatedTorque);

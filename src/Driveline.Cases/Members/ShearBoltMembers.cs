@@ -53,6 +53,14 @@ internal static class ShearBoltMembers
         "yokeYieldStrength", "[10 MPa; 3000 MPa]", "Yield strength of the yoke's or flange's material: less than its tensile strength.");
     public static readonly BandMember<StressBand> ShaftYieldStrength = Table.Stresses(
         "shaftYieldStrength", "[10 MPa; 3000 MPa]", "Yield strength of the shaft that the bolt passes through.");
+    public static readonly BandMember<StressBand> YokeTensileStrength = Table.Stresses(
+        "yokeTensileStrength", "[10 MPa; 3000 MPa]", "Tensile strength of the yoke's or flange's material, at which the bolt tears out of it.");
+    public static readonly QuantityMember<UnitsNet.Length> YokeEdge = Table.Quantity(
+        "yokeEdge", QuantityTypes.Length, "[2 mm; 500 mm]", "Distance from the middle of the bolt's hole to the nearest edge of the yoke or flange.");
+    public static readonly QuantityMember<UnitsNet.Length> HubDiameter = Table.Quantity(
+        "hubDiameter", QuantityTypes.Length, "[5 mm; 500 mm]", "Outer diameter of the hub that a bolt through the shaft passes through; with boltLength it tells how far the bolt stands out.");
+    public static readonly DateMember HubSeen = Table.Date(
+        "hubSeen", "When the hub was last tried; after 12 months it may have rusted fast. Without it, hub holds for the date of the case.");
     public static readonly DateMember LastTrip = Table.Date("lastTrip", "When the bolt last sheared and the hub was seen to turn.");
 
     /// <summary>Those that say which bolt it is.</summary>

@@ -37,6 +37,10 @@ internal static class SlipClutchMembers
         "leverForce", QuantityTypes.Force, "(0 N; 100 kN]", "Force at the end of the lever in that test, in place of leverTorque; it needs leverArm.");
     public static readonly QuantityMember<UnitsNet.Length> LeverArm = Table.Quantity(
         "leverArm", QuantityTypes.Length, "[50 mm; 10 m]", "Length of that lever from the middle of the shaft.");
+    public static readonly BandMember<TorqueBand> BreakawayTorque = Table.Torques(
+        "breakawayTorque", "(0 N.m; 1000 kN.m]", "Torque at the first movement in that test; it needs leverTorque.");
+    public static readonly QuantityMember<UnitsNet.Force> BreakawayForce = Table.Quantity(
+        "breakawayForce", QuantityTypes.Force, "(0 N; 100 kN]", "Force at the end of that lever at the first movement; it needs leverForce.");
     public static readonly BandMember<TorqueBand> StatedTorque = Table.Torques(
         "statedTorque", "(0 N.m; 1000 kN.m]", "Slip torque that the machine's documents state for this clutch; used when it cannot be calculated.");
     public static readonly DateMember LastStorage = Table.Date("lastStorage", "When the machine was last taken out of storage; the date of the case while it stands there.");

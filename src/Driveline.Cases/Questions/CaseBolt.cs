@@ -15,12 +15,12 @@ internal static class CaseBolt
 {
     private const string UsualName = "shear bolt";
 
-    public static ProtectiveDevice Device(CaseObject facts)
+    public static ProtectiveDevice Device(CaseObject facts, DateTime? day)
     {
         string name = NameOf(facts);
         PlaneThrough plane = facts.Get(ShearBoltMembers.PlaneThrough);
         ShearBolt? bolt = BoltOf(facts, ShearBoltMembers.Bolt, plane, facts.Get(ShearBoltMembers.BoltLength));
-        ShearBoltJoint? joint = bolt is null ? null : JointOf(facts, Marked(bolt, facts));
+        ShearBoltJoint? joint = bolt is null ? null : JointOf(facts, Marked(bolt, facts), day);
         return joint is null ? StatedDevice.NotIdentified(name) : ShearBoltDevice.Of(name, joint);
     }
 
@@ -107,7 +107,7 @@ internal static class CaseBolt
         : rod is not null ? FastenerMaterial.Rod(rod)
         : FastenerMaterial.NotKnown;
 
-    private static ShearBoltJoint? JointOf(CaseObject facts, ShearBolt bolt)
+    private static ShearBoltJoint? JointOf(CaseObject facts, ShearBolt bolt, DateTime? day)
     {
         Length? radius = facts.Get(ShearBoltMembers.Radius);
         Length? circle = facts.Get(ShearBoltMembers.BoltCircleDiameter) ?? (radius is { } half ? half * 2 : null);
@@ -123,12 +123,32 @@ internal static class CaseBolt
             return null;
         }
 
-        joint = joint.WithHub(facts.Get(ShearBoltMembers.Hub)).WithHoleFit(facts.Get(ShearBoltMembers.HoleFit));
+        joint = Seen(joint.WithHub(facts.Get(ShearBoltMembers.Hub)).WithHoleFit(facts.Get(ShearBoltMembers.HoleFit)), facts, day);
         joint = facts.Get(ShearBoltMembers.Planes) is { } planes ? joint.WithPlanes(planes) : joint;
         joint = facts.Get(ShearBoltMembers.HubFriction) is { } friction ? joint.WithHubFriction(friction) : joint;
         joint = facts.Get(ShearBoltMembers.StandOff) is { } gap ? joint.WithStandOff(gap) : joint;
-        joint = facts.Get(ShearBoltMembers.YokeThickness) is { } wall && facts.Get(ShearBoltMembers.YokeYieldStrength) is { } yoke ? joint.WithYoke(wall, yoke) : joint;
+        if (facts.Get(ShearBoltMembers.YokeThickness) is { } wall)
+        {
+            joint = facts.Get(ShearBoltMembers.YokeYieldStrength) is { } yoke ? joint.WithYoke(wall, yoke) : joint;
+            joint = facts.Get(ShearBoltMembers.YokeTensileStrength) is { } tensile ? joint.WithYokeTensile(wall, tensile) : joint;
+        }
+
+        joint = facts.Get(ShearBoltMembers.YokeEdge) is { } edge ? joint.WithYokeEdge(edge) : joint;
+        joint = facts.Get(ShearBoltMembers.BoltLength) is { } length && facts.Get(ShearBoltMembers.HubDiameter) is { } hub ? joint.WithBoltLength(length, hub) : joint;
         joint = facts.Get(ShearBoltMembers.HoleDiameter) is { } hole ? joint.WithHole(hole) : joint;
         return facts.Get(ShearBoltMembers.ShaftYieldStrength) is { } shaftYield ? joint.WithShaftYield(shaftYield) : joint;
+    }
+
+    // Without a date of the case no age can be told.
+    private static ShearBoltJoint Seen(ShearBoltJoint joint, CaseObject facts, DateTime? day)
+    {
+        if (facts.Get(ShearBoltMembers.HubSeen) is { } seen)
+        {
+            joint = day is { } today ? joint.WithHubSeen(seen, today) : joint.WithHubSeen(seen);
+        }
+
+        return facts.Get(ShearBoltMembers.LastTrip) is not { } trip ? joint
+            : day is { } on ? joint.WithLastTrip(trip, on)
+            : joint.WithLastTrip(trip);
     }
 }

@@ -87,7 +87,7 @@ internal static class CaseChain
     {
         if (facts.Get(ElementMembers.ShearBolt) is { } bolt)
         {
-            return CaseBolt.Device(bolt);
+            return CaseBolt.Device(bolt, file.Date);
         }
 
         if (facts.Get(ElementMembers.SlipClutch) is { } slipClutch)

@@ -19,7 +19,7 @@ public static class CaseChoice
     public static ChoiceTerms TermsOf(CaseFile file, string? device)
     {
         ChoiceTerms terms = ChoiceTerms.Default.WithDevice(device).WithStock(Guard.NotNull(file, nameof(file)).Facts.Get(CaseFileMembers.Stock) ?? StockList.Usual);
-        CaseObject? bolt = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline), ElementMembers.ShearBolt).FirstOrDefault(b => CaseBolt.Device(b) is ShearBoltDevice && (device is null || CaseBolt.NameOf(b) == device));
+        CaseObject? bolt = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline), ElementMembers.ShearBolt).FirstOrDefault(b => CaseBolt.Device(b, file.Date) is ShearBoltDevice && (device is null || CaseBolt.NameOf(b) == device));
         BoltHoles holes = bolt?.Get(ShearBoltMembers.HoleDiameter) is { } present ? BoltHoles.AsFitted.WithPresent(present) : BoltHoles.AsFitted;
         return terms.WithHoles(bolt?.Get(ShearBoltMembers.PermittedHole) is { } permitted ? holes.WithRedrilled(permitted) : holes);
     }

@@ -86,7 +86,7 @@ public sealed class CaseClutch
     /// <exception cref="ArgumentOutOfRangeException">The torque is zero, negative or not finite.</exception>
     public ClutchReview ReviewSetTo(Torque wanted)
     {
-        DiscClutch clutch = Clutch ?? throw new InvalidOperationException(
+        DiscClutch clutch = Clutch?.CalibratedBy(Condition) ?? throw new InvalidOperationException(
             "To set a clutch, its outerDiameter, innerDiameter, faces and springs must be known; state them.");
 
         // A test before the nuts were turned is none of the clutch as set.
@@ -180,7 +180,10 @@ public sealed class CaseClutch
             : null;
         return facts.Get(SlipClutchMembers.SlipTestResult) switch
         {
-            SlipTestOutcome.Slipped when facts.Get(SlipClutchMembers.LeverTorque) is { } torque => SlipTest.Measured(day, torque),
+            SlipTestOutcome.Slipped when facts.Get(SlipClutchMembers.LeverTorque) is { } torque =>
+                facts.Get(SlipClutchMembers.BreakawayTorque) is { } first ? SlipTest.Measured(day, torque).WithBreakaway(first) : SlipTest.Measured(day, torque),
+            SlipTestOutcome.Slipped when byLever is not null && facts.Get(SlipClutchMembers.BreakawayForce) is { } start => SlipTest.Lever(
+                day, start, facts.Get(SlipClutchMembers.LeverForce)!.Value, facts.Get(SlipClutchMembers.LeverArm)!.Value),
             SlipTestOutcome.Slipped when byLever is not null => SlipTest.Lever(day, facts.Get(SlipClutchMembers.LeverForce)!.Value, facts.Get(SlipClutchMembers.LeverArm)!.Value),
             SlipTestOutcome.Slipped => SlipTest.Slipped(day),
             SlipTestOutcome.DidNotSlip when facts.Get(SlipClutchMembers.LeverTorque) is { } withstood => SlipTest.DidNotSlip(day, withstood),

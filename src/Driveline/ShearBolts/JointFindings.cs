@@ -24,15 +24,15 @@ internal static class JointFindings
             case HubState.Seized:
                 findings.Add(Finding.Of(ShearBoltFindings.HubSeized, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.FreeHub));
                 break;
+            case HubState.NotKnown when joint.HubFriction is null:
+                findings.Add(Finding.NotKnown(ShearBoltFindings.HubFreedomNotKnown).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn));
+                break;
             case var _ when joint.IsHubSeenTooLongAgo:
                 findings.Add(Finding.Of(ShearBoltFindings.HubFreedomTooOld, Severity.Warning).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn)
                     .With("seen", joint.HubSeen!.Value.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
                 break;
             case HubState.Stiff when joint.HubFriction is null:
                 findings.Add(Finding.Of(ShearBoltFindings.HubStiff, Severity.Warning).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn));
-                break;
-            case HubState.NotKnown when joint.HubFriction is null:
-                findings.Add(Finding.NotKnown(ShearBoltFindings.HubFreedomNotKnown).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn));
                 break;
         }
 

@@ -18,7 +18,7 @@ public sealed partial class ShearBoltJoint
     public HubState Hub => hub == HubState.NotKnown && lastTrip is not null ? HubState.Free : hub;
 
     /// <summary>The day the hub was tried or seen to turn; null when not dated: then its state holds for the day judged on.</summary>
-    public DateTime? HubSeen => hub == HubState.NotKnown ? lastTrip : hubSeen;
+    public DateTime? HubSeen => hub == HubState.NotKnown && lastTrip is not null ? lastTrip : hubSeen;
 
     /// <summary>True when the hub was last seen to turn more than 12 months before the day judged on, or an unknown time ago.</summary>
     /// <remarks>12 months: common practice, the yearly check manuals ask for. A seized hub does not free itself with time.</remarks>

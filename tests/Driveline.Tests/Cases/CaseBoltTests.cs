@@ -38,6 +38,44 @@ public class CaseBoltTests
         Assert.Equal(12.7e-3, loose.Parameter("hole")!.Value, 1e-9);
     }
 
+    // Seen to turn within 12 months of 2026-05-04 or not; a trip frees only a hub of which nothing else is told.
+    [Theory]
+    [InlineData("\"hub\": \"free\"", false)]
+    [InlineData("\"hub\": \"free\", \"hubSeen\": \"2025-06-01\"", false)]
+    [InlineData("\"hub\": \"free\", \"hubSeen\": \"2025-05-01\"", true)]
+    [InlineData("\"hub\": \"free\", \"lastTrip\": \"2009-05-01\"", false)]
+    [InlineData("\"lastTrip\": \"2009-05-01\"", true)]
+    [InlineData("\"lastTrip\": \"2025-10-01\"", false)]
+    public void HubSeen_TwelveMonths_ThenBarsTheGuards(string members, bool isTooOld)
+    {
+        string json = "{ \"date\": \"2026-05-04\", \"driveline\": [ { \"shearBolt\": { \"thread\": \"M10\", \"grade\": \"8.8\", \"planeThrough\": \"shank\", \"layout\": \"throughShaft\", "
+            + "\"shaftDiameter\": \"30 mm\", " + members + " } } ] }";
+        ShearBoltDevice bolt = Assert.Single(CaseQuestion.Of(CaseReaderTests.ReadGood(json)).Question!.Chain.Devices.OfType<ShearBoltDevice>());
+        Assert.Equal(isTooOld, bolt.GuardBars.Any(f => f.Code == ShearBoltFindings.HubFreedomTooOld));
+        Assert.Equal(isTooOld, bolt.BreakTorque.Torque.High is null);
+    }
+
+    [Theory]
+    [InlineData("\"hubSeen\": \"2026-06-01\"", "hubSeen")]
+    [InlineData("\"thread\": \"M10\", \"yokeEdge\": \"5 mm\"", "yokeEdge")]
+    [InlineData("\"layout\": \"throughShaft\", \"shaftDiameter\": \"30 mm\", \"hubDiameter\": \"30 mm\"", "hubDiameter")]
+    public void Bolt_ContradictionOfItsPlace_IsRefused(string members, string named)
+    {
+        string path = CaseReaderTests.ReadOneError("{ \"date\": \"2026-05-04\", \"driveline\": [ { \"shearBolt\": { " + members + " } } ] }").Path;
+        Assert.EndsWith(named == "hubSeen" ? "date" : named, path, StringComparison.Ordinal);
+    }
+
+    // 2 · 2.5 · 360 MPa · 9.525 · 3 mm² · 15.875 mm = 816.5 N·m at 3 hole diameters; 4 in less 2 in less 3/8 in stand out.
+    [Fact]
+    public void YokeAndLength_Told_GiveAPartAndAProudBolt()
+    {
+        ProtectionVerdict verdict = Ask("\"thread\": \"3/8-16 UNC\", \"grade\": \"SAE 5\", \"yokeThickness\": \"3 mm\", \"yokeTensileStrength\": \"360 MPa\", "
+            + "\"yokeEdge\": \"30 mm\", \"boltLength\": \"4 in\", \"hubDiameter\": \"2 in\"");
+        double nm = Assert.Single(verdict.Parts, p => p.Part.Name == "yoke at the bolt hole").Part.Limit!.DamagedAt.SiBand.Expected;
+        Assert.True(Math.Abs(nm - 816.5) < 0.1, FormattableString.Invariant($"got {nm:0.#}"));
+        Assert.Equal(1.625 * 0.0254, Assert.Single(verdict.Findings, f => f.Code == ShearBoltFindings.BoltStandsProud).Parameter("protrusion")!.Value, 1e-9);
+    }
+
     [Theory]
     [InlineData("0.406 in", false, "ASME B18.2.8, 3/8 in: normal hole 13/32 in")]
     [InlineData("0.422 in", false, "ASME B18.2.8, 3/8 in: loose hole 27/64 in")]

@@ -32,6 +32,10 @@ public class CaseRangeTests
     [InlineData("shearBolt.yokeThickness", "\"0.5 mm\"", "\"300 mm\"", "\"0.499 mm\"", "\"300.001 mm\"")]
     [InlineData("shearBolt.yokeYieldStrength", "\"10 MPa\"", "\"3000 MPa\"", "\"9.999 MPa\"", "\"3000.001 MPa\"")]
     [InlineData("shearBolt.shaftYieldStrength", "\"10 MPa\"", "\"3000 MPa\"", "\"9.999 MPa\"", "\"3000.001 MPa\"")]
+    [InlineData("shearBolt.yokeTensileStrength", "\"10 MPa\"", "\"3000 MPa\"", "\"9.999 MPa\"", "\"3000.001 MPa\"")]
+    [InlineData("shearBolt.yokeEdge", "\"2 mm\"", "\"500 mm\"", "\"1.999 mm\"", "\"500.001 mm\"")]
+    [InlineData("shearBolt.hubDiameter", "\"5 mm\"", "\"500 mm\"", "\"4.999 mm\"", "\"500.001 mm\"")]
+    [InlineData("shearBolt.hubSeen", "\"1900-01-01\"", "\"2199-12-31\"", "\"1899-12-31\"", "\"2200-01-01\"")]
     [InlineData("shearBolt.lastTrip", "\"1900-01-01\"", "\"2199-12-31\"", "\"1899-12-31\"", "\"2200-01-01\"")]
     [InlineData("slipClutch.outerDiameter", "\"20 mm\"", "\"1 m\"", "\"19.999 mm\"", "\"1.001 m\"")]
     [InlineData("slipClutch.innerDiameter", "\"5 mm\"", "\"999 mm\"", "\"4.999 mm\"", "\"1 m\"")]
@@ -117,6 +121,8 @@ public class CaseRangeTests
     [InlineData("\"nutTurns\": {0}, \"threadPitch\": \"1.5 mm\"", "0", "100", "-0.001", "100.001", "nutTurns")]
     [InlineData("\"leverTorque\": {0}, \"lastSlipTest\": \"2026-05-01\"", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"", "leverTorque")]
     [InlineData("\"leverForce\": {0}, \"leverArm\": \"1 m\", \"lastSlipTest\": \"2026-05-01\"", "\"0.001 N\"", "\"100 kN\"", "\"0 N\"", "\"100.001 kN\"", "leverForce")]
+    [InlineData("\"leverForce\": \"9 N\", \"leverArm\": \"1 m\", \"lastSlipTest\": \"2026-05-01\", \"breakawayForce\": {0}", "\"0.001 N\"", "\"100 kN\"", "\"0 N\"", "\"100.001 kN\"", "breakawayForce")]
+    [InlineData("\"leverTorque\": \"9 N.m\", \"lastSlipTest\": \"2026-05-01\", \"breakawayTorque\": {0}", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"", "breakawayTorque")]
     [InlineData("\"leverForce\": \"9 N\", \"leverArm\": {0}, \"lastSlipTest\": \"2026-05-01\"", "\"50 mm\"", "\"10 m\"", "\"49.999 mm\"", "\"10.001 m\"", "leverArm")]
     public void ClutchRange_OfAMemberThatNeedsAnother_IsReadWithinAndRefusedBeyond(string members, string lowest, string highest, string below, string above, string named)
     {

@@ -18,6 +18,8 @@ public class ClutchCaseTests
     [InlineData("\"leverTorque\": \"600 N.m\"", "leverTorque")]
     [InlineData("\"leverForce\": \"600 N\", \"lastSlipTest\": \"2026-05-01\"", "leverForce")]
     [InlineData("\"leverArm\": \"1 m\"", "leverArm")]
+    [InlineData("\"breakawayForce\": \"600 N\"", "breakawayForce")]
+    [InlineData("\"breakawayTorque\": \"600 N.m\"", "breakawayTorque")]
     [InlineData("\"leverTorque\": \"600 N.m\", \"leverForce\": \"600 N\", \"leverArm\": \"1 m\", \"lastSlipTest\": \"2026-05-01\"", "leverForce")]
     [InlineData("\"leverTorque\": { \"low\": \"600 N.m\" }, \"lastSlipTest\": \"2026-05-01\", \"slipTestResult\": \"slipped\"", "leverTorque")]
     [InlineData("\"springLength\": { \"low\": \"30 mm\" }", "springLength")]
@@ -105,6 +107,17 @@ public class ClutchCaseTests
         Assert.Contains(verdict.Findings, f => f.Code == code);
     }
 
+    // 500 N at 1.5 m at the first movement: 750 N·m, read within 10 %. Set to the 649.5 N·m read, the springs stay at 34.2 mm.
+    [Fact]
+    public void Lever_TwoForces_GiveBreakawayAndTheSettingComesBack()
+    {
+        string json = DemoCases.Json("dunmarsh-clutch-well-set").Replace("\"leverArm\"", "\"breakawayForce\": \"500 N\", \"leverArm\"", StringComparison.Ordinal);
+        CaseClutch clutch = CaseClutch.AllOf(CaseReaderTests.ReadGood(json))[0];
+        Assert.Equal(750, clutch.Device.Breakaway!.Expected!.Value.NewtonMeters, 1e-6);
+        Assert.Equal(825, clutch.Device.Breakaway.High!.Value.NewtonMeters, 1e-6);
+        Assert.Equal(34.2, clutch.ReviewSetTo(Torque.FromNewtonMeters(649.5)).Setting!.SpringLength!.Value.Millimeters, 1e-6);
+    }
+
     [Fact]
     public void Lever_ForceAndArm_IsReadAndBeatsTheCalculation()
     {
@@ -136,11 +149,11 @@ public class ClutchCaseTests
     {
         ClutchReview review = CaseClutch.AllOf(DemoCases.Read("dunmarsh-clutch-well-set"))[0].ReviewSetTo(Torque.FromNewtonMeters(nm));
         Assert.Equal(nm, review.Device.Running!.Expected!.Value.NewtonMeters, 1e-9 * nm);
-        double clamp = nm / (4 * 0.35 * 0.06625);                                             // T = N · μ · F · (Ro + Ri)/2
+        double clamp = nm / 649.5 * 6960;                                                     // 649.5 N·m were read at 8 × 150 N/mm × 5.8 mm
         Assert.Equal(clamp, review.ClampForce!.Value.Newtons, 1e-9 * clamp);
         Assert.Equal(40 - (clamp / 1200), review.SpringLength!.Value.Millimeters, 1e-9);
         Assert.Equal(clamp / 1200 / 1.5, review.Setting!.NutTurns!.Value, 1e-9);
-        Assert.Equal(1200 * 1.5 * 4 * 0.35 * 0.06625, review.Setting.TorquePerTurn!.Value.NewtonMeters, 1e-9);
+        Assert.Equal(649.5 / 5.8 * 1.5, review.Setting.TorquePerTurn!.Value.NewtonMeters, 1e-9);
         Assert.Null(review.Device.Breakaway!.High);                                           // no test counts for a new setting
     }
 

@@ -40,7 +40,8 @@ internal static class Sample
                 "name": "impeller bolt", "thread": "5/16-18 UNC", "grade": "SAE 5", "headMarks": "three radial lines", "hardness": "HRC 28",
                 "layout": "boltCircle", "radius": "1.5 in", "boltCircleDiameter": "3 in", "bolts": 2, "planes": 1,
                 "planeThrough": "thread", "hub": "stiff", "hubFriction": "30 N.m", "holeFit": "worn", "holeDiameter": "8.4 mm", "permittedHole": "7 mm", "standOff": "0.5 mm", "boltLength": "1 1/2 in",
-                "yokeThickness": "8 mm", "yokeYieldStrength": "400 MPa", "shaftYieldStrength": { "low": "310 MPa", "expected": "400 MPa" }, "lastTrip": "2026-02-28" },
+                "yokeThickness": "8 mm", "yokeYieldStrength": "400 MPa", "shaftYieldStrength": { "low": "310 MPa", "expected": "400 MPa" },
+                "yokeTensileStrength": "510 MPa", "yokeEdge": "16 mm", "hubDiameter": "2 in", "hubSeen": "2026-03-01", "lastTrip": "2026-02-28" },
               "specified": { "shearBolt": { "thread": "5/16-18 UNC", "grade": "SAE 2", "planeThrough": "shank", "hardness": "HRB 85", "neckDiameter": "6 mm" } } },
             { "shearBolt": { "pinDiameter": "8 mm", "grade": "rod SAE 1018", "planeThrough": "neck", "neckDiameter": "6 mm", "layout": "tangential" } },
             { "shearBolt": { "springPin": "ISO 8752 8 mm", "layout": "throughShaft", "shaftDiameter": "30 mm", "planes": 2 } },
@@ -48,12 +49,12 @@ internal static class Sample
                 "name": "auger clutch", "outerDiameter": "165 mm", "innerDiameter": "100 mm", "faces": 4, "facing": "FE",
                 "springs": { "coil": { "count": 8, "rate": "150 N/mm", "freeLength": "40 mm", "solidLength": "30 mm", "wire": "5 mm", "meanDiameter": "30 mm", "coils": 6, "ends": "squaredGround" } },
                 "springLength": { "low": "33 mm", "high": "34 mm" }, "threadPitch": "1.5 mm", "wear": "0.2 mm", "surface": "damp", "runIn": "new",
-                "lastSlipTest": "2026-05-30", "slipTestResult": "slipped", "leverForce": "400 N", "leverArm": "1.5 m", "statedTorque": "600 N.m",
+                "lastSlipTest": "2026-05-30", "slipTestResult": "slipped", "leverForce": "400 N", "breakawayForce": "480 N", "leverArm": "1.5 m", "statedTorque": "600 N.m",
                 "lastStorage": "2026-04-30", "storedMonths": 5, "climate": "moist", "plateThickness": "12 mm", "slipsPerHour": 4, "slipTime": "1.5 s" },
               "specified": { "slipTorque": "600 N.m" } },
             { "slipClutch": {
                 "springs": { "disc": { "series": "A", "outerDiameter": "100 mm", "parallel": 1, "sets": 2, "stacks": 1 } },
-                "nutTurns": 1.5, "threadPitch": "1.5 mm", "lastSlipTest": "2026-05-30", "leverTorque": "500 N.m" } },
+                "nutTurns": 1.5, "threadPitch": "1.5 mm", "lastSlipTest": "2026-05-30", "leverTorque": "500 N.m", "breakawayTorque": "600 N.m" } },
             { "slipClutch": { "springs": { "disc": {
                 "outerDiameter": "100 mm", "innerDiameter": "51 mm", "thickness": "6 mm", "reducedThickness": "5.9 mm", "freeHeight": "8.2 mm", "parallel": 1, "sets": 1, "stacks": 1 } } } },
             { "cutOut": {

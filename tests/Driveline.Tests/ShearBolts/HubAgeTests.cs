@@ -84,6 +84,14 @@ public class HubAgeTests
         Assert.False(Joint.WithHub(HubState.Free).WithHubSeen(new DateTime(2009, 3, 1), Day).WithHub(HubState.Free).IsHubSeenTooLongAgo);
 
     [Fact]
+    public void HubNotKnown_TriedLongAgo_StaysNotKnown()
+    {
+        BreakTorque trip = BreakTorque.Of(Joint.WithHubSeen(new DateTime(2009, 3, 1), Day));
+        Assert.Contains(trip.Findings, f => f.Code == ShearBoltFindings.HubFreedomNotKnown);
+        Assert.Null(trip.Torque.High);
+    }
+
+    [Fact]
     public void HubSeen_AfterTheDay_IsRefused()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => Joint.WithHubSeen(Day.AddDays(1), Day));
