@@ -12,6 +12,10 @@ public static class MeasuredWork
 
     private static readonly Basis FromCase = Basis.Given("the case");
 
+    /// <summary>Whether the protection has acted in normal work, as the case tells it; not known when it does not, or tells of a trip.</summary>
+    public static ActedInWork ActedIn(CaseFile file) =>
+        Guard.NotNull(file, nameof(file)).Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.TripsInNormalWork) == false ? ActedInWork.Never : ActedInWork.NotKnown;
+
     /// <summary>The case with the peak in place of the one it states, and a note that tells where it was measured.</summary>
     /// <remarks>A case file states its bands as limits; the note keeps that these ends are those of an interval.</remarks>
     /// <param name="file">The case.</param>

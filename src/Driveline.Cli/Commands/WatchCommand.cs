@@ -48,8 +48,9 @@ internal static class WatchCommand
             Torque? threshold = parsed.GetValue(peaks) is { } text ? TorqueOption.Parse("--peaks-from", text) : null;
             double asked = Within(parsed.GetValue(hours) ?? 100, 0.01, 1e5, "--hours");
             double speeds = Within(parsed.GetValue(ratio) ?? 1, 0.01, 100, "--ratio");
-            ActedInWork acted = parsed.GetValue(never) || input?.File.Work?.TripsInNormalWork == false ? ActedInWork.Never
-                : ActedInWork.NotKnown;
+            ActedInWork acted = parsed.GetValue(never) ? ActedInWork.Never
+                : input is null ? ActedInWork.NotKnown
+                : MeasuredWork.ActedIn(input.File);
             MonitorReport report = InputFile.ReadLines(from, "a log", terminal, reader =>
                 Watch(reader, level, threshold, speeds, input, Duration.FromHours(asked), acted));
             if (parsed.GetValue(save) is { } target)
