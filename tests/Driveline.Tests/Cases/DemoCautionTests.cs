@@ -2,8 +2,10 @@ using Driveline.Advice;
 using Driveline.Cases;
 using Driveline.Cases.Questions;
 using Driveline.Choosing;
+using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
+using Driveline.ShearBolts;
 
 namespace Driveline.Tests.Cases;
 
@@ -22,6 +24,15 @@ public class DemoCautionTests
         Assert.Equal(Entanglement, CaseAdvice.Of(file).Advice!.Cautions.Take(3).Select(c => c.Code));
         Assert.Equal(Entanglement, CaseSimulation.Engagement(file).Cautions.Take(3));
         Assert.Equal(Entanglement, CaseClutch.CautionsOfMachine(file));
+    }
+
+    // 4 in under the head less a hub of 2 in and a nut of 1/2 in: 1 1/2 in turn in the open.
+    [Fact]
+    public void PostHoleAuger_BoltStandsOut_IsADanger()
+    {
+        Finding proud = Assert.Single(DemoCases.Verdict("fenwick-auger-plain-bolt").Findings, f => f.Code == ShearBoltFindings.BoltStandsProud);
+        Assert.Equal(Severity.Danger, proud.Severity);
+        Assert.Equal(1.5 * 0.0254, proud.Parameter("protrusion")!.Value, 1e-9);
     }
 
     [Fact]
