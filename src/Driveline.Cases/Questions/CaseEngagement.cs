@@ -50,7 +50,9 @@ internal static class CaseEngagement
         TorqueBand? peak = run.Simulation?.EngagementPeak(meter);
         bool isSaid = notes.Exists(f => f.Code == SimulationFindings.TooMuchWork);
         notes.AddRange(isSaid ? [] : meter.Findings);
+        TorqueBand? atMost = peak is null ? run.Simulation?.EngagementPeakAtMost(meter) : null;
         return peak is not null ? engagement.WithPeak(peak)
+            : atMost is not null ? Engagement.Through(engagement.Clutch).WithManner(engagement.Manner).WithPeakAtMost(atMost)
             : Engagement.Through(engagement.Clutch).WithManner(engagement.Manner);
     }
 }

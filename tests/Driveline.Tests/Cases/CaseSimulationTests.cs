@@ -122,6 +122,18 @@ public class CaseSimulationTests
         Assert.Contains(names, text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Engagement_EngineInertiaTakenAway_KeepsItsBoundAndTheQuietYes()
+    {
+        string json = DemoCases.Json("ravensmoor-clutch-let-in-gently");
+        string less = json.Replace(" \"flywheelInertia\": \"0.9 kg.m2\",", string.Empty, StringComparison.Ordinal);
+        Assert.NotEqual(json, less);
+        ProtectionVerdict verdict = ProtectionCheck.Run(CaseQuestion.Of(Read(less)).Question!);
+        Assert.Null(verdict.Question.Engagement.Peak);
+        Assert.True(verdict.Question.Engagement.PeakAtMost!.High!.Value.NewtonMeters < verdict.Trip!.Low.NewtonMeters);
+        Assert.Equal(Answer.Yes, verdict.Quiet);
+    }
+
     private static CaseFile Read(string json) => CaseReaderTests.ReadGood(json);
 
     private static CaseSimulation Of(string json)

@@ -17,6 +17,7 @@ public class ClutchFactsLaws
           "driveline": [
             { "shaft": "drive tube", "damagedAt": "1500 N.m" },
             { "slipClutch": {} },
+            { "universalJoint": "joint", "damagedAt": "2600 N.m" },
             { "gearbox": "gearbox", "ratio": 1.47, "efficiency": 0.96, "damagedAt": "1800 N.m" },
             { "rotor": "blades", "inertia": "4.2 kg.m2" }
           ],

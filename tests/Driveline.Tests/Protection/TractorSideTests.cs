@@ -72,6 +72,17 @@ public class TractorSideTests
         Assert.Contains(Check(Engagement.NotKnown).MeasureNext, m => m.Code == Measurements.PtoClutchCapacity);
     }
 
+    [Theory]
+    [InlineData(1190, Answer.Yes)]     // below the weakest bolt, 1200
+    [InlineData(1210, Answer.Maybe)]
+    [InlineData(5000, Answer.Maybe)]   // a bound is no peak: it never says that the bolt breaks
+    public void EngagementBound_IsEnoughToStayQuiet_NeverToTrip(double atMostNm, Answer quiet)
+    {
+        ProtectionVerdict verdict = Check(Engagement.Through(PtoClutchKind.Electric).WithPeakAtMost(Nm(100, atMostNm, atMostNm)));
+        Assert.Equal(quiet, verdict.Quiet);
+        Assert.False(verdict.EngagementTrips);
+    }
+
     [Fact]
     public void DefaultOfTheStub_BelowTheTrip_RaisesNoAlarmAndNoMargin()
     {

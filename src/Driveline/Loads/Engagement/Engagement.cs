@@ -10,14 +10,15 @@ namespace Driveline.Loads;
 public sealed class Engagement
 {
     /// <summary>Nothing is known of the engagement.</summary>
-    public static readonly Engagement NotKnown = new(PtoClutchKind.NotKnown, EngagementManner.NotKnown, null, null);
+    public static readonly Engagement NotKnown = new(PtoClutchKind.NotKnown, EngagementManner.NotKnown, null, null, null);
 
-    private Engagement(PtoClutchKind clutch, EngagementManner manner, TorqueBand? capacity, TorqueBand? peak)
+    private Engagement(PtoClutchKind clutch, EngagementManner manner, TorqueBand? capacity, TorqueBand? peak, TorqueBand? atMost)
     {
         Clutch = clutch;
         Manner = manner;
         Capacity = capacity;
         Peak = peak;
+        PeakAtMost = atMost;
     }
 
     /// <summary>How the tractor engages its PTO.</summary>
@@ -32,24 +33,31 @@ public sealed class Engagement
     /// <summary>Measured or stated engagement peak at the PTO; null when not known.</summary>
     public TorqueBand? Peak { get; }
 
+    /// <summary>What the engagement peak stays below, at the PTO, though nobody knows how far below; null when not known.</summary>
+    public TorqueBand? PeakAtMost { get; }
+
     /// <summary>True when the highest engagement torque has a known bound.</summary>
     public bool IsKnown => Highest is { IsBounded: true };
 
     /// <summary>True when a gentle hand lever takes the peak away.</summary>
     public bool IsFeathered => Manner == EngagementManner.Gentle && Clutch == PtoClutchKind.HandLever;
 
-    /// <summary>The stated peak, else the clutch's capacity; null when neither is known.</summary>
-    public TorqueBand? Highest => Peak ?? Capacity;
+    /// <summary>The stated peak, else its bound, else the clutch's capacity; null when none is known.</summary>
+    public TorqueBand? Highest => Peak ?? PeakAtMost ?? Capacity;
 
     /// <summary>The engagement through a kind of PTO clutch.</summary>
-    public static Engagement Through(PtoClutchKind clutch) => new(clutch, EngagementManner.NotKnown, null, null);
+    public static Engagement Through(PtoClutchKind clutch) => new(clutch, EngagementManner.NotKnown, null, null, null);
 
     /// <summary>The same engagement with a manner.</summary>
-    public Engagement WithManner(EngagementManner manner) => new(Clutch, manner, Capacity, Peak);
+    public Engagement WithManner(EngagementManner manner) => new(Clutch, manner, Capacity, Peak, PeakAtMost);
 
     /// <summary>The same engagement with the torque the PTO clutch can pass.</summary>
-    public Engagement WithCapacity(TorqueBand capacity) => new(Clutch, Manner, Guard.NotNull(capacity, nameof(capacity)), Peak);
+    public Engagement WithCapacity(TorqueBand capacity) => new(Clutch, Manner, Guard.NotNull(capacity, nameof(capacity)), Peak, PeakAtMost);
 
     /// <summary>The same engagement with a measured or stated peak.</summary>
-    public Engagement WithPeak(TorqueBand peak) => new(Clutch, Manner, Capacity, Guard.NotNull(peak, nameof(peak)));
+    public Engagement WithPeak(TorqueBand peak) => new(Clutch, Manner, Capacity, Guard.NotNull(peak, nameof(peak)), PeakAtMost);
+
+    /// <summary>The same engagement with a torque at the PTO that its peak stays below: enough to stay quiet, never a reason to trip.</summary>
+    /// <param name="bound">Only its high end counts.</param>
+    public Engagement WithPeakAtMost(TorqueBand bound) => new(Clutch, Manner, Capacity, Peak, Guard.NotNull(bound, nameof(bound)));
 }

@@ -19,6 +19,9 @@ public sealed class DrivelineSimulation
 
     private static readonly BandPoint[] BothEnds = [BandPoint.Low, BandPoint.High];
 
+    // An engine that nothing slows, and a clutch that bites at once, put more on the line than the real ones.
+    private static readonly string[] TooHigh = [SimulationFindings.EngineHeld, SimulationFindings.SuddenBite];
+
     private static readonly Basis Undamped = Basis.CommonPractice("masses on springs, gears without loss, simulated at the ends of what is stated");
 
     private DrivelineSimulation(DrivelineChain chain, SimulationDrive drive, SimulatedStrike? strike)
@@ -112,13 +115,17 @@ public sealed class DrivelineSimulation
         return new SimulatedPeak(EngagementPeak(meter), meter);
     }
 
-    internal TorqueBand? EngagementPeak(WorkMeter meter)
-    {
-        if (Strike is not null || !RestsOnFacts)
-        {
-            return null;
-        }
+    internal TorqueBand? EngagementPeak(WorkMeter meter) => Strike is null && RestsOnFacts ? PeakBand(meter) : null;
 
+    /// <summary>What the engagement peak stays below when all that was taken in place of facts makes it too high; null else, and when it rests on facts alone.</summary>
+    internal TorqueBand? EngagementPeakAtMost(WorkMeter meter) =>
+        Strike is null && CanRun && Assumed.Count > 0 && Assumed.All(f => TooHigh.Contains(f.Code)) && Drive.Engagement.Capacity is not null ? PeakBand(meter) : null;
+
+    internal SimulationOutcome? RunAt(in SimulationEnds ends, List<Finding> missing, WorkMeter meter) =>
+        meter.TrySpend(LayingWork()) && LineMapping.Of(Chain, Drive, Strike, in ends, missing) is { } line ? new SimulationOutcome(Chain, line, Event, meter) : null;
+
+    private TorqueBand? PeakBand(WorkMeter meter)
+    {
         var peaks = new List<double>();
         foreach (SimulationEnds ends in EngagementEnds())
         {
@@ -140,9 +147,6 @@ public sealed class DrivelineSimulation
         var ends95 = new BandBasis(basis.Low, basis.Expected, basis.High, BandEnd.Interval95, BandEnd.Interval95);
         return TorqueBand.OfSi(new Band(peaks.Min(), expected, peaks.Max()), ends95);
     }
-
-    internal SimulationOutcome? RunAt(in SimulationEnds ends, List<Finding> missing, WorkMeter meter) =>
-        meter.TrySpend(LayingWork()) && LineMapping.Of(Chain, Drive, Strike, in ends, missing) is { } line ? new SimulationOutcome(Chain, line, Event, meter) : null;
 
     // Of the line, its slowest swing, and reading the peaks.
     private long LayingWork()
