@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -126,5 +127,6 @@ public sealed class CaseFile : IEquatable<CaseFile>
         }
     }
 
-    private static int? Index(string step) => step.Length > 2 && step[0] == '[' && int.TryParse(step.Substring(1, step.Length - 2), out int index) ? index : null;
+    private static int? Index(string step) => step.Length > 2 && step[0] == '['
+        && int.TryParse(step.Trim('[', ']'), NumberStyles.None, CultureInfo.InvariantCulture, out int index) ? index : null;
 }

@@ -53,7 +53,8 @@ public sealed class CaseInterview
 
     private CaseInterview With(Member member, string? name)
     {
-        CaseReadResult read = File.With(CaseFileMembers.Complaint.Name + "." + member.Name, name is null ? null : JsonSerializer.Serialize(name));
+        CaseReadResult read = File.With(
+            CaseFileMembers.Complaint.Name + "." + member.Name, name is null ? null : "\"" + JsonEncodedText.Encode(name) + "\"");
         return From(read.Case ?? throw new ArgumentException("The facts of the case contradict each other: " + string.Join(" ", read.Errors), nameof(name)));
     }
 }

@@ -57,7 +57,7 @@ public class CaseLimitsTests
     public void Limits_OfNoWork_RunNothingAndSayIt()
     {
         CaseFile file = DemoCases.Read("ravensmoor-clutch-let-in-gently");
-        SimulationLimits none = SimulationLimits.Usual.WithWork(0);
+        SimulationLimits none = SimulationLimits.OfWork(0);
         CaseQuestion asked = CaseQuestion.Of(file, none);
         Assert.Equal(0, asked.SimulationWork);
         Assert.Null(asked.Question!.Engagement.Peak);
@@ -72,7 +72,7 @@ public class CaseLimitsTests
         SimulationCheck whole = CaseSimulation.Of(file).Check!;
         for (int part = 0; part < 10; part++)
         {
-            SimulationCheck cut = CaseSimulation.Of(file, SimulationLimits.Usual.WithWork(whole.Work * part / 10)).Check!;
+            SimulationCheck cut = CaseSimulation.Of(file, SimulationLimits.OfWork(whole.Work * part / 10)).Check!;
             Assert.Contains(cut.Findings, f => f.Code == SimulationFindings.TooMuchWork);
             Assert.All(cut.Loads.Zip(whole.Loads), pair =>
             {

@@ -1,5 +1,4 @@
 using Driveline.Clutches;
-using Driveline.Quantities;
 
 namespace Driveline.Cases.Members;
 

@@ -1,5 +1,4 @@
 using Driveline.Advice;
-using Driveline.Quantities;
 
 namespace Driveline.Cases.Members;
 

@@ -18,7 +18,7 @@ public sealed class SimulationLimits
     /// <summary>Most work of all runs together.</summary>
     public long Work { get; }
 
-    /// <summary>The same limits with another amount of work; 0 runs nothing.</summary>
+    /// <summary>Limits of another amount of work; 0 runs nothing.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The amount is below 0.</exception>
-    public SimulationLimits WithWork(long most) => new(Guard.NotNegative(most, "Work", nameof(most)));
+    public static SimulationLimits OfWork(long most) => new(Guard.NotNegative(most, "Work", nameof(most)));
 }

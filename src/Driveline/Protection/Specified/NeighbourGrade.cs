@@ -44,7 +44,7 @@ public sealed class NeighbourGrade
     /// <summary>The neighbours of one graded shear bolt of a verdict.</summary>
     internal static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict, ShearBoltDevice fitted) => Of(verdict, fitted, null);
 
-    private static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict, ShearBoltDevice fitted, ShearBoltDevice? specified)
+    private static List<NeighbourGrade> Of(ProtectionVerdict verdict, ShearBoltDevice fitted, ShearBoltDevice? specified)
     {
         ShearBoltJoint joint = fitted.BreakTorque.Joint;
         GradeStep step = GradeStep.Of(joint);
