@@ -5,7 +5,6 @@ using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
 using Driveline.Findings;
 using Driveline.Protection;
-using Driveline.Quantities;
 using Driveline.Reports;
 using Driveline.Wording;
 

@@ -1,4 +1,3 @@
-using Driveline.Cases;
 using Driveline.Cases.Questions;
 using Driveline.Chains;
 using Driveline.Fasteners;
