@@ -10,6 +10,7 @@ public class ChooseTests
           "implement": { "kind": "rotaryCutter" },
           "driveline": [
             { "shaft": "drive tube", "damagedAt": "2400 N.m" },
+            { "universalJoint": "front joint", "damagedAt": "2600 N.m" },
             { "shearBolt": { "name": "yoke bolt", "thread": "M8", "grade": "8.8", "layout": "tangential", "radius": "50 mm", "planes": 1, "standOff": "0 mm",
                 "planeThrough": "shank", "hub": "free", "holeFit": "tight", "permittedHole": "6.5 mm" } },
             { "gearbox": "main", "ratio": 1.5, "efficiency": 0.96, "damagedAt": "2500 N.m" },
@@ -25,6 +26,7 @@ public class ChooseTests
           "implement": { "kind": "rotaryCutter" },
           "driveline": [
             { "shaft": "drive tube", "damagedAt": "1500 N.m" },
+            { "universalJoint": "front joint", "damagedAt": "1700 N.m" },
             { "slipClutch": { "outerDiameter": "165 mm", "innerDiameter": "100 mm", "faces": 4, "facing": "moulded organic lining",
                 "springs": { "coil": { "count": 8, "rate": "150 N/mm", "freeLength": "40 mm", "solidLength": "30 mm" } },
                 "springLength": "34.2 mm", "threadPitch": "1.5 mm", "surface": "cleanInWork", "runIn": "runIn",
