@@ -29,7 +29,7 @@ internal static class CaseDrive
             drive = drive.WithEngineInertia(InertiaBand.Exactly(MassMomentOfInertia.FromKilogramSquareMeters(atPto), Basis.Given("the case")));
         }
 
-        drive = Line(tractor, work) is { } line ? drive.WithEngineLine(line) : drive;
+        drive = Line(tractor, work, isStrike ? null : speed) is { } line ? drive.WithEngineLine(line) : drive;
         drive = engagement?.Get(EngagementMembers.RampTime) is { } rise ? drive.WithRise(rise) : drive;
         TorqueBand? torque = isStrike ? LoadOf(file.Facts.Get(CaseFileMembers.Work), work) : engagement?.Get(EngagementMembers.Load);
         return torque is { } load ? drive.WithLoad(load) : drive;
@@ -48,15 +48,22 @@ internal static class CaseDrive
             : null;
     }
 
-    // T0 + K (ω0 − ω) at the PTO speed of work; never above what is stated, or what power and reserve give.
-    private static TorqueSpeedLine? Line(CaseObject tractor, RotationalSpeed work)
+    // At work T0 + K (ω0 − ω). The throttle of an engagement holds its speed without load: K (ω_engagement − ω), and without a fall there is
+    // nothing to shift. Never above what is stated, or what power and reserve give.
+    private static TorqueSpeedLine? Line(CaseObject tractor, RotationalSpeed work, RotationalSpeed? engaging)
     {
         if (tractor.Get(TractorMembers.EngineTorqueLine) is not { } facts || facts.Get(EngineTorqueLineMembers.Torque) is not { } torque)
         {
             return null;
         }
 
-        TorqueSpeedLine line = TorqueSpeedLine.Of(torque, work, facts.Get(EngineTorqueLineMembers.Fall) ?? 0);
+        double fall = facts.Get(EngineTorqueLineMembers.Fall) ?? 0;
+        if (engaging is not null && fall == 0)
+        {
+            return null;
+        }
+
+        TorqueSpeedLine line = engaging is { } idle ? TorqueSpeedLine.Of(Torque.Zero, idle, fall) : TorqueSpeedLine.Of(torque, work, fall);
         double? most = facts.Si(EngineTorqueLineMembers.Highest)
             ?? (tractor.Get(TractorMembers.PtoPower) is { } power ? Si.NewtonMeters(PtoTorque.FromPower(power, work)) * (1 + tractor.Get(TractorMembers.TorqueReserve)) : null);
         return most is { } nm ? line.Within(Torque.FromNewtonMeters(Math.Min(0, -nm)), Torque.FromNewtonMeters(Math.Max(nm, Si.NewtonMeters(torque)))) : line;

@@ -2,6 +2,7 @@ using Driveline.Cases;
 using Driveline.Cases.Questions;
 using Driveline.Loads;
 using Driveline.Protection;
+using Driveline.Quantities;
 
 namespace Driveline.Tests.Cases;
 
@@ -120,6 +121,30 @@ public class CaseSimulationTests
         string text = error.ToString() + error.Message;
         Assert.True(text.Contains(says, StringComparison.Ordinal), text);
         Assert.Contains(names, text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Engagement_AtLowEngineSpeed_EngineDoesNotRaceUp()
+    {
+        // Rigid line, seen at the PTO: engine 0.9·4² = 14.4 kg·m², the rest 0.044 + 4.204·1.47² = 9.128; ω0 = 300 min⁻¹ = 31.416 rad/s,
+        // c = 1050 N·m / 4 s = 262.5, K = 40, τ = 14.4/40 = 0.36 s, load 40 N·m from t0 = 40/262.5 = 0.152 s.
+        // Engine: ω0 − (c/K)·(t − τ·(1 − e^(−t/τ))); rotor: (c/2)·(t − t0)²/J2. They meet at t = 1.450 s: T = c·t = 380.7 N·m.
+        // Heat, ∫ c·t·(ω1 − ω2) dt = 4403 J; ½·J2·ω0² = 4505 J. The shafts swing a little about that.
+        DrivelineSimulation simulation = CaseSimulation.Of(DemoCases.Read("ravensmoor-clutch-let-in-gently")).Simulation!;
+        SimulationOutcome gentle = simulation.Run(SimulatedDevices.Fitted, BandPoint.Expected);
+        Assert.InRange(gentle.SlipEnergy.Joules, 4403 * 0.98, 4403 * 1.02);
+        Assert.InRange(gentle.Peak(simulation.Chain.Elements.Single(e => e.Name == "drive tube")).NewtonMeters, 380.7 * 0.98, 380.7 * 1.03);
+    }
+
+    [Theory]
+    [InlineData("\"fall\": \"40 N.m.s/rad\", ", "", "the fall is not stated")]
+    [InlineData("40 N.m.s/rad", "0 N.m.s/rad", "a torque without fall has no governor to shift")]
+    public void Engagement_EngineLineWithoutFall_EngineIsHeld(string stated, string instead, string why)
+    {
+        string json = DemoCases.Json("ravensmoor-clutch-let-in-gently");
+        string other = json.Replace(stated, instead, StringComparison.Ordinal);
+        Assert.NotEqual(json, other);
+        Assert.True(Of(other).Simulation!.Assumed.Any(f => f.Code == SimulationFindings.EngineHeld), why);
     }
 
     [Fact]
