@@ -62,7 +62,7 @@ public class CardTests
     [Theory]
     [InlineData(StruckBy.Pan)]
     [InlineData(StruckBy.Deck)]
-    public void Inspection_BlowOnPanOrDeck_NeverPassesTheDriveline(StruckBy struckBy)
+    public void Inspection_BlowOnPanOrDeck_LooksBesideTheDrivelineFirst(StruckBy struckBy)
     {
         InspectionList list = InspectionList.After(struckBy);
         Assert.False(list.Items[0].IsReachedThroughDriveline);
@@ -71,6 +71,16 @@ public class CardTests
         Assert.Equal(
             InspectionList.After(StruckBy.Blade).Items.Select(i => i.Code).OrderBy(c => c, StringComparer.Ordinal),
             list.Items.Select(i => i.Code).OrderBy(c => c, StringComparer.Ordinal));   // ordered, never shortened
+        AssertWords(list);
+    }
+
+    [Theory]
+    [InlineData(StruckBy.Pan, 1)]     // the pan turns with the output shaft and bends it
+    [InlineData(StruckBy.Deck, 11)]   // six items beside the driveline, three of the rotor, two of the driveline
+    public void Inspection_BlowOnPan_ComesToTheGearboxEarly(StruckBy struckBy, int place)
+    {
+        InspectionList list = InspectionList.After(struckBy);
+        Assert.Equal("inspect.gearbox", list.Items[place].Code);
         AssertWords(list);
     }
 

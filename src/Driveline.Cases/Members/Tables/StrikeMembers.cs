@@ -12,7 +12,7 @@ internal static class StrikeMembers
     public static readonly ChoiceMember<StrikeKind> Kind = Table.Choice<StrikeKind>(
         "kind", "What it meets.");
     public static readonly ChoiceMember<StrikePlace> What = Table.Choice<StrikePlace>(
-        "what", "What was hit. A blow on pan or deck never passes the driveline.");
+        "what", "What was hit. A blow on the deck never passes the driveline, one on the pan mostly not.");
     public static readonly QuantityMember<UnitsNet.Torque> Torque = Table.Quantity(
         "torque", QuantityTypes.Torque, "(0 N.m; 1000 kN.m]", "Torque at which what is struck gives way.");
     public static readonly QuantityMember<UnitsNet.Angle> Travel = Table.Quantity(

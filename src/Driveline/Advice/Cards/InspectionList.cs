@@ -1,5 +1,6 @@
 using Driveline.Chains;
 using Driveline.Findings;
+using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Quantities;
 
@@ -7,8 +8,9 @@ namespace Driveline.Advice;
 
 /// <summary>What to inspect after a strike, in order, and what is known of the load on each part.</summary>
 /// <remarks>
-/// A blade's blow goes into the driveline, a blow on pan or deck never does: it reaches gearbox mounts, hitch and tractor from the
-/// side. When a device acted, a part it guards carried at most the torque at which the strongest specimen acts. When the peak of the
+/// A blade's blow goes into the driveline, a blow on the deck never does and one on the pan mostly not: it reaches gearbox mounts, hitch
+/// and tractor from the side, and the pan bends the gearbox's output shaft, so that the gearbox then comes second.
+/// When a device acted, a part it guards carried at most the torque at which the strongest specimen acts. When the peak of the
 /// strike at the PTO is known, a part in line with it carried at most that peak, referred to its place. A simulated strike says what
 /// each part carried at its own place. With none of these, behind a
 /// flywheel or rotor, or in a branch, nothing is bounded here. The list is never shortened by a calculation, only ordered.
@@ -67,14 +69,14 @@ public sealed class InspectionList
     public Finding? Tractor => Items.First(i => i.Code == "inspect.ptoStub").Load;
 
     /// <summary>After a strike of which no model is at hand.</summary>
-    public static InspectionList After(StruckBy struckBy) => Of(IsBeside(struckBy), []);
+    public static InspectionList After(StruckBy struckBy) => Of(IsBeside(struckBy), []).GearboxEarlyAfter(struckBy);
 
     /// <summary>After a strike on a machine that was checked.</summary>
     /// <param name="struckBy">What hit the obstacle.</param>
     /// <param name="deviceActed">True when the shear bolt broke or the clutch slipped.</param>
     /// <param name="verdict">The verdict on the machine as it was.</param>
     public static InspectionList After(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict) =>
-        Of(IsBeside(struckBy), LoadsOn(struckBy, deviceActed, Guard.NotNull(verdict, nameof(verdict)), null));
+        Of(IsBeside(struckBy), LoadsOn(struckBy, deviceActed, Guard.NotNull(verdict, nameof(verdict)), null)).GearboxEarlyAfter(struckBy);
 
     /// <summary>After a strike whose peak is known.</summary>
     /// <param name="struckBy">What hit the obstacle.</param>
@@ -83,7 +85,8 @@ public sealed class InspectionList
     /// <param name="peakAtPto">The torque that the strike put on the driveline, at the PTO; simulated, measured or stated.</param>
     /// <example>At most 900 N·m at the PTO, 3000 N·m damages a weak PTO stub: it was very likely spared.</example>
     public static InspectionList After(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict, TorqueBand peakAtPto) =>
-        Of(IsBeside(struckBy), LoadsOn(struckBy, deviceActed, Guard.NotNull(verdict, nameof(verdict)), Guard.NotNull(peakAtPto, nameof(peakAtPto))));
+        Of(IsBeside(struckBy), LoadsOn(struckBy, deviceActed, Guard.NotNull(verdict, nameof(verdict)), Guard.NotNull(peakAtPto, nameof(peakAtPto))))
+            .GearboxEarlyAfter(struckBy);
 
     /// <summary>After a strike that was simulated: each part's own load, at its place.</summary>
     /// <param name="struckBy">What hit the obstacle.</param>
@@ -94,8 +97,13 @@ public sealed class InspectionList
         bool isBeside = IsBeside(struckBy) || Guard.NotNull(strike, nameof(strike)).Simulation.Strike is { MissesDriveline: true };
         return Of(isBeside, strike.Loads
             .Where(l => l.Element is Part)
-            .Select(l => isBeside ? Beside((Part)l.Element) : LoadOn(l, (Part)l.Element, deviceActed)));
+            .Select(l => isBeside ? Beside((Part)l.Element) : LoadOn(l, (Part)l.Element, deviceActed)))
+            .GearboxEarlyAfter(strike.Simulation.Strike is { Place: StrikePlace.Pan } ? StruckBy.Pan : struckBy);
     }
+
+    private InspectionList GearboxEarlyAfter(StruckBy struckBy) => struckBy == StruckBy.Pan
+        ? new InspectionList([.. Items.OrderBy(i => i.Code == Side[0] ? 0 : i.Code == "inspect.gearbox" ? 1 : 2)], PartLoads)
+        : this;
 
     private static bool IsBeside(StruckBy struckBy) => struckBy is StruckBy.Pan or StruckBy.Deck;
 
