@@ -31,8 +31,8 @@ public class SimulationReportTests
     [InlineData("ravensmoor-soft-branch", Language.English, "No protective device acted. Nothing was overloaded.")]
     [InlineData("ravensmoor-rusted-clutch-rock", Language.English, "No protective device acted. Overloaded, so expect damage: drive tube.")]
     [InlineData("ravensmoor-rusted-clutch-rock", Language.Spanish, "No actuó ningún dispositivo de protección. Sobrecarga; cabe esperar daños en: drive tube.")]
-    [InlineData("ravensmoor-pan-on-stump", Language.English, "There is no curve to draw: the blow never passes the driveline")]
-    [InlineData("ravensmoor-pan-on-stump", Language.Spanish, "No hay ninguna curva que dibujar: el golpe no pasa por la transmisión")]
+    [InlineData("ravensmoor-pan-on-stump", Language.English, "There is no curve to draw: a blow on deck or pan is not simulated")]
+    [InlineData("ravensmoor-pan-on-stump", Language.Spanish, "No hay ninguna curva que dibujar: un golpe en la carcasa o en el plato no se simula")]
     public void Text_OfADemo_AnswersTheOwner(string name, Language language, string words)
     {
         string text = SimulationText.Of(Check(name), ReportOptions.Default.WithLanguage(language));
