@@ -12,8 +12,8 @@ public sealed class SimulationLimits
 {
     private SimulationLimits(long work) => Work = work;
 
-    /// <summary>200 million: well below half a second.</summary>
-    public static SimulationLimits Usual { get; } = new(200_000_000);
+    /// <summary>110 million: well below half a second.</summary>
+    public static SimulationLimits Usual { get; } = new(110_000_000);
 
     /// <summary>Most work of all runs together.</summary>
     public long Work { get; }
