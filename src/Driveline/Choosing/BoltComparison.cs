@@ -12,10 +12,6 @@ namespace Driveline.Choosing;
 /// </remarks>
 internal sealed class BoltComparison
 {
-    // Sizes and strengths of the inch and the metric system that stand for each other differ by less.
-    private const double SameSize = 0.02;
-    private const double SameStrength = 0.04;
-
     private BoltComparison(bool isFitted, bool isSpecified, bool? strongerThanFitted, bool? strongerThanSpecified, bool isNoStronger)
     {
         IsFitted = isFitted;
@@ -48,23 +44,19 @@ internal sealed class BoltComparison
             HoldsNoMore(bolt, fitted, policy) && (specified is null || isSpecified || (stronger == false && HoldsNoMore(bolt, specified, policy))));
     }
 
-    /// <summary>The graded plain bolt that the manual names; null when it names another device, or too little is told of it.</summary>
-    public static ShearBolt? NamedBolt(ProtectiveDevice? specified) =>
-        specified is ShearBoltDevice { BreakTorque.Joint.Bolt: { Thread: not null, Grade: not null, NeedsNeck: false, NeckDiameter: null, IsSpecial: false } bolt } ? bolt : null;
-
     private static bool IsSame(ShearBoltDevice bolt, ProtectiveDevice? specified) =>
-        NamedBolt(specified) is { } named && NamedBolt(bolt) is { } own && named.Thread!.Equals(own.Thread) && named.Grade!.Equals(own.Grade);
+        NamedBolt.Of(specified) is { } named && NamedBolt.Of(bolt) is { } own && named.Thread!.Equals(own.Thread) && named.Grade!.Equals(own.Grade);
 
     // Any reason to take it for stronger counts; a doubt of one comparison leaves it open.
     private static bool? IsStrongerThanNamed(ShearBoltDevice bolt, ProtectiveDevice specified, ProtectionPolicy policy)
     {
         bool? asCut = IsStronger(bolt, specified, policy);
-        if (NamedBolt(specified) is not { } named || NamedBolt(bolt) is not { } own)
+        if (NamedBolt.Of(specified) is not { } named || NamedBolt.Of(bolt) is not { } own)
         {
             return asCut;
         }
 
-        if (IsMore(own, named))
+        if (NamedBolt.IsMore(own, named))
         {
             return true;
         }
@@ -74,15 +66,6 @@ internal sealed class BoltComparison
         bool? likeCut = IsStronger(ShearBoltDevice.Of(bolt.Name, joint.With(alike)), specified, policy);
         return asCut == true || likeCut == true ? true : asCut is null || likeCut is null ? null : false;
     }
-
-    private static bool IsMore(ShearBolt own, ShearBolt named)
-    {
-        double size = own.DiameterM / named.DiameterM;
-        double strength = Strength(own) / Strength(named);
-        return size > 1 - SameSize && strength > 1 - SameStrength && (size > 1 + SameSize || strength > 1 + SameStrength);
-    }
-
-    private static double Strength(ShearBolt bolt) => bolt.Grade!.TryAt(bolt.Thread!, out GradeStrength? at) ? at!.Tensile.SiBand.Low : double.NaN;
 
     private static bool? IsStronger(ShearBoltDevice bolt, ProtectiveDevice other, ProtectionPolicy policy) =>
         FittedAgainstSpecified.Compare(bolt, other, policy).Answer switch

@@ -48,7 +48,7 @@ internal sealed class BoltSearch
     /// <summary>The bolt that the manual names, in this machine, in stock or not; null when it is not known as a graded plain bolt.</summary>
     public RankedBolt? Manuals()
     {
-        if (BoltComparison.NamedBolt(Specified) is not { } named)
+        if (NamedBolt.Of(Specified) is not { } named)
         {
             return null;
         }
@@ -112,7 +112,7 @@ internal sealed class BoltSearch
         ShearBolt fitted = joint.Bolt;
         bool isPlain = fitted.Thread is not null && !fitted.NeedsNeck;
         ShearBolt bolt = ShearBolt.Of(item.Thread, item.Grade);
-        bolt = BoltComparison.NamedBolt(Specified) is { } named && named.PlaneThrough != PlaneThrough.NotKnown && IsBolt(item, named)
+        bolt = NamedBolt.Of(Specified) is { } named && named.PlaneThrough != PlaneThrough.NotKnown && IsBolt(item, named)
                 ? bolt.With(named.PlaneThrough).WithBody(named.BodyStyle)
             : isPlain ? bolt.With(fitted.PlaneThrough).WithBody(fitted.BodyStyle)
             : bolt;

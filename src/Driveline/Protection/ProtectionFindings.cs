@@ -105,6 +105,9 @@ public static class ProtectionFindings
     /// <summary>What is fitted acts earlier than what the manual specifies.</summary>
     public const string FittedWeaker = "protection.fittedWeaker";
 
+    /// <summary>What is fitted is of a higher grade or thicker than what the manual names, though it acts no later.</summary>
+    public const string FittedHigherOrThicker = "protection.fittedHigherOrThicker";
+
     /// <summary>What the manual specifies is not known.</summary>
     public const string SpecifiedNotKnown = "protection.specifiedNotKnown";
 

@@ -65,12 +65,27 @@ internal static class VerdictFindings
         }
     }
 
+    // Another grade or size than the manual's is a change of the machine, also where the two make up for each other.
+    private static void AddHigherOrThicker(FittedAgainstSpecified comparison, List<Finding> findings)
+    {
+        if (comparison.Answer != FittedComparison.Stronger
+            && NamedBolt.Of(comparison.Device) is { } own && NamedBolt.Of(comparison.Specified) is { } named
+            && NamedBolt.IsHigherOrThicker(own, named))
+        {
+            findings.Add(Finding.Of(ProtectionFindings.FittedHigherOrThicker, Severity.Warning)
+                .With("name", comparison.Device!.Name)
+                .With("fitted", NamedBolt.Words(own))
+                .With("specified", NamedBolt.Words(named)));
+        }
+    }
+
     private static void AddFitted(ProtectionVerdict verdict, List<Finding> findings)
     {
         foreach (FittedAgainstSpecified comparison in verdict.Comparisons)
         {
             Add(comparison.Answer == FittedComparison.Stronger, Finding.Of(ProtectionFindings.FittedStronger, Severity.Danger), comparison);
             Add(comparison.Answer == FittedComparison.Weaker, Finding.Of(ProtectionFindings.FittedWeaker, Severity.Warning), comparison);
+            AddHigherOrThicker(comparison, findings);
             Add(comparison.Specified is null, Finding.Of(ProtectionFindings.SpecifiedNotKnown, Severity.Note).BarringNothing(), comparison);
         }
 

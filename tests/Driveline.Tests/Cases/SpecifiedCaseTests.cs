@@ -54,6 +54,22 @@ public class SpecifiedCaseTests
         Assert.Equal(answer == FittedComparison.Stronger, verdict.FittedAgainstSpecified.Ratio!.Expected > 1);
     }
 
+    // Whether it is more: least tensile strength and size beside 800 MPa and 10 mm of M10 8.8.
+    [Theory]
+    [InlineData("M8", "12.9", false, true)]     // 1220 MPa, thinner
+    [InlineData("M8", "10.9", false, true)]     // 1040 MPa, thinner
+    [InlineData("M12", "4.6", false, true)]     // 12 mm, softer
+    [InlineData("M8", "8.8", false, false)]     // thinner only
+    [InlineData("M10", "8.8", false, false)]    // the manual's
+    [InlineData("M10", "10.9", true, false)]    // flagged as stronger
+    public void HigherGradeOrThickerBolt_ThatBreaksNoLater_IsFlaggedAllTheSame(string thread, string grade, bool isStronger, bool flagged)
+    {
+        ProtectionVerdict verdict = Verdict(Case(Bolt("bolt", thread, grade, "shank", """{ "shearBolt": { "thread": "M10", "grade": "8.8" } }"""), null));
+        Assert.Equal(isStronger, verdict.FittedAgainstSpecified.Answer == FittedComparison.Stronger);
+        Assert.Equal(isStronger, verdict.Findings.Any(f => f.Code == ProtectionFindings.FittedStronger));
+        Assert.Equal(flagged, verdict.Findings.Any(f => f.Code == ProtectionFindings.FittedHigherOrThicker && f.Severity == Severity.Warning));
+    }
+
     [Theory]
     [InlineData(true, """{ "shearBolt": { "thread": "M10", "grade": "8.8" } }""", "specified.shearBolt", "inside the element")]
     [InlineData(false, """{ "shearBolt": { "thread": "M10", "grade": "8.8" } }""", "specified.shearBolt", "state it once")]
