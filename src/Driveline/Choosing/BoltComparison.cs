@@ -1,5 +1,4 @@
 using Driveline.Chains;
-using Driveline.Fasteners;
 using Driveline.Protection;
 using Driveline.ShearBolts;
 
