@@ -13,9 +13,11 @@ internal static class PairedRun
     public static void All()
     {
         var bolts = new BreakTorqueBenchmarks();
-        Compare("break torque, 10k: span batch (kernel with empty recorder) over hand-written loop", () => bolts.HandWrittenLoop_10k(), () => bolts.SpanBatch_10k(), 50, null);
+        Compare("break torque, 10k: span batch (kernel with empty recorder) over hand-written loop", () => bolts.HandWrittenLoop_10k(),
+            () => bolts.SpanBatch_10k(), 50, null);
         var assessment = new AssessmentBenchmarks();
-        Compare("assessment of a built chain over the bare comparison", () => assessment.BareComparison(), () => (double)assessment.Assessment(), 1000, () => assessment.Assessment());
+        Compare("assessment of a built chain over the bare comparison", () => assessment.BareComparison(),
+            () => (double)assessment.Assessment(), 1000, () => assessment.Assessment());
         var transient = new TransientBenchmarks();
         Compare(
             "1 s of a four-inertia chain with a break over fixed-step RK4 at equal peak error (" + WorstPeakError() + ")",
@@ -25,7 +27,8 @@ internal static class PairedRun
             () => transient.Transient_OneSecond());
     }
 
-    private static string WorstPeakError() => TransientBenchmarks.PeakErrors(TransientBenchmarks.EqualSteps).Max().ToString("E1", CultureInfo.InvariantCulture);
+    private static string WorstPeakError() => TransientBenchmarks.PeakErrors(TransientBenchmarks.EqualSteps).Max()
+        .ToString("E1", CultureInfo.InvariantCulture);
 
     private static void Compare(string name, Func<double> baseline, Func<double> tried, int inner, Action? measured)
     {

@@ -12,8 +12,10 @@ public static class CaseDocs
         var page = new StringBuilder();
         page.Append("# Case file\n\n")
             .Append("A case file is one JSON object in UTF-8, at most 4 MiB, without comments. Leave out what is not known.\n")
-            .Append("A quantity is a text with its unit, such as `\"650 lbf.ft\"`, `\"1 3/4 in\"`, `\"35 hp\"` or `\"12,5 mm\"`; `hp` is the mechanical horsepower, `PS` the metric one.\n")
-            .Append("Where a band is taken, write one quantity, or `{ \"low\": …, \"expected\": …, \"high\": … }`; `low` alone means *at least*, and `high` may be `\"unbounded\"`.\n");
+            .Append("A quantity is a text with its unit, such as `\"650 lbf.ft\"`, `\"1 3/4 in\"`, `\"35 hp\"` or `\"12,5 mm\"`; `hp` "
+                + "is the mechanical horsepower, `PS` the metric one.\n")
+            .Append("Where a band is taken, write one quantity, or `{ \"low\": …, \"expected\": …, \"high\": … }`; `low` alone means "
+                + "*at least*, and `high` may be `\"unbounded\"`.\n");
         Append(page, MemberTables.All);
         return page.ToString();
     }
@@ -44,5 +46,7 @@ public static class CaseDocs
 
     private static string Owners(Member member) => member.Kinds is null
         ? string.Empty
-        : " For: " + string.Join(", ", ElementMembers.Table.Members.Where(m => m.NamedKind != ElementKind.NotKnown && member.Kinds.Contains(m.NamedKind)).Select(m => m.Name)) + ".";
+        : " For: " + string.Join(
+            ", ", ElementMembers.Table.Members.Where(m => m.NamedKind != ElementKind.NotKnown && member.Kinds.Contains(m.NamedKind))
+            .Select(m => m.Name)) + ".";
 }

@@ -5,7 +5,8 @@ namespace Driveline.Cases;
 /// <summary>One thing that is wrong with a case file, and where.</summary>
 public sealed class CaseError
 {
-    internal CaseError(CaseErrorKind kind, string path, int line, int column, string message, string? permitted, string? received, string? nearest)
+    internal CaseError(
+        CaseErrorKind kind, string path, int line, int column, string message, string? permitted, string? received, string? nearest)
     {
         Kind = kind;
         Path = path;

@@ -8,14 +8,17 @@ using Driveline.Quantities;
 
 namespace Driveline.Cases;
 
-/// <summary>A case as it was read: one tractor, one implement and the driveline between them. Facts that are not known are left out.</summary>
+/// <summary>
+/// A case as it was read: one tractor, one implement and the driveline between them. Facts that are not known are left out.
+/// </summary>
 /// <remarks>
 /// Immutable; equality compares the facts. Its questions are asked by the types beside it; its facts are changed by <see cref="With"/>,
 /// which reads the changed text, so that a case is good however it came about.
 /// </remarks>
 public sealed class CaseFile : IEquatable<CaseFile>
 {
-    private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonSerializerOptions Readable =
+        new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     private readonly byte[] utf8;
 
@@ -40,13 +43,19 @@ public sealed class CaseFile : IEquatable<CaseFile>
     /// <exception cref="ArgumentException">A case has no such member; the message lists those it has.</exception>
     public bool IsStated(string member) => Facts[CaseFileMembers.Table.Find(Guard.NotNull(member, nameof(member)))
         ?? throw new ArgumentException(
-            "\"" + member + "\" is not a member of a case; it may have " + string.Join(", ", CaseFileMembers.Table.Members.Select(m => m.Name)) + ".", nameof(member))] is not null;
+            "\"" + member + "\" is not a member of a case; it may have "
+                + string.Join(", ", CaseFileMembers.Table.Members.Select(m => m.Name)) + ".", nameof(member))] is not null;
 
     /// <summary>The case with one value changed, added or taken away: its text is edited and read again.</summary>
-    /// <param name="path">Where, as errors say it, e.g. "work.steadyPeak" or "driveline[1].shearBolt.grade". Objects on the way are made where they are missing.</param>
+    /// <param name="path">
+    /// Where, as errors say it, e.g. "work.steadyPeak" or "driveline[1].shearBolt.grade". Objects on the way are made where they are
+    /// missing.
+    /// </param>
     /// <param name="json">The value as JSON text, e.g. "\"SAE 5\"" or "{ \"low\": 2 }"; null to take it away.</param>
     /// <returns>The case, or everything that is wrong with it.</returns>
-    /// <exception cref="ArgumentException">The path is none, or leads through something that is no object; or the value is not JSON.</exception>
+    /// <exception cref="ArgumentException">
+    /// The path is none, or leads through something that is no object; or the value is not JSON.
+    /// </exception>
     public CaseReadResult With(string path, string? json)
     {
         string[] steps = Guard.NotBlank(path, "Path", nameof(path)).Replace("[", ".[").Split('.');
@@ -111,7 +120,8 @@ public sealed class CaseFile : IEquatable<CaseFile>
         }
         else
         {
-            throw new ArgumentException("The path \"" + path + "\" leads nowhere in this case: there is no \"" + step + "\".", nameof(path));
+            throw new ArgumentException(
+                "The path \"" + path + "\" leads nowhere in this case: there is no \"" + step + "\".", nameof(path));
         }
     }
 
@@ -119,7 +129,8 @@ public sealed class CaseFile : IEquatable<CaseFile>
     {
         try
         {
-            return JsonNode.Parse(json) ?? throw new ArgumentException("A value must not be null; leave the member out when it is not known.", nameof(json));
+            return JsonNode.Parse(json)
+                ?? throw new ArgumentException("A value must not be null; leave the member out when it is not known.", nameof(json));
         }
         catch (JsonException notJson)
         {

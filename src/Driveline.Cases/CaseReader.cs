@@ -6,7 +6,8 @@ namespace Driveline.Cases;
 
 /// <summary>Reads a case file (UTF-8 JSON) and lists everything that is wrong with it.</summary>
 /// <remarks>
-/// No more than 4 MiB, 64 levels and 1000 elements of the driveline are read; comments, trailing commas and anything after the case are refused.
+/// No more than 4 MiB, 64 levels and 1000 elements of the driveline are read; comments, trailing commas and anything after the case are
+/// refused.
 /// Bad input gives errors, never an exception.
 /// </remarks>
 public static class CaseReader
@@ -30,7 +31,8 @@ public static class CaseReader
             throw new ArgumentNullException(nameof(json));
         }
 
-        return json.Length > LargestBytes || Encoding.UTF8.GetByteCount(json) > LargestBytes ? TooLarge() : ReadBytes(Encoding.UTF8.GetBytes(json));
+        return json.Length > LargestBytes || Encoding.UTF8.GetByteCount(json) > LargestBytes ? TooLarge()
+            : ReadBytes(Encoding.UTF8.GetBytes(json));
     }
 
     /// <summary>Reads a case from a stream of UTF-8 JSON, from its position to its end; the stream stays open.</summary>

@@ -70,7 +70,8 @@ public static class CaseSchema
         foreach (Member member in members)
         {
             writer.WriteStartObject(member.Name);
-            writer.WriteString("description", member.Doc + (member.PermittedWords is null ? string.Empty : " Permitted: " + member.PermittedWords + "."));
+            writer.WriteString(
+                "description", member.Doc + (member.PermittedWords is null ? string.Empty : " Permitted: " + member.PermittedWords + "."));
             member.WriteSchema(writer);
             writer.WriteEndObject();
         }

@@ -9,7 +9,9 @@ namespace Driveline.Cases;
 public static class CaseWriter
 {
     /// <summary>The case as UTF-8 JSON, indented, without a byte-order mark.</summary>
-    /// <exception cref="ArgumentException">The case is too large when written with its indents, so that it could not be read back.</exception>
+    /// <exception cref="ArgumentException">
+    /// The case is too large when written with its indents, so that it could not be read back.
+    /// </exception>
     public static byte[] Write(CaseFile caseFile)
     {
         if (caseFile is null)
@@ -33,7 +35,8 @@ public static class CaseWriter
         CaseReadResult again = CaseReader.Read(utf8);
         return again.IsRead
             ? utf8
-            : throw new ArgumentException("This case cannot be written, since it could not be read back: " + string.Join(" ", again.Errors.Take(5)), nameof(caseFile));
+            : throw new ArgumentException("This case cannot be written, since it could not be read back: "
+                + string.Join(" ", again.Errors.Take(5)), nameof(caseFile));
     }
 
     /// <summary>The case as JSON text, indented.</summary>

@@ -28,7 +28,9 @@ public static class NearestName
         return nearest;
     }
 
-    /// <summary>Number of single-letter changes between two texts; a swap of neighbours is one (restricted Damerau–Levenshtein distance).</summary>
+    /// <summary>
+    /// Number of single-letter changes between two texts; a swap of neighbours is one (restricted Damerau–Levenshtein distance).
+    /// </summary>
     internal static int Changes(string a, string b)
     {
         int[] before = new int[b.Length + 1];

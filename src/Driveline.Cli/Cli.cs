@@ -8,7 +8,8 @@ namespace Driveline.Cli;
 internal static class Cli
 {
     /// <summary>Runs as if the output went to a file.</summary>
-    public static int Run(string[] args, TextReader input, TextWriter output, TextWriter error) => Run(args, input, output, error, isTerminal: false);
+    public static int Run(string[] args, TextReader input, TextWriter output, TextWriter error) =>
+        Run(args, input, output, error, isTerminal: false);
 
     /// <summary>Runs one command. Never throws.</summary>
     public static int Run(string[] args, TextReader input, TextWriter output, TextWriter error, bool isTerminal)
@@ -44,7 +45,8 @@ internal static class Cli
     private static RootCommand Root(Terminal terminal)
     {
         var shared = new SharedOptions();
-        var root = new RootCommand("Sizes, checks and explains the overload protection of tractor PTO drivelines. An estimate, no certification.")
+        var root = new RootCommand(
+            "Sizes, checks and explains the overload protection of tractor PTO drivelines. An estimate, no certification.")
         {
             shared.Json, shared.Units, shared.Language,
             DemoCommand.Create(terminal, shared),

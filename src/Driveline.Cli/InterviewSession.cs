@@ -8,14 +8,18 @@ using Driveline.Wording;
 
 namespace Driveline.Cli;
 
-/// <summary>Asks an owner one question after another at a terminal. After each answer the case so far is saved, so that nothing told is lost.</summary>
+/// <summary>
+/// Asks an owner one question after another at a terminal. After each answer the case so far is saved, so that nothing told is lost.
+/// </summary>
 internal sealed class InterviewSession(TextReader input, TextWriter output, Language language, string? save)
 {
     private const int Columns = 78;
     private readonly Texts texts = Texts.In(language);
     private bool isStopped;
 
-    /// <summary>Runs from a case until the cause is known, nothing is left to ask, or the owner stops. Gives the case with every answer.</summary>
+    /// <summary>
+    /// Runs from a case until the cause is known, nothing is left to ask, or the owner stops. Gives the case with every answer.
+    /// </summary>
     /// <exception cref="BadInputException">The case so far cannot be saved.</exception>
     public CaseFile Run(CaseFile file)
     {
@@ -31,7 +35,8 @@ internal sealed class InterviewSession(TextReader input, TextWriter output, Lang
             }
         }
 
-        Say(texts.Of(isStopped ? "interview.stopped" : interview.Advice.Diagnosis.IsEnoughKnown ? "interview.known" : "interview.nothingMore"));
+        Say(texts.Of(
+            isStopped ? "interview.stopped" : interview.Advice.Diagnosis.IsEnoughKnown ? "interview.known" : "interview.nothingMore"));
         output.WriteLine();
         return interview.File;
     }
@@ -56,7 +61,8 @@ internal sealed class InterviewSession(TextReader input, TextWriter output, Lang
 
         Say(texts.Of(question.TextCode));
         List([.. question.Answers.Select(a => texts.Of(Fact.Of(question.Code, a).Code))], orNotKnown: true);
-        return Choice(0, question.Answers.Count) is { } number ? interview.Answer(number == 0 ? Fact.NotKnown : question.Answers[number - 1]) : null;
+        return Choice(0, question.Answers.Count) is { } number
+            ? interview.Answer(number == 0 ? Fact.NotKnown : question.Answers[number - 1]) : null;
     }
 
     private void SayLikeliest(Diagnosis diagnosis)

@@ -59,15 +59,19 @@ internal static class OutFolder
 
     /// <summary>Writes the answer to an owner's letter.</summary>
     /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>
-    public static void WriteAdvice(string folder, CaseInput input, OwnerAdvice advice, ReportOptions options, Terminal terminal) => Write(folder, terminal,
+    public static void WriteAdvice(string folder, CaseInput input, OwnerAdvice advice, ReportOptions options, Terminal terminal) =>
+        Write(folder, terminal,
     [
         new(input.Name + ".advice.md", AdviceMarkdown.Of(advice, options)),
         new(input.Name + ".advice.html", AdviceHtml.Of(advice, options)),
     ]);
 
-    /// <summary>Writes the picture, the traces and the report of a simulation; the report alone, which says why, when there is no curve to draw.</summary>
+    /// <summary>
+    /// Writes the picture, the traces and the report of a simulation; the report alone, which says why, when there is no curve to draw.
+    /// </summary>
     /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>
-    public static void WriteSimulation(string folder, CaseInput input, CaseSimulation run, string text, ReportOptions options, Terminal terminal)
+    public static void WriteSimulation(
+        string folder, CaseInput input, CaseSimulation run, string text, ReportOptions options, Terminal terminal)
     {
         string name = input.Name + "." + run.Event.ToString().ToLowerInvariant();
         var files = new List<KeyValuePair<string, string>> { new(name + ".txt", text) };

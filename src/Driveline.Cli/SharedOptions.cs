@@ -30,7 +30,9 @@ internal sealed class SharedOptions
     }
 
     /// <summary>The folder for pictures and reports, for the commands that make them.</summary>
-    public Option<string?> Out { get; } = new("--out") { Description = "Folder for the pictures and reports; made when it is not there.", HelpName = "DIR" };
+    public Option<string?> Out { get; } = new(
+        "--out")
+    { Description = "Folder for the pictures and reports; made when it is not there.", HelpName = "DIR" };
 
     public DisplayUnits UnitsOf(ParseResult parsed) => parsed.GetValue(Units) == "us" ? DisplayUnits.UsCustomary : DisplayUnits.Metric;
 

@@ -13,5 +13,6 @@ public static class AdviceMarkdown
     /// <summary>The answer with options.</summary>
     /// <exception cref="ArgumentNullException">The advice or the options are missing.</exception>
     public static string Of(OwnerAdvice advice, ReportOptions options) => MarkdownRendering.Of(
-        AdviceLetter.Of(advice ?? throw new ArgumentNullException(nameof(advice)), options ?? throw new ArgumentNullException(nameof(options))), null);
+        AdviceLetter.Of(
+            advice ?? throw new ArgumentNullException(nameof(advice)), options ?? throw new ArgumentNullException(nameof(options))), null);
 }

@@ -5,7 +5,9 @@ using Driveline.Wording;
 
 namespace Driveline.Reports;
 
-/// <summary>The steps of a calculation as a Markdown sheet: symbol, formula, value in SI, source; then where the numbers come from.</summary>
+/// <summary>
+/// The steps of a calculation as a Markdown sheet: symbol, formula, value in SI, source; then where the numbers come from.
+/// </summary>
 public static class CalculationSheet
 {
     private static readonly string[] Heads = ["sheet.step", "sheet.formula", "sheet.value", "sheet.unit", "sheet.source"];

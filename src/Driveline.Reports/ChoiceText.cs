@@ -4,7 +4,10 @@ using Driveline.Reports.Documents;
 
 namespace Driveline.Reports;
 
-/// <summary>A choice as plain text: the best bolt that fits or that none does, the bolts in a table, what each brings with it, what would help, the settings of the clutches, and last the cautions.</summary>
+/// <summary>
+/// A choice as plain text: the best bolt that fits or that none does, the bolts in a table, what each brings with it, what would help, the
+/// settings of the clutches, and last the cautions.
+/// </summary>
 public static class ChoiceText
 {
     /// <summary>The text in metric units.</summary>
@@ -16,7 +19,8 @@ public static class ChoiceText
 
     /// <summary>The text with the settings of the slip clutches of the same driveline.</summary>
     /// <exception cref="ArgumentNullException">The choice, the settings or the options are missing.</exception>
-    public static string Of(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, ReportOptions options) => TextRendering.Of(ChoiceReport.Of(
+    public static string Of(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, ReportOptions options) =>
+        TextRendering.Of(ChoiceReport.Of(
         choice ?? throw new ArgumentNullException(nameof(choice)),
         settings ?? throw new ArgumentNullException(nameof(settings)),
         options ?? throw new ArgumentNullException(nameof(options))));

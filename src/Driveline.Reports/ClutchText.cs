@@ -8,7 +8,9 @@ using UnitsNet;
 
 namespace Driveline.Reports;
 
-/// <summary>Everything about one slip clutch as plain text: torques, springs, a new setting, heat, findings, service steps; last the cautions.</summary>
+/// <summary>
+/// Everything about one slip clutch as plain text: torques, springs, a new setting, heat, findings, service steps; last the cautions.
+/// </summary>
 public static class ClutchText
 {
     /// <summary>The English text in metric units, with the service steps its state calls for.</summary>
@@ -92,7 +94,8 @@ public static class ClutchText
             lines.Add(Line("clutchReport.setting.perTurn", setting.TorquePerTurn?.NewtonMeters, QuantityKind.Torque, phrase));
         }
 
-        lines.Add(Line("clutchReport.setting.perMillimeter", setting.TorqueLostPerMillimeterOfWear?.NewtonMeters, QuantityKind.Torque, phrase));
+        lines.Add(Line(
+            "clutchReport.setting.perMillimeter", setting.TorqueLostPerMillimeterOfWear?.NewtonMeters, QuantityKind.Torque, phrase));
         lines.Add(Line("clutchReport.travel", Meters(review.TravelToSolid), QuantityKind.Length, phrase));
         blocks.Add(ReportBlock.Bullets(lines));
     }

@@ -25,7 +25,8 @@ public static class IdentifyText
     {
         HeadMarkIdentification seen = identification ?? throw new ArgumentNullException(nameof(identification));
         var phrase = new Phrase(Texts.In(language), units);
-        var blocks = new List<ReportBlock> { ReportBlock.Title(CleanText.Name(seen.Thread.Designation + ", " + phrase.Name(seen.Mark.ToString()))) };
+        var blocks =
+            new List<ReportBlock> { ReportBlock.Title(CleanText.Name(seen.Thread.Designation + ", " + phrase.Name(seen.Mark.ToString()))) };
         if (seen.Candidates.Count == 0)
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of("identify.none")));
@@ -39,7 +40,8 @@ public static class IdentifyText
             ]));
         }
 
-        blocks.Add(ReportBlock.Bullets(seen.Findings.OrderBy(f => f.Severity).Select(f => phrase.Of("severity." + f.Severity) + ": " + phrase.Of(f))));
+        blocks.Add(ReportBlock.Bullets(
+            seen.Findings.OrderBy(f => f.Severity).Select(f => phrase.Of("severity." + f.Severity) + ": " + phrase.Of(f))));
         blocks.Add(ReportBlock.Paragraph(phrase.Of("identify.neverProves")));
         return TextRendering.Of(blocks);
     }

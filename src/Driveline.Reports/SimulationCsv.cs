@@ -11,7 +11,8 @@ namespace Driveline.Reports;
 /// <summary>The torque traces of a simulation as comma-separated values for a spreadsheet or a script.</summary>
 /// <remarks>
 /// First line: names with units. Then one line a time, at equal steps: seconds since the start, and for each element its torque at its
-/// own input with and without protection, in N·m or, with US customary units, in lbf·ft. Numbers are invariant with 9 digits; a run that is not known leaves its cells empty.
+/// own input with and without protection, in N·m or, with US customary units, in lbf·ft. Numbers are invariant with 9 digits; a run that is
+/// not known leaves its cells empty.
 /// </remarks>
 public static class SimulationCsv
 {

@@ -19,7 +19,8 @@ public static class SimulationPicture
     /// <exception cref="ArgumentNullException">The check or the options are missing.</exception>
     public static string Svg(SimulationCheck check, ReportOptions options)
     {
-        var drawing = new TraceDrawing(check ?? throw new ArgumentNullException(nameof(check)), options ?? throw new ArgumentNullException(nameof(options)));
+        var drawing = new TraceDrawing(
+            check ?? throw new ArgumentNullException(nameof(check)), options ?? throw new ArgumentNullException(nameof(options)));
         return SvgDocument.Whole(SvgDocument.Element(TraceDrawing.Width, drawing.Height, drawing.Description, drawing.Draw));
     }
 }

@@ -6,7 +6,10 @@ using Driveline.Reports.Simulations;
 
 namespace Driveline.Reports;
 
-/// <summary>A simulated engagement or strike as plain text: whether the protection acts, the highest torques, what slipped, the findings, and last the cautions.</summary>
+/// <summary>
+/// A simulated engagement or strike as plain text: whether the protection acts, the highest torques, what slipped, the findings, and last
+/// the cautions.
+/// </summary>
 public static class SimulationText
 {
     /// <summary>The report in metric units.</summary>
@@ -26,5 +29,6 @@ public static class SimulationText
     /// <exception cref="ArgumentNullException">The findings or the options are missing.</exception>
     public static string OfMissing(SimulatedEvent happened, IReadOnlyList<Finding> missing, MachineKind machine, ReportOptions options) =>
         TextRendering.Of(SimulationReport.OfMissing(
-            happened, missing ?? throw new ArgumentNullException(nameof(missing)), machine, options ?? throw new ArgumentNullException(nameof(options))));
+            happened, missing ?? throw new ArgumentNullException(nameof(missing)), machine, options
+                ?? throw new ArgumentNullException(nameof(options))));
 }

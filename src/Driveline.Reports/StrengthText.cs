@@ -38,13 +38,15 @@ public static class StrengthText
             ]),
             ReportBlock.Table(
             [
-                [phrase.Of("strength.loads"), phrase.Of("report.ladder.low"), phrase.Of("report.ladder.expected"), phrase.Of("report.ladder.high")],
+                [phrase.Of("strength.loads"), phrase.Of("report.ladder.low"), phrase.Of("report.ladder.expected"),
+                    phrase.Of("report.ladder.high")],
                 Row("strength.tension", strength.TensileLoad, phrase),
                 Row("strength.shank", shank, phrase),
                 Row("strength.thread", threaded, phrase),
             ]),
             ReportBlock.Heading(phrase.Of("sheet.bases")),
-            ReportBlock.Bullets(BasisWords.Each([strength.TensileLoad.Basis, shank.Basis, threaded.Basis], [strength.MinimumTensileLoadBasis], phrase)),
+            ReportBlock.Bullets(
+                BasisWords.Each([strength.TensileLoad.Basis, shank.Basis, threaded.Basis], [strength.MinimumTensileLoadBasis], phrase)),
             ReportBlock.Paragraph(phrase.Of("caution.licensedPractice")),
         ];
         return TextRendering.Of(blocks);

@@ -30,7 +30,8 @@ public static class TransientText
             : ReportBlock.Table([Heads(phrase, "transient.time", "transient.event", "transient.element"), .. Events(result, phrase)]));
         if (result.EventCount > MostEvents)
         {
-            blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("transient.moreEvents").With("events", QuantityKind.Count, result.EventCount - MostEvents))));
+            blocks.Add(ReportBlock.Paragraph(
+                phrase.Of(Phrase.Code("transient.moreEvents").With("events", QuantityKind.Count, result.EventCount - MostEvents))));
         }
 
         blocks.Add(ReportBlock.Heading(phrase.Of("transient.peaks")));

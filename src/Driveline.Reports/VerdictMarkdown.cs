@@ -23,5 +23,6 @@ public static class VerdictMarkdown
         Write(verdict, options, picture ?? throw new ArgumentNullException(nameof(picture)));
 
     private static string Write(ProtectionVerdict verdict, ReportOptions options, string? picture) => MarkdownRendering.Of(
-        VerdictReport.Of(verdict ?? throw new ArgumentNullException(nameof(verdict)), options ?? throw new ArgumentNullException(nameof(options))), picture);
+        VerdictReport.Of(verdict ?? throw new ArgumentNullException(nameof(verdict)), options
+            ?? throw new ArgumentNullException(nameof(options))), picture);
 }

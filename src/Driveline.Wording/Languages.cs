@@ -24,7 +24,8 @@ public static class Languages
     /// <exception cref="ArgumentException">No texts are held in that language; the message lists those that are.</exception>
     public static Language Parse(string code) => TryParse(Guard.NotNull(code, nameof(code)), out Language language)
         ? language
-        : throw new ArgumentException("Language \"" + code + "\" is not held; held: " + string.Join(", ", Held.Select(h => h.Value)) + ".", nameof(code));
+        : throw new ArgumentException(
+            "Language \"" + code + "\" is not held; held: " + string.Join(", ", Held.Select(h => h.Value)) + ".", nameof(code));
 
     /// <summary>The language of a two-letter code, lower case; false when no texts are held in it.</summary>
     public static bool TryParse(string? code, out Language language)

@@ -3,7 +3,8 @@ namespace Driveline.Wording;
 /// <summary>Words for what the library itself names in English: a default name, a material, a head mark, a source.</summary>
 /// <remarks>
 /// An entry is the whole English name or a pattern in which {} stands for any part, e.g. "{} radial lines"; a part is looked up
-/// in its turn. Of several patterns that fit, one that begins with fixed characters wins, then the one with most of them. What is not held stays as it is:
+/// in its turn. Of several patterns that fit, one that begins with fixed characters wins, then the one with most of them. What is not held
+/// stays as it is:
 /// a name from a case is never changed but for the one that equals a default name.
 /// </remarks>
 internal sealed class NameWords

@@ -49,7 +49,8 @@ public static class QuantityWords
         bool us = units == DisplayUnits.UsCustomary;
         return kind switch
         {
-            QuantityKind.Number => Math.Abs(si) < 1000 && si == Math.Floor(si) ? si.ToString("F0", CultureInfo.InvariantCulture) : Significant.Digits(si, 3),
+            QuantityKind.Number => Math.Abs(si) < 1000 && si == Math.Floor(si) ? si.ToString("F0", CultureInfo.InvariantCulture)
+                : Significant.Digits(si, 3),
             QuantityKind.Margin => (Math.Floor((si * 100) + 1e-9) / 100).ToString("F2", CultureInfo.InvariantCulture),
             QuantityKind.Count => si.ToString("F0", CultureInfo.InvariantCulture),
             QuantityKind.Torque => us ? Digits(si / (Si.PoundForce * Si.Foot), 3, "lbf·ft") : Digits(si, 3, "N·m"),

@@ -62,7 +62,9 @@ public sealed class Texts
     /// <summary>A finding in words, in metric units.</summary>
     public string Of(Finding finding) => Of(finding, DisplayUnits.Metric);
 
-    /// <summary>A finding in words. A parameter the template does not name is left out; a finding without a template gives its code and parameters.</summary>
+    /// <summary>
+    /// A finding in words. A parameter the template does not name is left out; a finding without a template gives its code and parameters.
+    /// </summary>
     public string Of(Finding finding, DisplayUnits units)
     {
         Guard.NotNull(finding, nameof(finding));

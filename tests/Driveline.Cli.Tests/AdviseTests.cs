@@ -19,7 +19,8 @@ public sealed class AdviseTests : IDisposable
         using JsonDocument json = JsonDocument.Parse(CliRun.Of("advise", "larkfield-oak-root", "--json").Output);
         Assert.Equal("cause.clutchStuck", json.RootElement.GetProperty("causes")[0].GetProperty("code").GetString());
         Assert.NotEqual(0, json.RootElement.GetProperty("inspect").GetArrayLength());
-        Assert.Contains("El embrague está pegado por el óxido.", CliRun.Of("advise", "larkfield-oak-root", "--language", "es").Output, StringComparison.Ordinal);
+        Assert.Contains("El embrague está pegado por el óxido.", CliRun.Of("advise", "larkfield-oak-root", "--language", "es").Output,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -56,7 +57,8 @@ public sealed class AdviseTests : IDisposable
     public void Interview_AtTheMachine_SaysKeyOutBeforeItAsks()
     {
         // A hundred times "I do not know" reaches every question.
-        string output = string.Join(" ", CliRun.WithInput("1\n" + string.Concat(Enumerable.Repeat("0\n", 100)), "advise", "--interview").Output
+        string output = string.Join(
+            " ", CliRun.WithInput("1\n" + string.Concat(Enumerable.Repeat("0\n", 100)), "advise", "--interview").Output
             .Split([' ', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries));
         int question = output.IndexOf("take the bolt out and compare its head marks", StringComparison.Ordinal);
         Assert.True(question > 0);
@@ -69,9 +71,11 @@ public sealed class AdviseTests : IDisposable
     public void Advise_BadUse_IsRefused()
     {
         Assert.Contains("CASE is missing", CliRun.Refused(string.Empty, "advise"), StringComparison.Ordinal);
-        Assert.Contains("add --interview", CliRun.Refused(string.Empty, "advise", "larkfield-oak-root", "--save", "x"), StringComparison.Ordinal);
+        Assert.Contains(
+            "add --interview", CliRun.Refused(string.Empty, "advise", "larkfield-oak-root", "--save", "x"), StringComparison.Ordinal);
         Assert.Contains("the case must be a file", CliRun.Refused("{}", "advise", "-", "--interview"), StringComparison.Ordinal);
-        Assert.Contains("is a folder; a file is wanted", CliRun.WithInput("q\n", "advise", "--interview", "--save", folder).Error, StringComparison.Ordinal);
+        Assert.Contains("is a folder; a file is wanted", CliRun.WithInput("q\n", "advise", "--interview", "--save", folder).Error,
+            StringComparison.Ordinal);
         Assert.Contains("complaint.hubTurns", CliRun.Refused(
             """{ "driveline": [ { "shearBolt": { "hub": "seized" } } ], "complaint": { "symptom": "breaksOften", "hubTurns": "freely" } }""", "advise", "-"), StringComparison.Ordinal);
     }

@@ -24,7 +24,8 @@ public class AssessTests
         using JsonDocument json = JsonDocument.Parse(run.Output);
         Assert.Equal(
             [
-                "standing", "verdict", "guards", "quiet", "fittedAgainstSpecified", "tripTorqueNm", "workPeakNm", "weakestPart", "workMargin", "guardMargin",
+                "standing", "verdict", "guards", "quiet", "fittedAgainstSpecified", "tripTorqueNm", "workPeakNm", "weakestPart",
+                    "workMargin", "guardMargin",
                 "parts", "devices", "gradeSteps", "findings", "measureNext", "cautions", "weakestBasis",
             ],
             json.RootElement.EnumerateObject().Select(m => m.Name));
@@ -57,7 +58,8 @@ public class AssessTests
     public void Assess_SeveralMistakes_ListsThemAll()
     {
         string error = CliRun.Refused(
-            "{ \"titel\": \"a\", \"driveline\": [ { \"shaft\": \"a\", \"damagedAt\": \"5 kW\" }, { \"gearbox\": \"b\", \"ratio\": -1 } ] }", "assess", "-");
+            "{ \"titel\": \"a\", \"driveline\": [ { \"shaft\": \"a\", \"damagedAt\": \"5 kW\" }, { \"gearbox\": \"b\", \"ratio\": -1 } ] }",
+                "assess", "-");
         Assert.Equal(3, error.TrimEnd().Split('\n').Length);
     }
 
@@ -73,7 +75,8 @@ public class AssessTests
     public void Assess_MissingFileOrFolder_IsRefused()
     {
         string folder = Directory.CreateTempSubdirectory("driveline").FullName;
-        Assert.Contains("There is no file", CliRun.Refused(string.Empty, "assess", Path.Combine(folder, "none.case.json")), StringComparison.Ordinal);
+        Assert.Contains(
+            "There is no file", CliRun.Refused(string.Empty, "assess", Path.Combine(folder, "none.case.json")), StringComparison.Ordinal);
         Assert.Contains("is a folder", CliRun.Refused(string.Empty, "assess", folder), StringComparison.Ordinal);
         Directory.Delete(folder);
     }
@@ -92,7 +95,9 @@ public class AssessTests
     [Fact]
     public void Assess_TerminalTricksInAName_AreNotPrinted()
     {
-        string json = "{ \"title\": \"a\\u001b[31m\\u0007\\u202Eb\", \"driveline\": [ { \"shaft\": \"\\u001b]0;x\\u0007\", \"damagedAt\": \"5 \\u001b[2J\" } ] }";
+        string json =
+            "{ \"title\": \"a\\u001b[31m\\u0007\\u202Eb\", \"driveline\": [ { \"shaft\": \"\\u001b]0;x\\u0007\", \"damagedAt\": \"5 "
+                + "\\u001b[2J\" } ] }";
         string error = CliRun.Refused(json, "assess", "-");
         Assert.DoesNotContain(error, c => char.IsControl(c) && c is not ('\n' or '\r'));
     }
@@ -108,7 +113,8 @@ public class AssessTests
             Directory.GetFiles(folder).Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal));
         Assert.EndsWith("</svg>\n", File.ReadAllText(Path.Combine(folder, "case.ladder.svg")), StringComparison.Ordinal);
         Assert.EndsWith("</html>\n", File.ReadAllText(Path.Combine(folder, "case.report.html")), StringComparison.Ordinal);
-        Assert.Contains("](<case.ladder.svg>)", File.ReadAllText(Path.Combine(folder, "case.report.md"), Encoding.UTF8), StringComparison.Ordinal);
+        Assert.Contains(
+            "](<case.ladder.svg>)", File.ReadAllText(Path.Combine(folder, "case.report.md"), Encoding.UTF8), StringComparison.Ordinal);
         CliRun again = CliRun.WithInput(SampleCase.Bare, "assess", "-", "--out", folder);
         Assert.Equal(1, again.Code);
         Assert.Equal(3, Directory.GetFileSystemEntries(folder).Length);

@@ -58,18 +58,21 @@ public class ChooseTests
         Assert.Equal(0, run.Code);
         using JsonDocument json = JsonDocument.Parse(run.Output);
         Assert.Equal(
-            ["device", "fitted", "specified", "best", "isManualsInStock", "manuals", "choices", "leftOut", "settings", "findings", "cautions"],
+            ["device", "fitted", "specified", "best", "isManualsInStock", "manuals", "choices", "leftOut", "settings", "findings",
+                "cautions"],
             json.RootElement.EnumerateObject().Select(m => m.Name));
         JsonElement[] choices = [.. json.RootElement.GetProperty("choices").EnumerateArray()];
         Assert.Equal(3, choices.Length);
         Assert.Equal(
             [
                 "grade", "size", "tripTorqueNm", "workMargin", "guardMargin", "tripsPerHour", "passProbability", "isStrongerThanFitted",
-                "isStrongerThanSpecified", "isFitted", "isSpecified", "isLoose", "leavesRoom", "guards", "quiet", "onePeakTripsProbability", "damagedFirstProbability",
+                "isStrongerThanSpecified", "isFitted", "isSpecified", "isLoose", "leavesRoom", "guards", "quiet", "onePeakTripsProbability",
+                    "damagedFirstProbability",
                 "fatigueHoursAtLeast", "holeMm", "needsRedrilling", "price", "gradeSteps", "cautions",
             ],
             choices[0].EnumerateObject().Select(m => m.Name));
-        Assert.Equal(json.RootElement.GetProperty("best").GetString(), choices[0].GetProperty("size").GetString() + " " + choices[0].GetProperty("grade").GetString());
+        Assert.Equal(json.RootElement.GetProperty("best").GetString(),
+            choices[0].GetProperty("size").GetString() + " " + choices[0].GetProperty("grade").GetString());
         Assert.All(choices.Where(c => c.GetProperty("isStrongerThanSpecified").GetBoolean()), c => Assert.Contains(
             "caution.onlyTheManual", c.GetProperty("cautions").EnumerateArray().Select(x => x.GetProperty("code").GetString())));
     }
@@ -77,7 +80,8 @@ public class ChooseTests
     [Fact]
     public void Choose_NothingKnown_OffersNothingAndSaysWhy()
     {
-        CliRun run = CliRun.WithInput("{ \"driveline\": [ { \"shaft\": \"a\" }, { \"shearBolt\": { \"thread\": \"M8\" } } ] }", "choose", "-", "--json");
+        CliRun run = CliRun.WithInput(
+            "{ \"driveline\": [ { \"shaft\": \"a\" }, { \"shearBolt\": { \"thread\": \"M8\" } } ] }", "choose", "-", "--json");
         Assert.Equal(0, run.Code);
         using JsonDocument json = JsonDocument.Parse(run.Output);
         Assert.Equal(0, json.RootElement.GetProperty("choices").GetArrayLength());
@@ -104,7 +108,8 @@ public class ChooseTests
     [Fact]
     public void Choose_Spanish_HasSpanishMessagesAndTheSameCodes()
     {
-        Assert.Contains("primero el que más margen deja", CliRun.WithInput(Known, "choose", "-", "--language", "es").Output, StringComparison.Ordinal);
+        Assert.Contains(
+            "primero el que más margen deja", CliRun.WithInput(Known, "choose", "-", "--language", "es").Output, StringComparison.Ordinal);
         using JsonDocument json = JsonDocument.Parse(CliRun.WithInput(SampleCase.Bare, "choose", "-", "--json", "--language", "es").Output);
         Assert.Contains("llave", json.RootElement.GetProperty("cautions")[0].GetProperty("text").GetString(), StringComparison.Ordinal);
     }
@@ -112,8 +117,10 @@ public class ChooseTests
     [Theory]
     [InlineData("", "line 1")]
     [InlineData("{ \"stock\": \"M10\", \"driveline\": [ { \"shaft\": \"a\" } ] }", "stock")]
-    [InlineData("{ \"driveline\": [ { \"shearBolt\": { \"thread\": \"M10\", \"holeDiameter\": \"6 mm\" } } ] }", "driveline[0].shearBolt.holeDiameter")]
-    [InlineData("{ \"driveline\": [ { \"shearBolt\": { \"thread\": \"M10\", \"permittedHole\": \"5 N.m\" } } ] }", "driveline[0].shearBolt.permittedHole")]
+    [InlineData("{ \"driveline\": [ { \"shearBolt\": { \"thread\": \"M10\", \"holeDiameter\": \"6 mm\" } } ] }",
+        "driveline[0].shearBolt.holeDiameter")]
+    [InlineData("{ \"driveline\": [ { \"shearBolt\": { \"thread\": \"M10\", \"permittedHole\": \"5 N.m\" } } ] }",
+        "driveline[0].shearBolt.permittedHole")]
     public void Choose_BadCase_IsRefusedAndNamed(string json, string named) =>
         Assert.Contains(named, CliRun.Refused(json, "choose", "-"), StringComparison.Ordinal);
 
@@ -130,11 +137,15 @@ public class ChooseTests
         Assert.Equal(["lowNm", "highNm", "springLengthMm", "nutTurns"], window.EnumerateObject().Select(m => m.Name));
         JsonElement best = setting.GetProperty("best");
         Assert.Equal(
-            ["slipTorqueNm", "breakawayTorqueNm", "springLengthMm", "nutTurns", "workMargin", "guardMargin"], best.EnumerateObject().Select(m => m.Name));
-        Assert.InRange(best.GetProperty("slipTorqueNm").GetProperty("expected").GetDouble(), window.GetProperty("lowNm").GetDouble(), window.GetProperty("highNm").GetDouble());
-        Assert.True(window.GetProperty("springLengthMm").GetProperty("atLow").GetDouble() > window.GetProperty("springLengthMm").GetProperty("atHigh").GetDouble());
+            ["slipTorqueNm", "breakawayTorqueNm", "springLengthMm", "nutTurns", "workMargin", "guardMargin"],
+                best.EnumerateObject().Select(m => m.Name));
+        Assert.InRange(best.GetProperty("slipTorqueNm").GetProperty("expected").GetDouble(), window.GetProperty("lowNm").GetDouble(),
+            window.GetProperty("highNm").GetDouble());
+        Assert.True(window.GetProperty("springLengthMm").GetProperty("atLow").GetDouble() > window.GetProperty("springLengthMm")
+            .GetProperty("atHigh").GetDouble());
         Assert.Equal("choosing.slipAfterSetting", setting.GetProperty("findings")[0].GetProperty("code").GetString());
-        Assert.Contains("caution.onlyTheManualsSetting", setting.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("code").GetString()));
+        Assert.Contains("caution.onlyTheManualsSetting",
+            setting.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("code").GetString()));
     }
 
     [Theory]
@@ -152,12 +163,14 @@ public class ChooseTests
         JsonElement setting = Assert.Single(json.RootElement.GetProperty("settings").EnumerateArray());
         Assert.Equal(code is null, setting.GetProperty("window").ValueKind == JsonValueKind.Object);
         Assert.Equal(code is null, setting.GetProperty("best").ValueKind == JsonValueKind.Object);
-        Assert.Contains(code ?? "choosing.slipAfterSetting", setting.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("code").GetString()));
+        Assert.Contains(code ?? "choosing.slipAfterSetting",
+            setting.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("code").GetString()));
     }
 
     [Theory]
     [InlineData("en", "Set to slip at ", "turns of every nut", "Only the spring length or slip torque in the machine's manual")]
-    [InlineData("es", "Ajustado para patinar entre ", "vueltas de cada tuerca", "Solo la longitud de resorte o el par de patinado del manual")]
+    [InlineData("es", "Ajustado para patinar entre ", "vueltas de cada tuerca",
+        "Solo la longitud de resorte o el par de patinado del manual")]
     public void Choose_ClutchAlone_AnswersInPlainWordsWithoutABolt(string language, string lead, string turns, string caution)
     {
         CliRun run = CliRun.WithInput(Clutch, "choose", "-", "--language", language);
@@ -173,7 +186,11 @@ public class ChooseTests
     [Fact]
     public void Choose_BoltAndClutch_HasBoth()
     {
-        string both = Clutch.Replace("{ \"slipClutch\"", "{ \"shearBolt\": { \"thread\": \"M8\", \"grade\": \"8.8\", \"layout\": \"tangential\", \"radius\": \"45 mm\", \"planes\": 1, \"standOff\": \"0 mm\", \"planeThrough\": \"shank\", \"hub\": \"free\", \"holeFit\": \"tight\" } }, { \"slipClutch\"", StringComparison.Ordinal);
+        string both = Clutch.Replace(
+            "{ \"slipClutch\"",
+            "{ \"shearBolt\": { \"thread\": \"M8\", \"grade\": \"8.8\", \"layout\": \"tangential\", \"radius\": \"45 mm\", \"planes\": "
+                + "1, \"standOff\": \"0 mm\", \"planeThrough\": \"shank\", \"hub\": \"free\", \"holeFit\": \"tight\" } }, { \"slipClutch\"",
+                StringComparison.Ordinal);
         using JsonDocument json = JsonDocument.Parse(CliRun.WithInput(both, "choose", "-", "--json").Output);
         Assert.NotEqual(0, json.RootElement.GetProperty("choices").GetArrayLength());
         Assert.Equal(1, json.RootElement.GetProperty("settings").GetArrayLength());
@@ -190,5 +207,6 @@ public class ChooseTests
         Assert.Contains("neither a shear bolt nor a slip clutch", CliRun.Refused(json, "choose", "-"), StringComparison.Ordinal);
 
     [Fact]
-    public void Choose_NoCase_IsRefusedWithAHint() => Assert.Contains("--help", CliRun.Refused(string.Empty, "choose"), StringComparison.Ordinal);
+    public void Choose_NoCase_IsRefusedWithAHint() =>
+        Assert.Contains("--help", CliRun.Refused(string.Empty, "choose"), StringComparison.Ordinal);
 }

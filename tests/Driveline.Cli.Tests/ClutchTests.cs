@@ -40,7 +40,8 @@ public class ClutchTests
         Assert.Equal(650, root.GetProperty("slipTorqueNm").GetProperty("expected").GetDouble(), 1e-9);
         Assert.Equal(40 - (clamp / 1200), root.GetProperty("springLengthMm").GetDouble(), 1e-9);
         Assert.Equal(clamp / 1200 / 1.5, root.GetProperty("nutTurns").GetDouble(), 1e-9);
-        Assert.Equal(166.95, root.GetProperty("torquePerTurnNm").GetDouble(), 1e-9);                        // 1200 N/mm × 1.5 mm × 4 × 0.35 × 66.25 mm
+        // 1200 N/mm × 1.5 mm × 4 × 0.35 × 66.25 mm
+        Assert.Equal(166.95, root.GetProperty("torquePerTurnNm").GetDouble(), 1e-9);
         Assert.Equal(111.3, root.GetProperty("torquePerMmWearNm").GetDouble(), 1e-9);                       // the same for 1 mm
     }
 
@@ -107,7 +108,8 @@ public class ClutchTests
     [InlineData("--set must be above 0 N.m", Known, "--set", "0 N.m")]
     [InlineData("There is no slip clutch 'other'; there are: slip clutch.", Known, "--name", "other")]
     [InlineData("'slip-test'", Known, "--steps", "dance")]
-    [InlineData("innerDiameter", "{ \"driveline\": [ { \"slipClutch\": { \"outerDiameter\": \"100 mm\", \"innerDiameter\": \"120 mm\" } } ] }")]
+    [InlineData("innerDiameter",
+        "{ \"driveline\": [ { \"slipClutch\": { \"outerDiameter\": \"100 mm\", \"innerDiameter\": \"120 mm\" } } ] }")]
     public void Clutch_BadInput_IsRefused(string named, string input, params string[] args) =>
         Assert.Contains(named, CliRun.Refused(input, ["clutch", "-", .. args]), StringComparison.Ordinal);
 
@@ -117,7 +119,8 @@ public class ClutchTests
         using JsonDocument json = JsonDocument.Parse(CliRun.Of("demo", "cranley-baler-flywheel", "--json").Output);
         Assert.Equal("SlipClutch", json.RootElement.GetProperty("devices")[0].GetProperty("kind").GetString());
         Assert.Equal("TorqueHeld", json.RootElement.GetProperty("devices")[0].GetProperty("afterTrip").GetString());
-        Assert.Contains(json.RootElement.GetProperty("findings").EnumerateArray(), f => f.GetProperty("code").GetString() == "protection.actsFirst");
+        Assert.Contains(
+            json.RootElement.GetProperty("findings").EnumerateArray(), f => f.GetProperty("code").GetString() == "protection.actsFirst");
         Assert.Equal(1, CliRun.WithInput(Known, "assess", "-").Code);
     }
 

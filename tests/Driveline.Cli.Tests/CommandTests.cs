@@ -54,7 +54,8 @@ public class CommandTests
         Assert.Equal(53652, root.GetProperty("proofLoadN").GetDouble(), 1.0);               // 85 ksi × 0.1419 in² = 12 061.5 lbf
         JsonElement published = root.GetProperty("published");
         Assert.Equal(53823, published.GetProperty("proofLoadN").GetDouble(), 1.0);          // rounded to 100 lbf: 12 100 lbf
-        Assert.Equal(75620, published.GetProperty("tensileLoadN").GetDouble(), 1.0);        // 120 ksi × 0.1419 in² = 17 028 lbf, rounded: 17 000 lbf
+        // 120 ksi × 0.1419 in² = 17 028 lbf, rounded: 17 000 lbf
+        Assert.Equal(75620, published.GetProperty("tensileLoadN").GetDouble(), 1.0);
         JsonElement shear = root.GetProperty("shearLoadPerPlaneN");
         Assert.True(shear.GetProperty("shank").GetProperty("low").GetDouble() > shear.GetProperty("thread").GetProperty("low").GetDouble());
         Assert.NotEqual(0, root.GetProperty("sources").GetArrayLength());
@@ -71,7 +72,8 @@ public class CommandTests
     [Fact]
     public void Strength_Text_SaysUnitsOfChoice()
     {
-        Assert.Contains(" lbf", CliRun.Of("strength", "--thread", "1/2-13 UNC", "--grade", "SAE 5", "--units", "us").Output, StringComparison.Ordinal);
+        Assert.Contains(
+            " lbf", CliRun.Of("strength", "--thread", "1/2-13 UNC", "--grade", "SAE 5", "--units", "us").Output, StringComparison.Ordinal);
         Assert.Contains(" N", CliRun.Of("strength", "--thread", "M10", "--grade", "8.8").Output, StringComparison.Ordinal);
     }
 
@@ -106,7 +108,9 @@ public class CommandTests
     [Fact]
     public void Process_PipedOutput_HasNoColourAndTheExitCode()
     {
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true };
+        var start = new ProcessStartInfo(
+            "dotnet")
+        { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true };
         start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "Driveline.Cli.dll"));
         start.ArgumentList.Add("assess");
         start.ArgumentList.Add("-");

@@ -18,8 +18,10 @@ internal static class ReadmeExample
     {
         // README example: go on
         Basis survey = Basis.Given("our survey");
-        TorqueBand tube = TorqueBand.Between(Torque.FromNewtonMeters(1900), Torque.FromNewtonMeters(2100), Torque.FromNewtonMeters(2400), survey);
-        TorqueBand work = TorqueBand.Between(Torque.FromNewtonMeters(420), Torque.FromNewtonMeters(500), Torque.FromNewtonMeters(650), survey);
+        TorqueBand tube = TorqueBand.Between(
+            Torque.FromNewtonMeters(1900), Torque.FromNewtonMeters(2100), Torque.FromNewtonMeters(2400), survey);
+        TorqueBand work = TorqueBand.Between(
+            Torque.FromNewtonMeters(420), Torque.FromNewtonMeters(500), Torque.FromNewtonMeters(650), survey);
         ShearBolt bolt = ShearBolt.Of(ScrewThread.Parse("3/8-16 UNC"), SaeJ429.Grade5).With(PlaneThrough.Shank);
         ShearBoltJoint joint = ShearBoltJoint.ThroughShaft(bolt, Length.FromInches(1.25)).WithHub(HubState.Free);
         DrivelineChain chain = DrivelineChain.Of(Part.Shaft("drive tube").WithDamageTorque(tube), ShearBoltDevice.Of("bolt", joint));

@@ -11,7 +11,8 @@ public partial class ReadmeTests
     public void Page_Example_IsTheCompiledOne(string page, string example)
     {
         string[] parts = Marker().Split(Text(example));
-        string code = parts[1].Trim() + "\n\n" + string.Join('\n', parts[3].Trim('\n').Split('\n').Select(l => l.StartsWith("        ", StringComparison.Ordinal) ? l[8..] : l)).Trim();
+        string code = parts[1].Trim() + "\n\n" + string.Join(
+            '\n', parts[3].Trim('\n').Split('\n').Select(l => l.StartsWith("        ", StringComparison.Ordinal) ? l[8..] : l)).Trim();
         Assert.Contains(code.Replace("console.", "Console.", StringComparison.Ordinal), Text(page), StringComparison.Ordinal);
     }
 

@@ -31,8 +31,10 @@ public class SimulateModelTests
         Near(0.005305740094832914, broke.GetProperty("timeS"), "asin(100/178.8854382)/111.8033989");
         Near(100, Named(json.RootElement.GetProperty("peaks"), "element", "bolt").GetProperty("torqueNm"), "its capacity");
         JsonElement end = json.RootElement.GetProperty("finalState");
-        Near(29.6583123951777, Named(end.GetProperty("rotors"), "name", "driving").GetProperty("speedRadS"), "28 + 0.2·10·√(1 − (100/178.885)²)");
-        Near(21.3667504192892, Named(end.GetProperty("rotors"), "name", "driven").GetProperty("speedRadS"), "28 − 0.8·10·√(1 − (100/178.885)²)");
+        Near(29.6583123951777, Named(end.GetProperty("rotors"), "name", "driving").GetProperty("speedRadS"),
+            "28 + 0.2·10·√(1 − (100/178.885)²)");
+        Near(21.3667504192892, Named(end.GetProperty("rotors"), "name", "driven").GetProperty("speedRadS"),
+            "28 − 0.8·10·√(1 − (100/178.885)²)");
         Assert.Equal(0, Named(end.GetProperty("shafts"), "name", "bolt").GetProperty("torqueNm").GetDouble());
         Near(2.5, json.RootElement.GetProperty("energy").GetProperty("slipJ"), "½·100²/2000, set free by the break");
     }
@@ -68,7 +70,8 @@ public class SimulateModelTests
         JsonElement peak = Named(json.RootElement.GetProperty("peaks"), "element", "o");
         Near(20, peak.GetProperty("forwardTorqueNm"), "ω·√(J·k)");
         Assert.Equal(reverseNm, peak.GetProperty("reverseTorqueNm").GetDouble(), 1e-8);
-        Assert.Equal(parted, json.RootElement.GetProperty("events").EnumerateArray().Count(e => e.GetProperty("kind").GetString() == "FacesParted"));
+        Assert.Equal(
+            parted, json.RootElement.GetProperty("events").EnumerateArray().Count(e => e.GetProperty("kind").GetString() == "FacesParted"));
     }
 
     [Fact]
@@ -99,18 +102,28 @@ public class SimulateModelTests
     [InlineData("{ \"duration\": \"NaN s\", \"rotors\": [] }", "not a finite number")]
     [InlineData("{ \"duration\": \"5\", \"rotors\": [] }", "has no unit")]
     [InlineData("{ \"duration\": \"5 N.m\", \"rotors\": [] }", "duration")]
-    [InlineData("{ \"duration\": 1, \"rotors\": [ { \"name\": \"a\", \"inertia\": 0 }, { \"name\": \"b\", \"inertia\": -1 } ] }", "rotors[1].inertia")]
-    [InlineData("{ \"duration\": 1, \"rotors\": [ { \"name\": \"a\" }, { \"name\": \"b\", \"inertia\": 1, \"heldAt\": 2 } ] }", "exclude each other")]
-    [InlineData("{ \"duration\": 1, \"rotors\": [ { \"name\": \"a\", \"heldAt\": 0 }, { \"name\": \"b\", \"heldAt\": 0 } ] }", "free to move")]
-    [InlineData("{ \"duration\": 1, \"rotors\": [ { \"name\": \"a\", \"inertia\": 1 }, { \"name\": \"a\", \"inertia\": 1 } ] }", "rotors[1].name")]
-    [InlineData("{" + Two + ", \"shafts\": [ { \"name\": \"s\", \"from\": \"a\", \"to\": \"b\", \"stiffness\": -5 } ] }", "shafts[0].stiffness")]
-    [InlineData("{" + Two + ", \"shafts\": [ { \"name\": \"s\", \"from\": \"a\", \"to\": \"b\", \"stiffness\": 1e400 } ] }", "shafts[0].stiffness")]
-    [InlineData("{" + Two + ", \"shafts\": [ { \"name\": \"s\", \"from\": \"a\", \"to\": \"b\", \"stiffness\": \"infinite\" } ] }", "shafts[0].stiffness")]
+    [InlineData("{ \"duration\": 1, \"rotors\": [ { \"name\": \"a\", \"inertia\": 0 }, { \"name\": \"b\", \"inertia\": -1 } ] }",
+        "rotors[1].inertia")]
+    [InlineData("{ \"duration\": 1, \"rotors\": [ { \"name\": \"a\" }, { \"name\": \"b\", \"inertia\": 1, \"heldAt\": 2 } ] }",
+        "exclude each other")]
+    [InlineData("{ \"duration\": 1, \"rotors\": [ { \"name\": \"a\", \"heldAt\": 0 }, { \"name\": \"b\", \"heldAt\": 0 } ] }",
+        "free to move")]
+    [InlineData("{ \"duration\": 1, \"rotors\": [ { \"name\": \"a\", \"inertia\": 1 }, { \"name\": \"a\", \"inertia\": 1 } ] }",
+        "rotors[1].name")]
+    [InlineData("{" + Two + ", \"shafts\": [ { \"name\": \"s\", \"from\": \"a\", \"to\": \"b\", \"stiffness\": -5 } ] }",
+        "shafts[0].stiffness")]
+    [InlineData("{" + Two + ", \"shafts\": [ { \"name\": \"s\", \"from\": \"a\", \"to\": \"b\", \"stiffness\": 1e400 } ] }",
+        "shafts[0].stiffness")]
+    [InlineData("{" + Two + ", \"shafts\": [ { \"name\": \"s\", \"from\": \"a\", \"to\": \"b\", \"stiffness\": \"infinite\" } ] }",
+        "shafts[0].stiffness")]
     [InlineData("{" + Two + ", \"shafts\": [ { \"name\": \"s\", \"from\": \"a\", \"to\": \"b\" } ] }", "\"stiffness\" must be stated")]
-    [InlineData("{" + Two + ", \"shafts\": [ { \"name\": \"s\", \"from\": \"a\", \"to\": \"bb\", \"stiffness\": 5 } ] }", "There is no rotor \"bb\"; there are: a, b")]
+    [InlineData("{" + Two + ", \"shafts\": [ { \"name\": \"s\", \"from\": \"a\", \"to\": \"bb\", \"stiffness\": 5 } ] }",
+        "There is no rotor \"bb\"; there are: a, b")]
     [InlineData("{" + Two + ", \"shafts\": [ { \"name\": \"s\", \"from\": \"a\", \"to\": \"a\", \"stiffness\": 5 } ] }", "two rotors")]
-    [InlineData("{" + Joined + ", \"couplings\": [ { \"name\": \"c\", \"from\": \"a\", \"to\": \"b\", \"slipsAt\": 5 } ] }", "closes a ring")]
-    [InlineData("{" + Joined + ", \"couplings\": [ { \"name\": \"c\", \"from\": \"a\", \"to\": \"b\" } ] }", "needs one of breaksAt, slipsAt")]
+    [InlineData("{" + Joined + ", \"couplings\": [ { \"name\": \"c\", \"from\": \"a\", \"to\": \"b\", \"slipsAt\": 5 } ] }",
+        "closes a ring")]
+    [InlineData("{" + Joined + ", \"couplings\": [ { \"name\": \"c\", \"from\": \"a\", \"to\": \"b\" } ] }",
+        "needs one of breaksAt, slipsAt")]
     [InlineData("{" + Joined + ", \"loads\": [ { \"rotor\": \"x\", \"viscous\": 1 } ] }", "loads[0].rotor")]
     [InlineData("{" + Joined + ", \"loads\": [ { \"rotor\": \"a\", \"viscous\": 1, \"torque\": 1 } ] }", "loads[0].torque")]
     [InlineData("{" + Joined + ", \"loads\": [ { \"rotor\": \"a\", \"viscous\": 1, \"from\": 1 } ] }", "means nothing without")]
@@ -125,7 +138,8 @@ public class SimulateModelTests
     [InlineData("{" + Joined + ", \"start\": { \"speeds\": { \"a\": 1, \"a\": 2 } } }", "stated twice")]
     [InlineData("{" + Joined + ", \"start\": { \"torques\": { \"a\": 1 } } }", "There is no shaft \"a\"")]
     public void BadModel_IsRefusedAndNamed(string json, string named) =>
-        Assert.Contains(named.Replace("\\\"", "\"", StringComparison.Ordinal), CliRun.Refused(json, "simulate", "--model", "-", "--json"), StringComparison.Ordinal);
+        Assert.Contains(named.Replace("\\\"", "\"", StringComparison.Ordinal), CliRun.Refused(json, "simulate", "--model", "-", "--json"),
+            StringComparison.Ordinal);
 
     [Fact]
     public void BadModel_SeveralMistakes_AreAllListed()
@@ -140,8 +154,10 @@ public class SimulateModelTests
     public void Simulate_NoModelFolderOrNoFile_IsRefused()
     {
         Assert.Contains("--model", CliRun.Refused(string.Empty, "simulate"), StringComparison.Ordinal);
-        Assert.Contains("There is no file", CliRun.Refused(string.Empty, "simulate", "--model", "none.model.json"), StringComparison.Ordinal);
-        Assert.Contains("is a folder; a torsional model is wanted", CliRun.Refused(string.Empty, "simulate", "--model", AppContext.BaseDirectory), StringComparison.Ordinal);
+        Assert.Contains(
+            "There is no file", CliRun.Refused(string.Empty, "simulate", "--model", "none.model.json"), StringComparison.Ordinal);
+        Assert.Contains("is a folder; a torsional model is wanted",
+            CliRun.Refused(string.Empty, "simulate", "--model", AppContext.BaseDirectory), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -170,7 +186,8 @@ public class SimulateModelTests
     [Fact]
     public void RigidStop_StruckAtSpeed_HasNoBoundAndAFinding()
     {
-        using JsonDocument json = Answer("{" + Joined + """, "obstacles": [ { "name": "wall", "rotor": "b", "kind": "stops", "at": 0.1 } ], "start": { "speed": 3 } }""");
+        using JsonDocument json = Answer("{" + Joined
+            + """, "obstacles": [ { "name": "wall", "rotor": "b", "kind": "stops", "at": 0.1 } ], "start": { "speed": 3 } }""");
         JsonElement peak = Named(json.RootElement.GetProperty("peaks"), "element", "wall");
         Assert.Equal(JsonValueKind.Null, peak.GetProperty("torqueNm").ValueKind);
         Assert.False(peak.TryGetProperty("springTorqueNm", out _));
@@ -188,7 +205,8 @@ public class SimulateModelTests
         Assert.Contains("100 N·m", english.Output, StringComparison.Ordinal);
         CliRun spanish = CliRun.Of("simulate", "--model", Path("break-between-two"), "--language", "es");
         Assert.Contains("se rompió", spanish.Output, StringComparison.Ordinal);
-        Assert.Contains("lbf·ft", CliRun.Of("simulate", "--model", Path("stopped-rotor"), "--units", "us").Output, StringComparison.Ordinal);
+        Assert.Contains(
+            "lbf·ft", CliRun.Of("simulate", "--model", Path("stopped-rotor"), "--units", "us").Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -212,8 +230,10 @@ public class SimulateModelTests
         return JsonDocument.Parse(run.Output);
     }
 
-    private static JsonElement Named(JsonElement list, string member, string name) => list.EnumerateArray().Single(e => e.GetProperty(member).GetString() == name);
+    private static JsonElement Named(JsonElement list, string member, string name) => list.EnumerateArray()
+        .Single(e => e.GetProperty(member).GetString() == name);
 
     private static void Near(double expected, JsonElement actual, string working, double relative = 1e-9) =>
-        Assert.True(Math.Abs(actual.GetDouble() - expected) <= relative * Math.Abs(expected), FormattableString.Invariant($"expected {expected:R}, got {actual.GetDouble():R}; {working}"));
+        Assert.True(Math.Abs(actual.GetDouble() - expected) <= relative * Math.Abs(expected),
+            FormattableString.Invariant($"expected {expected:R}, got {actual.GetDouble():R}; {working}"));
 }

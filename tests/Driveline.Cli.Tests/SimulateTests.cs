@@ -72,7 +72,8 @@ public class SimulateTests
     public void CaseAndModel_Together_AreRefused()
     {
         Assert.Contains("one of CASE and --model", CliRun.Refused(Rock, "simulate", "-", "--model", "m.json"), StringComparison.Ordinal);
-        Assert.Contains("neither --event nor --out", CliRun.Refused(Rock, "simulate", "--model", "m.json", "--event", "strike"), StringComparison.Ordinal);
+        Assert.Contains("neither --event nor --out", CliRun.Refused(Rock, "simulate", "--model", "m.json", "--event", "strike"),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -121,5 +122,6 @@ public class SimulateTests
         return JsonDocument.Parse(run.Output).RootElement;
     }
 
-    private static string[] Codes(JsonElement json) => [.. json.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("code").GetString()!)];
+    private static string[] Codes(JsonElement json) =>
+        [.. json.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("code").GetString()!)];
 }

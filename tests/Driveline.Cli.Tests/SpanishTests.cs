@@ -34,7 +34,8 @@ public class SpanishTests
     public void Assess_SpanishJson_HasSpanishMessagesAndTheSameCodes()
     {
         using JsonDocument english = JsonDocument.Parse(CliRun.WithInput(SampleCase.Bare, "assess", "-", "--json").Output);
-        using JsonDocument spanish = JsonDocument.Parse(CliRun.WithInput(SampleCase.Bare, "assess", "-", "--json", "--language", "es").Output);
+        using JsonDocument spanish = JsonDocument.Parse(
+            CliRun.WithInput(SampleCase.Bare, "assess", "-", "--json", "--language", "es").Output);
         Assert.Equal(Strings(english, "findings", "code"), Strings(spanish, "findings", "code"));
         Assert.Empty(Strings(english, "findings", "message").Intersect(Strings(spanish, "findings", "message")));
         Assert.Empty(Strings(english, "measureNext", "text").Intersect(Strings(spanish, "measureNext", "text")));
@@ -50,7 +51,8 @@ public class SpanishTests
         CliRun run = CliRun.Of([.. args, "--json", "--language", "es"]);
         Assert.Contains(letters, run.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("\\u00", run.Output.Replace("\\u0022", string.Empty, StringComparison.Ordinal)
-            .Replace("\\u0027", string.Empty, StringComparison.Ordinal).Replace("\\u00B7", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
+            .Replace("\\u0027", string.Empty, StringComparison.Ordinal).Replace("\\u00B7", string.Empty, StringComparison.Ordinal),
+                StringComparison.Ordinal);
     }
 
     [Fact]
@@ -60,7 +62,8 @@ public class SpanishTests
         Assert.Equal(1, CliRun.WithInput(SampleCase.Bare, "assess", "-", "--out", folder, "--language", "es").Code);
         Assert.Contains("<html lang=\"es\">", File.ReadAllText(Path.Combine(folder, "case.report.html")), StringComparison.Ordinal);
         Assert.Contains("## Tenga cuidado", File.ReadAllText(Path.Combine(folder, "case.report.md")), StringComparison.Ordinal);
-        Assert.Contains("Par en la toma de fuerza del tractor", File.ReadAllText(Path.Combine(folder, "case.ladder.svg")), StringComparison.Ordinal);
+        Assert.Contains(
+            "Par en la toma de fuerza del tractor", File.ReadAllText(Path.Combine(folder, "case.ladder.svg")), StringComparison.Ordinal);
         Directory.Delete(folder, recursive: true);
     }
 
@@ -68,7 +71,8 @@ public class SpanishTests
     public void HelpAndErrors_Spanish_StayEnglish()
     {
         Assert.Equal(CliRun.Of("assess", "--help").Output, CliRun.Of("assess", "--help", "--language", "es").Output);
-        Assert.Contains("There is no demo case", CliRun.Refused(string.Empty, "demo", "no-such-case", "--language", "es"), StringComparison.Ordinal);
+        Assert.Contains(
+            "There is no demo case", CliRun.Refused(string.Empty, "demo", "no-such-case", "--language", "es"), StringComparison.Ordinal);
     }
 
     private static string[] Strings(JsonDocument json, string list, string member) =>

@@ -56,7 +56,8 @@ public class WatchTests
             e.GetProperty("kind").GetString()).Order(StringComparer.Ordinal).Reverse());
         Assert.Equal(0, json.GetProperty("eventsLeftOut").GetInt32());
         Assert.Equal(JsonValueKind.Null, json.GetProperty("slipTorque").ValueKind);
-        Assert.Contains("monitor.tooFewPeaks", json.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("code").GetString()));
+        Assert.Contains(
+            "monitor.tooFewPeaks", json.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("code").GetString()));
         Assert.Contains("caution.notASafetyFunction",
             json.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("code").GetString()));
     }

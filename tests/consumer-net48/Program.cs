@@ -15,7 +15,8 @@ internal static class Program
     private static int Main(string[] arguments)
     {
         var joint = ShearBoltJoint.ThroughShaft(
-            ShearBolt.Of(ScrewThread.Parse("3/8-16 UNC"), SaeJ429.Grade5).With(PlaneThrough.Shank), Length.FromInches(1.25)).WithHub(HubState.Free);
+            ShearBolt.Of(ScrewThread.Parse("3/8-16 UNC"), SaeJ429.Grade5).With(PlaneThrough.Shank), Length.FromInches(1.25))
+                .WithHub(HubState.Free);
         BreakTorque broken = BreakTorque.Of(joint);
         Console.WriteLine("The bolt acts at " + broken.Torque + ".");
 
@@ -36,7 +37,8 @@ internal static class Program
         string text = VerdictText.Of(verdict);
         string picture = TorqueLadderPicture.Svg(verdict);
         Console.WriteLine(text.Substring(0, text.IndexOf('\n')));
-        bool isRight = verdict.Headline == Headline.Protected && broken.Torque.High.HasValue && picture.Contains("</svg>") && text.Contains("stop the engine");
+        bool isRight = verdict.Headline == Headline.Protected && broken.Torque.High.HasValue && picture.Contains("</svg>")
+            && text.Contains("stop the engine");
         Console.WriteLine(isRight ? "as expected" : "NOT as expected");
         return isRight ? 0 : 1;
     }

@@ -3,7 +3,9 @@ using Driveline.ShearBolts;
 
 namespace Driveline.Benchmarks.ShearBolts;
 
-/// <summary>Break torque over a span against a loop on doubles written by hand. The batch calls the kernel with the empty step recorder.</summary>
+/// <summary>
+/// Break torque over a span against a loop on doubles written by hand. The batch calls the kernel with the empty step recorder.
+/// </summary>
 [MemoryDiagnoser]
 public class BreakTorqueBenchmarks
 {

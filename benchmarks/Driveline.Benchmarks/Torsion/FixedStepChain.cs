@@ -1,6 +1,8 @@
 namespace Driveline.Benchmarks.Torsion;
 
-/// <summary>The baseline: a four-inertia chain by hand-written classical Runge–Kutta of fixed step, as one would write it for speed.</summary>
+/// <summary>
+/// The baseline: a four-inertia chain by hand-written classical Runge–Kutta of fixed step, as one would write it for speed.
+/// </summary>
 /// <remarks>
 /// The break is found by secant steps within the step that crosses it, and peaks by the cubic through the values and slopes
 /// at a step's ends, so that the step need not be fine for their sake. No memory is allocated.

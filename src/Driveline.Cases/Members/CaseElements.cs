@@ -17,7 +17,8 @@ internal static class CaseElements
     public static IEnumerable<CaseObject> All(CaseList list) => list.SelectMany(e => All(e.Get(ElementMembers.Driveline)).Prepend(e));
 
     /// <summary>The objects that a device's row states in a list and its branches, in order from the tractor.</summary>
-    public static IEnumerable<CaseObject> All(CaseList list, ObjectMember device) => All(list).Select(e => e.Get(device)).OfType<CaseObject>();
+    public static IEnumerable<CaseObject> All(CaseList list, ObjectMember device) => All(list).Select(e => e.Get(device))
+        .OfType<CaseObject>();
 
     private static Member? Naming(CaseObject element) =>
         element.Table.Members.FirstOrDefault(m => m.NamedKind != ElementKind.NotKnown && element[m] is not null);

@@ -1,6 +1,9 @@
 namespace Driveline.Cases.Members;
 
-/// <summary>Any object of a file as it was read: its stated facts by the rows of its table, each with its place. What is not stated is null, or NotKnown for a choice.</summary>
+/// <summary>
+/// Any object of a file as it was read: its stated facts by the rows of its table, each with its place. What is not stated is null, or
+/// NotKnown for a choice.
+/// </summary>
 /// <remarks>Immutable. Equality compares the facts, not their places.</remarks>
 internal sealed class CaseObject : IEquatable<CaseObject>
 {

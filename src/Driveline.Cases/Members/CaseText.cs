@@ -14,7 +14,8 @@ internal sealed class CaseText
     /// <summary>The bytes, without a byte-order mark.</summary>
     public byte[] Utf8 => utf8;
 
-    public CaseError ErrorAt(long offset, CaseErrorKind kind, string path, string message, string? permitted, string? received, string? nearest)
+    public CaseError ErrorAt(
+        long offset, CaseErrorKind kind, string path, string message, string? permitted, string? received, string? nearest)
     {
         (int line, int column) = PlaceOf(offset);
         return new CaseError(kind, path, line, column, message, permitted, received, nearest);

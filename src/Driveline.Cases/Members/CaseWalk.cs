@@ -29,7 +29,8 @@ internal sealed class CaseWalk
 
     public bool HasErrors => found.Count > 0;
 
-    public void Enter(string member) => path.Add(IsPlainName(member) ? (path.Count > 0 ? "." : string.Empty) + member : "[\"" + Shown(member) + "\"]");
+    public void Enter(string member) =>
+        path.Add(IsPlainName(member) ? (path.Count > 0 ? "." : string.Empty) + member : "[\"" + Shown(member) + "\"]");
 
     public void Enter(int index) => path.Add("[" + index.ToString(CultureInfo.InvariantCulture) + "]");
 
@@ -64,7 +65,8 @@ internal sealed class CaseWalk
     public void WrongKind(ref Utf8JsonReader reader, string wanted)
     {
         string received = Received(ref reader);
-        Error(CaseErrorKind.WrongKind, reader.TokenStartIndex, "Here " + wanted + " is wanted; got " + received + ".", wanted, received, null);
+        Error(CaseErrorKind.WrongKind, reader.TokenStartIndex, "Here " + wanted + " is wanted; got " + received + ".", wanted, received,
+            null);
         reader.Skip();
     }
 
@@ -90,7 +92,8 @@ internal sealed class CaseWalk
         string? text = TextOrNull(ref reader);
         if (text is null)
         {
-            Error(CaseErrorKind.NotReadable, reader.TokenStartIndex, "This text holds half of a character pair (a lone \\uD800 to \\uDFFF).");
+            Error(CaseErrorKind.NotReadable, reader.TokenStartIndex,
+                "This text holds half of a character pair (a lone \\uD800 to \\uDFFF).");
         }
 
         return text;

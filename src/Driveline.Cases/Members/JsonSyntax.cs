@@ -34,7 +34,8 @@ internal static class JsonSyntax
                     walk.Error(
                         CaseErrorKind.TooDeep,
                         reader.TokenStartIndex,
-                        FormattableString.Invariant($"Objects and lists may be nested at most {CaseReader.DeepestNesting} deep; here it goes deeper."));
+                        FormattableString.Invariant(
+                            $"Objects and lists may be nested at most {CaseReader.DeepestNesting} deep; here it goes deeper."));
                     return false;
                 }
 

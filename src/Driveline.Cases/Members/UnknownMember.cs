@@ -18,7 +18,8 @@ internal static class UnknownMember
         walk.Error(
             CaseErrorKind.UnknownMember,
             offset,
-            "\"" + shown + "\" is not a member of " + place + (nearest is null ? "; it may have " + permitted + "." : "; did you mean \"" + nearest + "\"?"),
+            "\"" + shown + "\" is not a member of " + place
+                + (nearest is null ? "; it may have " + permitted + "." : "; did you mean \"" + nearest + "\"?"),
             permitted,
             shown,
             nearest);

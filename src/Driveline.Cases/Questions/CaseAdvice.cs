@@ -36,7 +36,9 @@ public sealed class CaseAdvice
     /// <summary>Facts that contradict each other; empty when there is an advice.</summary>
     public IReadOnlyList<CaseError> Errors { get; }
 
-    /// <summary>The advice on a case. A strike that the case describes is simulated, unless its complaint states the strike's peak.</summary>
+    /// <summary>
+    /// The advice on a case. A strike that the case describes is simulated, unless its complaint states the strike's peak.
+    /// </summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>
     public static CaseAdvice Of(CaseFile file) => Of(file, SimulationLimits.Usual);
 
@@ -49,9 +51,11 @@ public sealed class CaseAdvice
         var errors = new List<CaseError>(asked.Errors);
         var notes = new List<Finding>();
         DeckReading? deck = CaseDeck.Of(file.Facts.Get(CaseFileMembers.Deck), notes);
-        ProtectionVerdict? verdict = asked.Question is { } question && file.Facts.Get(CaseFileMembers.Driveline).Count > 0 ? ProtectionCheck.Run(question) : null;
+        ProtectionVerdict? verdict = asked.Question is { } question && file.Facts.Get(CaseFileMembers.Driveline).Count > 0
+            ? ProtectionCheck.Run(question) : null;
         Complaint complaint = ComplaintOf(file, asked.Question, deck, errors);
-        complaint = complaint.WithModel(Model(file, complaint, verdict, notes, () => asked.Strike ?? CaseSimulation.Of(file, SimulatedEvent.Strike, meter)));
+        complaint = complaint.WithModel(
+            Model(file, complaint, verdict, notes, () => asked.Strike ?? CaseSimulation.Of(file, SimulatedEvent.Strike, meter)));
         OwnerAdvice advice = OwnerAdvice.On(complaint, CaseQuestion.MachineOf(file));
         advice = deck is null ? advice : advice.WithDeck(deck);
         return new CaseAdvice(CaseCosts.AddTo(advice, file.Facts.Get(CaseFileMembers.Costs)).WithNotes(notes), errors, meter.Done);
@@ -79,7 +83,8 @@ public sealed class CaseAdvice
             {
                 errors.Add(told!.Contradiction(
                     ComplaintMembers.Facts[seen.Question],
-                    "The complaint says \"" + stated.Answer + "\", the rest of the case says \"" + seen.Answer + "\"; state one of the two.",
+                    "The complaint says \"" + stated.Answer + "\", the rest of the case says \"" + seen.Answer
+                        + "\"; state one of the two.",
                     seen.Answer,
                     stated.Answer));
             }
@@ -88,7 +93,8 @@ public sealed class CaseAdvice
         return complaint;
     }
 
-    private static ModelEvidence Model(CaseFile file, Complaint complaint, ProtectionVerdict? verdict, List<Finding> notes, Func<CaseSimulation> strike)
+    private static ModelEvidence Model(
+        CaseFile file, Complaint complaint, ProtectionVerdict? verdict, List<Finding> notes, Func<CaseSimulation> strike)
     {
         TorqueBand? stated = file.Facts.Get(CaseFileMembers.Complaint)?.Get(ComplaintMembers.StrikePeak);
         bool isComparable = verdict?.Trip is { HasExpected: true };

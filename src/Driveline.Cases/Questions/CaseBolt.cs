@@ -113,8 +113,10 @@ internal static class CaseBolt
         Length? circle = facts.Get(ShearBoltMembers.BoltCircleDiameter) ?? (radius is { } half ? half * 2 : null);
         ShearBoltJoint? joint = facts.Get(ShearBoltMembers.Layout) switch
         {
-            JointLayout.ThroughShaft when facts.Get(ShearBoltMembers.ShaftDiameter) is { } shaft => ShearBoltJoint.ThroughShaft(bolt, shaft),
-            JointLayout.BoltCircle when circle is { } diameter && facts.Get(ShearBoltMembers.Bolts) is { } bolts => ShearBoltJoint.BoltCircle(bolt, diameter, bolts),
+            JointLayout.ThroughShaft when facts.Get(ShearBoltMembers.ShaftDiameter) is { } shaft =>
+                ShearBoltJoint.ThroughShaft(bolt, shaft),
+            JointLayout.BoltCircle when circle is { } diameter
+                && facts.Get(ShearBoltMembers.Bolts) is { } bolts => ShearBoltJoint.BoltCircle(bolt, diameter, bolts),
             JointLayout.Tangential when radius is { } at => ShearBoltJoint.Tangential(bolt, at),
             _ => null,
         };
@@ -134,7 +136,8 @@ internal static class CaseBolt
         }
 
         joint = facts.Get(ShearBoltMembers.YokeEdge) is { } edge ? joint.WithYokeEdge(edge) : joint;
-        joint = facts.Get(ShearBoltMembers.BoltLength) is { } length && facts.Get(ShearBoltMembers.HubDiameter) is { } hub ? joint.WithBoltLength(length, hub) : joint;
+        joint = facts.Get(ShearBoltMembers.BoltLength) is { } length && facts.Get(ShearBoltMembers.HubDiameter) is { } hub
+            ? joint.WithBoltLength(length, hub) : joint;
         joint = facts.Get(ShearBoltMembers.HoleDiameter) is { } hole ? joint.WithHole(hole) : joint;
         return facts.Get(ShearBoltMembers.ShaftYieldStrength) is { } shaftYield ? joint.WithShaftYield(shaftYield) : joint;
     }

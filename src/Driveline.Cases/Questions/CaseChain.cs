@@ -12,7 +12,9 @@ internal static class CaseChain
 {
     public static DrivelineChain? Of(CaseFile file, List<CaseError> errors) => Of(file, errors, []);
 
-    /// <summary>The chain, and its slip clutches with what their place tells of them; null, with errors, when facts contradict each other.</summary>
+    /// <summary>
+    /// The chain, and its slip clutches with what their place tells of them; null, with errors, when facts contradict each other.
+    /// </summary>
     public static DrivelineChain? Of(CaseFile file, List<CaseError> errors, List<CaseClutch> clutches)
     {
         List<Element> elements = ElementsOf(file, file.Facts.Get(CaseFileMembers.Driveline), errors, clutches);
@@ -39,7 +41,8 @@ internal static class CaseChain
         PtoType? type = tractor.Get(TractorMembers.PtoType) is { } number ? PtoTypes.Of(number) : null;
         Part stub = Part.Of(PartKind.PtoStub, type is null ? "PTO stub" : FormattableString.Invariant($"PTO stub (type {type.Number})"));
         return tractor.Get(TractorMembers.StubDamagedAt) is { } damagedAt ? stub.WithDamageTorque(damagedAt)
-            : type is not null && tractor.Get(TractorMembers.StubYieldStrength) is { } yield ? stub.WithLimit(PartLimit.Section(StubStrength.Of(type, yield).Torque))
+            : type is not null && tractor.Get(TractorMembers.StubYieldStrength) is { } yield
+                ? stub.WithLimit(PartLimit.Section(StubStrength.Of(type, yield).Torque))
             : type is not null ? stub.WithLimit(PartLimit.ImpliedByPtoType(StubStrength.Of(type).Torque))
             : null;
     }
@@ -50,7 +53,8 @@ internal static class CaseChain
         for (int k = 0; k < clutches.Count; k++)
         {
             double ratio = chain.Nodes[chain.IndexOf(clutches[k].Device)].Ratio;
-            RotationalSpeed? speed = file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed) is { } pto && !double.IsNaN(ratio) ? pto * ratio : null;
+            RotationalSpeed? speed = file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed) is { } pto
+                && !double.IsNaN(ratio) ? pto * ratio : null;
             SlipClutchDevice device = ClutchHeat.Of(clutches[k], chain, CaseQuestion.Work(file)?.Torque, speed);
             if (!ReferenceEquals(device, clutches[k].Device))
             {
@@ -166,7 +170,8 @@ internal static class CaseChain
 
     // A stated stiffness, else that of the section over the length, in steel.
     private static StiffnessBand? StiffnessOf(CaseObject facts) => facts.Get(ElementMembers.Stiffness)
-        ?? (facts.Get(ElementMembers.Length) is { } length && (BodyOf(facts) ?? SectionOf(facts)) is { } section ? LineStiffness.Of(section, length).Stiffness : null);
+        ?? (facts.Get(ElementMembers.Length) is { } length && (BodyOf(facts) ?? SectionOf(facts)) is { } section
+            ? LineStiffness.Of(section, length).Stiffness : null);
 
     private static ShaftSection? SectionOf(CaseObject facts) =>
         facts.Get(ElementMembers.SplineRootDiameter) is { } root ? ShaftSection.Splined(root) : BodyOf(facts);

@@ -7,7 +7,9 @@ using Driveline.Quantities;
 
 namespace Driveline.Cases.Questions;
 
-/// <summary>The terms on which a case lets a bolt be chosen (its stock, its holes, its bolt), and the settings of its slip clutches.</summary>
+/// <summary>
+/// The terms on which a case lets a bolt be chosen (its stock, its holes, its bolt), and the settings of its slip clutches.
+/// </summary>
 public static class CaseChoice
 {
     /// <summary>The terms for the first shear bolt from the tractor.</summary>
@@ -15,18 +17,26 @@ public static class CaseChoice
 
     /// <summary>The terms for the shear bolt of a name; null for the first from the tractor.</summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>
-    /// <exception cref="ArgumentException">The facts about a bolt contradict each other; <see cref="CaseQuestion.Errors"/> says how.</exception>
+    /// <exception cref="ArgumentException">
+    /// The facts about a bolt contradict each other; <see cref="CaseQuestion.Errors"/> says how.
+    /// </exception>
     public static ChoiceTerms TermsOf(CaseFile file, string? device)
     {
-        ChoiceTerms terms = ChoiceTerms.Default.WithDevice(device).WithStock(Guard.NotNull(file, nameof(file)).Facts.Get(CaseFileMembers.Stock) ?? StockList.Usual);
-        CaseObject? bolt = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline), ElementMembers.ShearBolt).FirstOrDefault(b => CaseBolt.Device(b, file.Date) is ShearBoltDevice && (device is null || CaseBolt.NameOf(b) == device));
-        BoltHoles holes = bolt?.Get(ShearBoltMembers.HoleDiameter) is { } present ? BoltHoles.AsFitted.WithPresent(present) : BoltHoles.AsFitted;
+        ChoiceTerms terms = ChoiceTerms.Default.WithDevice(device)
+            .WithStock(Guard.NotNull(file, nameof(file)).Facts.Get(CaseFileMembers.Stock) ?? StockList.Usual);
+        CaseObject? bolt = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline), ElementMembers.ShearBolt)
+            .FirstOrDefault(b => CaseBolt.Device(b, file.Date) is ShearBoltDevice && (device is null || CaseBolt.NameOf(b) == device));
+        BoltHoles holes = bolt?.Get(ShearBoltMembers.HoleDiameter) is { } present ? BoltHoles.AsFitted.WithPresent(present)
+            : BoltHoles.AsFitted;
         return terms.WithHoles(bolt?.Get(ShearBoltMembers.PermittedHole) is { } permitted ? holes.WithRedrilled(permitted) : holes);
     }
 
-    /// <summary>True when the case has a shear bolt or a slip clutch, however little is known of it, in its main line or a branch.</summary>
+    /// <summary>
+    /// True when the case has a shear bolt or a slip clutch, however little is known of it, in its main line or a branch.
+    /// </summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>
-    public static bool HasAnyToChoose(CaseFile file) => CaseElements.All(Guard.NotNull(file, nameof(file)).Facts.Get(CaseFileMembers.Driveline))
+    public static bool HasAnyToChoose(CaseFile file) =>
+        CaseElements.All(Guard.NotNull(file, nameof(file)).Facts.Get(CaseFileMembers.Driveline))
         .Any(e => e.Get(ElementMembers.ShearBolt) is not null || e.Get(ElementMembers.SlipClutch) is not null);
 
     /// <summary>The settings of every slip clutch of a case, in order from the tractor; empty when it has none.</summary>

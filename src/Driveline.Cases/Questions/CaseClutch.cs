@@ -76,7 +76,8 @@ public sealed class CaseClutch
 
         SlipEvent blocked = SlipEvent.Blocked(expected, speed);
         return ClutchHeat.PathOf(Facts, Clutch) is { } path
-            ? review.WithBlockedSlip(blocked, SlipHeat.Of(SlipEvent.Blocked(running.High ?? expected, speed), path, Clutch!.Facing, ClutchHeat.Air))
+            ? review.WithBlockedSlip(
+                blocked, SlipHeat.Of(SlipEvent.Blocked(running.High ?? expected, speed), path, Clutch!.Facing, ClutchHeat.Air))
             : review.WithBlockedSlip(blocked);
     }
 
@@ -91,7 +92,8 @@ public sealed class CaseClutch
 
         // A test before the nuts were turned is none of the clutch as set.
         ClutchCondition fresh = ConditionOf(Facts, null, false).WithWear(LengthBand.Exactly(Length.Zero, FromCase));
-        ClutchSetting setting = Facts.Get(SlipClutchMembers.ThreadPitch) is { } pitch ? ClutchSetting.For(clutch, wanted, fresh, pitch) : ClutchSetting.For(clutch, wanted, fresh);
+        ClutchSetting setting = Facts.Get(SlipClutchMembers.ThreadPitch) is { } pitch ? ClutchSetting.For(clutch, wanted, fresh, pitch)
+            : ClutchSetting.For(clutch, wanted, fresh);
         if (setting.Predicted is not { } predicted)
         {
             return ClutchReview.Of(Device).WithSetting(setting);
@@ -105,7 +107,8 @@ public sealed class CaseClutch
     internal static CaseClutch? Of(CaseObject facts, DateTime? day, List<CaseError> errors)
     {
         SpringPack? springs = CaseSprings.Of(facts.Get(SlipClutchMembers.Springs));
-        if (springs is not null && facts.Get(SlipClutchMembers.NutTurns) is { } turns && facts.Si(SlipClutchMembers.ThreadPitch) is { } pitchM
+        if (springs is not null && facts.Get(SlipClutchMembers.NutTurns) is { } turns
+            && facts.Si(SlipClutchMembers.ThreadPitch) is { } pitchM
             && DiscClutch.TurnsProblem(springs, turns, pitchM) is { } problem)
         {
             errors.Add(facts.Contradiction(SlipClutchMembers.NutTurns, problem));
@@ -124,14 +127,16 @@ public sealed class CaseClutch
 
     private static DiscClutch? ClutchOf(CaseObject facts, SpringPack? springs)
     {
-        if (facts.Get(SlipClutchMembers.OuterDiameter) is not { } outer || facts.Get(SlipClutchMembers.InnerDiameter) is not { } inner || facts.Get(SlipClutchMembers.Faces) is not { } faces || springs is null)
+        if (facts.Get(SlipClutchMembers.OuterDiameter) is not { } outer || facts.Get(SlipClutchMembers.InnerDiameter) is not { } inner
+            || facts.Get(SlipClutchMembers.Faces) is not { } faces || springs is null)
         {
             return null;
         }
 
         DiscClutch clutch = DiscClutch.Of(outer, inner, faces, facts.Get(SlipClutchMembers.Facing) ?? Facings.NotKnown, springs);
         return facts.Get(SlipClutchMembers.SpringLength) is { } length ? clutch.WithSpringLength(length)
-            : facts.Get(SlipClutchMembers.NutTurns) is { } turns && facts.Get(SlipClutchMembers.ThreadPitch) is { } pitch ? clutch.WithNutTurns(turns, pitch)
+            : facts.Get(SlipClutchMembers.NutTurns) is { } turns && facts.Get(SlipClutchMembers.ThreadPitch) is { } pitch
+                ? clutch.WithNutTurns(turns, pitch)
             : clutch;
     }
 
@@ -139,12 +144,14 @@ public sealed class CaseClutch
     {
         ClutchCondition condition = ClutchCondition.AsOf(day ?? Later(facts))
             .WithRunIn(facts.Get(SlipClutchMembers.RunIn))
-            .WithSurface(facts.Get(SlipClutchMembers.Surface) == SurfaceState.Dry ? SurfaceState.CleanInWork : facts.Get(SlipClutchMembers.Surface))
+            .WithSurface(
+                facts.Get(SlipClutchMembers.Surface) == SurfaceState.Dry ? SurfaceState.CleanInWork : facts.Get(SlipClutchMembers.Surface))
             .WithClimate(facts.Get(SlipClutchMembers.Climate));
         condition = facts.Get(SlipClutchMembers.Wear) is { } wear ? condition.WithWear(wear) : condition;
         if (facts.Get(SlipClutchMembers.LastStorage) is { } ended && (day is not null || ended > facts.Get(SlipClutchMembers.LastSlipTest)))
         {
-            condition = facts.Get(SlipClutchMembers.StoredMonths) is { } months ? condition.WithStorage(ended, months) : condition.WithStorage(ended);
+            condition = facts.Get(SlipClutchMembers.StoredMonths) is { } months ? condition.WithStorage(ended, months)
+                : condition.WithStorage(ended);
         }
 
         if (!withTest)
@@ -181,12 +188,15 @@ public sealed class CaseClutch
         return facts.Get(SlipClutchMembers.SlipTestResult) switch
         {
             SlipTestOutcome.Slipped when facts.Get(SlipClutchMembers.LeverTorque) is { } torque =>
-                facts.Get(SlipClutchMembers.BreakawayTorque) is { } first ? SlipTest.Measured(day, torque).WithBreakaway(first) : SlipTest.Measured(day, torque),
+                facts.Get(SlipClutchMembers.BreakawayTorque) is { } first ? SlipTest.Measured(day, torque).WithBreakaway(first)
+                    : SlipTest.Measured(day, torque),
             SlipTestOutcome.Slipped when byLever is not null && facts.Get(SlipClutchMembers.BreakawayForce) is { } start => SlipTest.Lever(
                 day, start, facts.Get(SlipClutchMembers.LeverForce)!.Value, facts.Get(SlipClutchMembers.LeverArm)!.Value),
-            SlipTestOutcome.Slipped when byLever is not null => SlipTest.Lever(day, facts.Get(SlipClutchMembers.LeverForce)!.Value, facts.Get(SlipClutchMembers.LeverArm)!.Value),
+            SlipTestOutcome.Slipped when byLever is not null =>
+                SlipTest.Lever(day, facts.Get(SlipClutchMembers.LeverForce)!.Value, facts.Get(SlipClutchMembers.LeverArm)!.Value),
             SlipTestOutcome.Slipped => SlipTest.Slipped(day),
-            SlipTestOutcome.DidNotSlip when facts.Get(SlipClutchMembers.LeverTorque) is { } withstood => SlipTest.DidNotSlip(day, withstood),
+            SlipTestOutcome.DidNotSlip when facts.Get(SlipClutchMembers.LeverTorque) is { } withstood =>
+                SlipTest.DidNotSlip(day, withstood),
             SlipTestOutcome.DidNotSlip when byLever is { } held => SlipTest.DidNotSlip(day, TorqueBand.Exactly(held, FromCase)),
             SlipTestOutcome.DidNotSlip => SlipTest.DidNotSlip(day),
             _ => SlipTest.NotRecorded(day),

@@ -12,7 +12,8 @@ internal static class CaseCutOut
 
     public static CutOutDevice Device(CaseObject facts, DateTime? day)
     {
-        CutOutClutch clutch = facts.Get(CutOutMembers.Trip) is { } trip ? CutOutClutch.Of(facts.Get(CutOutMembers.Kind), trip) : CutOutClutch.Of(facts.Get(CutOutMembers.Kind));
+        CutOutClutch clutch = facts.Get(CutOutMembers.Trip) is { } trip ? CutOutClutch.Of(facts.Get(CutOutMembers.Kind), trip)
+            : CutOutClutch.Of(facts.Get(CutOutMembers.Kind));
         clutch = facts.Get(CutOutMembers.AfterTrip) is { } share ? clutch.WithAfterTrip(share) : clutch;
         clutch = facts.Get(CutOutMembers.ReengagesBelow) is { } speed ? clutch.WithReengagement(speed, FromCase) : clutch;
         CutOutDevice device = CutOutDevice.Of(facts.Get(CutOutMembers.Name) ?? "cut-out clutch", clutch);

@@ -34,7 +34,8 @@ internal static class CaseDeck
         bool isByTips = facts.IsStated(DeckMembers.FrontTip) || facts.IsStated(DeckMembers.RearTip);
         bool isByHitch = !isByTips && (facts.IsStated(DeckMembers.HitchHeight) || facts.IsStated(DeckMembers.TailHeight));
         Member[] needed = isByHitch
-            ? [DeckMembers.HitchHeight, DeckMembers.TailHeight, DeckMembers.HitchToTail, DeckMembers.HitchToRotor, DeckMembers.BladesBelow, DeckMembers.BladeSpan]
+            ? [DeckMembers.HitchHeight, DeckMembers.TailHeight, DeckMembers.HitchToTail, DeckMembers.HitchToRotor, DeckMembers.BladesBelow,
+                DeckMembers.BladeSpan]
             : [DeckMembers.FrontTip, DeckMembers.RearTip, DeckMembers.BladeSpan];
         return needed.Where(m => !facts.IsStated(m)).Select(m => m.Name);
     }

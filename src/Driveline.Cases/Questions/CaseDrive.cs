@@ -26,7 +26,8 @@ internal static class CaseDrive
         {
             double ratio = Si.RadiansPerSecond(engine) / Si.RadiansPerSecond(work);
             double atPto = Si.KilogramSquareMeters(flywheel) * ratio * ratio;
-            drive = drive.WithEngineInertia(InertiaBand.Exactly(MassMomentOfInertia.FromKilogramSquareMeters(atPto), Basis.Given("the case")));
+            drive = drive.WithEngineInertia(
+                InertiaBand.Exactly(MassMomentOfInertia.FromKilogramSquareMeters(atPto), Basis.Given("the case")));
         }
 
         drive = Line(tractor, work, isStrike ? null : speed) is { } line ? drive.WithEngineLine(line) : drive;
@@ -48,8 +49,8 @@ internal static class CaseDrive
             : null;
     }
 
-    // At work T0 + K (ω0 − ω). The throttle of an engagement holds its speed without load: K (ω_engagement − ω), and without a fall there is
-    // nothing to shift. Never above what is stated, or what power and reserve give.
+    // At work T0 + K (ω0 − ω). The throttle of an engagement holds its speed without load: K (ω_engagement − ω), and without a fall there
+    // is nothing to shift. Never above what is stated, or what power and reserve give.
     private static TorqueSpeedLine? Line(CaseObject tractor, RotationalSpeed work, RotationalSpeed? engaging)
     {
         if (tractor.Get(TractorMembers.EngineTorqueLine) is not { } facts || facts.Get(EngineTorqueLineMembers.Torque) is not { } torque)
@@ -65,8 +66,10 @@ internal static class CaseDrive
 
         TorqueSpeedLine line = engaging is { } idle ? TorqueSpeedLine.Of(Torque.Zero, idle, fall) : TorqueSpeedLine.Of(torque, work, fall);
         double? most = facts.Si(EngineTorqueLineMembers.Highest)
-            ?? (tractor.Get(TractorMembers.PtoPower) is { } power ? Si.NewtonMeters(PtoTorque.FromPower(power, work)) * (1 + tractor.Get(TractorMembers.TorqueReserve)) : null);
-        return most is { } nm ? line.Within(Torque.FromNewtonMeters(Math.Min(0, -nm)), Torque.FromNewtonMeters(Math.Max(nm, Si.NewtonMeters(torque)))) : line;
+            ?? (tractor.Get(TractorMembers.PtoPower) is { } power
+                ? Si.NewtonMeters(PtoTorque.FromPower(power, work)) * (1 + tractor.Get(TractorMembers.TorqueReserve)) : null);
+        return most is { } nm
+            ? line.Within(Torque.FromNewtonMeters(Math.Min(0, -nm)), Torque.FromNewtonMeters(Math.Max(nm, Si.NewtonMeters(torque)))) : line;
     }
 
     // A strike finds the mean torque of work, or its peaks when nothing else is known.

@@ -18,7 +18,9 @@ internal static class CaseEngagement
         return facts?.Get(EngagementMembers.Peak) is { } peak ? engagement.WithPeak(peak) : engagement;
     }
 
-    /// <summary>The same with a simulated peak when the case asks for it and states none; when it lacks a fact, the peak is not known.</summary>
+    /// <summary>
+    /// The same with a simulated peak when the case asks for it and states none; when it lacks a fact, the peak is not known.
+    /// </summary>
     /// <param name="file">The case.</param>
     /// <param name="notes">Receives what the simulations of the case say; they change no answer by themselves.</param>
     /// <param name="meter">Counts the work of the simulations, and ends them.</param>

@@ -5,7 +5,10 @@ using Driveline.Quantities;
 
 namespace Driveline.Cases.Questions;
 
-/// <summary>An interview whose whole state is a case file: state in, next question out, answer in. Saved and read again, it asks on as if never stopped.</summary>
+/// <summary>
+/// An interview whose whole state is a case file: state in, next question out, answer in. Saved and read again, it asks on as if never
+/// stopped.
+/// </summary>
 /// <remarks>Immutable. What the case states outside its complaint is not asked. First of all the symptom is wanted.</remarks>
 public sealed class CaseInterview
 {
@@ -24,7 +27,9 @@ public sealed class CaseInterview
     /// <summary>True as long as nobody has said what is wrong; then <see cref="Complain"/> comes first.</summary>
     public bool NeedsSymptom => File.Facts.Get(CaseFileMembers.Complaint)?.Get(ComplaintMembers.Symptom) is null or Symptom.NotKnown;
 
-    /// <summary>The next question; null while the symptom is wanted, and when the cause is known well enough or nothing would tell more.</summary>
+    /// <summary>
+    /// The next question; null while the symptom is wanted, and when the cause is known well enough or nothing would tell more.
+    /// </summary>
     public FactQuestion? Next => NeedsSymptom ? null : Interview.From(Advice.Diagnosis.Complaint).Next;
 
     /// <summary>Starts or resumes with a case.</summary>
@@ -55,6 +60,7 @@ public sealed class CaseInterview
     {
         CaseReadResult read = File.With(
             CaseFileMembers.Complaint.Name + "." + member.Name, name is null ? null : "\"" + JsonEncodedText.Encode(name) + "\"");
-        return From(read.Case ?? throw new ArgumentException("The facts of the case contradict each other: " + string.Join(" ", read.Errors), nameof(name)));
+        return From(read.Case
+            ?? throw new ArgumentException("The facts of the case contradict each other: " + string.Join(" ", read.Errors), nameof(name)));
     }
 }

@@ -29,7 +29,8 @@ internal static class CaseNotes
             {
                 // A stated grade settles which of several it is, or contradicts them all, which the bolt itself reports.
                 bool isGraded = bolt.Get(ShearBoltMembers.Grade)?.Grade is not null;
-                notes.AddRange(HeadMarks.Identify(mark, thread).Findings.Where(f => !isGraded || f.Code != FastenerFindings.SeveralGradesFitTheMark));
+                notes.AddRange(
+                    HeadMarks.Identify(mark, thread).Findings.Where(f => !isGraded || f.Code != FastenerFindings.SeveralGradesFitTheMark));
             }
         }
 

@@ -84,7 +84,8 @@ public sealed class CaseQuestion
         };
     }
 
-    internal static MachineKind MachineOf(CaseFile file) => file.Facts.Get(CaseFileMembers.Implement)?.Get(ImplementMembers.Kind) ?? MachineKind.NotKnown;
+    internal static MachineKind MachineOf(CaseFile file) => file.Facts.Get(CaseFileMembers.Implement)?.Get(ImplementMembers.Kind)
+        ?? MachineKind.NotKnown;
 
     /// <summary>Steady peaks as stated; else from the mean torque or the mean power with a peak factor, stated or usual.</summary>
     internal static WorkPeak? Work(CaseFile file)
@@ -101,9 +102,11 @@ public sealed class CaseQuestion
             return work.Get(WorkMembers.PeakFactor) is { } factor ? WorkPeak.FromMean(mean, factor) : WorkPeak.FromMean(mean, machine);
         }
 
-        if (work?.Get(WorkMembers.MeanPower) is { } power && file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed) is { } speed)
+        if (work?.Get(WorkMembers.MeanPower) is { } power
+            && file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed) is { } speed)
         {
-            return work.Get(WorkMembers.PeakFactor) is { } factor ? WorkPeak.FromPower(power, speed, factor) : WorkPeak.FromPower(power, speed, machine);
+            return work.Get(WorkMembers.PeakFactor) is { } factor ? WorkPeak.FromPower(power, speed, factor)
+                : WorkPeak.FromPower(power, speed, machine);
         }
 
         return null;
@@ -113,7 +116,8 @@ public sealed class CaseQuestion
     {
         CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
         return file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.TripsInNormalWork)
-            ?? (complaint?.Get(ComplaintMembers.Symptom) == Symptom.BreaksOften && ComplaintMembers.FactOf(complaint, "when")?.Answer == "working");
+            ?? (complaint?.Get(ComplaintMembers.Symptom) == Symptom.BreaksOften
+                && ComplaintMembers.FactOf(complaint, "when")?.Answer == "working");
     }
 
     private static TorqueBand? EngineHighest(CaseFile file) =>

@@ -6,7 +6,9 @@ using Driveline.Protection;
 
 namespace Driveline.Cases.Questions;
 
-/// <summary>The engagement or the strike that a case file asks to be simulated, with its check. What the case leaves out is named, never made up.</summary>
+/// <summary>
+/// The engagement or the strike that a case file asks to be simulated, with its check. What the case leaves out is named, never made up.
+/// </summary>
 public sealed class CaseSimulation
 {
     private readonly Lazy<SimulationCheck?> check;
@@ -61,13 +63,15 @@ public sealed class CaseSimulation
 
     /// <summary>The strike of a case, or its engagement when it states no strike, within limits.</summary>
     public static CaseSimulation Of(CaseFile file, SimulationLimits limits) =>
-        (file ?? throw new ArgumentNullException(nameof(file))).Facts.Get(CaseFileMembers.Strike) is null ? Engagement(file, limits) : Strike(file, limits);
+        (file ?? throw new ArgumentNullException(nameof(file))).Facts.Get(CaseFileMembers.Strike) is null ? Engagement(file, limits)
+            : Strike(file, limits);
 
     /// <summary>Letting the PTO clutch in, within the usual limits.</summary>
     public static CaseSimulation Engagement(CaseFile file) => Engagement(file, SimulationLimits.Usual);
 
     /// <summary>Letting the PTO clutch in, within limits.</summary>
-    public static CaseSimulation Engagement(CaseFile file, SimulationLimits limits) => Of(file, SimulatedEvent.Engagement, new WorkMeter(limits));
+    public static CaseSimulation Engagement(CaseFile file, SimulationLimits limits) =>
+        Of(file, SimulatedEvent.Engagement, new WorkMeter(limits));
 
     /// <summary>The strike that the case states, within the usual limits.</summary>
     public static CaseSimulation Strike(CaseFile file) => Strike(file, SimulationLimits.Usual);

@@ -3,13 +3,16 @@ using Driveline.Chains;
 
 namespace Driveline.Cases.Questions;
 
-/// <summary>What the manual specifies for each device of a case: what its element says, else what the case says of the only one of its kind.</summary>
+/// <summary>
+/// What the manual specifies for each device of a case: what its element says, else what the case says of the only one of its kind.
+/// </summary>
 internal static class CaseSpecified
 {
     /// <summary>One for each device of the chain, in order from the tractor; null where nothing is stated.</summary>
     public static IReadOnlyList<ProtectiveDevice?> InOrder(CaseFile file, DrivelineChain chain, List<CaseError> errors)
     {
-        CaseObject[] elements = [.. CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline)).Where(e => e[ElementMembers.ShearBolt] is not null || IsClutch(e))];
+        CaseObject[] elements = [.. CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline))
+            .Where(e => e[ElementMembers.ShearBolt] is not null || IsClutch(e))];
         IReadOnlyList<ProtectiveDevice> devices = chain.Devices;
         var specified = new ProtectiveDevice?[devices.Count];
         for (int k = 0; k < specified.Length && k < elements.Length; k++)
@@ -23,11 +26,14 @@ internal static class CaseSpecified
         return specified;
     }
 
-    private static bool IsClutch(CaseObject element) => element[ElementMembers.SlipClutch] is not null || element[ElementMembers.CutOut] is not null;
+    private static bool IsClutch(CaseObject element) => element[ElementMembers.SlipClutch] is not null
+        || element[ElementMembers.CutOut] is not null;
 
     private static ProtectiveDevice? Bolt(CaseObject? facts, ProtectiveDevice fitted, List<CaseError> errors) =>
-        facts?.Get(SpecifiedMembers.ShearBolt) is { } named && fitted is ShearBoltDevice bolt ? CaseBolt.Specified(named, bolt, errors) : null;
+        facts?.Get(SpecifiedMembers.ShearBolt) is { } named && fitted is ShearBoltDevice bolt ? CaseBolt.Specified(named, bolt, errors)
+            : null;
 
     private static StatedDevice? Clutch(CaseObject? facts, ProtectiveDevice fitted) =>
-        facts?.Get(SpecifiedMembers.SlipTorque) is { } torque ? StatedDevice.Of("specified clutch", fitted.Kind, fitted.AfterTrip, torque) : null;
+        facts?.Get(SpecifiedMembers.SlipTorque) is { } torque ? StatedDevice.Of("specified clutch", fitted.Kind, fitted.AfterTrip, torque)
+            : null;
 }

@@ -10,7 +10,8 @@ internal static class CaseSprings
     private static readonly Basis Stated = Basis.Given("the case");
 
     public static SpringPack? Of(CaseObject? facts) =>
-        facts?.Get(ClutchSpringsMembers.Coil) is { } coil ? Coils(coil) : facts?.Get(ClutchSpringsMembers.Disc) is { } disc ? Discs(disc) : null;
+        facts?.Get(ClutchSpringsMembers.Coil) is { } coil ? Coils(coil) : facts?.Get(ClutchSpringsMembers.Disc) is { } disc ? Discs(disc)
+            : null;
 
     private static CoilPack? Coils(CaseObject facts)
     {
@@ -19,7 +20,8 @@ internal static class CaseSprings
             return null;
         }
 
-        if (facts.Get(CoilSpringsMembers.Wire) is { } wire && facts.Get(CoilSpringsMembers.MeanDiameter) is { } diameter && facts.Get(CoilSpringsMembers.Coils) is { } coils)
+        if (facts.Get(CoilSpringsMembers.Wire) is { } wire && facts.Get(CoilSpringsMembers.MeanDiameter) is { } diameter
+            && facts.Get(CoilSpringsMembers.Coils) is { } coils)
         {
             CoilSpring wound = CoilSpring.OfWire(wire, diameter, coils, facts.Get(CoilSpringsMembers.Ends), free);
             wound = facts.Get(CoilSpringsMembers.SolidLength) is { } measured ? wound.WithSolidLength(measured) : wound;
@@ -32,7 +34,8 @@ internal static class CaseSprings
     }
 
     private static DiscPack? Discs(CaseObject facts) =>
-        Disc(facts) is { } disc && facts.Get(DiscSpringsMembers.Parallel) is { } parallel && facts.Get(DiscSpringsMembers.Sets) is { } sets && facts.Get(DiscSpringsMembers.Stacks) is { } stacks
+        Disc(facts) is { } disc && facts.Get(DiscSpringsMembers.Parallel) is { } parallel && facts.Get(DiscSpringsMembers.Sets) is { } sets
+            && facts.Get(DiscSpringsMembers.Stacks) is { } stacks
             ? DiscPack.Of(disc, parallel, sets, stacks)
             : null;
 
@@ -48,7 +51,8 @@ internal static class CaseSprings
             return Din2093.Find(series[0], outer).Spring;
         }
 
-        if (facts.Get(DiscSpringsMembers.InnerDiameter) is not { } inner || facts.Get(DiscSpringsMembers.Thickness) is not { } thickness || facts.Get(DiscSpringsMembers.FreeHeight) is not { } height)
+        if (facts.Get(DiscSpringsMembers.InnerDiameter) is not { } inner || facts.Get(DiscSpringsMembers.Thickness) is not { } thickness
+            || facts.Get(DiscSpringsMembers.FreeHeight) is not { } height)
         {
             return null;
         }

@@ -26,7 +26,8 @@ internal static class CaseStrike
         {
             StrikeKind.Rigid => SimulatedStrike.Rigid(at, facts.Get(StrikeMembers.What)),
             StrikeKind.Yielding => Yielding(at, facts),
-            StrikeKind.Springy when facts.Get(StrikeMembers.Stiffness) is { } stiffness => SimulatedStrike.Springy(at, facts.Get(StrikeMembers.What), stiffness, facts.Get(StrikeMembers.Damping) ?? 0),
+            StrikeKind.Springy when facts.Get(StrikeMembers.Stiffness) is { } stiffness =>
+                SimulatedStrike.Springy(at, facts.Get(StrikeMembers.What), stiffness, facts.Get(StrikeMembers.Damping) ?? 0),
             StrikeKind.SwingBack when facts.Get(StrikeMembers.Swing) is { } swing => SwingBack(at, facts, swing),
             _ => null,
         };
@@ -44,10 +45,13 @@ internal static class CaseStrike
     private static SimulatedStrike? Yielding(Element at, CaseObject facts)
     {
         double? radius = facts.Get(StrikeMembers.Radius)?.Meters;
-        double? nm = facts.Get(StrikeMembers.Torque) is { } torque ? Quantities.Si.NewtonMeters(torque) : facts.Get(StrikeMembers.Force) is { } force ? Quantities.Si.Newtons(force) * radius : null;
-        double? rad = facts.Get(StrikeMembers.Travel) is { } travel ? Quantities.Si.Radians(travel) : facts.Get(StrikeMembers.Distance) is { } way ? Quantities.Si.Meters(way) / radius : null;
+        double? nm = facts.Get(StrikeMembers.Torque) is { } torque ? Quantities.Si.NewtonMeters(torque)
+            : facts.Get(StrikeMembers.Force) is { } force ? Quantities.Si.Newtons(force) * radius : null;
+        double? rad = facts.Get(StrikeMembers.Travel) is { } travel ? Quantities.Si.Radians(travel)
+            : facts.Get(StrikeMembers.Distance) is { } way ? Quantities.Si.Meters(way) / radius : null;
         return nm is { } yields && rad is { } turned
-            ? SimulatedStrike.Yielding(at, facts.Get(StrikeMembers.What), RotationalStiffness.FromNewtonMetersPerRadian(yields / turned), Torque.FromNewtonMeters(yields))
+            ? SimulatedStrike.Yielding(at, facts.Get(StrikeMembers.What), RotationalStiffness.FromNewtonMetersPerRadian(yields / turned),
+                Torque.FromNewtonMeters(yields))
             : null;
     }
 

@@ -25,8 +25,10 @@ internal static class ClutchHeat
     private const double StillAirWPerM2K = 20;
 
     /// <summary>Where the heat goes; null when faces or plates are not known.</summary>
-    public static HeatPath? PathOf(CaseObject facts, DiscClutch? clutch) => clutch is not null && facts.Get(SlipClutchMembers.PlateThickness) is { } thickness
-        ? HeatPath.Of(clutch.FaceArea, clutch.Faces, ThermalMaterials.HighCarbonCastIron, thickness / 2, clutch.Facing.Thermal ?? ThermalMaterials.OrganicLiningWorn)
+    public static HeatPath? PathOf(CaseObject facts, DiscClutch? clutch) => clutch is not null
+        && facts.Get(SlipClutchMembers.PlateThickness) is { } thickness
+        ? HeatPath.Of(clutch.FaceArea, clutch.Faces, ThermalMaterials.HighCarbonCastIron, thickness / 2, clutch.Facing.Thermal
+            ?? ThermalMaterials.OrganicLiningWorn)
         : null;
 
     /// <summary>The same with the cooling of still air over the two end plates; null when faces or plates are not known.</summary>
@@ -38,7 +40,8 @@ internal static class ClutchHeat
     public static SlipClutchDevice Of(CaseClutch clutch, DrivelineChain chain, TorqueBand? work, RotationalSpeed? speed)
     {
         SlipClutchDevice device = Slips(clutch, speed);
-        if (speed is not { } known || PathOf(clutch.Facts, clutch.Clutch) is not { } path || device.Running is not { IsBounded: true } running || work is not { HasExpected: true })
+        if (speed is not { } known || PathOf(clutch.Facts, clutch.Clutch) is not { } path
+            || device.Running is not { IsBounded: true } running || work is not { HasExpected: true })
         {
             return device;
         }
@@ -72,7 +75,8 @@ internal static class ClutchHeat
             return device.WithoutSlipsInWork();
         }
 
-        if (clutch.Facts.Get(SlipClutchMembers.SlipTime) is not { } time || speed is not { } known || CooledPathOf(clutch.Facts, clutch.Clutch) is not { } path || device.Running?.High is not { } torque)
+        if (clutch.Facts.Get(SlipClutchMembers.SlipTime) is not { } time || speed is not { } known
+            || CooledPathOf(clutch.Facts, clutch.Clutch) is not { } path || device.Running?.High is not { } torque)
         {
             return device.WithSlipsInWork(perHour);
         }

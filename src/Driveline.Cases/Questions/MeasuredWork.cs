@@ -12,16 +12,21 @@ public static class MeasuredWork
 
     private static readonly Basis FromCase = Basis.Given("the case");
 
-    /// <summary>Whether the protection has acted in normal work, as the case tells it; not known when it does not, or tells of a trip.</summary>
+    /// <summary>
+    /// Whether the protection has acted in normal work, as the case tells it; not known when it does not, or tells of a trip.
+    /// </summary>
     public static ActedInWork ActedIn(CaseFile file) =>
-        Guard.NotNull(file, nameof(file)).Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.TripsInNormalWork) == false ? ActedInWork.Never : ActedInWork.NotKnown;
+        Guard.NotNull(file, nameof(file)).Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.TripsInNormalWork) == false ? ActedInWork.Never
+            : ActedInWork.NotKnown;
 
     /// <summary>The case with the peak in place of the one it states, and a note that tells where it was measured.</summary>
     /// <remarks>A case file states its bands as limits; the note keeps that these ends are those of an interval.</remarks>
     /// <param name="file">The case.</param>
     /// <param name="learned">What was learned at the PTO.</param>
     /// <param name="measured">The case with the peak; null when there is a problem.</param>
-    /// <param name="problem">No peak was learned, or the case states its work torques elsewhere than at the PTO, or contradicts the peak.</param>
+    /// <param name="problem">
+    /// No peak was learned, or the case states its work torques elsewhere than at the PTO, or contradicts the peak.
+    /// </param>
     public static bool TryIn(CaseFile file, WorkPeakEstimate learned, out CaseFile? measured, out string? problem)
     {
         CaseObject facts = Guard.NotNull(file, nameof(file)).Facts;
@@ -32,7 +37,8 @@ public static class MeasuredWork
             return false;
         }
 
-        if (facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.At) is { } place && !string.Equals(place, "pto", StringComparison.OrdinalIgnoreCase))
+        if (facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.At) is { } place
+            && !string.Equals(place, "pto", StringComparison.OrdinalIgnoreCase))
         {
             problem = "The case states its work torques at '" + place
                 + "', the log was measured at the PTO; take work.at out of the case first.";

@@ -11,12 +11,15 @@ internal static class SeenClutchFacts
 {
     private const double DaysOfAYear = 366;
 
-    /// <summary>Every answer that the only clutch of the case gives; none when there are several, for nobody knows which is meant.</summary>
+    /// <summary>
+    /// Every answer that the only clutch of the case gives; none when there are several, for nobody knows which is meant.
+    /// </summary>
     public static IEnumerable<Fact?> Of(CaseFile file, ProtectionQuestion? question)
     {
         CaseObject[] stated = [.. CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline), ElementMembers.SlipClutch)];
         SlipClutchDevice[] devices = [.. question?.Chain.Devices.OfType<SlipClutchDevice>() ?? []];
-        return stated.Length == 1 && devices.Length == 1 ? [.. OfTest(stated[0], file.Date), Climate(stated[0].Get(SlipClutchMembers.Climate)), .. OfCondition(devices[0])] : [];
+        return stated.Length == 1 && devices.Length == 1
+            ? [.. OfTest(stated[0], file.Date), Climate(stated[0].Get(SlipClutchMembers.Climate)), .. OfCondition(devices[0])] : [];
     }
 
     private static IEnumerable<Fact?> OfTest(CaseObject clutch, DateTime? date)
@@ -25,7 +28,8 @@ internal static class SeenClutchFacts
         {
             yield return Fact.Of("slipTest", "doesNotSlip");
         }
-        else if (clutch.Get(SlipClutchMembers.SlipTestResult) == SlipTestOutcome.Slipped && clutch.Get(SlipClutchMembers.LastSlipTest) is { } test && date is { } today)
+        else if (clutch.Get(SlipClutchMembers.SlipTestResult) == SlipTestOutcome.Slipped
+            && clutch.Get(SlipClutchMembers.LastSlipTest) is { } test && date is { } today)
         {
             yield return Fact.Of("slipCheck", (today - test).TotalDays <= DaysOfAYear ? "withinYear" : "overYear");
         }
@@ -46,6 +50,7 @@ internal static class SeenClutchFacts
             : Has(ClutchFindings.Glazed) ? Fact.Of("facings", "glazed")
             : Has(ClutchFindings.WornOut) ? Fact.Of("facings", "worn")
             : null;
-        yield return Has(ClutchFindings.SpringsSolid) || Has(ClutchFindings.ShorterThanSolid) ? Fact.Of("springLength", "coilsTouch") : null;
+        yield return Has(ClutchFindings.SpringsSolid) || Has(ClutchFindings.ShorterThanSolid) ? Fact.Of("springLength", "coilsTouch")
+            : null;
     }
 }

@@ -23,7 +23,8 @@ internal static class SeenFacts
     {
         Fact?[] seen =
         [
-            Device(file, question), .. OfBolt(FirstBolt(file), file.Date), .. AgainstManual(question), Manner(file), PtoClutch(file), Joint(file), Jams(file), Struck(file), .. SeenClutchFacts.Of(file, question),
+            Device(file, question), .. OfBolt(FirstBolt(file), file.Date), .. AgainstManual(question), Manner(file), PtoClutch(file),
+                Joint(file), Jams(file), Struck(file), .. SeenClutchFacts.Of(file, question),
             deck?.AttitudeFact, deck?.HeightFact,
         ];
         return seen.OfType<Fact>();
@@ -52,7 +53,8 @@ internal static class SeenFacts
             });
     }
 
-    private static CaseObject? FirstBolt(CaseFile file) => CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline), ElementMembers.ShearBolt).FirstOrDefault();
+    private static CaseObject? FirstBolt(CaseFile file) =>
+        CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline), ElementMembers.ShearBolt).FirstOrDefault();
 
     private static IEnumerable<Fact?> OfBolt(CaseObject? bolt, DateTime? today)
     {
@@ -87,7 +89,8 @@ internal static class SeenFacts
 
     private static IEnumerable<Fact?> AgainstManual(ProtectionQuestion? question)
     {
-        if (question?.Chain.Devices.OfType<ShearBoltDevice>().FirstOrDefault(d => question.SpecifiedFor(d) is ShearBoltDevice) is not { } device
+        if (question?.Chain.Devices.OfType<ShearBoltDevice>()
+            .FirstOrDefault(d => question.SpecifiedFor(d) is ShearBoltDevice) is not { } device
             || question.SpecifiedFor(device) is not ShearBoltDevice specified)
         {
             yield break;
@@ -110,7 +113,8 @@ internal static class SeenFacts
         if (!fitted.IsIdentified)
         {
             bool isUnmarked = fitted.Equals(FastenerMaterial.UnmarkedInchBolt) || fitted.Equals(FastenerMaterial.UnmarkedMetricBolt);
-            return !isUnmarked ? null : GradeFacts.Compare(BoltMark.NoMark, wanted.SiBand.Expected < LowGradePa ? BoltMark.Low : BoltMark.Medium);
+            return !isUnmarked ? null
+                : GradeFacts.Compare(BoltMark.NoMark, wanted.SiBand.Expected < LowGradePa ? BoltMark.Low : BoltMark.Medium);
         }
 
         double ratio = seen.SiBand.Expected / wanted.SiBand.Expected;
@@ -119,28 +123,32 @@ internal static class SeenFacts
 
     private static double Narrowest(ShearBolt bolt) => (bolt.NeckDiameter ?? bolt.Diameter).Meters;
 
-    private static Fact? Manner(CaseFile file) => file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.Engagement)?.Get(EngagementMembers.Manner) switch
-    {
-        EngagementManner.Gentle => Fact.Of("engagementManner", "slowly"),
-        EngagementManner.Abrupt => Fact.Of("engagementManner", "abruptly"),
-        _ => null,
-    };
+    private static Fact? Manner(CaseFile file) =>
+        file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.Engagement)?.Get(EngagementMembers.Manner) switch
+        {
+            EngagementManner.Gentle => Fact.Of("engagementManner", "slowly"),
+            EngagementManner.Abrupt => Fact.Of("engagementManner", "abruptly"),
+            _ => null,
+        };
 
-    private static Fact? PtoClutch(CaseFile file) => file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoClutch)?.Get(PtoClutchMembers.Kind) switch
-    {
-        PtoClutchKind.HandLever => Fact.Of("ptoClutch", "handLever"),
-        PtoClutchKind.Hydraulic => Fact.Of("ptoClutch", "hydraulic"),
-        PtoClutchKind.Electric => Fact.Of("ptoClutch", "electric"),
-        PtoClutchKind.None => Fact.Of("ptoClutch", "none"),
-        _ => null,
-    };
+    private static Fact? PtoClutch(CaseFile file) =>
+        file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoClutch)?.Get(PtoClutchMembers.Kind) switch
+        {
+            PtoClutchKind.HandLever => Fact.Of("ptoClutch", "handLever"),
+            PtoClutchKind.Hydraulic => Fact.Of("ptoClutch", "hydraulic"),
+            PtoClutchKind.Electric => Fact.Of("ptoClutch", "electric"),
+            PtoClutchKind.None => Fact.Of("ptoClutch", "none"),
+            _ => null,
+        };
 
     // Large: above what the strictest source allows for continuous work.
     private static Fact? Joint(CaseFile file)
     {
-        UnitsNet.Angle[] angles = [.. file.Facts.Get(CaseFileMembers.Driveline).Select(e => e.Get(ElementMembers.Angle)).OfType<UnitsNet.Angle>()];
+        UnitsNet.Angle[] angles =
+            [.. file.Facts.Get(CaseFileMembers.Driveline).Select(e => e.Get(ElementMembers.Angle)).OfType<UnitsNet.Angle>()];
         return angles.Length == 0 ? null
-            : Fact.Of("jointAngleInWork", Array.Exists(angles, a => UniversalJoint.At(a).CheckContinuousWork().Count > 0) ? "large" : "small");
+            : Fact.Of("jointAngleInWork", Array.Exists(angles, a => UniversalJoint.At(a).CheckContinuousWork().Count > 0) ? "large"
+                : "small");
     }
 
     private static Fact? Struck(CaseFile file) => file.Facts.Get(CaseFileMembers.Strike)?.Get(StrikeMembers.What) switch

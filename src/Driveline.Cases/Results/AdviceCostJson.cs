@@ -3,7 +3,9 @@ using Driveline.Advice;
 
 namespace Driveline.Cases.Results;
 
-/// <summary>Writes what the owner's options cost, cheapest expected first, with the breaks a year at which another becomes cheaper.</summary>
+/// <summary>
+/// Writes what the owner's options cost, cheapest expected first, with the breaks a year at which another becomes cheaper.
+/// </summary>
 internal static class AdviceCostJson
 {
     public static void Write(Utf8JsonWriter json, string name, IReadOnlyList<OwnershipCost> costs)

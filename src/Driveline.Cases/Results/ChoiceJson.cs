@@ -21,20 +21,26 @@ public static class ChoiceJson
 
     /// <summary>Writes the choice to a stream, indented; language and units matter for the messages only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(BoltChoice choice, Stream stream, Language language, DisplayUnits units) => Write(choice, [], stream, language, units);
+    public static void Write(BoltChoice choice, Stream stream, Language language, DisplayUnits units) =>
+        Write(choice, [], stream, language, units);
 
-    /// <summary>Writes the choice and the settings of the clutches to a stream, indented; language and units matter for the messages only.</summary>
+    /// <summary>
+    /// Writes the choice and the settings of the clutches to a stream, indented; language and units matter for the messages only.
+    /// </summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, Stream stream, Language language, DisplayUnits units) =>
+    public static void Write(
+        BoltChoice choice, IReadOnlyList<ClutchChoice> settings, Stream stream, Language language, DisplayUnits units) =>
         JsonDocuments.Write(stream, json => Write(choice, settings, json, language, units));
 
     /// <summary>Writes the choice as a value; language and units matter for the messages only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(BoltChoice choice, Utf8JsonWriter json, Language language, DisplayUnits units) => Write(choice, [], json, language, units);
+    public static void Write(BoltChoice choice, Utf8JsonWriter json, Language language, DisplayUnits units) =>
+        Write(choice, [], json, language, units);
 
     /// <summary>Writes the choice and the settings of the clutches as a value; language and units matter for the messages only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, Utf8JsonWriter json, Language language, DisplayUnits units)
+    public static void Write(
+        BoltChoice choice, IReadOnlyList<ClutchChoice> settings, Utf8JsonWriter json, Language language, DisplayUnits units)
     {
         Guard.NotNull(choice, nameof(choice));
         Guard.NotNull(settings, nameof(settings));

@@ -21,12 +21,14 @@ public static class ClutchJson
 
     /// <summary>Writes the clutch with service procedures to a stream, indented; language and units matter for the messages only.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(ClutchReview review, IReadOnlyList<ServiceProcedure> procedures, Stream stream, Language language, DisplayUnits units) =>
+    public static void Write(
+        ClutchReview review, IReadOnlyList<ServiceProcedure> procedures, Stream stream, Language language, DisplayUnits units) =>
         JsonDocuments.Write(stream, json => Write(review, procedures, json, language, units));
 
     /// <summary>Writes the clutch with service procedures as a value.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(ClutchReview review, IReadOnlyList<ServiceProcedure> procedures, Utf8JsonWriter json, Language language, DisplayUnits units)
+    public static void Write(
+        ClutchReview review, IReadOnlyList<ServiceProcedure> procedures, Utf8JsonWriter json, Language language, DisplayUnits units)
     {
         Guard.NotNull(review, nameof(review));
         Guard.NotNull(procedures, nameof(procedures));

@@ -4,7 +4,9 @@ using Driveline.Wording;
 
 namespace Driveline.Cases.Results;
 
-/// <summary>Writes findings as {code, severity, message, bars, settledBy, because, parameters}; numbers in SI, null where there is no bound.</summary>
+/// <summary>
+/// Writes findings as {code, severity, message, bars, settledBy, because, parameters}; numbers in SI, null where there is no bound.
+/// </summary>
 internal static class FindingJson
 {
     public static void WriteAll(Utf8JsonWriter json, string name, IEnumerable<Finding> findings, Texts texts, DisplayUnits units)

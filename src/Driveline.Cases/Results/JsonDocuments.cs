@@ -7,7 +7,8 @@ namespace Driveline.Cases.Results;
 internal static class JsonDocuments
 {
     // Letters, degree and middle dots stay readable; whatever could end a script or a string is still escaped.
-    private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.Create(System.Text.Unicode.UnicodeRanges.All) };
+    private static readonly JsonWriterOptions Options =
+        new() { Indented = true, Encoder = JavaScriptEncoder.Create(System.Text.Unicode.UnicodeRanges.All) };
 
     public static void Write(Stream stream, Action<Utf8JsonWriter> content)
     {

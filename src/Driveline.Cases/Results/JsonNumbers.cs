@@ -40,7 +40,8 @@ internal static class JsonNumbers
 
     /// <summary>A probability, never below 0.001 or above 0.999: there the shape of the tails decides, and nobody knows it.</summary>
     public static void Probability(Utf8JsonWriter json, string name, Probability? probability) => Number(
-        json, name, probability is null ? null : Math.Min(1 - Protection.Probability.Floor, Math.Max(Protection.Probability.Floor, probability.Value)));
+        json, name, probability is null ? null
+            : Math.Min(1 - Protection.Probability.Floor, Math.Max(Protection.Probability.Floor, probability.Value)));
 
     /// <summary>Yes or no; null when not known.</summary>
     public static void Flag(Utf8JsonWriter json, string name, bool? value)

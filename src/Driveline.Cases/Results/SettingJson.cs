@@ -66,7 +66,8 @@ internal static class SettingJson
     }
 
     // Without the manual's torque no length is to be set.
-    private static double? Length(ClutchChoice setting, ClutchPoint point) => setting.ManualsTorque is null ? null : point.SpringLength.Millimeters;
+    private static double? Length(ClutchChoice setting, ClutchPoint point) => setting.ManualsTorque is null ? null
+        : point.SpringLength.Millimeters;
 
     private static double? Turns(ClutchChoice setting, ClutchPoint point) => setting.ManualsTorque is null ? null : setting.NutTurns(point);
 }

@@ -7,7 +7,9 @@ using Driveline.ShearBolts;
 namespace Driveline.Cases.Results;
 
 /// <summary>Writes what a bolt of a grade carries as one JSON object. Areas in mm², loads in N.</summary>
-/// <remarks>Loads are stress times area, not rounded; under "published" stand the printed cells, else the loads by the standard's rounding.</remarks>
+/// <remarks>
+/// Loads are stress times area, not rounded; under "published" stand the printed cells, else the loads by the standard's rounding.
+/// </remarks>
 public static class StrengthJson
 {
     /// <summary>Writes the strength to a stream, indented; the stream stays open.</summary>
@@ -56,7 +58,8 @@ public static class StrengthJson
     /// <summary>Every basis the numbers rest on, each once, the weakest first.</summary>
     internal static Basis[] Sources(BoltStrength strength, ForceBand shank, ForceBand threaded)
     {
-        var all = new List<Basis> { strength.Thread.AreaBasis, strength.Thread.RootAreaBasis, strength.Strength.Basis, strength.MinimumTensileLoadBasis };
+        var all = new List<Basis> { strength.Thread.AreaBasis, strength.Thread.RootAreaBasis, strength.Strength.Basis,
+            strength.MinimumTensileLoadBasis };
         foreach (BandBasis band in new[] { strength.TensileLoad.Basis, shank.Basis, threaded.Basis })
         {
             all.AddRange([band.Low, band.Expected, band.High]);

@@ -5,7 +5,9 @@ using Driveline.Wording;
 
 namespace Driveline.Cases.Results;
 
-/// <summary>Writes what a torsional run found as one JSON object. Units stand in the names; a torque is at the element's own speed.</summary>
+/// <summary>
+/// Writes what a torsional run found as one JSON object. Units stand in the names; a torque is at the element's own speed.
+/// </summary>
 /// <remarks>
 /// Times count from the start of the run. torqueNm of a peak is signed: the larger of the forward and the reverse peak, of two that are
 /// equal to 1e-9 the earlier; null when unbounded. Values are those of <see cref="TransientResult"/> at full precision.

@@ -76,7 +76,8 @@ public static class VerdictJson
         {
             json.WriteStartObject();
             json.WriteString("name", comparison.Device!.Name);
-            JsonNumbers.Text(json, "specified", comparison.Specified is ShearBoltDevice { BreakTorque.Joint.Bolt: { } bolt } ? bolt.ToString() : comparison.Specified?.Name);
+            JsonNumbers.Text(json, "specified", comparison.Specified is ShearBoltDevice { BreakTorque.Joint.Bolt: { } bolt }
+                ? bolt.ToString() : comparison.Specified?.Name);
             WriteComparison(json, comparison);
             json.WriteEndObject();
         }
@@ -136,7 +137,8 @@ public static class VerdictJson
         JsonNumbers.Band(json, "tripTorqueNm", check.TripAtPto);
         JsonNumbers.Band(json, "runningTorqueNm", AtPto(verdict, check.Device, check.Device.Running));
         JsonNumbers.Margin(json, "margin", check.Margin);
-        JsonNumbers.Number(json, "fatigueHoursAtLeast", !check.Device.NeverLetsGo && check.Fatigue?.Hours is { } hours && !double.IsInfinity(hours) ? hours : null);
+        JsonNumbers.Number(json, "fatigueHoursAtLeast", !check.Device.NeverLetsGo && check.Fatigue?.Hours is { } hours
+            && !double.IsInfinity(hours) ? hours : null);
         json.WriteString("afterTrip", check.Device.AfterTrip.ToString());
         json.WriteEndObject();
     }

@@ -15,7 +15,8 @@ internal static class ModelAssembly
             double? held = rotor.Draft.Si(ModelRotorMembers.HeldAt);
             builder = held is { } speed
                 ? builder.AddHeldRotor(rotor.Name!, RotationalSpeed.FromRadiansPerSecond(speed))
-                : builder.AddRotor(rotor.Name!, MassMomentOfInertia.FromKilogramSquareMeters(rotor.Draft.Si(ModelRotorMembers.Inertia)!.Value));
+                : builder.AddRotor(
+                    rotor.Name!, MassMomentOfInertia.FromKilogramSquareMeters(rotor.Draft.Si(ModelRotorMembers.Inertia)!.Value));
         }
 
         foreach (ModelPart part in parts.Shafts)
@@ -23,7 +24,8 @@ internal static class ModelAssembly
             string from = part.Draft.Get(ModelShaftMembers.From)!;
             string to = part.Draft.Get(ModelShaftMembers.To)!;
             Shaft shaft = ShaftOf(part.Draft);
-            builder = InLine(part.Draft) is { } coupling ? builder.AddShaft(part.Name!, from, to, shaft, coupling) : builder.AddShaft(part.Name!, from, to, shaft);
+            builder = InLine(part.Draft) is { } coupling ? builder.AddShaft(part.Name!, from, to, shaft, coupling)
+                : builder.AddShaft(part.Name!, from, to, shaft);
         }
 
         foreach (ModelPart part in parts.Couplings)
@@ -93,7 +95,8 @@ internal static class ModelAssembly
             }
             else if (draft.Si(ModelLoadMembers.Torque) is { } torque)
             {
-                builder.AddTorque(part.Name!, rotor, Nm(torque), Seconds(draft.Si(ModelLoadMembers.From)), Seconds(draft.Si(ModelLoadMembers.Over)));
+                builder.AddTorque(
+                    part.Name!, rotor, Nm(torque), Seconds(draft.Si(ModelLoadMembers.From)), Seconds(draft.Si(ModelLoadMembers.Over)));
             }
             else
             {
@@ -111,7 +114,8 @@ internal static class ModelAssembly
             builder.AddDrive(
                 drive.Get(ModelDriveMembers.Name) ?? ModelParts.DriveName,
                 drive.Get(ModelDriveMembers.Rotor)!,
-                drive.Si(ModelDriveMembers.Least) is { } least ? line.Within(Nm(least), Nm(drive.Si(ModelDriveMembers.Most)!.Value)) : line);
+                drive.Si(ModelDriveMembers.Least) is { } least ? line.Within(Nm(least), Nm(drive.Si(ModelDriveMembers.Most)!.Value))
+                    : line);
         }
     }
 

@@ -36,7 +36,8 @@ internal static class ModelChecks
 
             if (seen.TryGetValue(name, out string? owner))
             {
-                part.Say(walk, part.NameMember, "\"" + CaseWalk.Shown(name) + "\" is the name of " + owner + " already; every name in the model is used once.", null, CaseWalk.Shown(name), null);
+                part.Say(walk, part.NameMember, "\"" + CaseWalk.Shown(name) + "\" is the name of " + owner
+                    + " already; every name in the model is used once.", null, CaseWalk.Shown(name), null);
             }
             else
             {
@@ -113,8 +114,10 @@ internal static class ModelChecks
         string[] known = parts.Rotors.Where(r => !ModelParts.IsHeld(r)).Select(r => r.Name).OfType<string>().ToArray();
         if (Array.IndexOf(known, name) < 0)
         {
-            string message = parts.Rotor(name) is null ? NoRotor(name, known) : "\"" + CaseWalk.Shown(name) + "\" is held at its speed; this has no effect there.";
-            walk.Error(CaseErrorKind.Contradiction, offset, message, string.Join(", ", known), CaseWalk.Shown(name), NearestName.Of(name, known));
+            string message = parts.Rotor(name) is null ? NoRotor(name, known)
+                : "\"" + CaseWalk.Shown(name) + "\" is held at its speed; this has no effect there.";
+            walk.Error(CaseErrorKind.Contradiction, offset, message, string.Join(", ", known), CaseWalk.Shown(name),
+                NearestName.Of(name, known));
         }
     }
 
@@ -127,7 +130,9 @@ internal static class ModelChecks
         int count = model[ModelMembers.Rotors] is null ? 2 : model.Get(ModelMembers.Rotors).Count;
         if (count < 2)
         {
-            walk.Contradiction(model, ModelMembers.Rotors, FormattableString.Invariant($"A model must have at least 2 rotors; got {count}. A fixed end is a rotor with \"heldAt\": 0."));
+            walk.Contradiction(
+                model, ModelMembers.Rotors, FormattableString.Invariant(
+                $"A model must have at least 2 rotors; got {count}. A fixed end is a rotor with \"heldAt\": 0."));
         }
         else if (parts.Rotors.Count > 0 && parts.Rotors.All(ModelParts.IsHeld))
         {

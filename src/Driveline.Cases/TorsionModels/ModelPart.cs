@@ -29,7 +29,8 @@ internal sealed class ModelPart
         foreach (CaseObject facts in model.Get(list))
         {
             bool byPlace = prefix.Length > 0 && !facts.IsStated(name);
-            parts.Add(new ModelPart(list, facts, name, byPlace ? FormattableString.Invariant($"{prefix} {parts.Count + 1}") : facts.Get(name)));
+            parts.Add(new ModelPart(
+                list, facts, name, byPlace ? FormattableString.Invariant($"{prefix} {parts.Count + 1}") : facts.Get(name)));
         }
 
         return parts;

@@ -30,11 +30,15 @@ internal static class ModelTree
         {
             if (tree[i] != tree[0] && rotors[i].Name is { } name)
             {
-                rotors[i].Say(walk, ModelRotorMembers.Name, "\"" + CaseWalk.Shown(name) + "\" is detached: no shafts and couplings join it to \"" + CaseWalk.Shown(rotors[0].Name ?? "?") + "\".");
+                rotors[i].Say(walk, ModelRotorMembers.Name, "\"" + CaseWalk.Shown(name)
+                    + "\" is detached: no shafts and couplings join it to \"" + CaseWalk.Shown(rotors[0].Name ?? "?") + "\".");
             }
             else if (tree[i] == tree[0] && !(ratio[i] / ratio[0] >= 1 / Most && ratio[i] / ratio[0] <= Most))
             {
-                rotors[i].Say(walk, ModelRotorMembers.Name, FormattableString.Invariant($"Gears between the first rotor and this one must together change the speed by at most {Most:G} to 1; they do by {ratio[i] / ratio[0]:G3}."));
+                rotors[i].Say(
+                    walk, ModelRotorMembers.Name,
+                    "Gears between the first rotor and this one must together change the speed by at most "
+                    + FormattableString.Invariant($"{Most:G} to 1; they do by {ratio[i] / ratio[0]:G3}."));
             }
         }
     }

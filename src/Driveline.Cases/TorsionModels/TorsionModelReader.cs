@@ -5,7 +5,10 @@ using Driveline.Cases.Members;
 namespace Driveline.Cases.TorsionModels;
 
 /// <summary>Reads a torsional model (UTF-8 JSON) and lists everything that is wrong with it.</summary>
-/// <remarks>The same limits as for a case file: <see cref="CaseReader.LargestBytes"/>, <see cref="CaseReader.DeepestNesting"/>. Bad input gives errors, never an exception.</remarks>
+/// <remarks>
+/// The same limits as for a case file: <see cref="CaseReader.LargestBytes"/>, <see cref="CaseReader.DeepestNesting"/>. Bad input gives
+/// errors, never an exception.
+/// </remarks>
 public static class TorsionModelReader
 {
     /// <summary>Reads a model from UTF-8 JSON; a byte-order mark is skipped.</summary>

@@ -3,7 +3,9 @@ using Driveline.Cases.Members;
 namespace Driveline.Cases.TorsionModels;
 
 /// <summary>The JSON Schema (draft 2020-12) of a model file, made from the same rows as the reader.</summary>
-/// <remarks>What must hold between members, and the ranges of quantities with units, only <see cref="TorsionModelReader"/> checks.</remarks>
+/// <remarks>
+/// What must hold between members, and the ranges of quantities with units, only <see cref="TorsionModelReader"/> checks.
+/// </remarks>
 public static class TorsionModelSchema
 {
     /// <summary>The schema as JSON text, indented.</summary>

@@ -7,7 +7,9 @@ using Driveline.Reports;
 
 namespace Driveline.Cli.Commands;
 
-/// <summary>advise CASE: from a complaint to causes, the next check, and remedies with their price in protection; --interview asks for the facts.</summary>
+/// <summary>
+/// advise CASE: from a complaint to causes, the next check, and remedies with their price in protection; --interview asks for the facts.
+/// </summary>
 internal static class AdviseCommand
 {
     public static Command Create(Terminal terminal, SharedOptions shared)
@@ -17,9 +19,17 @@ internal static class AdviseCommand
             Description = "A case file (*.case.json) with a complaint, or the name of a built-in case; - reads standard input.",
             Arity = ArgumentArity.ZeroOrOne,
         };
-        var interview = new Option<bool>("--interview") { Description = "Ask one question after another first; without CASE, from the beginning." };
-        var save = new Option<string?>("--save") { Description = "File for the case with every answer so far; advise FILE --interview goes on from there.", HelpName = "FILE" };
-        var command = new Command("advise", "Says why bolts keep breaking or why nothing gave, what to check next, what to change, and what that costs in protection.")
+        var interview = new Option<bool>(
+            "--interview")
+        { Description = "Ask one question after another first; without CASE, from the beginning." };
+        var save = new Option<string?>(
+            "--save")
+        {
+            Description = "File for the case with every answer so far; advise FILE --interview goes on from there.",
+            HelpName = "FILE"
+        };
+        var command = new Command("advise",
+            "Says why bolts keep breaking or why nothing gave, what to check next, what to change, and what that costs in protection.")
         {
             path, interview, save, shared.Out,
         };

@@ -12,8 +12,15 @@ internal static class ChooseCommand
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
         var path = new Argument<string>("CASE") { Description = "A case file (*.case.json); - reads standard input." };
-        var bolt = new Option<string?>("--bolt") { Description = "Name of the shear bolt to choose for; the first from the tractor when left out.", HelpName = "NAME" };
-        var command = new Command("choose", "Ranks the bolts that fit by the worse of their two margins and finds the settings that suit a slip clutch, or says what would help when there is none.") { path, bolt };
+        var bolt = new Option<string?>(
+            "--bolt")
+        {
+            Description = "Name of the shear bolt to choose for; the first from the tractor when left out.",
+            HelpName = "NAME"
+        };
+        var command = new Command(
+            "choose", "Ranks the bolts that fit by the worse of their two margins and finds the settings that suit a slip clutch, or "
+                + "says what would help when there is none.") { path, bolt };
         command.SetAction(parsed =>
         {
             CaseInput input = CaseInput.Of(parsed.GetRequiredValue(path), terminal);
@@ -21,7 +28,8 @@ internal static class ChooseCommand
             IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(input.File);
             if (parsed.GetValue(shared.Json))
             {
-                JsonText.Print(terminal, stream => ChoiceJson.Write(choice, settings, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+                JsonText.Print(
+                    terminal, stream => ChoiceJson.Write(choice, settings, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
             }
             else
             {
@@ -38,13 +46,15 @@ internal static class ChooseCommand
         if (!CaseChoice.HasAnyToChoose(input.File))
         {
             throw new BadInputException("The case '" + input.Name
-                + "' has neither a shear bolt nor a slip clutch: add an element { \"shearBolt\": { … } } or { \"slipClutch\": { … } } to its driveline.");
+                + "' has neither a shear bolt nor a slip clutch: add an element { \"shearBolt\": { … } } or { \"slipClutch\": { … } } "
+                    + "to its driveline.");
         }
 
         string[] names = [.. input.Verdict.Question.Chain.Devices.OfType<Chains.ShearBoltDevice>().Select(d => d.Name)];
         return name is null || names.Contains(name)
             ? BoltChoice.For(input.Verdict.Question, CaseChoice.TermsOf(input.File, name))
             : throw new BadInputException(
-                "--bolt: there is no known shear bolt '" + name + "'; " + (names.Length > 0 ? "there are: " + string.Join(", ", names) : "the case has none") + ".");
+                "--bolt: there is no known shear bolt '" + name + "'; "
+                    + (names.Length > 0 ? "there are: " + string.Join(", ", names) : "the case has none") + ".");
     }
 }

@@ -27,11 +27,23 @@ internal static class ClutchCommand
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
         var path = new Argument<string>("CASE") { Description = "A case file (*.case.json) with a slip clutch; - reads standard input." };
-        var set = new Option<string?>("--set") { Description = "The slip torque wanted while it slips, e.g. \"650 N.m\": how to set the springs for it.", HelpName = "TORQUE" };
-        var name = new Option<string?>("--name") { Description = "The clutch of that name, when the case has several; without it the first.", HelpName = "NAME" };
-        var steps = new Option<string?>("--steps") { Description = "Service steps to show: one of " + string.Join(", ", Procedures.Keys) + "; without it those that its state calls for." };
+        var set = new Option<string?>(
+            "--set")
+        {
+            Description = "The slip torque wanted while it slips, e.g. \"650 N.m\": how to set the springs for it.",
+            HelpName = "TORQUE"
+        };
+        var name = new Option<string?>(
+            "--name")
+        { Description = "The clutch of that name, when the case has several; without it the first.", HelpName = "NAME" };
+        var steps = new Option<string?>("--steps")
+        {
+            Description = "Service steps to show: one of " + string.Join(", ", Procedures.Keys)
+            + "; without it those that its state calls for."
+        };
         steps.AcceptOnlyFromAmong([.. Procedures.Keys]);
-        var command = new Command("clutch", "Says at what torque a slip clutch slips, whether it may be trusted to, how hot it gets, and how to set it.")
+        var command = new Command(
+            "clutch", "Says at what torque a slip clutch slips, whether it may be trusted to, how hot it gets, and how to set it.")
         {
             path, set, name, steps,
         };
@@ -44,7 +56,8 @@ internal static class ClutchCommand
             IReadOnlyList<ServiceProcedure> procedures = parsed.GetValue(steps) is { } chosen ? Procedures[chosen] : review.Procedures;
             if (parsed.GetValue(shared.Json))
             {
-                JsonText.Print(terminal, stream => ClutchJson.Write(review, procedures, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+                JsonText.Print(
+                    terminal, stream => ClutchJson.Write(review, procedures, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
             }
             else
             {
@@ -61,16 +74,19 @@ internal static class ClutchCommand
         IReadOnlyList<CaseClutch> clutches = CaseClutch.AllOf(input.File);
         if (clutches.Count == 0)
         {
-            throw new BadInputException("The case '" + input.Name + "' has no slip clutch: add an element { \"slipClutch\": { … } } to its driveline.");
+            throw new BadInputException(
+                "The case '" + input.Name + "' has no slip clutch: add an element { \"slipClutch\": { … } } to its driveline.");
         }
 
         return name is null ? clutches[0]
             : clutches.FirstOrDefault(c => string.Equals(c.Device.Name, name, StringComparison.OrdinalIgnoreCase))
-            ?? throw new BadInputException("There is no slip clutch '" + name + "'; there are: " + string.Join(", ", clutches.Select(c => c.Device.Name)) + ".");
+            ?? throw new BadInputException(
+                "There is no slip clutch '" + name + "'; there are: " + string.Join(", ", clutches.Select(c => c.Device.Name)) + ".");
     }
 
     private static ClutchReview ReviewOf(CaseClutch clutch, Torque? wanted) => wanted is not { } torque ? clutch.Review()
         : clutch.Clutch is null
-            ? throw new BadInputException("--set needs outerDiameter, innerDiameter, faces and springs of '" + clutch.Device.Name + "'; state them in the case.")
+            ? throw new BadInputException(
+                "--set needs outerDiameter, innerDiameter, faces and springs of '" + clutch.Device.Name + "'; state them in the case.")
             : clutch.ReviewSetTo(torque);
 }

@@ -13,7 +13,9 @@ internal static class DemoCommand
 
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
-        var name = new Argument<string?>("NAME") { Description = "One of the built-in cases; without it, all of them.", Arity = ArgumentArity.ZeroOrOne };
+        var name = new Argument<string?>(
+            "NAME")
+        { Description = "One of the built-in cases; without it, all of them.", Arity = ArgumentArity.ZeroOrOne };
         var list = new Option<bool>("--list") { Description = "Only list the names of the built-in cases." };
         var command = new Command("demo", "Shows the built-in cases: an overview and the first in full, or the one named.")
         {

@@ -14,9 +14,12 @@ internal static class IdentifyCommand
     {
         var size = new Option<string>("--size") { Description = "The size or thread, e.g. \"1/2 in\", \"M10\".", Required = true };
         var lines = new Option<int>("--lines") { Description = "Number of radial lines on the head, 0 to 24; 0 when there is none." };
-        var mark = new Option<string?>("--text") { Description = "Letters or numbers on the head, without the maker's mark, e.g. \"8.8\"." };
+        var mark = new Option<string?>(
+            "--text")
+        { Description = "Letters or numbers on the head, without the maker's mark, e.g. \"8.8\"." };
         var spacing = new Option<LineSpacing>("--spacing") { Description = "How the lines are spaced." };
-        var command = new Command("identify", "Says what a bolt may be by the marks on its head, and how to settle it.") { size, lines, mark, spacing };
+        var command = new Command(
+            "identify", "Says what a bolt may be by the marks on its head, and how to settle it.") { size, lines, mark, spacing };
         command.SetAction(parsed =>
         {
             int count = parsed.GetValue(lines);
@@ -32,10 +35,12 @@ internal static class IdentifyCommand
 
             string? letters = parsed.GetValue(mark);
             HeadMark seen = HeadMark.RadialLines(count, parsed.GetValue(spacing));
-            HeadMarkIdentification identified = HeadMarks.Identify(string.IsNullOrWhiteSpace(letters) ? seen : seen.WithText(letters), thread!);
+            HeadMarkIdentification identified = HeadMarks.Identify(
+                string.IsNullOrWhiteSpace(letters) ? seen : seen.WithText(letters), thread!);
             if (parsed.GetValue(shared.Json))
             {
-                JsonText.Print(terminal, stream => IdentifyJson.Write(identified, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+                JsonText.Print(
+                    terminal, stream => IdentifyJson.Write(identified, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
             }
             else
             {

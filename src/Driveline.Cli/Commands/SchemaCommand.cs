@@ -10,7 +10,8 @@ internal static class SchemaCommand
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
         var model = new Option<bool>("--model") { Description = "The schema of a torsional model, for simulate --model." };
-        var command = new Command("schema", "Prints the JSON Schema of a case file, for editors that check while you write.") { model, shared.Out };
+        var command = new Command(
+            "schema", "Prints the JSON Schema of a case file, for editors that check while you write.") { model, shared.Out };
         command.SetAction(parsed =>
         {
             bool ofModel = parsed.GetValue(model);

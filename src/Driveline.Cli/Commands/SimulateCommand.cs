@@ -10,11 +10,21 @@ internal static class SimulateCommand
 {
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
-        var path = new Argument<string?>("CASE") { Description = "A case file (*.case.json); - reads standard input.", Arity = ArgumentArity.ZeroOrOne };
-        var model = new Option<string?>("--model") { Description = "A torsional model (*.model.json) to run in place of a case; - reads standard input.", HelpName = "MODEL" };
-        var which = new Option<string?>("--event") { Description = "What to simulate: engagement or strike; left out, the strike of the case, else its engagement." };
+        var path = new Argument<string?>(
+            "CASE")
+        { Description = "A case file (*.case.json); - reads standard input.", Arity = ArgumentArity.ZeroOrOne };
+        var model = new Option<string?>(
+            "--model")
+        {
+            Description = "A torsional model (*.model.json) to run in place of a case; - reads standard input.",
+            HelpName = "MODEL"
+        };
+        var which = new Option<string?>(
+            "--event")
+        { Description = "What to simulate: engagement or strike; left out, the strike of the case, else its engagement." };
         which.AcceptOnlyFromAmong("engagement", "strike");
-        var command = new Command("simulate", "Simulates letting the PTO clutch in, or a strike: what each part carries in time, with and without the protection.")
+        var command = new Command("simulate",
+            "Simulates letting the PTO clutch in, or a strike: what each part carries in time, with and without the protection.")
         {
             path, model, which, shared.Out,
         };
@@ -34,7 +44,8 @@ internal static class SimulateCommand
         CaseInput input = CaseInput.Of(path, terminal);
         CaseSimulation run = input.Simulate(happened);
         ReportOptions options = shared.ReportOf(parsed, input.Title);
-        string text = run.Check is { } check ? SimulationText.Of(check, options) : SimulationText.OfMissing(run.Event, run.Missing, run.Machine, options);
+        string text = run.Check is { } check ? SimulationText.Of(check, options)
+            : SimulationText.OfMissing(run.Event, run.Missing, run.Machine, options);
         if (parsed.GetValue(shared.Out) is { } folder)
         {
             OutFolder.WriteSimulation(folder, input, run, text, options, terminal);

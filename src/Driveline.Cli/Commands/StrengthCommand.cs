@@ -12,7 +12,8 @@ internal static class StrengthCommand
     {
         var thread = new Option<string>("--thread") { Description = "The thread, e.g. \"1/2-13 UNC\", \"M10\".", Required = true };
         var grade = new Option<string>("--grade") { Description = "The grade, e.g. \"SAE 5\", \"8.8\".", Required = true };
-        var command = new Command("strength", "Says what a bolt carries: proof load, tensile load, shear load of one plane.") { thread, grade };
+        var command = new Command(
+            "strength", "Says what a bolt carries: proof load, tensile load, shear load of one plane.") { thread, grade };
         command.SetAction(parsed =>
         {
             BoltStrength strength = StrengthOf(parsed.GetRequiredValue(thread), parsed.GetRequiredValue(grade));
@@ -44,7 +45,8 @@ internal static class StrengthCommand
         }
         else if (material!.Grade is null)
         {
-            problems.Add("--grade: \"" + material + "\" is no bolt grade, so nothing assures what such a bolt carries; held: " + string.Join(", ", BoltGrades.All.Select(g => g.Designation)) + ".");
+            problems.Add("--grade: \"" + material + "\" is no bolt grade, so nothing assures what such a bolt carries; held: "
+                + string.Join(", ", BoltGrades.All.Select(g => g.Designation)) + ".");
         }
 
         if (problems.Count > 0)

@@ -8,7 +8,9 @@ namespace Driveline.Reports.Choices;
 /// <summary>One bolt of a choice in words.</summary>
 internal static class BoltWords
 {
-    /// <summary>Its row of the table: name, what it is, break torque, the two margins, the two probabilities, hours between breaks.</summary>
+    /// <summary>
+    /// Its row of the table: name, what it is, break torque, the two margins, the two probabilities, hours between breaks.
+    /// </summary>
     /// <remarks>Of a joint that nobody knows to let go, no chance is told: it would look like one that was worked out.</remarks>
     public static string[] Row(RankedBolt bolt, Phrase phrase)
     {
@@ -16,7 +18,8 @@ internal static class BoltWords
         return
         [
             bolt.Item.Name, Mark(bolt, phrase), Breaks(bolt, phrase), Margin(bolt.GuardMargin, phrase), Margin(bolt.WorkMargin, phrase),
-            Chance(isOpen ? null : bolt.DamagedFirst, phrase), Chance(isOpen ? null : bolt.OnePeakTrips, phrase), Hours(isOpen ? null : bolt.TripsPerHour, phrase),
+            Chance(isOpen ? null : bolt.DamagedFirst, phrase), Chance(isOpen ? null : bolt.OnePeakTrips, phrase),
+                Hours(isOpen ? null : bolt.TripsPerHour, phrase),
         ];
     }
 
@@ -39,7 +42,8 @@ internal static class BoltWords
             marks.Add(phrase.Of("choice.stronger"));
         }
 
-        return marks.Count > 0 ? string.Join(", ", marks) : phrase.Of(bolt.IsStrongerThanSpecified is null ? "choice.notCompared.mark" : "choice.noStronger");
+        return marks.Count > 0 ? string.Join(", ", marks)
+            : phrase.Of(bolt.IsStrongerThanSpecified is null ? "choice.notCompared.mark" : "choice.noStronger");
     }
 
     /// <summary>The manual's bolt with its verdict in one sentence, and every caution of its own.</summary>

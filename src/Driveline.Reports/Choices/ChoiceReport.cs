@@ -13,7 +13,8 @@ internal static class ChoiceReport
     // Work for the machine's maker: numbers for other programs, no advice to an owner with a drill.
     private static readonly string[] ForTheMaker =
     [
-        ChoosingFindings.ChangePositionBefore, ChoosingFindings.ChangePositionBehind, ChoosingFindings.ChangeRadius, ChoosingFindings.SmallerBetterBounded,
+        ChoosingFindings.ChangePositionBefore, ChoosingFindings.ChangePositionBehind, ChoosingFindings.ChangeRadius,
+            ChoosingFindings.SmallerBetterBounded,
     ];
 
     public static IReadOnlyList<ReportBlock> Of(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, ReportOptions options)
@@ -90,10 +91,12 @@ internal static class ChoiceReport
 
         if (choice.Specified is not null)
         {
-            return manuals is null ? phrase.Of("choice.nothingFits") : phrase.Of(Phrase.Code("choice.nothingFits.manuals").With("bolt", manuals));
+            return manuals is null ? phrase.Of("choice.nothingFits")
+                : phrase.Of(Phrase.Code("choice.nothingFits.manuals").With("bolt", manuals));
         }
 
-        return choice.Choices.FirstOrDefault(c => c is { IsFitted: true, LeavesRoom: true, Verdict: { Guards: Answer.Yes, Quiet: Answer.Yes } }) is { } fitted
+        return choice.Choices.FirstOrDefault(
+            c => c is { IsFitted: true, LeavesRoom: true, Verdict: { Guards: Answer.Yes, Quiet: Answer.Yes } }) is { } fitted
             ? phrase.Of(Phrase.Code("choice.notStated.fitted").With("bolt", fitted.Item.Name))
             : phrase.Of(choice.Choices.Any(c => c.LeavesRoom) ? "choice.notStated" : "choice.nothingFits");
     }
@@ -139,7 +142,8 @@ internal static class ChoiceReport
         blocks.Add(ReportBlock.Paragraph(phrase.Of("choice.margins")));
         blocks.Add(ReportBlock.Heading(phrase.Of("choice.cautions")));
         blocks.Add(ReportBlock.Bullets(bolts.Select(b => BoltWords.Cautions(b, phrase))));
-        string[] steps = [.. bolts.Where(b => b.GuardMargin > 0 && b.GradeSteps.Any(s => !s.IsStronger)).Select(b => BoltWords.Steps(b, phrase))];
+        string[] steps =
+            [.. bolts.Where(b => b.GuardMargin > 0 && b.GradeSteps.Any(s => !s.IsStronger)).Select(b => BoltWords.Steps(b, phrase))];
         if (steps.Length > 0)
         {
             blocks.Add(ReportBlock.Heading(phrase.Of("choice.steps")));
@@ -151,7 +155,8 @@ internal static class ChoiceReport
     [
         [
             phrase.Of("choice.bolt"), phrase.Of("choice.mark"), phrase.Of(Phrase.Code("choice.breaks").With("unit", phrase.TorqueUnit)),
-            phrase.Of("choice.guardMargin"), phrase.Of("choice.workMargin"), phrase.Of("choice.damageFirst"), phrase.Of("choice.peakTrips"), phrase.Of("choice.hours"),
+            phrase.Of("choice.guardMargin"), phrase.Of("choice.workMargin"), phrase.Of("choice.damageFirst"), phrase.Of("choice.peakTrips"),
+                phrase.Of("choice.hours"),
         ],
         .. bolts.Select(b => BoltWords.Row(b, phrase)),
     ]));

@@ -12,16 +12,21 @@ internal static class SettingWords
     {
         if (choice.Window is { } window)
         {
-            return phrase.Of(Phrase.Code(choice.Findings.Any(f => f.Code == ChoosingFindings.SettingNotTheManuals) ? "choice.setting.window.notTheManuals" : "choice.setting.window")
+            return phrase.Of(
+                Phrase.Code(choice.Findings.Any(f => f.Code == ChoosingFindings.SettingNotTheManuals)
+                ? "choice.setting.window.notTheManuals" : "choice.setting.window")
                 .With("low", QuantityKind.Torque, window.LowTorque.NewtonMeters)
                 .With("high", QuantityKind.Torque, window.HighTorque.NewtonMeters));
         }
 
-        return choice.Best is null && choice.Findings.FirstOrDefault(f => f.Code.StartsWith("choosing.mend.", StringComparison.Ordinal)) is { } mend ? phrase.Of(mend)
+        return choice.Best is null && choice.Findings.FirstOrDefault(
+            f => f.Code.StartsWith("choosing.mend.", StringComparison.Ordinal)) is { } mend ? phrase.Of(mend)
             : phrase.Of(choice.Best is null ? "choice.setting.none" : "choice.setting.noneFits");
     }
 
-    /// <summary>Spring length and turns for the torque that the manual states, with its margins, and last the caution of the setting.</summary>
+    /// <summary>
+    /// Spring length and turns for the torque that the manual states, with its margins, and last the caution of the setting.
+    /// </summary>
     /// <remarks>Without the manual's torque, or away from the window, no length is told: only the manual names one.</remarks>
     public static IEnumerable<string> Lines(ClutchChoice choice, Phrase phrase)
     {

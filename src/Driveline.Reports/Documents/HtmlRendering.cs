@@ -38,7 +38,8 @@ internal static class HtmlRendering
                 Element(html, "h2", block.Text);
                 break;
             case ReportBlockKind.Lead:
-                html.Append("<p class=\"lead ").Append(block.Tone.ToString().ToLowerInvariant()).Append("\">").Append(Escape(block.Text)).Append("</p>\n");
+                html.Append("<p class=\"lead ").Append(block.Tone.ToString().ToLowerInvariant()).Append("\">").Append(Escape(block.Text))
+                    .Append("</p>\n");
                 break;
             case ReportBlockKind.Paragraph:
                 Element(html, "p", block.Text);

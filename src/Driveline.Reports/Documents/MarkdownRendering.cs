@@ -51,7 +51,8 @@ internal static class MarkdownRendering
         for (int k = 0; k < text.Length; k++)
         {
             char c = text[k];
-            bool startsList = (k == 0 && c is '-' or '+' or '=') || (c is '.' or ')' && k > 0 && IsAllDigits(text, k) && (k + 1 == text.Length || text[k + 1] == ' '));
+            bool startsList = (k == 0 && c is '-' or '+' or '=')
+                || (c is '.' or ')' && k > 0 && IsAllDigits(text, k) && (k + 1 == text.Length || text[k + 1] == ' '));
             if (c == '&')
             {
                 escaped.Append("&amp;");

@@ -14,7 +14,8 @@ internal sealed class LadderCanvas
 
     public LadderCanvas(SvgRenderContext context) => this.context = context;
 
-    public void Text(double x, double y, string text, double size, OxyColor color, bool isBold, HorizontalAlignment align) => context.DrawText(
+    public void Text(double x, double y, string text, double size, OxyColor color, bool isBold, HorizontalAlignment align) =>
+        context.DrawText(
         new ScreenPoint(x, y), text, color, Font, size, isBold ? 700 : 400, 0, align, VerticalAlignment.Middle, null);
 
     /// <summary>Text in lines of a column, from the top; returns the height used.</summary>

@@ -3,7 +3,9 @@ using OxyPlot;
 
 namespace Driveline.Reports.Ladders;
 
-/// <summary>The colours of the picture: told apart by lightness as well as hue, so that colour-blind eyes and grey prints can read it.</summary>
+/// <summary>
+/// The colours of the picture: told apart by lightness as well as hue, so that colour-blind eyes and grey prints can read it.
+/// </summary>
 internal static class LadderColors
 {
     public static readonly OxyColor Ink = OxyColor.FromRgb(0x1C, 0x1C, 0x22);

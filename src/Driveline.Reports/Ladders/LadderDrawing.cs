@@ -61,7 +61,8 @@ internal sealed class LadderDrawing
             y += 24;
         }
 
-        canvas.Box(8, y, 8, LadderCanvas.ColumnHeight(Width - (2 * Margin), headline, 24, true), LadderColors.Of(tone), OxyColors.Undefined, 0);
+        canvas.Box(8, y, 8, LadderCanvas.ColumnHeight(Width - (2 * Margin), headline, 24, true), LadderColors.Of(tone),
+            OxyColors.Undefined, 0);
         y += canvas.Column(Margin, y, Width - (2 * Margin), headline, 24, LadderColors.Ink, true);
         canvas.Text(Margin, y + 14, answers, 16, LadderColors.Ink, false, HorizontalAlignment.Left);
 
@@ -87,7 +88,8 @@ internal sealed class LadderDrawing
 
     private static double RowHeight(LadderRow row) => RowGap + Math.Max(
         BarHeight + 8,
-        LadderCanvas.ColumnHeight(WordsWidth, row.Name, NameSize, true) + LadderCanvas.ColumnHeight(WordsWidth, row.Detail, DetailSize, false));
+        LadderCanvas.ColumnHeight(WordsWidth, row.Name, NameSize, true)
+            + LadderCanvas.ColumnHeight(WordsWidth, row.Detail, DetailSize, false));
 
     private void DrawColumns(LadderCanvas canvas, double top, double bottom)
     {
@@ -102,7 +104,8 @@ internal sealed class LadderDrawing
     {
         if (!scale.HasTorque)
         {
-            canvas.Text((BarsLeft + BarsRight) / 2, bottom + 24, phrase.Of("ladder.noTorque"), 15, LadderColors.Faint, false, HorizontalAlignment.Center);
+            canvas.Text((BarsLeft + BarsRight) / 2, bottom + 24, phrase.Of("ladder.noTorque"), 15, LadderColors.Faint, false,
+                HorizontalAlignment.Center);
             return;
         }
 
@@ -127,7 +130,8 @@ internal sealed class LadderDrawing
         if (!row.IsKnown)
         {
             canvas.DashedBox(BarsLeft, barTop, BarsRight - BarsLeft, BarHeight, LadderColors.Of(row.Kind));
-            canvas.Text((BarsLeft + BarsRight) / 2, barTop + (BarHeight / 2), MarkOf(row), 16, LadderColors.Of(row.Kind), true, HorizontalAlignment.Center);
+            canvas.Text((BarsLeft + BarsRight) / 2, barTop + (BarHeight / 2), MarkOf(row), 16, LadderColors.Of(row.Kind), true,
+                HorizontalAlignment.Center);
         }
         else if (row.IsBetween)
         {

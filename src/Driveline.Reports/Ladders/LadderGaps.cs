@@ -6,7 +6,9 @@ using UnitsNet;
 
 namespace Driveline.Reports.Ladders;
 
-/// <summary>The two rows below the ladder: room or overlap between work and the device, and between the device and the part worst off.</summary>
+/// <summary>
+/// The two rows below the ladder: room or overlap between work and the device, and between the device and the part worst off.
+/// </summary>
 /// <remarks>
 /// A torque is given and drawn only where the margin at the element's own place and the torques at the PTO say the same. Behind a gear
 /// or a share of the power they may differ; then the margin at its own place is said alone.
@@ -36,7 +38,8 @@ internal static class LadderGaps
             return LadderRow.NotKnown(LadderRowKind.NoRoom, name, phrase.Of(Phrase.Code("gap.part.open").With("part", part)));
         }
 
-        return Between("gap.part", name, CriticalChecks.ActsAtPto(verdict, check), check.DamagedAtPto, check.Margin, check.GuardedBy.Name, part, phrase);
+        return Between("gap.part", name, CriticalChecks.ActsAtPto(verdict, check), check.DamagedAtPto, check.Margin, check.GuardedBy.Name,
+            part, phrase);
     }
 
     private static LadderRow Between(

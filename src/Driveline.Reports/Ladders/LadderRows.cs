@@ -4,7 +4,9 @@ using Driveline.Reports.Verdicts;
 
 namespace Driveline.Reports.Ladders;
 
-/// <summary>The rows of a verdict's picture: the ladder in order, then what is not known. A torque that is not known has a row too.</summary>
+/// <summary>
+/// The rows of a verdict's picture: the ladder in order, then what is not known. A torque that is not known has a row too.
+/// </summary>
 internal static class LadderRows
 {
     public static IReadOnlyList<LadderRow> Of(ProtectionVerdict verdict, Phrase phrase)
@@ -32,7 +34,8 @@ internal static class LadderRows
         foreach (Chains.Element element in CriticalChecks.WithoutTorque(verdict))
         {
             LadderRowKind kind = element is Chains.ProtectiveDevice ? LadderRowKind.Device : LadderRowKind.Part;
-            rows.Add(LadderRow.NotKnown(kind, element is Chains.Part part ? PartNames.Capital(part, verdict, phrase) : phrase.Capital(element.Name), notKnown));
+            rows.Add(LadderRow.NotKnown(
+                kind, element is Chains.Part part ? PartNames.Capital(part, verdict, phrase) : phrase.Capital(element.Name), notKnown));
         }
 
         return rows;

@@ -21,7 +21,8 @@ internal sealed class LadderScale
         }
 
         double most = known.Max();
-        double[] focus = [.. rows.Where(r => r.Kind is LadderRowKind.Work or LadderRowKind.Engagement or LadderRowKind.Device).SelectMany(r => r.Known)];
+        double[] focus =
+            [.. rows.Where(r => r.Kind is LadderRowKind.Work or LadderRowKind.Engagement or LadderRowKind.Device).SelectMany(r => r.Known)];
         double[] parts = [.. rows.Where(r => r.Kind == LadderRowKind.Part && r.IsKnown).Select(r => r.Known.Max())];
         double middle = Math.Max(focus.DefaultIfEmpty(0).Max(), parts.DefaultIfEmpty(0).Min());
         bool isOpen = rows.Any(r => r.IsKnown && double.IsPositiveInfinity(r.High));

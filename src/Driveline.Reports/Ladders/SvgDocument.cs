@@ -22,7 +22,8 @@ internal static class SvgDocument
         string svg = Encoding.UTF8.GetString(stream.ToArray()).Replace("\r\n", "\n").Trim();
         svg = svg.Substring(svg.IndexOf("<svg", StringComparison.Ordinal));
         int end = svg.IndexOf('>');
-        return svg.Substring(0, end) + " viewBox=\"0 0 " + Size(width) + " " + Size(height) + "\" role=\"img\"><title>" + HtmlRendering.Escape(description) + "</title>" + svg.Substring(end + 1);
+        return svg.Substring(0, end) + " viewBox=\"0 0 " + Size(width) + " " + Size(height) + "\" role=\"img\"><title>"
+            + HtmlRendering.Escape(description) + "</title>" + svg.Substring(end + 1);
     }
 
     public static string Whole(string element) => "<?xml version=\"1.0\" encoding=\"utf-8\"?>\n" + element + "\n";

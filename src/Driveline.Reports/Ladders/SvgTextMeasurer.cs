@@ -26,13 +26,15 @@ internal sealed class SvgTextMeasurer : ClippingRenderContext
 
     /// <inheritdoc/>
     public override void DrawLine(
-        IList<ScreenPoint> points, OxyColor stroke, double thickness, EdgeRenderingMode edgeRenderingMode, double[] dashArray, LineJoin lineJoin)
+        IList<ScreenPoint> points, OxyColor stroke, double thickness, EdgeRenderingMode edgeRenderingMode, double[] dashArray,
+            LineJoin lineJoin)
     {
     }
 
     /// <inheritdoc/>
     public override void DrawPolygon(
-        IList<ScreenPoint> points, OxyColor fill, OxyColor stroke, double thickness, EdgeRenderingMode edgeRenderingMode, double[] dashArray, LineJoin lineJoin)
+        IList<ScreenPoint> points, OxyColor fill, OxyColor stroke, double thickness, EdgeRenderingMode edgeRenderingMode,
+            double[] dashArray, LineJoin lineJoin)
     {
     }
 

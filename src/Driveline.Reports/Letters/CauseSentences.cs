@@ -40,10 +40,12 @@ internal static class CauseSentences
         }
 
         double rest = 1 - named.Sum(c => c.Probability.Value);
-        blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("letter.rest").With("probability", QuantityKind.Probability, Math.Max(0, rest)))));
+        blocks.Add(ReportBlock.Paragraph(
+            phrase.Of(Phrase.Code("letter.rest").With("probability", QuantityKind.Probability, Math.Max(0, rest)))));
     }
 
-    private static IEnumerable<string> Reasons(string code, IReadOnlyList<Reason> reasons, Phrase phrase) => reasons.Take(MostReasons).Select(r => phrase.Of(
+    private static IEnumerable<string> Reasons(string code, IReadOnlyList<Reason> reasons, Phrase phrase) => reasons.Take(MostReasons)
+        .Select(r => phrase.Of(
         Phrase.Code(code).With("text", phrase.Of(r.Finding)).With("factor", Factor(r.Factor, phrase))));
 
     // Two digits are more than the table knows.

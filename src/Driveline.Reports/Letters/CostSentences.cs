@@ -23,7 +23,9 @@ internal static class CostSentences
         blocks.Add(ReportBlock.Table(
         [
             [head, phrase.Of("report.ladder.low"), phrase.Of("report.ladder.expected"), phrase.Of("report.ladder.high")],
-            .. costs.Select(c => (string[])[phrase.Capital(c.Option.Name), Amount(c.Total.Low, phrase), Amount(c.Total.Expected, phrase), Amount(c.Total.High, phrase)]),
+            .. costs.Select(
+                c => (string[])[phrase.Capital(c.Option.Name), Amount(c.Total.Low, phrase), Amount(c.Total.Expected, phrase),
+                Amount(c.Total.High, phrase)]),
         ]));
         string[] breakEvens = [.. costs.SelectMany(c => costs.Where(o => o != c).Select(o => BreakEven(c, o, phrase))).OfType<string>()];
         if (breakEvens.Length > 0)
@@ -35,7 +37,8 @@ internal static class CostSentences
     private static string? BreakEven(OwnershipCost cost, OwnershipCost other, Phrase phrase)
     {
         // Between two bolts the breaks are what differs: only against one without breaks does their number decide.
-        if (cost.Option.BreaksPerYear.High is 0 || other.Option.BreaksPerYear.High is not 0 || cost.BreakEvenBreaksPerYear(other) is not { } breaks)
+        if (cost.Option.BreaksPerYear.High is 0 || other.Option.BreaksPerYear.High is not 0
+            || cost.BreakEvenBreaksPerYear(other) is not { } breaks)
         {
             return null;
         }
@@ -46,5 +49,6 @@ internal static class CostSentences
             .With("breaks", QuantityKind.Number, breaks));
     }
 
-    private static string Amount(double? amount, Phrase phrase) => amount is { } known ? MoneyWords.Of(known, phrase) : phrase.Of("report.ladder.open");
+    private static string Amount(double? amount, Phrase phrase) => amount is { } known ? MoneyWords.Of(known, phrase)
+        : phrase.Of("report.ladder.open");
 }

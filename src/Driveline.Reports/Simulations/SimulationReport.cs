@@ -31,7 +31,8 @@ internal static class SimulationReport
 
         if (check.With is null && check.Without is null)
         {
-            blocks.Add(ReportBlock.Paragraph(phrase.Of(check.Simulation.Strike is { MissesDriveline: true } ? "simulate.noCurve.beside" : "simulate.noCurve")));
+            blocks.Add(ReportBlock.Paragraph(
+                phrase.Of(check.Simulation.Strike is { MissesDriveline: true } ? "simulate.noCurve.beside" : "simulate.noCurve")));
         }
 
         SimulatedSlip[] slips = [.. (check.With?.Slips ?? []).Where(s => s.Heat.Joules > 0)];
@@ -58,7 +59,8 @@ internal static class SimulationReport
     private static List<ReportBlock> Begin(SimulatedEvent happened, ReportOptions options, Phrase phrase)
     {
         string what = phrase.Of("simulate.title." + happened);
-        return options.Title is { } title ? [ReportBlock.Title(CleanText.Title(title)), ReportBlock.Heading(what)] : [ReportBlock.Title(what)];
+        return options.Title is { } title ? [ReportBlock.Title(CleanText.Title(title)), ReportBlock.Heading(what)]
+            : [ReportBlock.Title(what)];
     }
 
     private static void Close(List<ReportBlock> blocks, IReadOnlyList<Finding> findings, IReadOnlyList<string> cautions, Phrase phrase)

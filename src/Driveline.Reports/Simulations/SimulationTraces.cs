@@ -36,7 +36,8 @@ internal sealed class SimulationTraces
             latest = Math.Max(latest, check.Without?.PeakTime(load.Element).Seconds ?? 0);
         }
 
-        return Of(check, samples, check.Simulation.Strike is null && check.With is not { Tripped: true } ? whole : Math.Min(whole, Math.Max(LeastWindowS, WindowPerPeak * latest)));
+        return Of(check, samples, check.Simulation.Strike is null && check.With is not { Tripped: true } ? whole
+            : Math.Min(whole, Math.Max(LeastWindowS, WindowPerPeak * latest)));
     }
 
     private static double Whole(SimulationCheck check) => Math.Max(check.With?.Length.Seconds ?? 0, check.Without?.Length.Seconds ?? 0);
@@ -68,14 +69,17 @@ internal sealed class SimulationTraces
         }
     }
 
-    private static IReadOnlyList<double>? Of(Dictionary<Element, IReadOnlyList<double>> traces, SimulatedLoad load) => traces.TryGetValue(load.Element, out IReadOnlyList<double>? trace) ? trace : null;
+    private static IReadOnlyList<double>? Of(Dictionary<Element, IReadOnlyList<double>> traces, SimulatedLoad load) =>
+        traces.TryGetValue(load.Element, out IReadOnlyList<double>? trace) ? trace : null;
 
     // A run that was cut off, or would be while it is drawn, is not drawn.
-    private static Dictionary<Element, IReadOnlyList<double>> Sampled(SimulationCheck check, SimulationOutcome? run, double length, int samples)
+    private static Dictionary<Element, IReadOnlyList<double>> Sampled(
+        SimulationCheck check, SimulationOutcome? run, double length, int samples)
     {
         var sampled = new Dictionary<Element, IReadOnlyList<double>>();
         Element[] elements = run is { IsComplete: true } ? [.. check.Loads.Select(l => l.Element).Where(run.IsPeakWhole)] : [];
-        IReadOnlyList<IReadOnlyList<double>> traces = elements.Length > 0 ? run!.Traces(elements, samples, Duration.FromSeconds(length)) : [];
+        IReadOnlyList<IReadOnlyList<double>> traces = elements.Length > 0 ? run!.Traces(elements, samples, Duration.FromSeconds(length))
+            : [];
         for (int k = 0; k < elements.Length; k++)
         {
             if (!double.IsNaN(traces[k][samples - 1]))

@@ -8,7 +8,9 @@ using OxyPlot;
 
 namespace Driveline.Reports.Simulations;
 
-/// <summary>Lays the picture out: title, one panel an element with its torque over time, its limit and the trip, one time axis, key.</summary>
+/// <summary>
+/// Lays the picture out: title, one panel an element with its torque over time, its limit and the trip, one time axis, key.
+/// </summary>
 internal sealed class TraceDrawing
 {
     public const double Width = 1000;
@@ -77,7 +79,8 @@ internal sealed class TraceDrawing
             top += PanelHeight + PanelGap;
         }
 
-        canvas.Text((Left + Right) / 2, top - 4, phrase.Of(Phrase.Code("simulate.picture.time").With("unit", isShort ? "ms" : "s")), 14, LadderColors.Ink, false, HorizontalAlignment.Center);
+        canvas.Text((Left + Right) / 2, top - 4, phrase.Of(Phrase.Code("simulate.picture.time").With("unit", isShort ? "ms" : "s")), 14,
+            LadderColors.Ink, false, HorizontalAlignment.Center);
         DrawKey(canvas, top + 32);
     }
 
@@ -88,7 +91,8 @@ internal sealed class TraceDrawing
         double most = trace.Most * perNm;
         double high = Math.Max(most, limit is { } l && l.Top <= FarAbove * most ? l.Top : 0) * 1.1;
         var torque = new TraceScale(trace.Least * perNm, Math.Max(high, 1e-6), bottom, top, 4);
-        string name = phrase.Capital(trace.Load.Element.Name) + " (" + phrase.Of(Phrase.Code("simulate.picture.torque").With("unit", phrase.TorqueUnit)) + ")";
+        string name = phrase.Capital(trace.Load.Element.Name) + " ("
+            + phrase.Of(Phrase.Code("simulate.picture.torque").With("unit", phrase.TorqueUnit)) + ")";
         canvas.Text(Left, top - 14, name, 15, LadderColors.Ink, true, HorizontalAlignment.Left);
         DrawLimit(canvas, limit, torque, top);
         foreach (double tick in torque.Ticks)
@@ -119,7 +123,8 @@ internal sealed class TraceDrawing
         Note(canvas, top + 58, "simulate.picture.with", trace.Load.WithProtection?.NewtonMeters, WithColor);
         if (trace.Load.DamagedAt is { } damaged)
         {
-            string range = damaged.High is { } end ? phrase.Number(damaged.Low.NewtonMeters) + " … " + phrase.Quantity(end.NewtonMeters, Findings.QuantityKind.Torque)
+            string range = damaged.High is { } end
+                ? phrase.Number(damaged.Low.NewtonMeters) + " … " + phrase.Quantity(end.NewtonMeters, Findings.QuantityKind.Torque)
                 : phrase.Quantity(damaged.Low.NewtonMeters, Findings.QuantityKind.Torque) + " …";
             canvas.Text(Right + 12, top + 100, phrase.Of("simulate.picture.damaged"), 13, LimitLine, false, HorizontalAlignment.Left);
             canvas.Text(Right + 12, top + 117, range, 13, LimitLine, true, HorizontalAlignment.Left);
@@ -148,7 +153,8 @@ internal sealed class TraceDrawing
         }
     }
 
-    private void DrawTrace(LadderCanvas canvas, IReadOnlyList<double>? values, TraceScale time, TraceScale torque, OxyColor color, bool isDashed)
+    private void DrawTrace(
+        LadderCanvas canvas, IReadOnlyList<double>? values, TraceScale time, TraceScale torque, OxyColor color, bool isDashed)
     {
         if (values is null || values.Count < 2)
         {
@@ -172,7 +178,8 @@ internal sealed class TraceDrawing
         {
             bool isLate = x > (Left + Right) / 2;
             string words = phrase.Of(Phrase.Code("simulate.picture.trip").With("device", phrase.Name(named.Name)));
-            canvas.Text(isLate ? x - 6 : x + 6, bottom - 10, words, 13, TripColor, true, isLate ? HorizontalAlignment.Right : HorizontalAlignment.Left);
+            canvas.Text(isLate ? x - 6 : x + 6, bottom - 10, words, 13, TripColor, true, isLate ? HorizontalAlignment.Right
+                : HorizontalAlignment.Left);
         }
     }
 

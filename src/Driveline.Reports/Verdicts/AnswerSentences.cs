@@ -10,7 +10,8 @@ internal static class AnswerSentences
     public static string Headline(ProtectionVerdict verdict, Phrase phrase)
     {
         string code = "headline." + verdict.Headline;
-        return verdict.Headline == Protection.Headline.DoesNotProtect && verdict.Devices.Any(d => d.Device.NeverLetsGo) ? phrase.Of(code + ".seized")
+        return verdict.Headline == Protection.Headline.DoesNotProtect && verdict.Devices.Any(d => d.Device.NeverLetsGo)
+            ? phrase.Of(code + ".seized")
             : verdict.Headline == Protection.Headline.TripsInWork && verdict.EngagementTrips ? phrase.Of(code + ".engagement")
             : verdict.Headline == Protection.Headline.Protected && NarrowMargin(verdict) is { } narrow
                 ? phrase.Of(Phrase.Code(code + ".narrow").With("more", MarginWords.Room(narrow, phrase)))
@@ -22,13 +23,15 @@ internal static class AnswerSentences
     {
         if (CriticalChecks.Part(verdict) is not { } check)
         {
-            return phrase.Of(verdict.Guards != Answer.No ? "guards.NotKnown" : verdict.Devices.Any(d => d.Device.NeverLetsGo) ? "guards.No.neverLetsGo" : "guards.No.device");
+            return phrase.Of(verdict.Guards != Answer.No ? "guards.NotKnown" : verdict.Devices.Any(d => d.Device.NeverLetsGo)
+                ? "guards.No.neverLetsGo" : "guards.No.device");
         }
 
         string code = verdict.Guards switch
         {
             Answer.Yes => check.Margin is > 1 ? "guards.Yes" : "guards.Yes.plain",
-            Answer.No => verdict.Devices.Count == 0 ? "guards.No.device" : check.GuardedBy is not { } guard ? "guards.No.open" : guard.NeverLetsGo ? "guards.No.seized" : "guards.No",
+            Answer.No => verdict.Devices.Count == 0 ? "guards.No.device" : check.GuardedBy is not { } guard ? "guards.No.open"
+                : guard.NeverLetsGo ? "guards.No.seized" : "guards.No",
             Answer.Maybe => "guards.Maybe." + Kind(check.Margin),
             _ => "guards.NotKnown",
         };
@@ -44,7 +47,8 @@ internal static class AnswerSentences
         string code = verdict.Quiet switch
         {
             Answer.Yes => "quiet.Yes",
-            Answer.No => verdict.Question.TripsInNormalWork ? "quiet.No.seen" : verdict.EngagementTrips ? "quiet.No.engagement" : "quiet.No",
+            Answer.No => verdict.Question.TripsInNormalWork ? "quiet.No.seen" : verdict.EngagementTrips ? "quiet.No.engagement"
+                : "quiet.No",
             Answer.Maybe => check?.Margin is 0 or null ? "quiet.Maybe.plain" : "quiet.Maybe." + Kind(check.Margin),
             _ => "quiet.NotKnown",
         };

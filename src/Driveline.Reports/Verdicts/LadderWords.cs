@@ -8,7 +8,8 @@ namespace Driveline.Reports.Verdicts;
 internal static class LadderWords
 {
     /// <summary>"Normal work", "Letting the PTO in", or the name of the device or part.</summary>
-    public static string Name(LadderRung rung, ProtectionVerdict verdict, Phrase phrase) => rung.Name is null ? phrase.Of("rung." + rung.Kind)
+    public static string Name(LadderRung rung, ProtectionVerdict verdict, Phrase phrase) => rung.Name is null
+        ? phrase.Of("rung." + rung.Kind)
         : CheckOf(rung, verdict) is { } check ? PartNames.Capital(check.Part, verdict, phrase)
         : phrase.Capital(rung.Name);
 

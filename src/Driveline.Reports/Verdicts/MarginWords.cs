@@ -9,7 +9,9 @@ internal static class MarginWords
     /// <summary>How much room a margin above 1 leaves; rounded down, so that it never looks larger than it is.</summary>
     public static string Room(double margin, Phrase phrase) => Words(margin, Math.Floor, phrase);
 
-    /// <summary>How far two bands overlap, for a margin below 1 and above 0; rounded up, so that it never looks smaller than it is.</summary>
+    /// <summary>
+    /// How far two bands overlap, for a margin below 1 and above 0; rounded up, so that it never looks smaller than it is.
+    /// </summary>
     public static string Overlap(double margin, Phrase phrase) => Words(1 / margin, Math.Ceiling, phrase);
 
     private static string Words(double ratio, Func<double, double> round, Phrase phrase)

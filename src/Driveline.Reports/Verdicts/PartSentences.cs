@@ -13,7 +13,8 @@ internal static class PartSentences
             return phrase.Of(Phrase.Code(check.Part.StoresEnergy ? "part.store" : "part.limitNotKnown").With("part", part));
         }
 
-        string text = phrase.Of(Phrase.Code(check.GuardedBy is not { } guard ? "part.open" : guard.NeverLetsGo ? "part.seized" : "part.guarded")
+        string text = phrase.Of(
+            Phrase.Code(check.GuardedBy is not { } guard ? "part.open" : guard.NeverLetsGo ? "part.seized" : "part.guarded")
             .With("part", part)
             .With("answer", phrase.Of("answer." + check.Guards).ToLowerInvariant())
             .With("device", phrase.Name(check.GuardedBy?.Name))

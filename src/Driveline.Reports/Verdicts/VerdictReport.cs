@@ -22,11 +22,13 @@ internal static class VerdictReport
         IReadOnlyList<Measurement> measurements = verdict.MeasureNext;
         if (measurements.Count > 0 && measurements[0].Code == Measurements.FreeHub)
         {
-            blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("report.measure.before").With("text", Measure(measurements[0], phrase)))));
+            blocks.Add(ReportBlock.Paragraph(
+                phrase.Of(Phrase.Code("report.measure.before").With("text", Measure(measurements[0], phrase)))));
         }
         else if (verdict.Headline is Headline.Doubtful or Headline.NotKnown && measurements.Count > 0)
         {
-            blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("report.measure.first").With("text", Measure(measurements[0], phrase)))));
+            blocks.Add(ReportBlock.Paragraph(
+                phrase.Of(Phrase.Code("report.measure.first").With("text", Measure(measurements[0], phrase)))));
         }
 
         blocks.Add(ReportBlock.Heading(phrase.Of("report.questions")));
@@ -98,7 +100,8 @@ internal static class VerdictReport
             blocks.Add(ReportBlock.Table(rows));
         }
 
-        string[] aside = [.. CriticalChecks.WithoutTorque(verdict).Select(e => e is Chains.Part part ? PartNames.Of(part, verdict, phrase) : phrase.Name(e.Name))];
+        string[] aside = [.. CriticalChecks.WithoutTorque(verdict)
+            .Select(e => e is Chains.Part part ? PartNames.Of(part, verdict, phrase) : phrase.Name(e.Name))];
         if (aside.Length > 0)
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("ladder.aside").With("names", string.Join(", ", aside)))));
@@ -123,7 +126,8 @@ internal static class VerdictReport
         blocks.Add(ReportBlock.Heading(phrase.Of("report.grades")));
         var rows = new List<string[]>
         {
-            new[] { phrase.Of("report.grades.grade"), phrase.Of("report.guards"), phrase.Of("report.quiet"), phrase.Of("report.grades.guardMargin"), phrase.Of("report.grades.workMargin") },
+            new[] { phrase.Of("report.grades.grade"), phrase.Of("report.guards"), phrase.Of("report.quiet"),
+                phrase.Of("report.grades.guardMargin"), phrase.Of("report.grades.workMargin") },
             GradeRow(phrase.Of("report.grades.fitted"), verdict, phrase),
         };
         rows.AddRange(neighbours.Select(n => GradeRow(n.Grade + " (" + phrase.Of(GradeMark(n)) + ")", n.Verdict, phrase)));
@@ -136,7 +140,8 @@ internal static class VerdictReport
 
     private static string[] GradeRow(string name, ProtectionVerdict verdict, Phrase phrase) =>
     [
-        name, phrase.Of("answer." + verdict.Guards), phrase.Of("answer." + verdict.Quiet), MarginNumber(verdict.GuardMargin, phrase), MarginNumber(verdict.WorkMargin, phrase),
+        name, phrase.Of("answer." + verdict.Guards), phrase.Of("answer." + verdict.Quiet), MarginNumber(verdict.GuardMargin, phrase),
+            MarginNumber(verdict.WorkMargin, phrase),
     ];
 
     private static string GradeMark(NeighbourGrade grade) =>

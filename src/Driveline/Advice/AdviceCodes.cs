@@ -24,7 +24,8 @@ public static class AdviceCodes
     /// <summary>What follows "cause." in the code of a cause's short name, e.g. "hubSeized.short".</summary>
     internal static string Short(Cause cause) => Small(cause.ToString()) + ".short";
 
-    internal static bool TryCause(string code, out Cause cause) => Enum.TryParse(code, ignoreCase: true, out cause) && Small(cause.ToString()) == code;
+    internal static bool TryCause(string code, out Cause cause) => Enum.TryParse(code, ignoreCase: true, out cause)
+        && Small(cause.ToString()) == code;
 
     internal static bool TrySymptom(string code, out Symptom symptom) =>
         Enum.TryParse(code, ignoreCase: true, out symptom) && Small(symptom.ToString()) == code;

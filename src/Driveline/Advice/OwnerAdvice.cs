@@ -6,7 +6,9 @@ using Driveline.Quantities;
 
 namespace Driveline.Advice;
 
-/// <summary>The whole answer to an owner's letter: causes, next check, remedies, inspection, deck, cost, and the cautions that belong to each.</summary>
+/// <summary>
+/// The whole answer to an owner's letter: causes, next check, remedies, inspection, deck, cost, and the cautions that belong to each.
+/// </summary>
 /// <remarks>Built from a complaint with its model; deck, costs and prices are added. Immutable.</remarks>
 public sealed class OwnerAdvice
 {
@@ -15,7 +17,8 @@ public sealed class OwnerAdvice
 
     private static readonly HashSet<string> BoltOut = new(StringComparer.Ordinal)
     {
-        Advice.Remedies.SpecifiedBolt, Advice.Remedies.ShankInPlane, Advice.Remedies.ChangeBoltsInTime, Advice.Remedies.FreeHub, Advice.Remedies.TrueHoles, Advice.Remedies.StrongerBolt,
+        Advice.Remedies.SpecifiedBolt, Advice.Remedies.ShankInPlane, Advice.Remedies.ChangeBoltsInTime, Advice.Remedies.FreeHub,
+            Advice.Remedies.TrueHoles, Advice.Remedies.StrongerBolt,
     };
 
     private OwnerAdvice(Diagnosis diagnosis, MachineKind machine)
@@ -73,14 +76,18 @@ public sealed class OwnerAdvice
     /// <summary>What a caller must notice beside causes and remedies, worst first.</summary>
     public IReadOnlyList<Finding> Findings => [.. Own().Concat(Notes).Concat(Deck?.Findings ?? []).OrderBy(f => f.Severity)];
 
-    /// <summary>Every caution of the whole answer, each once: those of a shaft that turns in the open, then the order of <see cref="Advice.Cautions.All"/>.</summary>
+    /// <summary>
+    /// Every caution of the whole answer, each once: those of a shaft that turns in the open, then the order of
+    /// <see cref="Advice.Cautions.All"/>.
+    /// </summary>
     public IReadOnlyList<Caution> Cautions
     {
         get
         {
             Caution[] first = [.. VerdictCautions.First(Machine).Select(Advice.Cautions.Find).OfType<Caution>()];
             Caution[] thrown = Machine is MachineKind.RotaryCutter or MachineKind.FlailMower ? [Advice.Cautions.ThrownObjects] : [];
-            var held = new HashSet<Caution>([.. thrown, .. Diagnosis.Cautions, .. Inspection?.Cautions ?? [], .. BoltChange?.Cautions ?? []]);
+            var held = new HashSet<Caution>(
+                [.. thrown, .. Diagnosis.Cautions, .. Inspection?.Cautions ?? [], .. BoltChange?.Cautions ?? []]);
             return [.. first.Concat(Advice.Cautions.All.Where(held.Contains)).Distinct()];
         }
     }

@@ -28,7 +28,8 @@ public sealed class Branch : Element
         Guard.NotNull(elements, nameof(elements));
         if (!(powerShare.Low > 0 && powerShare.SiBand.High <= 1))
         {
-            throw Guard.OutOfRange("Power share of a branch", "above 0 to 1", powerShare.Low > 0 ? powerShare.SiBand.High : powerShare.Low, string.Empty, nameof(powerShare));
+            throw Guard.OutOfRange("Power share of a branch", "above 0 to 1", powerShare.Low > 0 ? powerShare.SiBand.High : powerShare.Low,
+                string.Empty, nameof(powerShare));
         }
 
         return elements.Length > 0

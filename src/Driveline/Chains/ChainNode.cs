@@ -5,7 +5,8 @@ namespace Driveline.Chains;
 /// <summary>One position of a flattened chain, with what lies between it and the PTO. Parents come before children.</summary>
 internal readonly struct ChainNode
 {
-    public ChainNode(Element? element, int parent, double ownRatio, Band ownEfficiency, bool efficiencyAssumed, double ratio, Band efficiency, Band share)
+    public ChainNode(Element? element, int parent, double ownRatio, Band ownEfficiency, bool efficiencyAssumed, double ratio,
+        Band efficiency, Band share)
     {
         Element = element;
         Parent = parent;

@@ -59,10 +59,15 @@ public sealed class ClutchReview
     /// <summary>Time until the linings reach the temperature they stand at all; null when not reached or not known.</summary>
     public Duration? TimeToMaximum => Heat?.TimeToMaximum;
 
-    /// <summary>Time until organic linings begin to smoke, by practice; null when not reached, not known, or when the linings are of metal.</summary>
+    /// <summary>
+    /// Time until organic linings begin to smoke, by practice; null when not reached, not known, or when the linings are of metal.
+    /// </summary>
     public Duration? TimeToSmoke => IsOrganic ? Heat?.TimeToFirstSmoke : null;
 
-    /// <summary>The service procedures that its state calls for: a slip test while it is not trusted, the lever after setting it anew; taken apart, and no slip test before, while it is known to be stuck or solid.</summary>
+    /// <summary>
+    /// The service procedures that its state calls for: a slip test while it is not trusted, the lever after setting it anew; taken apart,
+    /// and no slip test before, while it is known to be stuck or solid.
+    /// </summary>
     public IReadOnlyList<ServiceProcedure> Procedures => CannotSlip
         ? [ServiceSteps.YearlyCheck, .. Setting is null ? Array.Empty<ServiceProcedure>() : [ServiceSteps.LeverSetting]]
         : Setting is not null
@@ -74,12 +79,15 @@ public sealed class ClutchReview
     /// <summary>The weakest basis of its torques; null when no torque is known.</summary>
     public Basis? WeakestBasis => IsKnown ? Basis.Weakest(Torque.Running.WeakestBasis, Torque.Breakaway.WeakestBasis) : null;
 
-    /// <summary>What a caller must notice, worst first and each once. That a blocked slip has no end is its meaning, and not told again.</summary>
+    /// <summary>
+    /// What a caller must notice, worst first and each once. That a blocked slip has no end is its meaning, and not told again.
+    /// </summary>
     public IReadOnlyList<Finding> Findings
     {
         get
         {
-            IEnumerable<Finding> all = Device.Findings.Concat(Setting?.Findings ?? []).Concat(Heat?.Findings.Where(f => f.Code != ClutchFindings.SlipNeverEnds) ?? []);
+            IEnumerable<Finding> all = Device.Findings.Concat(Setting?.Findings ?? [])
+                .Concat(Heat?.Findings.Where(f => f.Code != ClutchFindings.SlipNeverEnds) ?? []);
             return [.. all.Distinct().OrderBy(f => f.Severity)];
         }
     }
@@ -87,7 +95,8 @@ public sealed class ClutchReview
     /// <summary>Codes of the cautions that go with it; no renderer may drop them.</summary>
     public static IReadOnlyList<string> Cautions { get; } =
     [
-        "caution.stopAndKeyOut", "caution.guardsOn", "clutch.caution.people", "clutch.caution.hot", "caution.hotClutchDryGrass", "clutch.caution.neverTighter",
+        "caution.stopAndKeyOut", "caution.guardsOn", "clutch.caution.people", "clutch.caution.hot", "caution.hotClutchDryGrass",
+            "clutch.caution.neverTighter",
         "caution.manualDecides", "caution.licensedPractice",
     ];
 
@@ -113,7 +122,8 @@ public sealed class ClutchReview
     public static ClutchReview Of(SlipClutchDevice device) => new(Guard.NotNull(device, nameof(device)), null, null, null);
 
     /// <summary>The same with a slip against the blocked machine, how hot it gets not known.</summary>
-    public ClutchReview WithBlockedSlip(SlipEvent slip) => new(Device, Guard.NotNull(slip, nameof(slip)), null, Setting) { FirstCautions = FirstCautions };
+    public ClutchReview WithBlockedSlip(SlipEvent slip) =>
+        new(Device, Guard.NotNull(slip, nameof(slip)), null, Setting) { FirstCautions = FirstCautions };
 
     /// <summary>The same with a slip against the blocked machine and its heat.</summary>
     public ClutchReview WithBlockedSlip(SlipEvent slip, SlipHeat heat) =>

@@ -19,12 +19,14 @@ public sealed class CutOutDevice : ProtectiveDevice
         var findings = new List<Finding>(clutch.Findings);
         if (clutch.Kind == CutOutKind.NotKnown)
         {
-            findings.Add(Finding.NotKnown(DeviceFindings.CutOutKindNotKnown).Barring(Bars.Guards).WithSettledBy(Measurements.IdentifyDevice).With("name", name));
+            findings.Add(Finding.NotKnown(DeviceFindings.CutOutKindNotKnown).Barring(Bars.Guards).WithSettledBy(Measurements.IdentifyDevice)
+                .With("name", name));
         }
 
         if (!isProven)
         {
-            findings.Add(Finding.Of(DeviceFindings.CutOutNotProven, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest).With("name", name));
+            findings.Add(Finding.Of(DeviceFindings.CutOutNotProven, Severity.Danger).Barring(Bars.Guards)
+                .WithSettledBy(Measurements.SlipTest).With("name", name));
         }
 
         Findings = findings;
@@ -60,5 +62,6 @@ public sealed class CutOutDevice : ProtectiveDevice
     public static CutOutDevice Of(string name, CutOutClutch clutch) => new(name, Guard.NotNull(clutch, nameof(clutch)), false);
 
     /// <summary>The same clutch, judged by its condition: proven when a trip since the last storage may be trusted.</summary>
-    public CutOutDevice With(ClutchCondition condition) => new(Name, Clutch, Guard.NotNull(condition, nameof(condition)).MayBeTrustedToSlip);
+    public CutOutDevice With(ClutchCondition condition) =>
+        new(Name, Clutch, Guard.NotNull(condition, nameof(condition)).MayBeTrustedToSlip);
 }

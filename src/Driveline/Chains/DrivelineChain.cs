@@ -62,7 +62,9 @@ public sealed class DrivelineChain
     }
 
     /// <summary>A torque at an element, referred to the PTO: T_pto = T · i / (η · s).</summary>
-    /// <returns>The PTO torque of normal work at which the element carries this torque; null when a speed ratio before it is not known.</returns>
+    /// <returns>
+    /// The PTO torque of normal work at which the element carries this torque; null when a speed ratio before it is not known.
+    /// </returns>
     /// <exception cref="ArgumentException">The element is not in the chain.</exception>
     public TorqueBand? ReferToPto(Element element, TorqueBand torque)
     {
@@ -90,7 +92,8 @@ public sealed class DrivelineChain
         return basis;
     }
 
-    private static void Append(List<ChainNode> nodes, IReadOnlyList<Element> elements, int parent, double ratio, Band efficiency, Band entering)
+    private static void Append(
+        List<ChainNode> nodes, IReadOnlyList<Element> elements, int parent, double ratio, Band efficiency, Band entering)
     {
         Band share = entering;
         Band taken = Band.Exactly(0);
@@ -163,8 +166,10 @@ public sealed class DrivelineChain
         return null;
     }
 
-    private static string? ShareProblem(Branch branch, Band taken, bool isLast) => taken.Expected > 1 + 1e-9 || (!isLast && taken.Expected > 1 - 1e-9)
-        ? FormattableString.Invariant($"The power shares of the branches up to '{branch.Name}' add up to {taken.Expected:G4}; they must leave something for what follows, and never exceed 1.")
+    private static string? ShareProblem(Branch branch, Band taken, bool isLast) => taken.Expected > 1 + 1e-9
+        || (!isLast && taken.Expected > 1 - 1e-9)
+        ? FormattableString.Invariant($"The power shares of the branches up to '{branch.Name}' add up to {taken.Expected:G4}")
+            + "; they must leave something for what follows, and never exceed 1."
         : null;
 
     private static Band Rest(Band taken)

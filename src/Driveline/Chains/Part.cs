@@ -46,7 +46,10 @@ public sealed class Part : Element
     /// <summary>True for a rotor or flywheel: it stores energy that no device upstream of it can hold back.</summary>
     public bool StoresEnergy => Kind is PartKind.Rotor or PartKind.Flywheel;
 
-    /// <summary>Torsional stiffness from its input to its output, at its own speed; null when not known: it is then rigid, or a shaft that nobody can wind up.</summary>
+    /// <summary>
+    /// Torsional stiffness from its input to its output, at its own speed; null when not known: it is then rigid, or a shaft that nobody
+    /// can wind up.
+    /// </summary>
     public StiffnessBand? Stiffness { get; private init; }
 
     /// <summary>Viscous damping of its twist, N·m·s/rad, at its own speed; 0 unless given.</summary>

@@ -43,7 +43,9 @@ public abstract class ProtectiveDevice : Element
     /// <summary>What bars a quiet Yes under work peaks up to so much, beside <see cref="QuietBars"/>.</summary>
     internal virtual IReadOnlyList<Finding> BarsUnder(double workHighNm) => [];
 
-    /// <summary>The torque at which it acts when free and in good order, for comparison with what the manual specifies; null when not known.</summary>
+    /// <summary>
+    /// The torque at which it acts when free and in good order, for comparison with what the manual specifies; null when not known.
+    /// </summary>
     public virtual TorqueBand? InGoodOrder => Running;
 
     /// <summary>True when it is known what it is, so that a comparison with the specified one has a meaning.</summary>
@@ -52,7 +54,9 @@ public abstract class ProtectiveDevice : Element
     /// <summary>True when an unbounded expected torque is the device's state (stuck, springs solid), not a lack of knowledge.</summary>
     public virtual bool IsStuck => false;
 
-    /// <summary>True when the device is stated never to let go, whatever the torque: it counts as no device for what it should guard.</summary>
+    /// <summary>
+    /// True when the device is stated never to let go, whatever the torque: it counts as no device for what it should guard.
+    /// </summary>
     public virtual bool NeverLetsGo => false;
 
     /// <summary>True when acting while the PTO is let in is its job and it is known to stand the heat; then that is no nuisance.</summary>

@@ -7,7 +7,8 @@ namespace Driveline.Chains;
 
 /// <summary>A shear-bolt joint in its place in the driveline.</summary>
 /// <remarks>
-/// What is not known about the bolt bars a Yes: the shear plane, the grade, head marks of another grade, the hub, the neck of a special; for bolts beside
+/// What is not known about the bolt bars a Yes: the shear plane, the grade, head marks of another grade, the hub, the neck of a special;
+/// for bolts beside
 /// the shaft the number of planes and the gap between the faces; for a bolt through its shaft the steel around the cross-hole.
 /// </remarks>
 public sealed class ShearBoltDevice : ProtectiveDevice
@@ -28,7 +29,8 @@ public sealed class ShearBoltDevice : ProtectiveDevice
 
     /// <inheritdoc/>
     public override TorqueBand? Breakaway => !BreakTorque.IsKnown ? null
-        : NeverLetsGo ? TorqueBand.OfSi(new Band(BreakTorque.Torque.SiBand.Low, double.PositiveInfinity, double.PositiveInfinity), BreakTorque.Torque.Basis)
+        : NeverLetsGo ? TorqueBand.OfSi(
+            new Band(BreakTorque.Torque.SiBand.Low, double.PositiveInfinity, double.PositiveInfinity), BreakTorque.Torque.Basis)
         : BreakTorque.Torque;
 
     /// <inheritdoc/>
@@ -72,7 +74,9 @@ public sealed class ShearBoltDevice : ProtectiveDevice
 
         if (!NeverLetsGo && !double.IsPositiveInfinity(workHighNm))
         {
-            bars.AddRange(BoltFatigue.LowerBoundLife(BreakTorque.Joint, UnitsNet.Torque.FromNewtonMeters(workHighNm), 0).Findings.Where(f => f.IsBarring(Bars.Quiet)));
+            bars.AddRange(
+                BoltFatigue.LowerBoundLife(BreakTorque.Joint, UnitsNet.Torque.FromNewtonMeters(workHighNm), 0).Findings.Where(
+                f => f.IsBarring(Bars.Quiet)));
         }
 
         return bars;
@@ -93,12 +97,14 @@ public sealed class ShearBoltDevice : ProtectiveDevice
 
         if (joint.Layout != JointLayout.ThroughShaft && !joint.IsStandOffStated)
         {
-            findings.Add(Finding.NotKnown(DeviceFindings.StandOffNotKnown).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit).With("name", name));
+            findings.Add(Finding.NotKnown(DeviceFindings.StandOffNotKnown).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit)
+                .With("name", name));
         }
 
         if (joint.Layout == JointLayout.ThroughShaft && joint.ShaftYield is null)
         {
-            findings.Add(Finding.NotKnown(DeviceFindings.ShaftAtCrossHoleNotKnown).Barring(Bars.Guards).WithSettledBy(Measurements.ShaftSteelAtHole).With("name", name));
+            findings.Add(Finding.NotKnown(DeviceFindings.ShaftAtCrossHoleNotKnown).Barring(Bars.Guards)
+                .WithSettledBy(Measurements.ShaftSteelAtHole).With("name", name));
         }
 
         return findings;

@@ -22,7 +22,8 @@ public sealed class SlipClutchDevice : ProtectiveDevice
     private readonly bool isUndated;
 
     private SlipClutchDevice(
-        string name, SlipTorque slipTorque, TorqueBand? inGoodOrder, bool hasSlips, double slipsPerHour, SlipHeat? slipHeat, SlipHeat? engagementHeat, bool isUndated)
+        string name, SlipTorque slipTorque, TorqueBand? inGoodOrder, bool hasSlips, double slipsPerHour, SlipHeat? slipHeat,
+            SlipHeat? engagementHeat, bool isUndated)
         : base(name)
     {
         SlipTorque = slipTorque;
@@ -75,7 +76,9 @@ public sealed class SlipClutchDevice : ProtectiveDevice
     public static SlipClutchDevice Of(string name, SlipTorque slipTorque) =>
         new(name, Guard.NotNull(slipTorque, nameof(slipTorque)), null, false, 0, null, null, false);
 
-    /// <summary>The same clutch with the torque at which it slips when clean and free, for comparison with what the manual specifies.</summary>
+    /// <summary>
+    /// The same clutch with the torque at which it slips when clean and free, for comparison with what the manual specifies.
+    /// </summary>
     public SlipClutchDevice WithGoodOrder(TorqueBand torque) =>
         new(Name, SlipTorque, Guard.NotNull(torque, nameof(torque)), hasSlips, slipsPerHour, slipHeat, engagementHeat, isUndated);
 
@@ -85,15 +88,19 @@ public sealed class SlipClutchDevice : ProtectiveDevice
     /// <summary>The same clutch, slipping in work at a rate of which the heat is not known.</summary>
     /// <param name="perHour">Slips an hour; 0 or more.</param>
     public SlipClutchDevice WithSlipsInWork(double perHour) => new(
-        Name, SlipTorque, inGoodOrder, true, Guard.NotNegative(perHour, "Slips per hour", "1/h", nameof(perHour)), null, engagementHeat, isUndated);
+        Name, SlipTorque, inGoodOrder, true, Guard.NotNegative(perHour, "Slips per hour", "1/h", nameof(perHour)), null, engagementHeat,
+            isUndated);
 
     /// <summary>The same clutch, slipping in work again and again.</summary>
     /// <param name="perHour">Slips an hour; 0 or more.</param>
     /// <param name="hottest">One such slip, from the temperature at which the clutch is after many of them.</param>
     public SlipClutchDevice WithSlipsInWork(double perHour, SlipHeat hottest) => new(
-        Name, SlipTorque, inGoodOrder, true, Guard.NotNegative(perHour, "Slips per hour", "1/h", nameof(perHour)), Guard.NotNull(hottest, nameof(hottest)), engagementHeat, isUndated);
+        Name, SlipTorque, inGoodOrder, true, Guard.NotNegative(perHour, "Slips per hour", "1/h", nameof(perHour)),
+            Guard.NotNull(hottest, nameof(hottest)), engagementHeat, isUndated);
 
-    /// <summary>The same clutch with the heat of the slip while the PTO is let in; within the limits of the linings, that slip is its job.</summary>
+    /// <summary>
+    /// The same clutch with the heat of the slip while the PTO is let in; within the limits of the linings, that slip is its job.
+    /// </summary>
     public SlipClutchDevice WithEngagementHeat(SlipHeat heat) =>
         new(Name, SlipTorque, inGoodOrder, hasSlips, slipsPerHour, slipHeat, Guard.NotNull(heat, nameof(heat)), isUndated);
 

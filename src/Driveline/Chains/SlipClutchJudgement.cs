@@ -40,16 +40,20 @@ internal static class SlipClutchJudgement
 
         if (torque.Source is SlipTorqueSource.Calculated or SlipTorqueSource.Stated)
         {
-            all.Add(Named(DeviceFindings.SlipTorqueNotMeasured, Severity.Warning, name).Barring(Bars.Both).WithSettledBy(Measurements.SlipTest));
+            all.Add(Named(DeviceFindings.SlipTorqueNotMeasured, Severity.Warning, name).Barring(Bars.Both)
+                .WithSettledBy(Measurements.SlipTest));
         }
-        else if (torque.Source == SlipTorqueSource.Measured && torque.Condition.Surface is SurfaceState.Damp or SurfaceState.Hot or SurfaceState.Oiled or SurfaceState.Glazed)
+        else if (torque.Source == SlipTorqueSource.Measured
+            && torque.Condition.Surface is SurfaceState.Damp or SurfaceState.Hot or SurfaceState.Oiled or SurfaceState.Glazed)
         {
-            all.Add(Named(DeviceFindings.SlipMeasuredNotDry, Severity.Warning, name).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest));
+            all.Add(Named(DeviceFindings.SlipMeasuredNotDry, Severity.Warning, name).Barring(Bars.Guards)
+                .WithSettledBy(Measurements.SlipTest));
         }
 
         if (torque.Clutch is null)
         {
-            all.Add(Named(DeviceFindings.ClutchNotDescribed, Severity.Warning, name).Barring(Bars.Both).WithSettledBy(Measurements.ClutchSprings));
+            all.Add(Named(DeviceFindings.ClutchNotDescribed, Severity.Warning, name).Barring(Bars.Both)
+                .WithSettledBy(Measurements.ClutchSprings));
         }
         else if (ReferenceEquals(torque.Clutch.Facing, Facings.NotKnown))
         {
@@ -61,11 +65,13 @@ internal static class SlipClutchJudgement
     {
         if (!hasSlips)
         {
-            all.Add(Named(DeviceFindings.SlipsPerHourNotKnown, Severity.Warning, name).Barring(Bars.Quiet).WithSettledBy(Measurements.SlipsInWork));
+            all.Add(Named(DeviceFindings.SlipsPerHourNotKnown, Severity.Warning, name).Barring(Bars.Quiet)
+                .WithSettledBy(Measurements.SlipsInWork));
         }
         else if (perHour > 0 && heat is null)
         {
-            all.Add(Named(DeviceFindings.SlipHeatNotKnown, Severity.Warning, name).Barring(Bars.Quiet).WithSettledBy(Measurements.SlipsInWork).With("perHour", QuantityKind.Number, perHour));
+            all.Add(Named(DeviceFindings.SlipHeatNotKnown, Severity.Warning, name).Barring(Bars.Quiet)
+                .WithSettledBy(Measurements.SlipsInWork).With("perHour", QuantityKind.Number, perHour));
         }
         else if (perHour > 0 && !IsWithinLimits(heat!))
         {

@@ -4,7 +4,10 @@ using Driveline.ShearBolts;
 
 namespace Driveline.Choosing;
 
-/// <summary>What would help when no bolt fits, mildest first: engagement, power, hub, position, radius, another part. Numbers are computed, not guessed.</summary>
+/// <summary>
+/// What would help when no bolt fits, mildest first: engagement, power, hub, position, radius, another part. Numbers are computed, not
+/// guessed.
+/// </summary>
 /// <remarks>
 /// With work margin w and guard margin g of a bolt: a place that scales its torque by k has margins w·k and g/k, so a k exists only
 /// where w·g exceeds the product of the margins asked for. Less work raises w, a stronger part raises g, each by what is short of that.
@@ -52,7 +55,8 @@ internal static class BoltChanges
     private static void AddPower(BoltSearch search, RankedBolt[] bolts, List<Finding> changes)
     {
         ProtectionPolicy policy = search.Terms.Policy;
-        RankedBolt? guarding = bolts.Where(b => b.GuardMargin > policy.MinimumGuardMargin).OrderByDescending(b => b.WorkMargin).FirstOrDefault();
+        RankedBolt? guarding = bolts.Where(b => b.GuardMargin > policy.MinimumGuardMargin).OrderByDescending(b => b.WorkMargin)
+            .FirstOrDefault();
         RankedBolt bolt = guarding ?? Closest(bolts);
         double share = guarding is not null ? bolt.WorkMargin!.Value / policy.MinimumWorkMargin : ProductShare(bolt, policy);
         if (share < 1 && search.Question.Work!.Torque is { IsBounded: true } work)
@@ -69,7 +73,8 @@ internal static class BoltChanges
     private static void AddPart(BoltSearch search, RankedBolt[] bolts, List<Finding> changes)
     {
         ProtectionPolicy policy = search.Terms.Policy;
-        RankedBolt? quiet = bolts.Where(b => b.WorkMargin > policy.MinimumWorkMargin).OrderByDescending(b => b.GuardMargin).FirstOrDefault();
+        RankedBolt? quiet = bolts.Where(b => b.WorkMargin > policy.MinimumWorkMargin).OrderByDescending(b => b.GuardMargin)
+            .FirstOrDefault();
         RankedBolt bolt = quiet ?? Closest(bolts);
 
         // A bolt moved to be just quiet asks of every part so much more.

@@ -63,7 +63,10 @@ public sealed class BoltChoice
     /// <summary>The bolts of the stock that are not offered, each with the reason, in the order of the stock.</summary>
     public IReadOnlyList<LeftOut> LeftOut { get; } = [];
 
-    /// <summary>The best of them, when both its margins leave room and it is no stronger than specified; null when there is none, or when nobody knows what is specified.</summary>
+    /// <summary>
+    /// The best of them, when both its margins leave room and it is no stronger than specified; null when there is none, or when nobody
+    /// knows what is specified.
+    /// </summary>
     public RankedBolt? Best => Choices.FirstOrDefault(c => c.LeavesRoom && c.IsStrongerThanSpecified == false);
 
     /// <summary>What a caller must notice, worst first, and what would help when nothing fits.</summary>
@@ -78,7 +81,9 @@ public sealed class BoltChoice
     /// <summary>The choice of a bolt.</summary>
     /// <param name="question">The driveline with what is fitted now.</param>
     /// <param name="terms">Stock, holes, policy, and which bolt.</param>
-    /// <exception cref="ArgumentException">The terms name a shear bolt that is not in the driveline; the message lists those that are.</exception>
+    /// <exception cref="ArgumentException">
+    /// The terms name a shear bolt that is not in the driveline; the message lists those that are.
+    /// </exception>
     public static BoltChoice For(ProtectionQuestion question, ChoiceTerms terms) =>
         new(Guard.NotNull(question, nameof(question)), Guard.NotNull(terms, nameof(terms)));
 

@@ -28,10 +28,13 @@ internal sealed class BoltComparison
 
     public bool? IsStrongerThanSpecified { get; }
 
-    /// <summary>True when even its strongest specimen holds no more than that of the fitted one and, where known, of the specified one.</summary>
+    /// <summary>
+    /// True when even its strongest specimen holds no more than that of the fitted one and, where known, of the specified one.
+    /// </summary>
     public bool IsNoStronger { get; }
 
-    public static BoltComparison Of(ShearBoltDevice bolt, bool isFitted, ProtectiveDevice fitted, ProtectiveDevice? specified, ProtectionPolicy policy)
+    public static BoltComparison Of(
+        ShearBoltDevice bolt, bool isFitted, ProtectiveDevice fitted, ProtectiveDevice? specified, ProtectionPolicy policy)
     {
         bool isSpecified = IsSame(bolt, specified);
         bool? stronger = specified is null ? null : isSpecified ? false : IsStrongerThanNamed(bolt, specified, policy);
@@ -40,11 +43,13 @@ internal sealed class BoltComparison
             isSpecified,
             isFitted ? false : IsStronger(bolt, fitted, policy),
             stronger,
-            HoldsNoMore(bolt, fitted, policy) && (specified is null || isSpecified || (stronger == false && HoldsNoMore(bolt, specified, policy))));
+            HoldsNoMore(bolt, fitted, policy)
+                && (specified is null || isSpecified || (stronger == false && HoldsNoMore(bolt, specified, policy))));
     }
 
     private static bool IsSame(ShearBoltDevice bolt, ProtectiveDevice? specified) =>
-        NamedBolt.Of(specified) is { } named && NamedBolt.Of(bolt) is { } own && named.Thread!.Equals(own.Thread) && named.Grade!.Equals(own.Grade);
+        NamedBolt.Of(specified) is { } named && NamedBolt.Of(bolt) is { } own && named.Thread!.Equals(own.Thread)
+            && named.Grade!.Equals(own.Grade);
 
     // Any reason to take it for stronger counts; a doubt of one comparison leaves it open.
     private static bool? IsStrongerThanNamed(ShearBoltDevice bolt, ProtectiveDevice specified, ProtectionPolicy policy)

@@ -5,7 +5,9 @@ using UnitsNet;
 
 namespace Driveline.Choosing;
 
-/// <summary>Which holes a bolt may use: the one that is there, and those the machine's maker permits to be drilled instead. Immutable.</summary>
+/// <summary>
+/// Which holes a bolt may use: the one that is there, and those the machine's maker permits to be drilled instead. Immutable.
+/// </summary>
 /// <remarks>
 /// A bolt fits when its nominal diameter goes through the hole and the hole is no wider than the loose clearance hole of its size.
 /// A hole nobody measured is taken as the normal clearance hole of the bolt it was made for; that bolt is the thicker of the fitted
@@ -38,14 +40,17 @@ public sealed class BoltHoles
 
     /// <summary>The same with the measured diameter of the hole that is there.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The diameter is not finite or not above 0.</exception>
-    public BoltHoles WithPresent(Length diameter) => new(Guard.Positive(Si.Meters(diameter), "Hole diameter", "m", nameof(diameter)), redrilledM);
+    public BoltHoles WithPresent(Length diameter) =>
+        new(Guard.Positive(Si.Meters(diameter), "Hole diameter", "m", nameof(diameter)), redrilledM);
 
     /// <summary>The same with one more hole the machine's maker permits.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The diameter is not finite or not above 0.</exception>
     public BoltHoles WithRedrilled(Length diameter) =>
         new(presentM, [.. redrilledM, Guard.Positive(Si.Meters(diameter), "Diameter of a permitted hole", "m", nameof(diameter))]);
 
-    /// <summary>How wide the hole of a bolt is taken to be: as measured or permitted, else the normal hole of the bolt it was made for, m.</summary>
+    /// <summary>
+    /// How wide the hole of a bolt is taken to be: as measured or permitted, else the normal hole of the bolt it was made for, m.
+    /// </summary>
     internal double WidestM(RankedBolt bolt, ShearBolt madeFor) => bolt.NeedsRedrilling ? Si.Meters(bolt.HoleDiameter) : WideM(madeFor);
 
     /// <summary>The hole a bolt would use: the present one when it fits, else the closest permitted one; null when it fits none.</summary>
@@ -62,7 +67,8 @@ public sealed class BoltHoles
         }
 
         double[] fitting = [.. redrilledM.Where(h => boltM <= h + SlackM && h <= looseM + SlackM)];
-        return fitting.Length > 0 ? new HoleUse(fitting.Min(), Math.Max(throughM, fitting.Min()), true, fitting.Min() > normalM + SlackM) : null;
+        return fitting.Length > 0 ? new HoleUse(fitting.Min(), Math.Max(throughM, fitting.Min()), true, fitting.Min() > normalM + SlackM)
+            : null;
     }
 
     private double WideM(ShearBolt madeFor) =>

@@ -35,7 +35,8 @@ internal sealed class BoltSearch
     public ShearBoltJoint Joint => Place.BreakTorque.Joint;
 
     /// <summary>The bolt for which the hole was made: the thicker of the fitted and the specified one.</summary>
-    public ShearBolt MadeFor => Specified is ShearBoltDevice { BreakTorque.Joint.Bolt: { } named } && named.DiameterM > Joint.Bolt.DiameterM ? named : Joint.Bolt;
+    public ShearBolt MadeFor => Specified is ShearBoltDevice { BreakTorque.Joint.Bolt: { } named } && named.DiameterM > Joint.Bolt.DiameterM
+        ? named : Joint.Bolt;
 
     /// <summary>The stock that fits a hole, each evaluated; those that cross the shaft must leave some of it.</summary>
     public IReadOnlyList<RankedBolt> Fitting => fitting ??=
@@ -45,7 +46,9 @@ internal sealed class BoltSearch
             .OfType<RankedBolt>(),
     ];
 
-    /// <summary>The bolt that the manual names, in this machine, in stock or not; null when it is not known as a graded plain bolt.</summary>
+    /// <summary>
+    /// The bolt that the manual names, in this machine, in stock or not; null when it is not known as a graded plain bolt.
+    /// </summary>
     public RankedBolt? Manuals()
     {
         if (NamedBolt.Of(Specified) is not { } named)
@@ -81,9 +84,12 @@ internal sealed class BoltSearch
         return new RankedBolt(item, hole, verdict, device, against, LimitKnowledge.IsComplete(verdict) && verdict.GuardMargin > 0);
     }
 
-    /// <summary>May be offered: every limit is known and its own trip has an end, or it holds no more than what is fitted and what is specified.</summary>
+    /// <summary>
+    /// May be offered: every limit is known and its own trip has an end, or it holds no more than what is fitted and what is specified.
+    /// </summary>
     public bool MayOffer(RankedBolt bolt) => LimitKnowledge.IsAnyKnown(bolt.Verdict)
-        && ((LimitKnowledge.IsComplete(bolt.Verdict) && bolt.GuardMargin > 0) || BoltComparison.Of(bolt.Device, bolt.IsFitted, Place, Specified, Terms.Policy).IsNoStronger);
+        && ((LimitKnowledge.IsComplete(bolt.Verdict) && bolt.GuardMargin > 0)
+            || BoltComparison.Of(bolt.Device, bolt.IsFitted, Place, Specified, Terms.Policy).IsNoStronger);
 
     /// <summary>True when a hole for the bolt takes at most half of the shaft it crosses.</summary>
     public static bool IsSlender(StockItem item, ShearBoltJoint joint) =>

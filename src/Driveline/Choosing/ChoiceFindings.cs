@@ -10,8 +10,10 @@ internal static class ChoiceFindings
 {
     public static IReadOnlyList<Finding> WithoutJoint(ProtectionVerdict asFitted)
     {
-        bool isWithoutBolt = asFitted.Devices.Count > 0 && asFitted.Devices.All(d => d.Device.Kind is DeviceKind.SlipClutch or DeviceKind.CutOut);
-        Finding none = isWithoutBolt ? Finding.Of(ChoosingFindings.NoBolt, Severity.Note) : Finding.Of(ChoosingFindings.NoKnownJoint, Severity.Warning);
+        bool isWithoutBolt = asFitted.Devices.Count > 0
+            && asFitted.Devices.All(d => d.Device.Kind is DeviceKind.SlipClutch or DeviceKind.CutOut);
+        Finding none = isWithoutBolt ? Finding.Of(ChoosingFindings.NoBolt, Severity.Note)
+            : Finding.Of(ChoosingFindings.NoKnownJoint, Severity.Warning);
         return LimitKnowledge.IsAnyKnown(asFitted) ? [none] : [Finding.Of(ChoosingFindings.LimitsNotKnown, Severity.Danger), none];
     }
 
@@ -53,7 +55,8 @@ internal static class ChoiceFindings
 
     private static Finding Withheld(ProtectionVerdict asFitted) => LimitKnowledge.FirstUnknownPart(asFitted) is { } unknown
         ? Finding.Of(ChoosingFindings.StrongerWithheldByPart, Severity.Danger).With("name", unknown)
-        : Finding.Of(LimitKnowledge.IsListComplete(asFitted) ? ChoosingFindings.StrongerWithheldByTrip : ChoosingFindings.StrongerWithheldByList, Severity.Danger);
+        : Finding.Of(LimitKnowledge.IsListComplete(asFitted) ? ChoosingFindings.StrongerWithheldByTrip
+            : ChoosingFindings.StrongerWithheldByList, Severity.Danger);
 
     // What the manual names comes before anything computed.
     private static void AddSpecified(BoltSearch search, RankedBolt? manuals, List<Finding> findings)
@@ -73,7 +76,9 @@ internal static class ChoiceFindings
         if (answer != FittedComparison.Same)
         {
             string bolt = specified is Chains.ShearBoltDevice { BreakTorque.Joint.Bolt: { } named } ? named.ToString() : specified.Name;
-            findings.Add(Finding.Of(ChoosingFindings.SpecifiedFirst, answer == FittedComparison.Stronger ? Severity.Danger : Severity.Warning).With("bolt", bolt));
+            findings.Add(
+                Finding.Of(ChoosingFindings.SpecifiedFirst, answer == FittedComparison.Stronger ? Severity.Danger : Severity.Warning)
+                .With("bolt", bolt));
         }
     }
 
@@ -119,7 +124,8 @@ internal static class ChoiceFindings
         }
 
         RankedBolt? smaller = search.AnySize()
-            .Where(b => b.Thread.MajorDiameterM < inHole.Thread.MajorDiameterM - 1e-6 && b.Scatter < inHole.Scatter && b.WorseMargin > worse && b.GuardMargin >= 1 && b.IsStrongerThanSpecified != true)
+            .Where(b => b.Thread.MajorDiameterM < inHole.Thread.MajorDiameterM - 1e-6 && b.Scatter < inHole.Scatter && b.WorseMargin > worse
+                && b.GuardMargin >= 1 && b.IsStrongerThanSpecified != true)
             .Where(search.MayOffer)
             .OrderBy(b => b, BoltOrder.BestFirst)
             .FirstOrDefault();

@@ -3,7 +3,9 @@ namespace Driveline.Choosing;
 /// <summary>Codes of the cautions that stand beside a single choice. No renderer may drop one.</summary>
 public static class ChoosingCautions
 {
-    /// <summary>Stronger than the manual specifies, or nobody knows that it is not: only what the manual names, unless its maker agrees.</summary>
+    /// <summary>
+    /// Stronger than the manual specifies, or nobody knows that it is not: only what the manual names, unless its maker agrees.
+    /// </summary>
     public const string OnlyTheManual = "caution.onlyTheManual";
 
     /// <summary>A computed spring setting: only what the manual names, unless its maker agrees.</summary>

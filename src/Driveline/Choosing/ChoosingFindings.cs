@@ -18,7 +18,9 @@ public static class ChoosingFindings
     /// <summary>The list of parts is not complete: bolts that may be stronger than what is fitted or specified are left out.</summary>
     public const string StrongerWithheldByList = "choosing.strongerWithheld.list";
 
-    /// <summary>Nobody knows what the joint may hold at most: bolts that may be stronger than what is fitted or specified are left out.</summary>
+    /// <summary>
+    /// Nobody knows what the joint may hold at most: bolts that may be stronger than what is fitted or specified are left out.
+    /// </summary>
     public const string StrongerWithheldByTrip = "choosing.strongerWithheld.trip";
 
     /// <summary>No bolt of the stock goes through a permitted hole.</summary>

@@ -33,7 +33,9 @@ public sealed class ClutchPoint
     /// <summary>Smallest running torque low over work peak high of any device; null when not known.</summary>
     public double? WorkMargin { get; }
 
-    /// <summary>Smallest damage torque low over breakaway torque high of any part; 0 when the breakaway is unbounded, null when not known.</summary>
+    /// <summary>
+    /// Smallest damage torque low over breakaway torque high of any part; 0 when the breakaway is unbounded, null when not known.
+    /// </summary>
     public double? GuardMargin { get; }
 
     internal double TorqueNm => Slip.Running.SiBand.Expected;
@@ -43,5 +45,6 @@ public sealed class ClutchPoint
     internal bool LeavesRoom(ProtectionPolicy policy) => WorkMargin > policy.MinimumWorkMargin && GuardMargin > policy.MinimumGuardMargin;
 
     /// <inheritdoc/>
-    public override string ToString() => FormattableString.Invariant($"{TorqueNm:G4} N·m at {(Clutch.Springs.FreeM - deflectionM) * 1000:G4} mm");
+    public override string ToString() =>
+        FormattableString.Invariant($"{TorqueNm:G4} N·m at {(Clutch.Springs.FreeM - deflectionM) * 1000:G4} mm");
 }

@@ -17,7 +17,8 @@ internal sealed class ClutchSearch
 
     private readonly ClutchCondition condition;
 
-    public ClutchSearch(ProtectionQuestion question, ProtectiveDevice place, DiscClutch clutch, ClutchCondition condition, ProtectionPolicy policy)
+    public ClutchSearch(
+        ProtectionQuestion question, ProtectiveDevice place, DiscClutch clutch, ClutchCondition condition, ProtectionPolicy policy)
     {
         Question = question;
         Place = place;
@@ -46,7 +47,10 @@ internal sealed class ClutchSearch
     /// <summary>The faces as told, slipped at the new setting.</summary>
     public ClutchCondition Condition => condition;
 
-    /// <summary>Deflection up to which the force rises and the linings bear it; beyond it the springs are solid, their force falls, or the linings are pressed too hard.</summary>
+    /// <summary>
+    /// Deflection up to which the force rises and the linings bear it; beyond it the springs are solid, their force falls, or the linings
+    /// are pressed too hard.
+    /// </summary>
     public double MostDeflectionM { get; }
 
     /// <summary>True when the linings reach the limit of their pressure before the springs end.</summary>
@@ -70,7 +74,8 @@ internal sealed class ClutchSearch
     public ProtectionVerdict VerdictAt(double deflectionM) => Verdict(SlipTorque.Of(Set(deflectionM), condition).Breakaway);
 
     /// <summary>The setting at which the worse margin is greatest: where the two, each over what is asked for, are equal.</summary>
-    public ClutchPoint Best() => At(Halve(s => At(s) is var p && p.WorkMargin / Policy.MinimumWorkMargin < p.GuardMargin / Policy.MinimumGuardMargin));
+    public ClutchPoint Best() =>
+        At(Halve(s => At(s) is var p && p.WorkMargin / Policy.MinimumWorkMargin < p.GuardMargin / Policy.MinimumGuardMargin));
 
     /// <summary>The settings around the best one; null when even the best leaves no room.</summary>
     public ClutchWindow? Window(ClutchPoint best)

@@ -37,6 +37,7 @@ internal static class LeftOutBolts
         }
 
         return search.MayOffer(bolt) ? null
-            : Finding.Of(LimitKnowledge.IsAnyKnown(bolt.Verdict) ? ChoosingFindings.LeftOutMayBeStronger : ChoosingFindings.LeftOutLimitsNotKnown, Severity.Note);
+            : Finding.Of(LimitKnowledge.IsAnyKnown(bolt.Verdict) ? ChoosingFindings.LeftOutMayBeStronger
+                : ChoosingFindings.LeftOutLimitsNotKnown, Severity.Note);
     }
 }

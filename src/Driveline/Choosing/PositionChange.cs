@@ -3,8 +3,12 @@ using Driveline.Findings;
 
 namespace Driveline.Choosing;
 
-/// <summary>The same kind of joint on the other side of a gearbox, where the torque is another: the best bolt of the stock that fits there.</summary>
-/// <remarks>Only a device of the main line is moved; one in a branch stays there. The moved joint has a new hole of the bolt's size.</remarks>
+/// <summary>
+/// The same kind of joint on the other side of a gearbox, where the torque is another: the best bolt of the stock that fits there.
+/// </summary>
+/// <remarks>
+/// Only a device of the main line is moved; one in a branch stays there. The moved joint has a new hole of the bolt's size.
+/// </remarks>
 internal static class PositionChange
 {
     public static Finding? Of(BoltSearch search)

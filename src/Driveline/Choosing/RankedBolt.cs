@@ -20,7 +20,8 @@ public sealed class RankedBolt
     private readonly Lazy<IReadOnlyList<NeighbourGrade>> steps;
     private readonly HoleUse hole;
 
-    internal RankedBolt(StockItem item, HoleUse hole, ProtectionVerdict verdict, ShearBoltDevice device, BoltComparison against, bool showsStronger)
+    internal RankedBolt(
+        StockItem item, HoleUse hole, ProtectionVerdict verdict, ShearBoltDevice device, BoltComparison against, bool showsStronger)
     {
         Item = item;
         this.hole = hole;
@@ -35,7 +36,8 @@ public sealed class RankedBolt
         GuardMargin = verdict.GuardMargin;
         Cautions = [.. CautionCodes()];
         probabilities = new Lazy<ProtectionProbabilities>(() => ProtectionProbabilities.Of(verdict));
-        steps = new Lazy<IReadOnlyList<NeighbourGrade>>(() => [.. NeighbourGrade.Of(verdict, device).Where(n => showsStronger || !n.IsStronger)]);
+        steps = new Lazy<IReadOnlyList<NeighbourGrade>>(
+            () => [.. NeighbourGrade.Of(verdict, device).Where(n => showsStronger || !n.IsStronger)]);
     }
 
     /// <summary>The bolt as it stands in the stock list.</summary>
@@ -62,33 +64,50 @@ public sealed class RankedBolt
     /// <summary>Smallest damage torque low over trip high of any part; 0 when the trip is unbounded, null when not known.</summary>
     public double? GuardMargin { get; }
 
-    /// <summary>The worse of the two margins, by which bolts are ranked; the guard margin alone while work is not known; null without a guard margin.</summary>
+    /// <summary>
+    /// The worse of the two margins, by which bolts are ranked; the guard margin alone while work is not known; null without a guard
+    /// margin.
+    /// </summary>
     public double? WorseMargin => GuardMargin is { } guard ? Math.Min(guard, WorkMargin ?? guard) : null;
 
-    /// <summary>True when both margins exceed what the policy asks for and no answer is No: even its weakest specimen is quiet, even its strongest guards.</summary>
+    /// <summary>
+    /// True when both margins exceed what the policy asks for and no answer is No: even its weakest specimen is quiet, even its strongest
+    /// guards.
+    /// </summary>
     public bool LeavesRoom => Verdict.Guards != Answer.No && Verdict.Quiet != Answer.No
         && GuardMargin > Verdict.Policy.MinimumGuardMargin && WorkMargin > Verdict.Policy.MinimumWorkMargin;
 
     /// <summary>Probability that one work peak trips a device; null when not known.</summary>
     public Probability? OnePeakTrips => probabilities.Value.OnePeakTrips;
 
-    /// <summary>Probability that an overload damages the part most at risk before anything trips; null when not known. At least this much while a part's limit is not known.</summary>
+    /// <summary>
+    /// Probability that an overload damages the part most at risk before anything trips; null when not known. At least this much while a
+    /// part's limit is not known.
+    /// </summary>
     public Probability? DamagedFirst => probabilities.Value.MostAtRisk?.DamagedFirst;
 
-    /// <summary>Probability, at least, that it does both its jobs: one work peak leaves it whole, and an overload trips it before any part is damaged.</summary>
+    /// <summary>
+    /// Probability, at least, that it does both its jobs: one work peak leaves it whole, and an overload trips it before any part is
+    /// damaged.
+    /// </summary>
     /// <remarks>
     /// 1 − P(one peak trips) − Σ P(part damaged first), not below 0: the chance of any of several failures is at most their sum,
     /// whatever they share. Null when a probability is not known, or a part or a limit is missing.
     /// </remarks>
-    public Probability? PassProbability => OnePeakTrips is not { } trips || probabilities.Value is not { IsAtLeast: false, Parts.Count: > 0 } known ? null
+    public Probability? PassProbability => OnePeakTrips is not { } trips
+        || probabilities.Value is not { IsAtLeast: false, Parts.Count: > 0 } known ? null
         : new Probability(
             1 - trips.Value - known.Parts.Sum(p => p.DamagedFirst.Value),
             Provenance.Basis.Weakest([trips.Basis, .. known.Parts.Select(p => p.DamagedFirst.Basis)]));
 
-    /// <summary>Breaks by work peaks an hour of work, a new bolt after each break and each 100 h; null when work or the rate of its peaks is not known.</summary>
+    /// <summary>
+    /// Breaks by work peaks an hour of work, a new bolt after each break and each 100 h; null when work or the rate of its peaks is not
+    /// known.
+    /// </summary>
     /// <remarks>
     /// P(T ≤ H) / E[min(T, H)] with T the time to the break and H = 100 h (renewal). All peaks meet the strength of the one fitted bolt.
-    /// The probability counts as at least 0.001, so the rate is never below 0.001 in 100 h. Fatigue is not in it, see <see cref="FatigueHours"/>.
+    /// The probability counts as at least 0.001, so the rate is never below 0.001 in 100 h. Fatigue is not in it, see
+    /// <see cref="FatigueHours"/>.
     /// </remarks>
     public double? TripsPerHour
     {
@@ -105,7 +124,10 @@ public sealed class RankedBolt
         }
     }
 
-    /// <summary>Hours of work it lasts at least under repeated work peaks; null when not known or on a seized hub, infinite when they do not tire it.</summary>
+    /// <summary>
+    /// Hours of work it lasts at least under repeated work peaks; null when not known or on a seized hub, infinite when they do not tire
+    /// it.
+    /// </summary>
     public double? FatigueHours => Device.NeverLetsGo ? null : Check.Fatigue?.Hours;
 
     /// <summary>True when it is the bolt that is fitted.</summary>
@@ -120,7 +142,10 @@ public sealed class RankedBolt
     /// <summary>True when it breaks later than the fitted bolt; null when they cannot be compared.</summary>
     public bool? IsStrongerThanFitted { get; }
 
-    /// <summary>True when it breaks later than the bolt the manual specifies, like with like: cut in the same plane; null when they cannot be compared.</summary>
+    /// <summary>
+    /// True when it breaks later than the bolt the manual specifies, like with like: cut in the same plane; null when they cannot be
+    /// compared.
+    /// </summary>
     public bool? IsStrongerThanSpecified { get; }
 
     /// <summary>The same size one grade weaker and one stronger; a stronger one only where every limit is known.</summary>
@@ -137,7 +162,8 @@ public sealed class RankedBolt
     internal DeviceCheck Check { get; }
 
     /// <summary>Strongest over weakest specimen; infinite when unbounded.</summary>
-    internal double Scatter => Device.InGoodOrder is { IsBounded: true } trip && trip.SiBand.Low > 0 ? trip.SiBand.High / trip.SiBand.Low : double.PositiveInfinity;
+    internal double Scatter => Device.InGoodOrder is { IsBounded: true } trip && trip.SiBand.Low > 0 ? trip.SiBand.High / trip.SiBand.Low
+        : double.PositiveInfinity;
 
     /// <inheritdoc/>
     public override string ToString() => Item.Name;

@@ -69,7 +69,8 @@ internal static class SettingFindings
     {
         if (told.Surface is SurfaceState.Oiled or SurfaceState.Glazed)
         {
-            yield return Finding.Of(told.Surface == SurfaceState.Oiled ? ChoosingFindings.MendOiled : ChoosingFindings.MendGlazed, Severity.Danger);
+            yield return Finding.Of(
+                told.Surface == SurfaceState.Oiled ? ChoosingFindings.MendOiled : ChoosingFindings.MendGlazed, Severity.Danger);
         }
 
         if (place.Findings.Any(f => f.Code == DeviceFindings.SlipsTooHot))
@@ -77,7 +78,8 @@ internal static class SettingFindings
             yield return Finding.Of(ChoosingFindings.MendTooHot, Severity.Danger);
         }
 
-        if (place.Findings.Any(f => f.Code is ClutchFindings.SpringsSolid or ClutchFindings.SpringsMayBeSolid or ClutchFindings.ShorterThanSolid))
+        if (place.Findings.Any(
+            f => f.Code is ClutchFindings.SpringsSolid or ClutchFindings.SpringsMayBeSolid or ClutchFindings.ShorterThanSolid))
         {
             yield return Finding.Of(ChoosingFindings.MendSolid, Severity.Danger);
         }
@@ -91,7 +93,8 @@ internal static class SettingFindings
         double work = best.WorkMargin ?? 0;
         double guard = best.GuardMargin ?? 0;
         bool isKnown = work > 0 && guard > 0;
-        Finding none = Finding.Of(isKnown ? ChoosingFindings.NoSetting : ChoosingFindings.NoSettingNotKnown, Severity.Warning).With("torque", QuantityKind.Torque, best.TorqueNm);
+        Finding none = Finding.Of(isKnown ? ChoosingFindings.NoSetting : ChoosingFindings.NoSettingNotKnown, Severity.Warning)
+            .With("torque", QuantityKind.Torque, best.TorqueNm);
         findings.Add(isKnown ? none.With("workMargin", QuantityKind.Margin, work).With("guardMargin", QuantityKind.Margin, guard) : none);
         if (AddSprings(search, best, findings) || !isKnown)
         {

@@ -36,7 +36,8 @@ public sealed class StockItem
 
     /// <summary>The same bolt with the price of one, in the caller's currency; 0 or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The price is negative or not finite.</exception>
-    public StockItem WithPrice(double price) => new(Thread, Grade, Guard.NotNegative(price, "Price of a bolt", string.Empty, nameof(price)));
+    public StockItem WithPrice(double price) =>
+        new(Thread, Grade, Guard.NotNegative(price, "Price of a bolt", string.Empty, nameof(price)));
 
     /// <inheritdoc/>
     public override string ToString() => Name;

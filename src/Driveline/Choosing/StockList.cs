@@ -3,7 +3,9 @@ using Driveline.Quantities;
 
 namespace Driveline.Choosing;
 
-/// <summary>The bolts to choose from: those of usual shops, or the caller's own. Immutable; each thread and grade stands in it once.</summary>
+/// <summary>
+/// The bolts to choose from: those of usual shops, or the caller's own. Immutable; each thread and grade stands in it once.
+/// </summary>
 public sealed class StockList
 {
     private StockList(IReadOnlyList<StockItem> items, Basis basis)
@@ -12,8 +14,11 @@ public sealed class StockList
         Basis = basis;
     }
 
-    /// <summary>Common grades and sizes in hardware and farm shops: SAE 2, 5, 8 in coarse inch sizes; ISO 4.6, 8.8, 10.9 in coarse metric sizes.</summary>
-    public static StockList Usual { get; } = new(UsualStock.Items, Basis.CommonPractice("grades and coarse sizes that hardware and farm shops carry; prices not held"));
+    /// <summary>
+    /// Common grades and sizes in hardware and farm shops: SAE 2, 5, 8 in coarse inch sizes; ISO 4.6, 8.8, 10.9 in coarse metric sizes.
+    /// </summary>
+    public static StockList Usual { get; } = new(
+        UsualStock.Items, Basis.CommonPractice("grades and coarse sizes that hardware and farm shops carry; prices not held"));
 
     /// <summary>The bolts, in the order given.</summary>
     public IReadOnlyList<StockItem> Items { get; }
@@ -36,7 +41,8 @@ public sealed class StockList
             if (item is null || !seen.Add(item.Name))
             {
                 throw new ArgumentException(
-                    item is null ? "A bolt of a stock list is missing (null)." : item.Name + " must stand in a stock list once; got it twice.", nameof(items));
+                    item is null ? "A bolt of a stock list is missing (null)."
+                        : item.Name + " must stand in a stock list once; got it twice.", nameof(items));
             }
         }
 

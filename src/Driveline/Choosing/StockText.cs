@@ -8,7 +8,8 @@ internal static class StockText
 {
     private const int MostItems = 500;
 
-    private const string Accepted = " Accepted: bolts divided by semicolons, each a thread, a grade and perhaps a price, such as 3/8-16 UNC, SAE 5, 0.45; M10, 8.8.";
+    private const string Accepted =
+        " Accepted: bolts divided by semicolons, each a thread, a grade and perhaps a price, such as 3/8-16 UNC, SAE 5, 0.45; M10, 8.8.";
 
     /// <summary>The bolts; null with a problem.</summary>
     public static List<StockItem>? Read(string? text, out string? problem)
@@ -50,7 +51,8 @@ internal static class StockText
             return null;
         }
 
-        if (!ScrewThread.TryParse(fields[0], out ScrewThread? thread, out problem) || !BoltGrade.TryParse(fields[1], out BoltGrade? grade, out problem))
+        if (!ScrewThread.TryParse(fields[0], out ScrewThread? thread, out problem)
+            || !BoltGrade.TryParse(fields[1], out BoltGrade? grade, out problem))
         {
             return null;
         }

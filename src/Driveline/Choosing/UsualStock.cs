@@ -17,5 +17,6 @@ internal static class UsualStock
             .SelectMany(t => Each(t, Iso898.Class4_6, Iso898.Class8_8, Iso898.Class10_9)),
     ];
 
-    private static IEnumerable<StockItem> Each(ScrewThread thread, params BoltGrade[] grades) => grades.Select(g => StockItem.Of(thread, g));
+    private static IEnumerable<StockItem> Each(ScrewThread thread, params BoltGrade[] grades) =>
+        grades.Select(g => StockItem.Of(thread, g));
 }

@@ -67,7 +67,8 @@ public sealed class ClutchCondition
             }
 
             int counts = LastStorageEnded is null ? 0 : OldestTestDays;
-            return LastSlipTest is { Outcome: SlipTestOutcome.Slipped } && TestAgeDays <= counts ? SlipTrust.MayBeTrusted : SlipTrust.NotKnown;
+            return LastSlipTest is { Outcome: SlipTestOutcome.Slipped } && TestAgeDays <= counts ? SlipTrust.MayBeTrusted
+                : SlipTrust.NotKnown;
         }
     }
 
@@ -138,5 +139,6 @@ public sealed class ClutchCondition
     private static DateTime? NotAfter(DateTime? date, DateTime day, string what, string parameter) => date is null || date <= day
         ? date
         : throw new ArgumentOutOfRangeException(
-            parameter, FormattableString.Invariant($"{what} must not be after {day:yyyy-MM-dd}, the day judged on; got {date:yyyy-MM-dd}."));
+            parameter, FormattableString.Invariant(
+                $"{what} must not be after {day:yyyy-MM-dd}, the day judged on; got {date:yyyy-MM-dd}."));
 }

@@ -5,14 +5,17 @@ using UnitsNet;
 
 namespace Driveline.Clutches;
 
-/// <summary>A ratchet, cam or radial-pin clutch: a trip torque, what it still carries after the trip, and when it takes hold again.</summary>
+/// <summary>
+/// A ratchet, cam or radial-pin clutch: a trip torque, what it still carries after the trip, and when it takes hold again.
+/// </summary>
 /// <remarks>
 /// Cam: no torque after the trip, takes hold again below a low speed (one printed value: 200 min⁻¹). Ratchet and radial pin:
 /// torque pulses up to the trip torque while the drive turns; their mean share is not printed anywhere seen, so it spans 0 to 1.
 /// </remarks>
 public sealed class CutOutClutch
 {
-    private static readonly Basis CamManual = Basis.Published("loader-wagon operator manual (maker withheld)", "undated copy", "cam cut-out clutch");
+    private static readonly Basis CamManual = Basis.Published(
+        "loader-wagon operator manual (maker withheld)", "undated copy", "cam cut-out clutch");
     private static readonly Basis NotPrinted = Basis.FromMemory("torque of a ratchet or pin clutch after its trip");
 
     private readonly double reengageRadPerS;
@@ -44,7 +47,8 @@ public sealed class CutOutClutch
     public Basis ReengageBasis { get; }
 
     /// <summary>Torque carried after the trip; null when the trip is not known.</summary>
-    public TorqueBand? Residual => Trip is null ? null : TorqueBand.OfSi(Trip.SiBand.Times(AfterTrip.SiBand), BandBasis.Combine(Trip.Basis, AfterTrip.Basis));
+    public TorqueBand? Residual => Trip is null ? null
+        : TorqueBand.OfSi(Trip.SiBand.Times(AfterTrip.SiBand), BandBasis.Combine(Trip.Basis, AfterTrip.Basis));
 
     /// <summary>What a caller must notice.</summary>
     public IReadOnlyList<Finding> Findings { get; }
@@ -103,7 +107,8 @@ public sealed class CutOutClutch
 
         if (AfterTrip.SiBand.High <= 0 && !double.IsNaN(reengageRadPerS))
         {
-            findings.Add(Finding.Of(ClutchFindings.CutOutHoldsOpen, Severity.Note).With("speed", QuantityKind.RotationalSpeed, reengageRadPerS));
+            findings.Add(
+                Finding.Of(ClutchFindings.CutOutHoldsOpen, Severity.Note).With("speed", QuantityKind.RotationalSpeed, reengageRadPerS));
         }
 
         return findings.ToArray();

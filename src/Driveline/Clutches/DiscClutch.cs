@@ -12,7 +12,8 @@ namespace Driveline.Clutches;
 /// </remarks>
 public sealed class DiscClutch
 {
-    private DiscClutch(double outerM, double innerM, int faces, Facing facing, SpringPack springs, LengthBand? springLength, LengthBand? wearLimit)
+    private DiscClutch(
+        double outerM, double innerM, int faces, Facing facing, SpringPack springs, LengthBand? springLength, LengthBand? wearLimit)
     {
         OuterM = outerM;
         InnerM = innerM;
@@ -85,7 +86,8 @@ public sealed class DiscClutch
     /// <summary>Rubbing face pairs of driving and driven discs: n1 + n2 - 1.</summary>
     /// <example>5 driving and 4 driven: 8.</example>
     public static int FacesOf(int drivingDiscs, int drivenDiscs) =>
-        Guard.Within(drivingDiscs, 1, 40, "Driving discs", nameof(drivingDiscs)) + Guard.Within(drivenDiscs, 1, 40, "Driven discs", nameof(drivenDiscs)) - 1;
+        Guard.Within(drivingDiscs, 1, 40, "Driving discs", nameof(drivingDiscs))
+            + Guard.Within(drivenDiscs, 1, 40, "Driven discs", nameof(drivenDiscs)) - 1;
 
     /// <summary>The same clutch with its springs set to a length.</summary>
     /// <param name="length">Length of the springs as set; low end above 0, bounded. Longer than free or shorter than solid is
@@ -137,8 +139,8 @@ public sealed class DiscClutch
     /// <summary>Why so many turns of the nut cannot be; null when they can.</summary>
     internal static string? TurnsProblem(SpringPack springs, double turns, double pitchM) => turns * pitchM < springs.FreeM
         ? null
-        : FormattableString.Invariant(
-            $"Turns of the nut must be fewer than {springs.FreeM / pitchM:G3}: so many press springs of {springs.FreeM * 1000:G4} mm to nothing; got {turns}.");
+        : FormattableString.Invariant($"Turns of the nut must be fewer than {springs.FreeM / pitchM:G3}: so many press springs ")
+            + FormattableString.Invariant($"of {springs.FreeM * 1000:G4} mm to nothing; got {turns}.");
 
     /// <summary>The same clutch with other springs.</summary>
     public DiscClutch WithSprings(SpringPack springs) =>
@@ -150,13 +152,16 @@ public sealed class DiscClutch
 
     /// <summary>The same clutch with its friction as the last slip test measured it at the present spring length.</summary>
     /// <remarks>
-    /// μ = T / (N · F · r), with the clamp F of the springs at their stated length: set to the measured torque, the springs come back to that
-    /// length. The whole facing is scaled, by state of the faces, and keeps the spread of the reading. Unchanged without a reading or a spring
+    /// μ = T / (N · F · r), with the clamp F of the springs at their stated length: set to the measured torque, the springs come back to
+    /// that
+    /// length. The whole facing is scaled, by state of the faces, and keeps the spread of the reading. Unchanged without a reading or a
+    /// spring
     /// length, with an unknown facing, with springs loose or solid, and where the springs were tightened after the reading.
     /// </remarks>
     /// <param name="condition">Its condition, with the test and the state of the faces.</param>
     public DiscClutch CalibratedBy(ClutchCondition condition) =>
-        SlipTorqueRules.ScaleOf(this, Guard.NotNull(condition, nameof(condition))) is { } scale && condition.LastSlipTest!.Running is { } read
+        SlipTorqueRules.ScaleOf(this, Guard.NotNull(condition, nameof(condition))) is { } scale
+            && condition.LastSlipTest!.Running is { } read
             ? WithFacing(Facing.Measured(scale, read))
             : this;
 

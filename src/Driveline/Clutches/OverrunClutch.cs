@@ -21,7 +21,8 @@ public sealed class OverrunClutch
 
     /// <summary>Where the rule of its place comes from.</summary>
     public static Basis PlaceBasis { get; } =
-        Basis.Published("mixer-wagon and loader-wagon operator manuals (makers withheld)", "undated copies", "overload and overrun clutches");
+        Basis.Published(
+            "mixer-wagon and loader-wagon operator manuals (makers withheld)", "undated copies", "overload and overrun clutches");
 
     /// <summary>Whether it still runs free.</summary>
     public OverrunState State { get; }

@@ -21,7 +21,9 @@ public static class FastenerFindings
     /// <summary>Stainless bolts scatter widely and have no assured maximum strength.</summary>
     public const string StainlessScattersWidely = "fastener.stainlessScattersWidely";
 
-    /// <summary>A leading 0 on the mark: the head limits the load in tension, the shank shears as the class says. Parameter: mark.</summary>
+    /// <summary>
+    /// A leading 0 on the mark: the head limits the load in tension, the shank shears as the class says. Parameter: mark.
+    /// </summary>
     public const string HeadLimitsTension = "fastener.headLimitsTension";
 
     /// <summary>Only the size was given and the coarse thread was taken. Parameter: thread.</summary>

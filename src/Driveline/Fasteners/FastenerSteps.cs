@@ -6,7 +6,8 @@ namespace Driveline.Fasteners;
 public static class FastenerSteps
 {
     /// <summary>Strength of the bolt's material.</summary>
-    public static readonly CalculationStep TensileStrength = new("boltTensileStrength", "R", "by grade and size", "Pa", "table of the grade's standard");
+    public static readonly CalculationStep TensileStrength = new(
+        "boltTensileStrength", "R", "by grade and size", "Pa", "table of the grade's standard");
 
     /// <summary>Tensile stress area of the thread.</summary>
     public static readonly CalculationStep StressArea = new("threadStressArea", "A_s", "by thread", "m²", "ISO 898-1 and ASME B1.1");

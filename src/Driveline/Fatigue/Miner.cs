@@ -21,7 +21,8 @@ public static class Miner
         if (rangesPa.Length != cycles.Length)
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"Ranges and cycles must be equally many; got {rangesPa.Length} and {cycles.Length}."), nameof(cycles));
+                FormattableString.Invariant($"Ranges and cycles must be equally many; got {rangesPa.Length} and {cycles.Length}."),
+                    nameof(cycles));
         }
 
         NoSteps none = default;

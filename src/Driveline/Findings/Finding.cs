@@ -2,7 +2,9 @@ using Driveline.Quantities;
 
 namespace Driveline.Findings;
 
-/// <summary>Something a caller must notice: a stable code with typed parameters, and which Yes it bars. Its words are rendered on demand.</summary>
+/// <summary>
+/// Something a caller must notice: a stable code with typed parameters, and which Yes it bars. Its words are rendered on demand.
+/// </summary>
 /// <remarks>
 /// Immutable, with value equality. Codes are declared as constants beside the concept that reports them and never change their
 /// meaning. A code that ends in "NotKnown" bars both questions until its maker says otherwise; any other bars nothing until then.
@@ -58,7 +60,8 @@ public sealed class Finding : IEquatable<Finding>
 
     /// <summary>A finding without parameters yet; it bars both questions when its code ends in "NotKnown", else nothing.</summary>
     public static Finding Of(string code, Severity severity) => new(
-        Guard.NotBlank(code, "Code", nameof(code)), severity, code.EndsWith(NotKnownEnding, StringComparison.Ordinal) ? Bars.Both : Bars.Nothing);
+        Guard.NotBlank(code, "Code", nameof(code)), severity, code.EndsWith(NotKnownEnding, StringComparison.Ordinal) ? Bars.Both
+            : Bars.Nothing);
 
     /// <summary>A missing fact: a warning that bars both questions.</summary>
     public static Finding NotKnown(string code) => new(Guard.NotBlank(code, "Code", nameof(code)), Severity.Warning, Bars.Both);

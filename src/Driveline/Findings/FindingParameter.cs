@@ -31,7 +31,8 @@ public sealed class FindingParameter : IEquatable<FindingParameter>
     public override bool Equals(object? obj) => Equals(obj as FindingParameter);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((StringComparer.Ordinal.GetHashCode(Name) * 31) + (Text is null ? Value.GetHashCode() : StringComparer.Ordinal.GetHashCode(Text)));
+    public override int GetHashCode() => unchecked(
+        (StringComparer.Ordinal.GetHashCode(Name) * 31) + (Text is null ? Value.GetHashCode() : StringComparer.Ordinal.GetHashCode(Text)));
 
     /// <inheritdoc/>
     public override string ToString() => Name;

@@ -11,11 +11,14 @@ internal static class LoadsSteps
 
     public static readonly CalculationStep PowerNeedHigh = new("powerNeedHigh", "P_high", "P · (1 + r)", "W", "ASABE D497, remembered");
 
-    public static readonly CalculationStep PeakFactor = new("peakFactor", "f", "1 + z · s / T_mean", "1", "mean and deviation of a spectrum");
+    public static readonly CalculationStep PeakFactor = new(
+        "peakFactor", "f", "1 + z · s / T_mean", "1", "mean and deviation of a spectrum");
 
-    public static readonly CalculationStep BladeInertia = new("bladeInertia", "J", "m · (l² / 12 + (r_p + l / 2)²)", "kg·m²", "mechanics, ∫ r² dm");
+    public static readonly CalculationStep BladeInertia = new(
+        "bladeInertia", "J", "m · (l² / 12 + (r_p + l / 2)²)", "kg·m²", "mechanics, ∫ r² dm");
 
-    public static readonly CalculationStep ShockInertia = new("shockInertia", "J_s", "m / 4 · r_p²", "kg·m²", "mechanics, a bar pushed at its pin");
+    public static readonly CalculationStep ShockInertia = new(
+        "shockInertia", "J_s", "m / 4 · r_p²", "kg·m²", "mechanics, a bar pushed at its pin");
 
     public static readonly CalculationStep BarInertia = new("barInertia", "J", "m · (L² + B²) / 12", "kg·m²", "mechanics, ∫ r² dm");
 
@@ -23,7 +26,8 @@ internal static class LoadsSteps
 
     public static readonly CalculationStep GyrationInertia = new("gyrationInertia", "J", "m · k²", "kg·m²", "mechanics, ∫ r² dm");
 
-    public static readonly CalculationStep ReferredInertia = new("referredInertia", "J_pto", "J · i²", "kg·m²", "equal energy at both speeds");
+    public static readonly CalculationStep ReferredInertia = new(
+        "referredInertia", "J_pto", "J · i²", "kg·m²", "equal energy at both speeds");
 
     public static readonly CalculationStep StoredEnergy = new("storedEnergy", "E", "J · ω² / 2", "J", "mechanics");
 
@@ -31,28 +35,37 @@ internal static class LoadsSteps
 
     public static readonly CalculationStep TipSpeed = new("tipSpeed", "v", "r · ω · i", "m/s", "kinematics");
 
-    public static readonly CalculationStep PolarMoment = new("linePolarMoment", "I_p", "π · (D⁴ − d⁴) / 32", "m⁴", "torsion of a round section");
+    public static readonly CalculationStep PolarMoment = new(
+        "linePolarMoment", "I_p", "π · (D⁴ − d⁴) / 32", "m⁴", "torsion of a round section");
 
-    public static readonly CalculationStep ShaftStiffness = new("lineStiffness", "k", "G · I_p / L", "N·m/rad", "torsion of a round section");
+    public static readonly CalculationStep ShaftStiffness = new(
+        "lineStiffness", "k", "G · I_p / L", "N·m/rad", "torsion of a round section");
 
-    public static readonly CalculationStep SeriesStiffness = new("seriesStiffness", "k", "1 / (1/k₁ + 1/k₂)", "N·m/rad", "springs in series");
+    public static readonly CalculationStep SeriesStiffness = new(
+        "seriesStiffness", "k", "1 / (1/k₁ + 1/k₂)", "N·m/rad", "springs in series");
 
-    public static readonly CalculationStep ReferredStiffness = new("referredStiffness", "k_pto", "k · i²", "N·m/rad", "equal energy at both speeds");
+    public static readonly CalculationStep ReferredStiffness = new(
+        "referredStiffness", "k_pto", "k · i²", "N·m/rad", "equal energy at both speeds");
 
     public static readonly CalculationStep SynchronisingTime =
         new("synchronisingTime", "t", "Δω / ((T_c − T_d) / J_e + (T_c − T_l) / J)", "s", "two inertias, constant clutch torque");
 
-    public static readonly CalculationStep SlipHeat = new("engagementHeat", "E", "J_e · J · Δω² / (2 · (J_e + J)) + T_l · φ", "J", "energy balance");
+    public static readonly CalculationStep SlipHeat = new(
+        "engagementHeat", "E", "J_e · J · Δω² / (2 · (J_e + J)) + T_l · φ", "J", "energy balance");
 
-    public static readonly CalculationStep RampTorque = new("rampTorque", "T", "T_l + √(2 · J · ω · T_c / t_r)", "N·m", "clutch torque rising evenly");
+    public static readonly CalculationStep RampTorque = new(
+        "rampTorque", "T", "T_l + √(2 · J · ω · T_c / t_r)", "N·m", "clutch torque rising evenly");
 
-    public static readonly CalculationStep RampFactor = new("rampFactor", "f", "1 + |sin(ω_n t_r / 2)| / (ω_n t_r / 2)", "1", "ramp on a spring and inertia");
+    public static readonly CalculationStep RampFactor = new(
+        "rampFactor", "f", "1 + |sin(ω_n t_r / 2)| / (ω_n t_r / 2)", "1", "ramp on a spring and inertia");
 
-    public static readonly CalculationStep EngagementPeak = new("engagementPeak", "T", "T_l + f · (T_c − T_l)", "N·m", "clutch torque with swing");
+    public static readonly CalculationStep EngagementPeak = new(
+        "engagementPeak", "T", "T_l + f · (T_c − T_l)", "N·m", "clutch torque with swing");
 
     public static readonly CalculationStep BlockedHeat = new("blockedHeat", "E", "T · ω · t", "J", "slip at standstill of the load");
 
-    public static readonly CalculationStep ImpactTorque = new("impactTorque", "T", "T₀ + ω · √(J · k)", "N·m", "energy balance of a stopped inertia on a spring");
+    public static readonly CalculationStep ImpactTorque = new(
+        "impactTorque", "T", "T₀ + ω · √(J · k)", "N·m", "energy balance of a stopped inertia on a spring");
 
     public static readonly CalculationStep PtoTorque = new("engineToPto", "T_pto", "T_engine · i · η", "N·m", "power balance");
 

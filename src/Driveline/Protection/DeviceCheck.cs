@@ -31,7 +31,9 @@ public sealed class DeviceCheck
     public double? Margin => Device.Running is not { } trip || Work is not { } work || work.High == 0 ? null
         : work.IsBounded ? trip.SiBand.Low / work.High : 0;
 
-    /// <summary>The torque at which it acts after standing, referred to the PTO in the proportions of normal work; null when not known.</summary>
+    /// <summary>
+    /// The torque at which it acts after standing, referred to the PTO in the proportions of normal work; null when not known.
+    /// </summary>
     public TorqueBand? TripAtPto => Device.Breakaway is { } trip ? chain.ReferToPto(Device, trip) : null;
 
     /// <summary>

@@ -28,7 +28,8 @@ internal static class Doubts
             {
                 if (!part.Part.StoresEnergy)
                 {
-                    found.Add(Guards(Named(ProtectionFindings.PartLimitNotKnown, Severity.Warning, name), Measurements.PartLimit, name, leavesUnknown: !verdict.HasKnownLimit));
+                    found.Add(Guards(Named(ProtectionFindings.PartLimitNotKnown, Severity.Warning, name), Measurements.PartLimit, name,
+                        leavesUnknown: !verdict.HasKnownLimit));
                 }
 
                 continue;
@@ -70,7 +71,8 @@ internal static class Doubts
     private static void OfMargin(PartCheck part, Band damaged, List<Doubt> found)
     {
         Band trip = part.Acts;
-        if (part.Guards == Answer.Yes || part.Part.Limit is { IsDefault: true } || part.GuardedBy is not { Breakaway: not null, NeverLetsGo: false } device || damaged.Low > trip.High)
+        if (part.Guards == Answer.Yes || part.Part.Limit is { IsDefault: true }
+            || part.GuardedBy is not { Breakaway: not null, NeverLetsGo: false } device || damaged.Low > trip.High)
         {
             return;
         }
@@ -82,7 +84,8 @@ internal static class Doubts
         }
 
         Finding finding = Named(
-                double.IsPositiveInfinity(trip.Expected) ? ProtectionFindings.TripHasNoLimit : isAbove ? ProtectionFindings.TripAboveLimit : ProtectionFindings.TripMayExceedLimit,
+                double.IsPositiveInfinity(trip.Expected) ? ProtectionFindings.TripHasNoLimit : isAbove ? ProtectionFindings.TripAboveLimit
+                    : ProtectionFindings.TripMayExceedLimit,
                 isAbove ? Severity.Danger : Severity.Warning,
                 part.Part.Name)
             .With("device", device.Name)
@@ -116,7 +119,8 @@ internal static class Doubts
             found.AddRange(device.Findings.Where(f => f.IsBarring(Bars.Both)).Select(f => new Doubt(f, device.Name)));
             found.AddRange((check.Work is { } under ? device.BarsUnder(under.High) : []).Select(f => new Doubt(f, device.Name)));
 
-            if (check.Quiet != Answer.Yes && device.Running is { } running && check.Work is { HasExpected: true } work && running.SiBand.Low <= work.High)
+            if (check.Quiet != Answer.Yes && device.Running is { } running && check.Work is { HasExpected: true } work
+                && running.SiBand.Low <= work.High)
             {
                 OfWorkMargin(check, running.SiBand, work, found);
             }
@@ -181,7 +185,8 @@ internal static class Doubts
 
         if (question.Work is not { } work)
         {
-            found.Add(Quiet(Finding.Of(ProtectionFindings.WorkNotKnown, Severity.Warning), Measurements.WorkPeak, null, leavesUnknown: true));
+            found.Add(Quiet(
+                Finding.Of(ProtectionFindings.WorkNotKnown, Severity.Warning), Measurements.WorkPeak, null, leavesUnknown: true));
         }
         else if (work.IsAssumed)
         {
@@ -189,7 +194,8 @@ internal static class Doubts
         }
         else if (!work.Torque.IsBounded)
         {
-            found.Add(Quiet(Finding.Of(ProtectionFindings.WorkUnbounded, Severity.Warning), Measurements.WorkPeak, null, leavesUnknown: !work.Torque.HasExpected));
+            found.Add(Quiet(Finding.Of(ProtectionFindings.WorkUnbounded, Severity.Warning), Measurements.WorkPeak, null,
+                leavesUnknown: !work.Torque.HasExpected));
         }
 
         if (!question.Engagement.IsKnown)

@@ -4,13 +4,18 @@ using Driveline.Loads;
 namespace Driveline.Protection;
 
 /// <summary>The parts that a machine of a kind must have, so that a list without one of them is seen to be incomplete.</summary>
-/// <remarks>Common practice, from how these machines are built: every one is driven through universal joints, and a yoke in the list counts as one. A machine of unknown kind has no list and gets no Yes.</remarks>
+/// <remarks>
+/// Common practice, from how these machines are built: every one is driven through universal joints, and a yoke in the list counts as one.
+/// A machine of unknown kind has no list and gets no Yes.
+/// </remarks>
 public static class ExpectedParts
 {
     private static readonly PartKind[] Basic = [PartKind.PtoStub, PartKind.UniversalJoint, PartKind.Shaft];
     private static readonly PartKind[] Geared = [PartKind.PtoStub, PartKind.UniversalJoint, PartKind.Shaft, PartKind.Gearbox];
-    private static readonly PartKind[] Rotary = [PartKind.PtoStub, PartKind.UniversalJoint, PartKind.Shaft, PartKind.Gearbox, PartKind.Rotor];
-    private static readonly PartKind[] Flywheeled = [PartKind.PtoStub, PartKind.UniversalJoint, PartKind.Shaft, PartKind.Flywheel, PartKind.Gearbox];
+    private static readonly PartKind[] Rotary =
+        [PartKind.PtoStub, PartKind.UniversalJoint, PartKind.Shaft, PartKind.Gearbox, PartKind.Rotor];
+    private static readonly PartKind[] Flywheeled =
+        [PartKind.PtoStub, PartKind.UniversalJoint, PartKind.Shaft, PartKind.Flywheel, PartKind.Gearbox];
 
     /// <summary>The kinds of part to expect; empty when the machine is not known.</summary>
     public static IReadOnlyList<PartKind> For(MachineKind machine) => machine switch
@@ -23,5 +28,6 @@ public static class ExpectedParts
     };
 
     /// <summary>True when a part of one kind is what is expected of another.</summary>
-    internal static bool Counts(PartKind listed, PartKind expected) => listed == expected || (expected == PartKind.UniversalJoint && listed == PartKind.Yoke);
+    internal static bool Counts(PartKind listed, PartKind expected) => listed == expected
+        || (expected == PartKind.UniversalJoint && listed == PartKind.Yoke);
 }

@@ -54,7 +54,8 @@ internal static class GuardReach
             ahead[k] = Reach.Open;
             if (parent >= 0)
             {
-                Reach sent = nodes[parent].Device is { } device ? Reach.First(in ahead[parent], AtOwnPosition(device, parent)) : ahead[parent];
+                Reach sent = nodes[parent].Device is { } device ? Reach.First(in ahead[parent], AtOwnPosition(device, parent))
+                    : ahead[parent];
                 ahead[k] = BehindElement(in sent, in nodes[parent], parent);
                 int beside = StoreBeside(nodes, stores, k);
                 if (beside >= 0 && !ahead[k].IsOpen)

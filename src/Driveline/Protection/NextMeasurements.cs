@@ -4,7 +4,8 @@ namespace Driveline.Protection;
 
 /// <summary>What to measure next, most useful first.</summary>
 /// <remarks>
-/// First a hub to be freed, for nothing protects before; then what leaves a question without any answer; then what stands in the way of the question with the fewest doubts
+/// First a hub to be freed, for nothing protects before; then what leaves a question without any answer; then what stands in the way of the
+/// question with the fewest doubts
 /// (one measurement may settle it); what is a danger before a doubt; among bands that overlap, the widest band first.
 /// </remarks>
 internal static class NextMeasurements

@@ -24,11 +24,14 @@ public sealed class PartCheck
     /// <summary>Is it guarded?</summary>
     public Answer Guards { get; }
 
-    /// <summary>The device expected to act first for this part; null when none does, or stored energy reaches the part past every device.</summary>
+    /// <summary>
+    /// The device expected to act first for this part; null when none does, or stored energy reaches the part past every device.
+    /// </summary>
     public ProtectiveDevice? GuardedBy => IsGuarded ? chain.Nodes[reach.Device].Device : null;
 
     /// <summary>From which side it is guarded.</summary>
-    public GuardSide Side => !IsGuarded ? GuardSide.NotGuarded : reach.Device < Index && IsAhead(reach.Device) ? GuardSide.DriveSide : GuardSide.WorkSide;
+    public GuardSide Side => !IsGuarded ? GuardSide.NotGuarded : reach.Device < Index && IsAhead(reach.Device) ? GuardSide.DriveSide
+        : GuardSide.WorkSide;
 
     /// <summary>The rotor or flywheel whose energy reaches the part past every device; null when none does.</summary>
     public Part? InertiaBetween => reach.PassesInertia ? chain.Nodes[reach.Inertia].Part : null;
@@ -50,7 +53,10 @@ public sealed class PartCheck
     /// <summary>The damage torque referred to the PTO, in the proportions of normal work; null when not known.</summary>
     public TorqueBand? DamagedAtPto => Part.Limit is { } limit ? chain.ReferToPto(Part, limit.DamagedAt) : null;
 
-    /// <summary>Damage torque low over trip high; 0 when the trip is unbounded, null when either is not known, the limit is a default, or stored energy passes the device.</summary>
+    /// <summary>
+    /// Damage torque low over trip high; 0 when the trip is unbounded, null when either is not known, the limit is a default, or stored
+    /// energy passes the device.
+    /// </summary>
     public double? Margin => Part.Limit is not { IsDefault: false } limit || reach.PassesInertia ? null
         : reach.HasUnknown && !reach.Band.IsBounded ? null
         : double.IsPositiveInfinity(reach.Band.High) ? 0

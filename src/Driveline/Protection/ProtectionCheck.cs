@@ -3,12 +3,15 @@ using Driveline.Quantities;
 
 namespace Driveline.Protection;
 
-/// <summary>Asks the two questions of a driveline: does the protection act before something dear breaks, and is it quiet in normal work?</summary>
+/// <summary>
+/// Asks the two questions of a driveline: does the protection act before something dear breaks, and is it quiet in normal work?
+/// </summary>
 /// <remarks>
 /// Guards, for each part at its own position: Yes when damaged-at low exceeds trip high (times the policy's margin); No when
 /// the expected trip exceeds the expected damage torque; else Maybe. Quiet, for each device at its own position: Yes when
 /// trip low exceeds work peak high; No when the expected trip is below the expected work peak, or trips are seen in normal
-/// work, or the engagement is expected to trip it; else Maybe, as for a bolt that yields at each work peak. A missing fact bars a Yes; a default nobody stated gives neither Yes nor No.
+/// work, or the engagement is expected to trip it; else Maybe, as for a bolt that yields at each work peak. A missing fact bars a Yes; a
+/// default nobody stated gives neither Yes nor No.
 /// Stored energy passes a device that stands before it: such a part is guarded only by what lies between the two.
 /// A device that never lets go, such as a bolt on a seized hub, counts as none: No for each part that no other one guards.
 /// </remarks>
@@ -42,12 +45,14 @@ public static class ProtectionCheck
         {
             if (nodes[k].Part is { } asPart)
             {
-                parts[part++] = new PartCheck(question.Chain, k, asPart, Guards(asPart, in reach[k], nodes, deviceCount, question.PartsComplete, policy), in reach[k]);
+                parts[part++] = new PartCheck(question.Chain, k, asPart,
+                    Guards(asPart, in reach[k], nodes, deviceCount, question.PartsComplete, policy), in reach[k]);
             }
             else if (nodes[k].Device is { } asDevice)
             {
                 Band? work = question.Work is { } peak ? nodes[k].FromPto(peak.Torque.SiBand) : null;
-                devices[device++] = new DeviceCheck(question.Chain, k, asDevice, Quiet(asDevice, work, question, deviceCount, policy), work, question.PeaksPerHour);
+                devices[device++] = new DeviceCheck(
+                    question.Chain, k, asDevice, Quiet(asDevice, work, question, deviceCount, policy), work, question.PeaksPerHour);
             }
         }
 
@@ -88,7 +93,8 @@ public static class ProtectionCheck
         return isBelow && !isBarred ? Answer.Yes : Answer.Maybe;
     }
 
-    private static Answer Quiet(ProtectiveDevice device, Band? workAtDevice, ProtectionQuestion question, int devices, ProtectionPolicy policy)
+    private static Answer Quiet(
+        ProtectiveDevice device, Band? workAtDevice, ProtectionQuestion question, int devices, ProtectionPolicy policy)
     {
         if (question.TripsInNormalWork && devices == 1)
         {

@@ -46,7 +46,10 @@ public sealed class ProtectionQuestion
     /// <summary>Mean torque of normal work at the PTO, for comparison with what the engine can give; null when not known.</summary>
     public TorqueBand? SteadyMean { get; private init; }
 
-    /// <summary>Highest torque the engine holds at the PTO before it stalls, such as <see cref="EngineSide.StallTorque"/>; null when not known. It protects nothing.</summary>
+    /// <summary>
+    /// Highest torque the engine holds at the PTO before it stalls, such as <see cref="EngineSide.StallTorque"/>; null when not known. It
+    /// protects nothing.
+    /// </summary>
     public TorqueBand? EngineHighest { get; private init; }
 
     /// <summary>What is known of engaging the PTO.</summary>
@@ -55,13 +58,19 @@ public sealed class ProtectionQuestion
     /// <summary>True when the device is seen to act in normal work.</summary>
     public bool TripsInNormalWork { get; private init; }
 
-    /// <summary>The device the machine's manual specifies, for the first place of which it specifies any; null when not known. See <see cref="SpecifiedFor"/>.</summary>
+    /// <summary>
+    /// The device the machine's manual specifies, for the first place of which it specifies any; null when not known. See
+    /// <see cref="SpecifiedFor"/>.
+    /// </summary>
     public ProtectiveDevice? Specified { get; private init; }
 
     /// <summary>How often a work peak comes, per hour; null when not known.</summary>
     public double? PeaksPerHour { get; private init; }
 
-    /// <summary>What else was found while the question was put together, such as a steep joint; shown with the verdict, which has no Yes to a question that one of them bars.</summary>
+    /// <summary>
+    /// What else was found while the question was put together, such as a steep joint; shown with the verdict, which has no Yes to a
+    /// question that one of them bars.
+    /// </summary>
     public IReadOnlyList<Finding> Notes { get; private init; } = [];
 
     /// <summary>Defects that somebody has seen; each forbids work whatever the numbers say.</summary>
@@ -109,25 +118,33 @@ public sealed class ProtectionQuestion
     public ProtectionQuestion WithNotes(IReadOnlyList<Finding> notes) => new(this) { Notes = [.. Guard.NotNull(notes, nameof(notes))] };
 
     /// <summary>The same question with the defects that somebody has seen.</summary>
-    public ProtectionQuestion WithDefects(IReadOnlyList<SeenDefect> defects) => new(this) { Defects = [.. Guard.NotNull(defects, nameof(defects))] };
+    public ProtectionQuestion WithDefects(IReadOnlyList<SeenDefect> defects) =>
+        new(this) { Defects = [.. Guard.NotNull(defects, nameof(defects))] };
 
     /// <summary>The same question with a statement whether somebody has looked over tube, gearbox and blades and found no damage.</summary>
     public ProtectionQuestion WithLookedOver(bool isLookedOver) => new(this) { IsLookedOver = isLookedOver };
 
-    /// <summary>The same question with the one device the manual specifies, for the first device of its kind, or else the first of the chain.</summary>
+    /// <summary>
+    /// The same question with the one device the manual specifies, for the first device of its kind, or else the first of the chain.
+    /// </summary>
     public ProtectionQuestion WithSpecified(ProtectiveDevice? specified) => new(this) { Specified = specified, specifiedInOrder = [] };
 
-    /// <summary>The same question with the device the manual specifies for each device, in order from the tractor; null where it is not known.</summary>
+    /// <summary>
+    /// The same question with the device the manual specifies for each device, in order from the tractor; null where it is not known.
+    /// </summary>
     /// <exception cref="ArgumentException">There are more of them than devices.</exception>
     public ProtectionQuestion WithSpecifiedInOrder(IReadOnlyList<ProtectiveDevice?> specified)
     {
         int devices = Chain.Devices.Count;
         return Guard.NotNull(specified, nameof(specified)).Count <= devices
             ? new ProtectionQuestion(this) { Specified = specified.FirstOrDefault(s => s is not null), specifiedInOrder = [.. specified] }
-            : throw new ArgumentException(FormattableString.Invariant($"There are {devices} devices; got {specified.Count} specified ones."), nameof(specified));
+            : throw new ArgumentException(
+                FormattableString.Invariant($"There are {devices} devices; got {specified.Count} specified ones."), nameof(specified));
     }
 
-    /// <summary>What the manual specifies for the place of a device of the chain; null when not known, or the device is not in the chain.</summary>
+    /// <summary>
+    /// What the manual specifies for the place of a device of the chain; null when not known, or the device is not in the chain.
+    /// </summary>
     public ProtectiveDevice? SpecifiedFor(ProtectiveDevice fitted)
     {
         IReadOnlyList<ProtectiveDevice> devices = Chain.Devices;

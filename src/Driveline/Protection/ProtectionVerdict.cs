@@ -5,7 +5,9 @@ using Driveline.Quantities;
 
 namespace Driveline.Protection;
 
-/// <summary>The answer to a protection question: two answers, a headline, and what they rest on. Immutable; it keeps its question.</summary>
+/// <summary>
+/// The answer to a protection question: two answers, a headline, and what they rest on. Immutable; it keeps its question.
+/// </summary>
 public sealed class ProtectionVerdict
 {
     private readonly PartCheck[] parts;
@@ -70,7 +72,8 @@ public sealed class ProtectionVerdict
                 }
 
                 Band atPto = Question.Chain.Nodes[part.Index].ToPto(limit.DamagedAt.SiBand);
-                if (weakest is null || atPto.Expected < lowest.Expected || (atPto.Expected.Equals(lowest.Expected) && atPto.Low < lowest.Low))
+                if (weakest is null || atPto.Expected < lowest.Expected
+                    || (atPto.Expected.Equals(lowest.Expected) && atPto.Low < lowest.Low))
                 {
                     weakest = part;
                     lowest = atPto;
@@ -99,7 +102,9 @@ public sealed class ProtectionVerdict
         }
     }
 
-    /// <summary>Smallest damage torque low over trip high of any part, each at its own position; 0 when the trip is unbounded, null when not known.</summary>
+    /// <summary>
+    /// Smallest damage torque low over trip high of any part, each at its own position; 0 when the trip is unbounded, null when not known.
+    /// </summary>
     public double? GuardMargin
     {
         get
@@ -151,7 +156,9 @@ public sealed class ProtectionVerdict
         }
     }
 
-    /// <summary>True when the peak of engaging the PTO, stated or simulated, is expected to make a device act for which that is a nuisance.</summary>
+    /// <summary>
+    /// True when the peak of engaging the PTO, stated or simulated, is expected to make a device act for which that is a nuisance.
+    /// </summary>
     public bool EngagementTrips => TrippedByEngagement is not null;
 
     /// <summary>Whether the machine may be used as it is, and what lifts what forbids it; every answer heads with it.</summary>
@@ -190,10 +197,13 @@ public sealed class ProtectionVerdict
     /// <summary>True when the limit of at least one part is known without a default.</summary>
     internal bool HasKnownLimit => Array.Exists(parts, p => p.Part.Limit is { IsAssumed: false });
 
-    /// <summary>The device that the expected peak of engaging makes act; null when none. What the PTO clutch could pass is no peak.</summary>
+    /// <summary>
+    /// The device that the expected peak of engaging makes act; null when none. What the PTO clutch could pass is no peak.
+    /// </summary>
     internal DeviceCheck? TrippedByEngagement => Question.Engagement.Peak is { HasExpected: true } peak
         ? Array.Find(devices, d => !d.Device.StandsEngagement && d.Device.Running is { HasExpected: true } trip
-            && Question.Chain.Nodes[d.Index].FromPto(peak.SiBand) is { HasExpected: true } atDevice && atDevice.Expected > trip.SiBand.Expected)
+            && Question.Chain.Nodes[d.Index].FromPto(peak.SiBand) is { HasExpected: true } atDevice
+                && atDevice.Expected > trip.SiBand.Expected)
         : null;
 
     internal IReadOnlyList<Doubt> Doubts => doubts ??= Protection.Doubts.Of(this);

@@ -3,7 +3,9 @@ using Driveline.Quantities;
 
 namespace Driveline.Protection;
 
-/// <summary>What the tractor's side says of a verdict: what gives there before the protection does, and facts that contradict each other.</summary>
+/// <summary>
+/// What the tractor's side says of a verdict: what gives there before the protection does, and facts that contradict each other.
+/// </summary>
 /// <remarks>The tractor's clutch and engine protect nothing: they neither give a Yes nor soften a No.</remarks>
 internal static class TractorFindings
 {
@@ -19,7 +21,8 @@ internal static class TractorFindings
     // Against the device that acts earliest when every one of them is as weak as it may be.
     private static void AddFirst(ProtectionVerdict verdict, string code, TorqueBand? most, List<Finding> findings)
     {
-        DeviceCheck? weakest = verdict.Devices.Where(d => !d.Device.NeverLetsGo && d.TripAtPto is not null).OrderBy(d => d.TripAtPto!.SiBand.Low).FirstOrDefault();
+        DeviceCheck? weakest = verdict.Devices.Where(d => !d.Device.NeverLetsGo && d.TripAtPto is not null)
+            .OrderBy(d => d.TripAtPto!.SiBand.Low).FirstOrDefault();
         if (most is { HasExpected: true } && weakest is not null && most.SiBand.Expected < weakest.TripAtPto!.SiBand.Low)
         {
             findings.Add(Finding.Of(code, Severity.Warning)

@@ -30,7 +30,8 @@ internal static class VerdictFindings
         {
             findings.AddRange(check.Device.Findings.Select(f => Proud(f, verdict.Question)));
             AddFatigue(check, findings);
-            if (check.Device.Kind is DeviceKind.ShearBolt or DeviceKind.NotKnown && check.Device.Breakaway is { IsBounded: true } trip && trip.SiBand.Low > 0 && trip.SiBand.High / trip.SiBand.Low > WideScatter)
+            if (check.Device.Kind is DeviceKind.ShearBolt or DeviceKind.NotKnown && check.Device.Breakaway is { IsBounded: true } trip
+                && trip.SiBand.Low > 0 && trip.SiBand.High / trip.SiBand.Low > WideScatter)
             {
                 findings.Add(Finding.Of(ProtectionFindings.TripScattersWidely, Severity.Note)
                     .With("name", check.Device.Name)
@@ -47,7 +48,8 @@ internal static class VerdictFindings
 
     // Where people stand beside the turning shaft, a bolt that stands out is what catches them.
     private static Finding Proud(Finding finding, ProtectionQuestion question) =>
-        finding.Code == ShearBoltFindings.BoltStandsProud && VerdictCautions.TurnsInTheOpen(question.Machine) ? finding.As(Severity.Danger) : finding;
+        finding.Code == ShearBoltFindings.BoltStandsProud && VerdictCautions.TurnsInTheOpen(question.Machine) ? finding.As(Severity.Danger)
+            : finding;
 
     private static void AddFatigue(DeviceCheck check, List<Finding> findings)
     {

@@ -34,7 +34,8 @@ public sealed class Basis : IEquatable<Basis>
     /// <param name="edition">Edition or year, e.g. "2013".</param>
     /// <param name="place">Clause, table or page, e.g. "Table 3".</param>
     public static Basis Published(string document, string edition, string place) =>
-        new(BasisKind.Published, Required(document, nameof(document)), Required(edition, nameof(edition)), Required(place, nameof(place)), null);
+        new(BasisKind.Published, Required(document, nameof(document)), Required(edition, nameof(edition)), Required(place, nameof(place)),
+            null);
 
     /// <summary>A number stated by the case or the caller.</summary>
     /// <param name="by">Who or what states it, e.g. "the case".</param>

@@ -20,5 +20,6 @@ internal static class PtoSteps
 
     public static readonly CalculationStep FirstYield = new("firstYieldTorque", "T_y", "W_p · τ_y", "N·m", "torsion of a round section");
 
-    public static readonly CalculationStep FullPlastic = new("fullPlasticTorque", "T_pl", "W_pl · τ_y", "N·m", "torsion of a round section");
+    public static readonly CalculationStep FullPlastic = new(
+        "fullPlasticTorque", "T_pl", "W_pl · τ_y", "N·m", "torsion of a round section");
 }

@@ -5,13 +5,17 @@ using UnitsNet;
 namespace Driveline.Pto;
 
 /// <summary>Torque from power and speed, and back.</summary>
-/// <remarks>T = P / ω, with P power [W], ω angular speed [rad/s]; in trade units T = 9549 · kW / min⁻¹ and lbf·ft = 5252 · hp / min⁻¹.</remarks>
+/// <remarks>
+/// T = P / ω, with P power [W], ω angular speed [rad/s]; in trade units T = 9549 · kW / min⁻¹ and lbf·ft = 5252 · hp / min⁻¹.
+/// </remarks>
 public static class PtoTorque
 {
     /// <summary>Mean torque that carries a power at a speed, T = P / ω, in N·m.</summary>
     /// <param name="power">Power; 0 or more.</param>
     /// <param name="speed">Speed; above 0. A stopped shaft carries no power, so its torque does not follow from one.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The power is negative, the speed is zero or negative, or a value is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The power is negative, the speed is zero or negative, or a value is not finite.
+    /// </exception>
     /// <example>60 mechanical hp at 540 min⁻¹: 791.2 N·m.</example>
     public static Torque FromPower(Power power, RotationalSpeed speed)
     {
@@ -20,7 +24,9 @@ public static class PtoTorque
     }
 
     /// <summary>The lines of <see cref="FromPower(Power, RotationalSpeed)"/>.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The power is negative, the speed is zero or negative, or a value is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The power is negative, the speed is zero or negative, or a value is not finite.
+    /// </exception>
     public static IReadOnlyList<CalculationLine> Sheet(Power power, RotationalSpeed speed)
     {
         var steps = StepList.New();

@@ -13,7 +13,8 @@ namespace Driveline.Pto;
 public sealed class PtoType
 {
     internal PtoType(
-        int number, double nominalDiameterMm, int splines, SplineForm form, double speedPerMinute, Basis geometry, LengthBand root, PtoLimit[] limits)
+        int number, double nominalDiameterMm, int splines, SplineForm form, double speedPerMinute, Basis geometry, LengthBand root,
+            PtoLimit[] limits)
     {
         Number = number;
         NominalDiameterMm = nominalDiameterMm;
@@ -88,5 +89,6 @@ public sealed class PtoType
     }
 
     /// <inheritdoc/>
-    public override string ToString() => FormattableString.Invariant($"PTO type {Number}: {NominalDiameterMm} mm, {SplineCount} splines, {SpeedPerMinute} min⁻¹");
+    public override string ToString() =>
+        FormattableString.Invariant($"PTO type {Number}: {NominalDiameterMm} mm, {SplineCount} splines, {SpeedPerMinute} min⁻¹");
 }

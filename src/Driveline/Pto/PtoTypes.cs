@@ -76,7 +76,8 @@ public static class PtoTypes
         new(type, PtoLimitKind.Standard, kilowatts, speed, conflicts: type < 4, basis);
 
     private static PtoLimit Manual(int type, double kilowatts, double speed, string tractor) =>
-        new(type, PtoLimitKind.TractorManual, kilowatts, speed, conflicts: true, Basis.Published("operator manual, " + tractor, "undated", "PTO section"));
+        new(type, PtoLimitKind.TractorManual, kilowatts, speed, conflicts: true,
+            Basis.Published("operator manual, " + tractor, "undated", "PTO section"));
 
     private static LengthBand Root(string rule, double millimeters) =>
         LengthBand.Exactly(Length.FromMillimeters(millimeters), Basis.FromMemory("spline root circle by the form rule " + rule));

@@ -19,7 +19,9 @@ public static class RimSpeed
     /// <summary>Diameter of the circle whose rim has a speed, d = 2 v / ω, in m.</summary>
     /// <param name="rim">Speed at the rim; 0 or more.</param>
     /// <param name="speed">Speed of rotation; above 0.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The rim speed is negative, the rotation is zero or negative, or a value is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The rim speed is negative, the rotation is zero or negative, or a value is not finite.
+    /// </exception>
     /// <example>7.1 ft/s at 540 min⁻¹: 76.5 mm.</example>
     public static Length Diameter(Speed rim, RotationalSpeed speed) => Length.FromMeters(
         2 * Guard.NotNegative(Si.MetersPerSecond(rim), "Rim speed", "m/s", nameof(rim))

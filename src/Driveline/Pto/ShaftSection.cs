@@ -55,7 +55,8 @@ public sealed class ShaftSection
         double inner = Guard.Positive(Si.Meters(innerDiameter), "Inner diameter", "m", nameof(innerDiameter));
         return inner < outer
             ? new ShaftSection(SectionShape.RoundTube, outer, inner)
-            : throw Guard.OutOfRange("Inner diameter", FormattableString.Invariant($"below the outer diameter {outer:G6} m"), inner, "m", nameof(innerDiameter));
+            : throw Guard.OutOfRange(
+                "Inner diameter", FormattableString.Invariant($"below the outer diameter {outer:G6} m"), inner, "m", nameof(innerDiameter));
     }
 
     /// <summary>A splined stub, by the diameter of the circle at the bottom of its splines.</summary>

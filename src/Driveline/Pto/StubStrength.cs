@@ -18,7 +18,8 @@ public sealed class StubStrength
 
     private static readonly Basis Rated = Basis.FromMemory("no stub is weaker than the highest torque its type is rated for");
     private static readonly Basis Hardness = Basis.FromMemory(
-        "guess: a stub of HRC 30 to 40, with the torsional yield at that hardness in Heat Treating Progress 2009, figure 1, after SAE J413");
+        "guess: a stub of HRC 30 to 40, with the torsional yield at that hardness in Heat Treating Progress 2009, figure 1, after "
+            + "SAE J413");
 
     private readonly StressBand? yield;
 
@@ -28,7 +29,8 @@ public sealed class StubStrength
         NoSteps none = default;
         Torque = TorqueBand.OfSi(
             Predict(ref none),
-            new BandBasis(Basis.Weakest(Rated, type.HighestLimit.Basis), Hardness, Hardness, BandEnd.Interval95, BandEnd.Interval95).With(type.RootDiameter.WeakestBasis));
+            new BandBasis(Basis.Weakest(Rated, type.HighestLimit.Basis), Hardness, Hardness, BandEnd.Interval95, BandEnd.Interval95)
+                .With(type.RootDiameter.WeakestBasis));
         Findings =
         [
             Finding.NotKnown(PtoFindings.StubSteelNotKnown).Barring(Bars.Guards).WithSettledBy(Measurements.PartLimit)

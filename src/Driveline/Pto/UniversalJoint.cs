@@ -58,7 +58,9 @@ public sealed class UniversalJoint
 
     /// <summary>The joint whose non-uniformity is the given one, cos β = (√(U² + 4) − U) / 2.</summary>
     /// <param name="nonUniformity">U = 1/cos β − cos β; 0 or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The non-uniformity is negative or not finite, or the joint would reach 90°.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The non-uniformity is negative or not finite, or the joint would reach 90°.
+    /// </exception>
     /// <example>0.125: 20.04°.</example>
     public static UniversalJoint OfNonUniformity(double nonUniformity)
     {

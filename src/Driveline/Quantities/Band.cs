@@ -9,7 +9,8 @@ internal readonly struct Band : IEquatable<Band>
         {
             throw new ArgumentOutOfRangeException(
                 nameof(low),
-                FormattableString.Invariant($"A band must satisfy 0 ≤ low ≤ expected ≤ high with a finite low; got {low:G6}, {expected:G6}, {high:G6}."));
+                FormattableString.Invariant(
+                    $"A band must satisfy 0 ≤ low ≤ expected ≤ high with a finite low; got {low:G6}, {expected:G6}, {high:G6}."));
         }
 
         Low = low;
@@ -53,11 +54,14 @@ internal readonly struct Band : IEquatable<Band>
     /// <summary>The product of two independent positive quantities, end by end.</summary>
     public Band Times(Band factor) => new(Low * factor.Low, Times(Expected, factor.Expected), Times(High, factor.High));
 
-    /// <summary>The quotient of two independent positive quantities: low over high, high over low; a divisor of 0 gives unbounded.</summary>
+    /// <summary>
+    /// The quotient of two independent positive quantities: low over high, high over low; a divisor of 0 gives unbounded.
+    /// </summary>
     /// <exception cref="InvalidOperationException">The divisor has no expected value.</exception>
     public Band Over(Band divisor) => !divisor.HasExpected
         ? throw new InvalidOperationException("A band cannot be divided by one without an expected value.")
-        : new(divisor.IsBounded ? Finite(Quotient(Low, divisor.High)) : 0, Quotient(Expected, divisor.Expected), Quotient(High, divisor.Low));
+        : new(divisor.IsBounded ? Finite(Quotient(Low, divisor.High)) : 0, Quotient(Expected, divisor.Expected),
+            Quotient(High, divisor.Low));
 
     public bool Equals(Band other) => Low.Equals(other.Low) && Expected.Equals(other.Expected) && High.Equals(other.High);
 

@@ -26,7 +26,8 @@ internal static class Guard
     public static int Within(int value, int low, int high, string quantity, string parameter) =>
         value >= low && value <= high
             ? value
-            : throw new ArgumentOutOfRangeException(parameter, FormattableString.Invariant($"{quantity} must be from {low} to {high}; got {value}."));
+            : throw new ArgumentOutOfRangeException(
+                parameter, FormattableString.Invariant($"{quantity} must be from {low} to {high}; got {value}."));
 
     /// <summary>An argument that is not null.</summary>
     public static long NotNegative(long value, string quantity, string parameter) => value >= 0
@@ -38,7 +39,8 @@ internal static class Guard
 
     /// <summary>A text that is not empty.</summary>
     public static string NotBlank(string? value, string quantity, string parameter) =>
-        string.IsNullOrWhiteSpace(value) ? throw new ArgumentException(quantity + " must be a text that is not empty; got none.", parameter) : value!;
+        string.IsNullOrWhiteSpace(value) ? throw new ArgumentException(quantity + " must be a text that is not empty; got none.", parameter)
+            : value!;
 
     /// <summary>The exception for a value out of its range.</summary>
     public static ArgumentOutOfRangeException OutOfRange(string quantity, string range, double si, string unit, string parameter) =>
@@ -46,5 +48,6 @@ internal static class Guard
 
     /// <summary>What a value outside its range is told.</summary>
     public static string RangeText(string quantity, string range, double si, string unit) =>
-        string.Format(CultureInfo.InvariantCulture, "{0} must be {1}; got {2:G6}{3}{4}.", quantity, range, si, unit.Length > 0 ? " " : string.Empty, unit);
+        string.Format(CultureInfo.InvariantCulture, "{0} must be {1}; got {2:G6}{3}{4}.", quantity, range, si, unit.Length > 0 ? " "
+            : string.Empty, unit);
 }

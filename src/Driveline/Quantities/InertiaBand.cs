@@ -34,7 +34,8 @@ public sealed class InertiaBand : QuantityBand
 
     /// <summary>A band of three values with a basis for each.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not 0 ≤ low ≤ expected ≤ high, or a value is not finite.</exception>
-    public static InertiaBand Between(MassMomentOfInertia low, MassMomentOfInertia expected, MassMomentOfInertia high, BandBasis basis) => new(
+    public static InertiaBand Between(MassMomentOfInertia low, MassMomentOfInertia expected, MassMomentOfInertia high, BandBasis basis) =>
+        new(
         new Band(
             Guard.NotNegative(Si.KilogramSquareMeters(low), "Low value", "kg·m²", nameof(low)),
             Guard.NotNegative(Si.KilogramSquareMeters(expected), "Expected value", "kg·m²", nameof(expected)),
@@ -43,7 +44,8 @@ public sealed class InertiaBand : QuantityBand
 
     /// <summary>A band whose expected and high values are unbounded: at least this much.</summary>
     public static InertiaBand AtLeast(MassMomentOfInertia low, Basis basis) => new(
-        new Band(Guard.NotNegative(Si.KilogramSquareMeters(low), "Low value", "kg·m²", nameof(low)), double.PositiveInfinity, double.PositiveInfinity),
+        new Band(Guard.NotNegative(Si.KilogramSquareMeters(low), "Low value", "kg·m²", nameof(low)), double.PositiveInfinity,
+            double.PositiveInfinity),
         BandBasis.Of(basis));
 
     internal static InertiaBand OfSi(Band si, BandBasis basis) => new(si, basis);

@@ -7,7 +7,8 @@ internal static class NumberText
 {
     private static readonly char[] Vulgar = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞⅒".ToCharArray();
     private static readonly double[] VulgarValues =
-        [1 / 2.0, 1 / 3.0, 2 / 3.0, 1 / 4.0, 3 / 4.0, 1 / 5.0, 2 / 5.0, 3 / 5.0, 4 / 5.0, 1 / 6.0, 5 / 6.0, 1 / 8.0, 3 / 8.0, 5 / 8.0, 7 / 8.0, 1 / 10.0];
+        [1 / 2.0, 1 / 3.0, 2 / 3.0, 1 / 4.0, 3 / 4.0, 1 / 5.0, 2 / 5.0, 3 / 5.0, 4 / 5.0, 1 / 6.0, 5 / 6.0, 1 / 8.0, 3 / 8.0, 5 / 8.0,
+            7 / 8.0, 1 / 10.0];
 
     /// <summary>Reads the number that the text begins with.</summary>
     /// <param name="text">The text after <see cref="QuantityText"/> cleaned its spaces and signs; not empty.</param>
@@ -41,7 +42,8 @@ internal static class NumberText
         return true;
     }
 
-    private static bool TryFraction(string text, int start, int afterWhole, int wholeDigits, out double value, out int used, out string? problem)
+    private static bool TryFraction(
+        string text, int start, int afterWhole, int wholeDigits, out double value, out int used, out string? problem)
     {
         value = 0;
         used = 0;
@@ -151,7 +153,8 @@ internal static class NumberText
         {
             bool mayGroup = !grouped && comma is >= 1 and <= 3 && run.Length - comma == 4 && run[0] != '0';
             plain = run.Replace(',', '.');
-            problem = mayGroup ? "it can mean " + run.Replace(",", string.Empty) + " or " + plain + ": write the one you mean without a comma"
+            problem = mayGroup
+                ? "it can mean " + run.Replace(",", string.Empty) + " or " + plain + ": write the one you mean without a comma"
                 : comma == run.Length - 1 ? "nothing follows its decimal comma"
                 : null;
         }
@@ -171,7 +174,10 @@ internal static class NumberText
         return problem is null;
     }
 
-    /// <summary>True when the part up to <paramref name="end"/> is 1 to 3 digits followed by groups of three, and the rest has no separator of that kind.</summary>
+    /// <summary>
+    /// True when the part up to <paramref name="end"/> is 1 to 3 digits followed by groups of three, and the rest has no separator of that
+    /// kind.
+    /// </summary>
     private static bool IsGrouped(string run, char separator, int end)
     {
         string[] groups = run.Substring(0, end).Split(separator);

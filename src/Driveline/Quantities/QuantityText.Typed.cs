@@ -7,7 +7,8 @@ public static partial class QuantityText
 {
     /// <summary>Reads a torque, e.g. "650 lbf.ft". Units: N.m, kN.m, lbf.ft, lbf.in, kgf.m.</summary>
     /// <exception cref="FormatException">The text is not a torque; the message says why and what is accepted.</exception>
-    public static Torque Torque(string text) => TryTorque(text, out Torque value, out string? problem) ? value : throw new FormatException(problem);
+    public static Torque Torque(string text) => TryTorque(text, out Torque value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads a torque if the text is one.</summary>
     /// <param name="text">What was written, e.g. "650 lbf.ft".</param>
@@ -22,7 +23,8 @@ public static partial class QuantityText
 
     /// <summary>Reads a length, e.g. "1 3/4 in". Units: m, mm, in, ft, cm.</summary>
     /// <exception cref="FormatException">The text is not a length; the message says why and what is accepted.</exception>
-    public static Length Length(string text) => TryLength(text, out Length value, out string? problem) ? value : throw new FormatException(problem);
+    public static Length Length(string text) => TryLength(text, out Length value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads a length if the text is one.</summary>
     /// <param name="text">What was written, e.g. "1 3/4 in".</param>
@@ -37,7 +39,8 @@ public static partial class QuantityText
 
     /// <summary>Reads a rotational speed, e.g. "540 rpm". Units: rad/s, rpm (also min-1, 1/min, r/min), rev/s.</summary>
     /// <exception cref="FormatException">The text is not a rotational speed; the message says why and what is accepted.</exception>
-    public static RotationalSpeed RotationalSpeed(string text) => TryRotationalSpeed(text, out RotationalSpeed value, out string? problem) ? value : throw new FormatException(problem);
+    public static RotationalSpeed RotationalSpeed(string text) => TryRotationalSpeed(text, out RotationalSpeed value, out string? problem)
+        ? value : throw new FormatException(problem);
 
     /// <summary>Reads a rotational speed if the text is one.</summary>
     /// <param name="text">What was written, e.g. "540 rpm".</param>
@@ -52,7 +55,8 @@ public static partial class QuantityText
 
     /// <summary>Reads a power, e.g. "35 hp". Units: W, kW, hp (mechanical, 550 ft·lbf/s), PS (metric).</summary>
     /// <exception cref="FormatException">The text is not a power; the message says why and what is accepted.</exception>
-    public static Power Power(string text) => TryPower(text, out Power value, out string? problem) ? value : throw new FormatException(problem);
+    public static Power Power(string text) => TryPower(text, out Power value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads a power if the text is one.</summary>
     /// <param name="text">What was written, e.g. "35 hp".</param>
@@ -67,7 +71,8 @@ public static partial class QuantityText
 
     /// <summary>Reads a mass moment of inertia, e.g. "4.2 kg.m2". Units: kg.m2, lb.ft2, lb.in2, slug.ft2.</summary>
     /// <exception cref="FormatException">The text is not a mass moment of inertia; the message says why and what is accepted.</exception>
-    public static MassMomentOfInertia Inertia(string text) => TryInertia(text, out MassMomentOfInertia value, out string? problem) ? value : throw new FormatException(problem);
+    public static MassMomentOfInertia Inertia(string text) => TryInertia(text, out MassMomentOfInertia value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads a mass moment of inertia if the text is one.</summary>
     /// <param name="text">What was written, e.g. "4.2 kg.m2".</param>
@@ -81,8 +86,11 @@ public static partial class QuantityText
     }
 
     /// <summary>Reads a stress, strength or pressure, e.g. "120 ksi". Units: Pa, MPa (also N/mm2), psi, ksi.</summary>
-    /// <exception cref="FormatException">The text is not a stress, strength or pressure; the message says why and what is accepted.</exception>
-    public static Pressure Stress(string text) => TryStress(text, out Pressure value, out string? problem) ? value : throw new FormatException(problem);
+    /// <exception cref="FormatException">
+    /// The text is not a stress, strength or pressure; the message says why and what is accepted.
+    /// </exception>
+    public static Pressure Stress(string text) => TryStress(text, out Pressure value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads a stress, strength or pressure if the text is one.</summary>
     /// <param name="text">What was written, e.g. "120 ksi".</param>
@@ -97,7 +105,8 @@ public static partial class QuantityText
 
     /// <summary>Reads a force, e.g. "2.5 kN". Units: N, kN, lbf, kgf.</summary>
     /// <exception cref="FormatException">The text is not a force; the message says why and what is accepted.</exception>
-    public static Force Force(string text) => TryForce(text, out Force value, out string? problem) ? value : throw new FormatException(problem);
+    public static Force Force(string text) => TryForce(text, out Force value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads a force if the text is one.</summary>
     /// <param name="text">What was written, e.g. "2.5 kN".</param>
@@ -112,7 +121,8 @@ public static partial class QuantityText
 
     /// <summary>Reads an angle, e.g. "25 deg". Units: rad, deg (also °).</summary>
     /// <exception cref="FormatException">The text is not an angle; the message says why and what is accepted.</exception>
-    public static Angle Angle(string text) => TryAngle(text, out Angle value, out string? problem) ? value : throw new FormatException(problem);
+    public static Angle Angle(string text) => TryAngle(text, out Angle value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads an angle if the text is one.</summary>
     /// <param name="text">What was written, e.g. "25 deg".</param>
@@ -142,7 +152,8 @@ public static partial class QuantityText
 
     /// <summary>Reads a time, e.g. "1.5 h". Units: s, ms, min, h, d.</summary>
     /// <exception cref="FormatException">The text is not a time; the message says why and what is accepted.</exception>
-    public static Duration Time(string text) => TryTime(text, out Duration value, out string? problem) ? value : throw new FormatException(problem);
+    public static Duration Time(string text) => TryTime(text, out Duration value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads a time if the text is one.</summary>
     /// <param name="text">What was written, e.g. "1.5 h".</param>
@@ -157,7 +168,8 @@ public static partial class QuantityText
 
     /// <summary>Reads an energy, e.g. "12 kJ". Units: J, kJ, ft.lbf.</summary>
     /// <exception cref="FormatException">The text is not an energy; the message says why and what is accepted.</exception>
-    public static Energy Energy(string text) => TryEnergy(text, out Energy value, out string? problem) ? value : throw new FormatException(problem);
+    public static Energy Energy(string text) => TryEnergy(text, out Energy value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads an energy if the text is one.</summary>
     /// <param name="text">What was written, e.g. "12 kJ".</param>
@@ -172,7 +184,8 @@ public static partial class QuantityText
 
     /// <summary>Reads a temperature, e.g. "180 degC". Units: K, degC (also °C), degF (also °F).</summary>
     /// <exception cref="FormatException">The text is not a temperature; the message says why and what is accepted.</exception>
-    public static Temperature Temperature(string text) => TryTemperature(text, out Temperature value, out string? problem) ? value : throw new FormatException(problem);
+    public static Temperature Temperature(string text) => TryTemperature(text, out Temperature value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads a temperature if the text is one.</summary>
     /// <param name="text">What was written, e.g. "180 degC".</param>
@@ -187,7 +200,8 @@ public static partial class QuantityText
 
     /// <summary>Reads a travel speed, e.g. "6 km/h". Units: m/s, km/h, mph.</summary>
     /// <exception cref="FormatException">The text is not a travel speed; the message says why and what is accepted.</exception>
-    public static Speed Speed(string text) => TrySpeed(text, out Speed value, out string? problem) ? value : throw new FormatException(problem);
+    public static Speed Speed(string text) => TrySpeed(text, out Speed value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads a travel speed if the text is one.</summary>
     /// <param name="text">What was written, e.g. "6 km/h".</param>
@@ -202,7 +216,8 @@ public static partial class QuantityText
 
     /// <summary>Reads a torsional stiffness, e.g. "20 kN.m/rad". Units: N.m/rad, kN.m/rad, N.m/deg, lbf.ft/deg.</summary>
     /// <exception cref="FormatException">The text is not a torsional stiffness; the message says why and what is accepted.</exception>
-    public static RotationalStiffness TorsionalStiffness(string text) => TryTorsionalStiffness(text, out RotationalStiffness value, out string? problem) ? value : throw new FormatException(problem);
+    public static RotationalStiffness TorsionalStiffness(string text) =>
+        TryTorsionalStiffness(text, out RotationalStiffness value, out string? problem) ? value : throw new FormatException(problem);
 
     /// <summary>Reads a torsional stiffness if the text is one.</summary>
     /// <param name="text">What was written, e.g. "20 kN.m/rad".</param>
@@ -217,7 +232,8 @@ public static partial class QuantityText
 
     /// <summary>Reads a spring rate, e.g. "50 N/mm". Units: N/m, N/mm, lbf/in.</summary>
     /// <exception cref="FormatException">The text is not a spring rate; the message says why and what is accepted.</exception>
-    public static ForcePerLength SpringRate(string text) => TrySpringRate(text, out ForcePerLength value, out string? problem) ? value : throw new FormatException(problem);
+    public static ForcePerLength SpringRate(string text) => TrySpringRate(text, out ForcePerLength value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads a spring rate if the text is one.</summary>
     /// <param name="text">What was written, e.g. "50 N/mm".</param>
@@ -247,7 +263,8 @@ public static partial class QuantityText
 
     /// <summary>Reads a rate, e.g. "40 per hour". Units: 1/s, 1/min, 1/h (also per hour).</summary>
     /// <exception cref="FormatException">The text is not a rate; the message says why and what is accepted.</exception>
-    public static Frequency Rate(string text) => TryRate(text, out Frequency value, out string? problem) ? value : throw new FormatException(problem);
+    public static Frequency Rate(string text) => TryRate(text, out Frequency value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads a rate if the text is one.</summary>
     /// <param name="text">What was written, e.g. "40 per hour".</param>
@@ -262,7 +279,8 @@ public static partial class QuantityText
 
     /// <summary>Reads a mass flow, e.g. "12 t/h". Units: kg/s, kg/h, t/h, lb/h.</summary>
     /// <exception cref="FormatException">The text is not a mass flow; the message says why and what is accepted.</exception>
-    public static MassFlow MassFlow(string text) => TryMassFlow(text, out MassFlow value, out string? problem) ? value : throw new FormatException(problem);
+    public static MassFlow MassFlow(string text) => TryMassFlow(text, out MassFlow value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads a mass flow if the text is one.</summary>
     /// <param name="text">What was written, e.g. "12 t/h".</param>
@@ -277,13 +295,15 @@ public static partial class QuantityText
 
     /// <summary>Reads a plain number or a percentage, e.g. "1.47" or "40 %" (0.40).</summary>
     /// <exception cref="FormatException">The text is not a number; the message says why.</exception>
-    public static double Number(string text) => TryNumber(text, out double value, out string? problem) ? value : throw new FormatException(problem);
+    public static double Number(string text) => TryNumber(text, out double value, out string? problem) ? value
+        : throw new FormatException(problem);
 
     /// <summary>Reads a plain number or a percentage if the text is one.</summary>
     /// <param name="text">What was written, e.g. "40 %".</param>
     /// <param name="value">The number; 0 when not read.</param>
     /// <param name="problem">What is wrong and what is accepted; null when read.</param>
-    public static bool TryNumber(string? text, out double value, out string? problem) => TryParse(text, Dimension.Number, out value, out problem);
+    public static bool TryNumber(string? text, out double value, out string? problem) =>
+        TryParse(text, Dimension.Number, out value, out problem);
 
     /// <summary>Reads a torsional damping, e.g. "12 N.m.s/rad", in N·m·s/rad.</summary>
     /// <exception cref="FormatException">The text is not a torsional damping; the message says why and what is accepted.</exception>

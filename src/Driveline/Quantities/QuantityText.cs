@@ -55,7 +55,8 @@ public static partial class QuantityText
         if (!Guard.IsFinite(si) || (si == 0 && value != 0 && unit.Offset == 0))
         {
             si = 0;
-            problem = received + " is not " + wanted + ": its number is " + (Guard.IsFinite(si) && Math.Abs(value) < 1 ? "too close to 0." : "too large.");
+            problem = received + " is not " + wanted + ": its number is "
+                + (Guard.IsFinite(si) && Math.Abs(value) < 1 ? "too close to 0." : "too large.");
             return false;
         }
 
@@ -120,7 +121,8 @@ public static partial class QuantityText
         string wanted = WrittenUnits.Words(dimension);
         problem = spelling.Length == 0 ? received + " has no unit: " + wanted + " is " + Accepted(dimension) + "."
             : WrittenUnits.FindAny(spelling) is { } other
-                ? received + " is " + WrittenUnits.Words(other.Dimension) + "; here " + wanted + " is wanted: " + AcceptedUnits(dimension).TrimStart(',', ' ') + "."
+                ? received + " is " + WrittenUnits.Words(other.Dimension) + "; here " + wanted + " is wanted: " + AcceptedUnits(dimension)
+                    .TrimStart(',', ' ') + "."
             : "The unit “" + written + "” of " + received + " is not known here; " + wanted + " is " + Accepted(dimension) + ".";
         return null;
     }

@@ -34,7 +34,8 @@ public sealed class StiffnessBand : QuantityBand
 
     /// <summary>A band of three values with a basis for each.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not 0 ≤ low ≤ expected ≤ high, or a value is not finite.</exception>
-    public static StiffnessBand Between(RotationalStiffness low, RotationalStiffness expected, RotationalStiffness high, BandBasis basis) => new(
+    public static StiffnessBand Between(RotationalStiffness low, RotationalStiffness expected, RotationalStiffness high, BandBasis basis) =>
+        new(
         new Band(
             Guard.NotNegative(Si.NewtonMetersPerRadian(low), "Low value", "N·m/rad", nameof(low)),
             Guard.NotNegative(Si.NewtonMetersPerRadian(expected), "Expected value", "N·m/rad", nameof(expected)),
@@ -43,7 +44,8 @@ public sealed class StiffnessBand : QuantityBand
 
     /// <summary>A band whose expected and high values are unbounded: at least this much.</summary>
     public static StiffnessBand AtLeast(RotationalStiffness low, Basis basis) => new(
-        new Band(Guard.NotNegative(Si.NewtonMetersPerRadian(low), "Low value", "N·m/rad", nameof(low)), double.PositiveInfinity, double.PositiveInfinity),
+        new Band(Guard.NotNegative(Si.NewtonMetersPerRadian(low), "Low value", "N·m/rad", nameof(low)), double.PositiveInfinity,
+            double.PositiveInfinity),
         BandBasis.Of(basis));
 
     internal static StiffnessBand OfSi(Band si, BandBasis basis) => new(si, basis);

@@ -43,7 +43,8 @@ public sealed class TorqueBand : QuantityBand
 
     /// <summary>A band whose expected and high values are unbounded: at least this much.</summary>
     public static TorqueBand AtLeast(Torque low, Basis basis) => new(
-        new Band(Guard.NotNegative(Si.NewtonMeters(low), "Low value", "N·m", nameof(low)), double.PositiveInfinity, double.PositiveInfinity),
+        new Band(Guard.NotNegative(Si.NewtonMeters(low), "Low value", "N·m", nameof(low)), double.PositiveInfinity,
+            double.PositiveInfinity),
         BandBasis.Of(basis));
 
     internal static TorqueBand OfSi(Band si, BandBasis basis) => new(si, basis);

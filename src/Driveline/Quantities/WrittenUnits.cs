@@ -166,8 +166,10 @@ internal static class WrittenUnits
         t.Add(Dimension.TorsionalStiffness, "N.m/rad", 1, 1, "Nm/rad");
         t.Add(Dimension.TorsionalStiffness, "kN.m/rad", 1000, 1, "kNm/rad");
         t.Add(Dimension.TorsionalStiffness, "N.m/deg", 1 / Si.Degree, 1, "Nm/deg N.m/° Nm/°");
-        t.Add(Dimension.TorsionalStiffness, "lbf.ft/deg", lbfFt / Si.Degree, 1, Ends(Products(Pound, Foot), "/deg") + " " + Ends(Products(Pound, Foot), "/°"));
-        t.Add(Dimension.TorsionalStiffness, "lbf.in/deg", lbfIn / Si.Degree, 1, Ends(Products(Pound, InchWord), "/deg") + " " + Ends(Products(Pound, InchWord), "/°"));
+        t.Add(Dimension.TorsionalStiffness, "lbf.ft/deg", lbfFt / Si.Degree, 1,
+            Ends(Products(Pound, Foot), "/deg") + " " + Ends(Products(Pound, Foot), "/°"));
+        t.Add(Dimension.TorsionalStiffness, "lbf.in/deg", lbfIn / Si.Degree, 1,
+            Ends(Products(Pound, InchWord), "/deg") + " " + Ends(Products(Pound, InchWord), "/°"));
         t.Add(Dimension.TorsionalStiffness, "lbf.ft/rad", lbfFt, 1, Ends(Products(Pound, Foot), "/rad"));
         t.Add(Dimension.TorsionalStiffness, "lbf.in/rad", lbfIn, 1, Ends(Products(Pound, InchWord), "/rad"));
 
@@ -179,8 +181,10 @@ internal static class WrittenUnits
         t.Add(Dimension.SpringRate, "kN/mm", 1e6, 1, string.Empty);
 
         t.Add(Dimension.TorsionalDamping, "N.m.s/rad", 1, 1, "Nms/rad N.m.s Nms N.m/(rad/s) Nm/(rad/s)");
-        t.Add(Dimension.TorsionalDamping, "lbf.ft.s/rad", lbfFt, 1, Ends(Products(Pound, Foot), ".s/rad") + " " + Ends(Products(Pound, Foot), "/(rad/s)"));
-        t.Add(Dimension.TorsionalDamping, "lbf.in.s/rad", lbfIn, 1, Ends(Products(Pound, InchWord), ".s/rad") + " " + Ends(Products(Pound, InchWord), "/(rad/s)"));
+        t.Add(Dimension.TorsionalDamping, "lbf.ft.s/rad", lbfFt, 1,
+            Ends(Products(Pound, Foot), ".s/rad") + " " + Ends(Products(Pound, Foot), "/(rad/s)"));
+        t.Add(Dimension.TorsionalDamping, "lbf.in.s/rad", lbfIn, 1,
+            Ends(Products(Pound, InchWord), ".s/rad") + " " + Ends(Products(Pound, InchWord), "/(rad/s)"));
 
         t.Add(Dimension.Area, "m2", 1, 1, "sq.m");
         t.Add(Dimension.Area, "mm2", 1, 1e6, "sq.mm");

@@ -72,7 +72,8 @@ public sealed class BoltFatigue
         if (applies && rangePa > shearYieldPa)
         {
             applies = false;
-            findings.Add(Finding.Of(ShearBoltFindings.YieldsAtEachPeak, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.WorkPeak)
+            findings.Add(
+                Finding.Of(ShearBoltFindings.YieldsAtEachPeak, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.WorkPeak)
                 .With("peak", QuantityKind.Torque, peakNm)
                 .With("stress", QuantityKind.Stress, rangePa)
                 .With("yield", QuantityKind.Stress, shearYieldPa)
@@ -88,5 +89,6 @@ public sealed class BoltFatigue
         ShearRatios.YieldToTensile(bolt.Material.ShearClass) * (bolt.Material.Tensile?.SiBand.Low ?? 0) / Math.Sqrt(3);
 
     private static double LoadedAreaM2(ShearBolt bolt, ShearPlane plane) =>
-        bolt.PlaneThrough is PlaneThrough.Thread or PlaneThrough.NotKnown && bolt.Thread is { } thread ? thread.RootAreaM2 : plane.Low.AreaM2;
+        bolt.PlaneThrough is PlaneThrough.Thread or PlaneThrough.NotKnown && bolt.Thread is { } thread ? thread.RootAreaM2
+            : plane.Low.AreaM2;
 }

@@ -63,8 +63,8 @@ public sealed class BreakTorque
         if (areaM2.Length != torqueNm.Length || tauPa.Length != torqueNm.Length || radiusM.Length != torqueNm.Length)
         {
             throw new ArgumentException(
-                FormattableString.Invariant(
-                    $"Areas, strengths, radii and torques must be equally many; got {areaM2.Length}, {tauPa.Length}, {radiusM.Length} and {torqueNm.Length}."),
+                "Areas, strengths, radii and torques must be equally many; got " + FormattableString.Invariant(
+                    $"{areaM2.Length}, {tauPa.Length}, {radiusM.Length} and {torqueNm.Length}."),
                 nameof(torqueNm));
         }
 
@@ -76,7 +76,9 @@ public sealed class BreakTorque
     }
 
     /// <summary>The lines of the calculation: the low end, then the expected value, then the high end, as far as each is known.</summary>
-    /// <remarks>The low end closes with the bent bolt when a gap is told; the high end with the faces' and the hub's drag when they are measured.</remarks>
+    /// <remarks>
+    /// The low end closes with the bent bolt when a gap is told; the high end with the faces' and the hub's drag when they are measured.
+    /// </remarks>
     public IReadOnlyList<CalculationLine> Sheet()
     {
         var steps = StepList.New();

@@ -16,7 +16,8 @@ namespace Driveline.ShearBolts;
 /// </remarks>
 public sealed class CrossHole
 {
-    private static readonly Basis NetSection = Basis.FromMemory("net section of a round bar with a cross-hole, textbook tables of stress concentration");
+    private static readonly Basis NetSection = Basis.FromMemory(
+        "net section of a round bar with a cross-hole, textbook tables of stress concentration");
 
     private CrossHole(double shaftM, double holeM, StressBand yield)
     {
@@ -31,10 +32,12 @@ public sealed class CrossHole
         BandBasis basis = yield.Basis.With(NetSection);
         Torque = TorqueBand.OfSi(new Band(net * stress.Low / 4, net * stress.Expected / root3, plastic * stress.High / root3), basis);
         WithoutHole = TorqueBand.OfSi(
-            new Band(Math.PI / 16 * cube * stress.Low / root3, Math.PI / 16 * cube * stress.Expected / root3, Math.PI / 12 * cube * stress.High / root3),
+            new Band(Math.PI / 16 * cube * stress.Low / root3, Math.PI / 16 * cube * stress.Expected / root3,
+                Math.PI / 12 * cube * stress.High / root3),
             yield.Basis.With(Basis.CommonPractice("distortion energy: shear yield is 1/√3 of tensile yield, in textbooks of mechanics")));
         PermanentTwist = TorqueBand.OfSi(
-            new Band(net * stress.Low / root3, ((net * stress.Expected) + (plastic * stress.Expected)) / 2 / root3, plastic * stress.High / root3), basis);
+            new Band(net * stress.Low / root3, ((net * stress.Expected) + (plastic * stress.Expected)) / 2 / root3,
+                plastic * stress.High / root3), basis);
         ElasticShare = net / (Math.PI / 16 * cube) * root3 / 4;
     }
 
@@ -73,17 +76,22 @@ public sealed class CrossHole
         Guard.NotNull(yield, nameof(yield));
         return hole <= shaft / 2 * (1 + 1e-9)
             ? new CrossHole(shaft, hole, yield)
-            : throw Guard.OutOfRange("Hole diameter", FormattableString.Invariant($"at most half the shaft, {shaft / 2:G6} m"), hole, "m", nameof(holeDiameter));
+            : throw Guard.OutOfRange(
+                "Hole diameter", FormattableString.Invariant($"at most half the shaft, {shaft / 2:G6} m"), hole, "m", nameof(holeDiameter));
     }
 
-    /// <summary>The hole of a through-shaft joint, taken as wide as its bolt; false for other layouts, an unknown shaft steel, or a hole above D/2.</summary>
+    /// <summary>
+    /// The hole of a through-shaft joint, taken as wide as its bolt; false for other layouts, an unknown shaft steel, or a hole above D/2.
+    /// </summary>
     public static bool TryOf(ShearBoltJoint joint, out CrossHole? hole)
     {
         hole = null;
         return Guard.NotNull(joint, nameof(joint)).ShaftYield is { } yield && TryOf(joint, yield, out hole);
     }
 
-    /// <summary>The hole of a through-shaft joint in a shaft of the given yield strength; false for other layouts or a hole above D/2.</summary>
+    /// <summary>
+    /// The hole of a through-shaft joint in a shaft of the given yield strength; false for other layouts or a hole above D/2.
+    /// </summary>
     public static bool TryOf(ShearBoltJoint joint, StressBand yield, out CrossHole? hole)
     {
         Guard.NotNull(joint, nameof(joint));

@@ -26,10 +26,14 @@ public sealed class GradeStep
     /// <summary>The joint as it is.</summary>
     public BreakTorque Fitted { get; }
 
-    /// <summary>With a bolt of the next weaker grade; null when the grade stands on no ladder or is the lowest, or the size is not held.</summary>
+    /// <summary>
+    /// With a bolt of the next weaker grade; null when the grade stands on no ladder or is the lowest, or the size is not held.
+    /// </summary>
     public BreakTorque? Weaker { get; }
 
-    /// <summary>With a bolt of the next stronger grade; null when the grade stands on no ladder or is the highest, or the size is not held.</summary>
+    /// <summary>
+    /// With a bolt of the next stronger grade; null when the grade stands on no ladder or is the highest, or the size is not held.
+    /// </summary>
     public BreakTorque? Stronger { get; }
 
     /// <summary>The neighbours of a joint's bolt in the same hole.</summary>

@@ -15,7 +15,8 @@ public sealed class HoleBearing
 {
     private static readonly Basis Clause = Basis.FromMemory("EN 1993-1-8:2005, Table 3.10: bearing of plate and pin 1.5 t d f_y");
 
-    private static readonly Basis CrossPin = Basis.FromMemory("peak pressure of a cross pin in its shaft, 6 T / (d D²), machine-element textbooks");
+    private static readonly Basis CrossPin = Basis.FromMemory(
+        "peak pressure of a cross pin in its shaft, 6 T / (d D²), machine-element textbooks");
 
     private HoleBearing(ShearBoltJoint joint, StressBand yield)
     {
@@ -40,7 +41,9 @@ public sealed class HoleBearing
     /// <summary>Torque at which the holes of the yoke begin to oval.</summary>
     public TorqueBand Torque { get; }
 
-    /// <summary>Torque at which the hole of the shaft begins to oval; null unless a bolt crosses a shaft whose yield strength is told.</summary>
+    /// <summary>
+    /// Torque at which the hole of the shaft begins to oval; null unless a bolt crosses a shaft whose yield strength is told.
+    /// </summary>
     public TorqueBand? InShaft { get; }
 
     internal double FirstOvalNm => Math.Min(Torque.SiBand.Low, InShaft?.SiBand.Low ?? double.PositiveInfinity);

@@ -5,14 +5,20 @@ namespace Driveline.ShearBolts;
 
 /// <summary>Torque at which the bolt tears out of its yoke or hub, which is then broken: the part that must outlast the bolt.</summary>
 /// <remarks>
-/// T = m · k_1 · α_b · f_u · d · t · r, with m planes that carry [-], f_u tensile strength of the wall [Pa], d bolt diameter [m], t wall [m],
-/// r radius of the planes [m]; k_1 = min(2.8 e/d_0 − 1.7; 2.5), α_b = min(e/(3 d_0); 1), d_0 hole [m], e from the hole's centre to the nearest
+/// T = m · k_1 · α_b · f_u · d · t · r, with m planes that carry [-], f_u tensile strength of the wall [Pa], d bolt diameter [m], t wall
+/// [m],
+/// r radius of the planes [m]; k_1 = min(2.8 e/d_0 − 1.7; 2.5), α_b = min(e/(3 d_0); 1), d_0 hole [m], e from the hole's centre to the
+/// nearest
 /// edge [m], taken along and across the load. EN 1993-1-8:2005, Table 3.4, end bolt, safety factor taken off; the bolt's own strength left
 /// out of α_b, because the bolt parts in shear. Tests of plates near their edge carry more: the rule is on the safe side.
-/// An edge that is not told may be anything: low at the code's least, 1.2 d_0, the rest with room enough. Of a wall whose yield strength alone
+/// An edge that is not told may be anything: low at the code's least, 1.2 d_0, the rest with room enough. Of a wall whose yield strength
+/// alone
 /// is told the tensile strength is at least that, and nothing bounds it above. Worn holes: low counts one bolt.
 /// </remarks>
-/// <example>Two walls of 3 mm with 360 MPa, 9.525 mm bolt through a 31.75 mm shaft, e = 3 d: 2 · 2.5 · 360 MPa · 9.525 · 3 mm² · 15.875 mm = 817 N·m.</example>
+/// <example>
+/// Two walls of 3 mm with 360 MPa, 9.525 mm bolt through a 31.75 mm shaft, e = 3 d: 2 · 2.5 · 360 MPa · 9.525 · 3 mm² · 15.875 mm = 817
+/// N·m.
+/// </example>
 public sealed class HoleTearOut
 {
     private const double MostK1 = 2.5;
@@ -41,7 +47,9 @@ public sealed class HoleTearOut
     /// <summary>The joint.</summary>
     public ShearBoltJoint Joint { get; }
 
-    /// <summary>Torque at which the bolt tears out of the yoke; expected and high unbounded while only its yield strength is told.</summary>
+    /// <summary>
+    /// Torque at which the bolt tears out of the yoke; expected and high unbounded while only its yield strength is told.
+    /// </summary>
     public TorqueBand Torque { get; }
 
     /// <summary>The tear-out of a joint; false when the wall or both its strengths are not told.</summary>

@@ -22,17 +22,21 @@ internal static class JointFindings
         switch (joint.Hub)
         {
             case HubState.Seized:
-                findings.Add(Finding.Of(ShearBoltFindings.HubSeized, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.FreeHub));
+                findings.Add(
+                    Finding.Of(ShearBoltFindings.HubSeized, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.FreeHub));
                 break;
             case HubState.NotKnown when joint.HubFriction is null:
-                findings.Add(Finding.NotKnown(ShearBoltFindings.HubFreedomNotKnown).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn));
+                findings.Add(
+                    Finding.NotKnown(ShearBoltFindings.HubFreedomNotKnown).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn));
                 break;
             case var _ when joint.IsHubSeenTooLongAgo:
-                findings.Add(Finding.Of(ShearBoltFindings.HubFreedomTooOld, Severity.Warning).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn)
+                findings.Add(Finding.Of(ShearBoltFindings.HubFreedomTooOld, Severity.Warning).Barring(Bars.Guards)
+                    .WithSettledBy(Measurements.HubTurn)
                     .With("seen", joint.HubSeen!.Value.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
                 break;
             case HubState.Stiff when joint.HubFriction is null:
-                findings.Add(Finding.Of(ShearBoltFindings.HubStiff, Severity.Warning).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn));
+                findings.Add(
+                    Finding.Of(ShearBoltFindings.HubStiff, Severity.Warning).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn));
                 break;
         }
 
@@ -47,7 +51,8 @@ internal static class JointFindings
     {
         if (bolt.FittedSpringPin is not null)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.SpringPinNoMaximum, Severity.Warning).Barring(Bars.Guards).WithSettledBy(Measurements.IdentifyDevice)
+            findings.Add(Finding.Of(ShearBoltFindings.SpringPinNoMaximum, Severity.Warning).Barring(Bars.Guards)
+                .WithSettledBy(Measurements.IdentifyDevice)
                 .With("pin", bolt.FittedSpringPin.ToString())
                 .With("minimum", QuantityKind.Force, bolt.FittedSpringPin.MinimumDoubleShearN));
             return;
@@ -86,7 +91,8 @@ internal static class JointFindings
         FastenerMaterial material = bolt.Material;
         if (material.MarkConflict is { } conflict)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.MarksContradict, Severity.Danger).Barring(Bars.Both).WithSettledBy(Measurements.IdentifyDevice)
+            findings.Add(
+                Finding.Of(ShearBoltFindings.MarksContradict, Severity.Danger).Barring(Bars.Both).WithSettledBy(Measurements.IdentifyDevice)
                 .With("stated", conflict.Stated)
                 .With("mark", conflict.Mark.ToString())
                 .With("grades", conflict.Meaning));
@@ -133,7 +139,8 @@ internal static class JointFindings
 
         if (joint.Bolts == 1 && joint.HoleFit == HoleFit.Worn)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.HoleWornAroundBolt, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit));
+            findings.Add(
+                Finding.Of(ShearBoltFindings.HoleWornAroundBolt, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit));
         }
 
         if (joint.StandOffM > 0 || joint.HoleFit == HoleFit.Worn || joint.IsLooseInHole)

@@ -18,6 +18,8 @@ public enum ShearArea
     /// <summary>What a threaded plane carries on average, as an area: 1.08 stress areas, at most the plain shank.</summary>
     MeanThreaded,
 
-    /// <summary>What a threaded plane carries at most, as an area: the larger of 1.16 stress areas and 0.89 of the shank, at most the plain shank.</summary>
+    /// <summary>
+    /// What a threaded plane carries at most, as an area: the larger of 1.16 stress areas and 0.89 of the shank, at most the plain shank.
+    /// </summary>
     GreatestThreaded,
 }

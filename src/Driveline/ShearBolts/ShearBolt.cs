@@ -12,7 +12,8 @@ public sealed class ShearBolt
     private readonly double neckM;
 
     private ShearBolt(
-        ScrewThread? thread, FastenerMaterial material, PlaneThrough plane, double plainM, double neckM, BodyStyle body, SpringPin? springPin, bool isSpecial)
+        ScrewThread? thread, FastenerMaterial material, PlaneThrough plane, double plainM, double neckM, BodyStyle body,
+            SpringPin? springPin, bool isSpecial)
     {
         Thread = thread;
         Material = material;
@@ -64,7 +65,8 @@ public sealed class ShearBolt
 
     /// <summary>A bolt of a thread and any material: a grade, a measured hardness, unmarked, or not known.</summary>
     public static ShearBolt Of(ScrewThread thread, FastenerMaterial material) => new(
-        Guard.NotNull(thread, nameof(thread)), Guard.NotNull(material, nameof(material)), PlaneThrough.NotKnown, 0, 0, BodyStyle.NotKnown, null, false);
+        Guard.NotNull(thread, nameof(thread)), Guard.NotNull(material, nameof(material)), PlaneThrough.NotKnown, 0, 0, BodyStyle.NotKnown,
+            null, false);
 
     /// <summary>A plain rod or pin: its shear plane cuts the full section.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The diameter is zero, negative or not finite.</exception>
@@ -87,7 +89,9 @@ public sealed class ShearBolt
     /// <param name="neckStepOrTaper">Which of the three.</param>
     /// <param name="neckDiameter">Measured diameter in the shear plane; null when not known: then no low end is known.</param>
     /// <param name="hardness">Measured hardness; null when not known: then nothing bounds its strength.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The plane is none of the three, or the neck is not between 0 and the thread's diameter.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The plane is none of the three, or the neck is not between 0 and the thread's diameter.
+    /// </exception>
     public static ShearBolt Special(ScrewThread thread, PlaneThrough neckStepOrTaper, Length? neckDiameter, Hardness? hardness)
     {
         Guard.NotNull(thread, nameof(thread));
@@ -104,7 +108,9 @@ public sealed class ShearBolt
 
     /// <summary>The same bolt with the shear plane through the given part.</summary>
     /// <remarks>When its planes cut different parts, thread on one side and shank on the other, leave the plane not known.</remarks>
-    /// <exception cref="ArgumentException">A pin without thread cannot be cut through a thread; a spring pin has one section only.</exception>
+    /// <exception cref="ArgumentException">
+    /// A pin without thread cannot be cut through a thread; a spring pin has one section only.
+    /// </exception>
     public ShearBolt With(PlaneThrough plane)
     {
         if (FittedSpringPin is not null && plane != PlaneThrough.Shank)
@@ -114,13 +120,16 @@ public sealed class ShearBolt
 
         if (Thread is null && (plane is PlaneThrough.Thread or PlaneThrough.NotKnown))
         {
-            throw new ArgumentException("A pin's shear plane must be Shank, Neck, Step or Taper: it has no thread; got " + plane + ".", nameof(plane));
+            throw new ArgumentException(
+                "A pin's shear plane must be Shank, Neck, Step or Taper: it has no thread; got " + plane + ".", nameof(plane));
         }
 
         return new ShearBolt(Thread, Material, plane, plainM, neckM, BodyStyle, FittedSpringPin, IsSpecial);
     }
 
-    /// <summary>The same bolt with a diameter in the shear plane of its neck, step or taper; while the plane is not known, the neck widens the band.</summary>
+    /// <summary>
+    /// The same bolt with a diameter in the shear plane of its neck, step or taper; while the plane is not known, the neck widens the band.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0 and at most the nominal diameter.</exception>
     /// <exception cref="InvalidOperationException">The bolt is a spring pin.</exception>
     public ShearBolt WithNeckDiameter(Length neckDiameter)
@@ -130,7 +139,8 @@ public sealed class ShearBolt
         return neck <= DiameterM * (1 + 1e-9)
             ? new ShearBolt(Thread, Material, PlaneThrough, plainM, neck, BodyStyle, FittedSpringPin, IsSpecial)
             : throw Guard.OutOfRange(
-                "Neck diameter", FormattableString.Invariant($"at most the nominal diameter {DiameterM:G6} m"), neck, "m", nameof(neckDiameter));
+                "Neck diameter", FormattableString.Invariant($"at most the nominal diameter {DiameterM:G6} m"), neck, "m",
+                    nameof(neckDiameter));
     }
 
     /// <summary>The same bolt with a known style of body, which narrows how thick its shank may be.</summary>

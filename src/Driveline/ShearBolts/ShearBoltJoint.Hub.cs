@@ -14,7 +14,9 @@ public sealed partial class ShearBoltJoint
     private bool isHubOld;
     private bool isTripOld;
 
-    /// <summary>Whether the hub turns once the bolt has parted: as told, or free when only a trip was told in which it was seen to turn.</summary>
+    /// <summary>
+    /// Whether the hub turns once the bolt has parted: as told, or free when only a trip was told in which it was seen to turn.
+    /// </summary>
     public HubState Hub => hub == HubState.NotKnown && lastTrip is not null ? HubState.Free : hub;
 
     /// <summary>The day the hub was tried or seen to turn; null when not dated: then its state holds for the day judged on.</summary>
@@ -27,7 +29,9 @@ public sealed partial class ShearBoltJoint
     /// <summary>Drag of the hub without a bolt, as measured; null when not measured.</summary>
     public TorqueBand? HubFriction { get; private set; }
 
-    /// <summary>The same joint with a state of the hub that holds for the day judged on; an earlier <see cref="HubSeen"/> no longer counts.</summary>
+    /// <summary>
+    /// The same joint with a state of the hub that holds for the day judged on; an earlier <see cref="HubSeen"/> no longer counts.
+    /// </summary>
     public ShearBoltJoint WithHub(HubState hub) => Changed(j =>
     {
         j.hub = hub;
@@ -41,16 +45,23 @@ public sealed partial class ShearBoltJoint
     /// <exception cref="ArgumentOutOfRangeException">It was tried after the day judged on.</exception>
     public ShearBoltJoint WithHubSeen(DateTime seen, DateTime day) => Seen(seen, IsOld(seen, day, nameof(seen)));
 
-    /// <summary>The same joint with the day on which its hub was last tried, judged on an unknown day: its age cannot be told and counts as too old.</summary>
+    /// <summary>
+    /// The same joint with the day on which its hub was last tried, judged on an unknown day: its age cannot be told and counts as too old.
+    /// </summary>
     public ShearBoltJoint WithHubSeen(DateTime seen) => Seen(seen, true);
 
-    /// <summary>The same joint with the day its bolt last sheared and the hub was seen to turn. It frees a hub of which nothing else is told, for 12 months.</summary>
+    /// <summary>
+    /// The same joint with the day its bolt last sheared and the hub was seen to turn. It frees a hub of which nothing else is told, for 12
+    /// months.
+    /// </summary>
     /// <param name="trip">The day of the trip.</param>
     /// <param name="day">The day judged on.</param>
     /// <exception cref="ArgumentOutOfRangeException">The trip lies after the day judged on.</exception>
     public ShearBoltJoint WithLastTrip(DateTime trip, DateTime day) => Tripped(trip, IsOld(trip, day, nameof(trip)));
 
-    /// <summary>The same joint with the day its bolt last sheared and the hub was seen to turn, judged on an unknown day: too old to count.</summary>
+    /// <summary>
+    /// The same joint with the day its bolt last sheared and the hub was seen to turn, judged on an unknown day: too old to count.
+    /// </summary>
     public ShearBoltJoint WithLastTrip(DateTime trip) => Tripped(trip, true);
 
     /// <summary>The same joint with the drag of the hub as measured without a bolt; it adds to the high end.</summary>

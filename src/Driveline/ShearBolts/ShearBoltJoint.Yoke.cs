@@ -19,7 +19,8 @@ public sealed partial class ShearBoltJoint
     public Length? YokeEdge => YokeEdgeM > 0 ? Length.FromMeters(YokeEdgeM) : null;
 
     /// <summary>
-    /// How far the bolt stands out beyond its nut: its length less the hub it passes through and a nut as high as the bolt is thick; null when
+    /// How far the bolt stands out beyond its nut: its length less the hub it passes through and a nut as high as the bolt is thick; null
+    /// when
     /// length or hub are not told, or no bolt passes through a hub.
     /// </summary>
     public Length? Protrusion => ProtrusionM is { } m ? Length.FromMeters(Math.Max(0, m)) : null;
@@ -46,7 +47,9 @@ public sealed partial class ShearBoltJoint
         return WithWall(thickness, j => j.YokeYield = yield);
     }
 
-    /// <summary>The same joint with the wall of its yoke or hub and its tensile strength, to see whether the bolt tears out of it.</summary>
+    /// <summary>
+    /// The same joint with the wall of its yoke or hub and its tensile strength, to see whether the bolt tears out of it.
+    /// </summary>
     /// <param name="thickness">Wall at each plane.</param>
     /// <param name="tensile">Tensile strength of the wall.</param>
     /// <exception cref="ArgumentOutOfRangeException">The thickness is not finite or not above 0.</exception>
@@ -64,11 +67,14 @@ public sealed partial class ShearBoltJoint
         return edgeM > Bolt.DiameterM / 2
             ? Changed(j => j.YokeEdgeM = edgeM)
             : throw Guard.OutOfRange(
-                "Distance to the edge", FormattableString.Invariant($"above half the bolt's diameter {Bolt.DiameterM:G6} m"), edgeM, "m", nameof(distance));
+                "Distance to the edge", FormattableString.Invariant($"above half the bolt's diameter {Bolt.DiameterM:G6} m"), edgeM, "m",
+                    nameof(distance));
     }
 
     /// <summary>The same joint with the length of its bolt under the head and the outer diameter of the hub it passes through.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A length is not finite or not above 0, or the hub is not thicker than its shaft.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A length is not finite or not above 0, or the hub is not thicker than its shaft.
+    /// </exception>
     public ShearBoltJoint WithBoltLength(Length underHead, Length hubDiameter)
     {
         double lengthM = Guard.Positive(Si.Meters(underHead), "Bolt length", "m", nameof(underHead));
@@ -80,7 +86,8 @@ public sealed partial class ShearBoltJoint
                 j.HubDiameterM = hubM;
             })
             : throw Guard.OutOfRange(
-                "Hub diameter", FormattableString.Invariant($"above the shaft diameter {2 * RadiusM:G6} m"), hubM, "m", nameof(hubDiameter));
+                "Hub diameter", FormattableString.Invariant($"above the shaft diameter {2 * RadiusM:G6} m"), hubM, "m",
+                    nameof(hubDiameter));
     }
 
     private ShearBoltJoint WithWall(Length thickness, Action<ShearBoltJoint> change)

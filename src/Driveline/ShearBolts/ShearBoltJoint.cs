@@ -6,7 +6,9 @@ using UnitsNet;
 namespace Driveline.ShearBolts;
 
 /// <summary>Shear bolts in their joint: layout, number of planes, radius, and the state of hub, holes and faces.</summary>
-/// <remarks>Immutable; each With… method gives a changed copy. States that are not told are not known, and not known is never safe.</remarks>
+/// <remarks>
+/// Immutable; each With… method gives a changed copy. States that are not told are not known, and not known is never safe.
+/// </remarks>
 public sealed partial class ShearBoltJoint
 {
     // A caliper may read 2 % too little.
@@ -91,7 +93,8 @@ public sealed partial class ShearBoltJoint
         return shaftM > boltM
             ? new ShearBoltJoint(bolt, JointLayout.ThroughShaft, shaftM / 2, 1, 2)
             : throw Guard.OutOfRange(
-                "Shaft diameter", FormattableString.Invariant($"above the bolt's diameter {boltM:G6} m"), shaftM, "m", nameof(shaftDiameter));
+                "Shaft diameter", FormattableString.Invariant($"above the bolt's diameter {boltM:G6} m"), shaftM, "m",
+                    nameof(shaftDiameter));
     }
 
     /// <summary>Bolts parallel to the shaft on a circle, one plane each.</summary>
@@ -123,29 +126,38 @@ public sealed partial class ShearBoltJoint
         return problem is null ? Changed(j => j.Bolt = bolt) : throw new ArgumentOutOfRangeException(nameof(bolt), problem);
     }
 
-    /// <summary>The same joint with the measured hole of its bolt, which for a bolt through a shaft is the hole in the shaft as well.</summary>
+    /// <summary>
+    /// The same joint with the measured hole of its bolt, which for a bolt through a shaft is the hole in the shaft as well.
+    /// </summary>
     /// <remarks>
     /// A bolt in a hole wider than the loose clearance hole of its size (ISO 273, coarse; ASME B18.2.8, loose; both from memory) bends and
     /// is cut off its centre: nothing tells at how little it parts, see <see cref="ShearBoltFindings.LooseInHole"/>.
     /// </remarks>
     /// <param name="diameter">Measured diameter; a caliper may read 2 % less than the bolt.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The hole is thinner than the bolt, or not thinner than the shaft it crosses.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The hole is thinner than the bolt, or not thinner than the shaft it crosses.
+    /// </exception>
     public ShearBoltJoint WithHole(Length diameter) => WithHole(diameter, diameter);
 
     /// <summary>The same joint with a bushed hole: the bolt sits in the bush, the shaft is weakened by the wider hole.</summary>
     /// <param name="diameter">Measured diameter of the hole the bolt sits in.</param>
     /// <param name="inShaft">Diameter of the hole in the shaft; at least that of the hole in the bush.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A hole is thinner than what sits in it, or not thinner than the shaft it crosses.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A hole is thinner than what sits in it, or not thinner than the shaft it crosses.
+    /// </exception>
     public ShearBoltJoint WithHole(Length diameter, Length inShaft)
     {
         double seat = Guard.Positive(Si.Meters(diameter), "Hole diameter", "m", nameof(diameter));
         double shaft = Guard.Positive(Si.Meters(inShaft), "Hole in the shaft", "m", nameof(inShaft));
         return seat < Bolt.DiameterM * CaliperShare
-            ? throw Guard.OutOfRange("Hole diameter", FormattableString.Invariant($"at least the bolt's {Bolt.DiameterM:G6} m"), seat, "m", nameof(diameter))
+            ? throw Guard.OutOfRange(
+                "Hole diameter", FormattableString.Invariant($"at least the bolt's {Bolt.DiameterM:G6} m"), seat, "m", nameof(diameter))
             : shaft < seat
-            ? throw Guard.OutOfRange("Hole in the shaft", FormattableString.Invariant($"at least the bolt's hole {seat:G6} m"), shaft, "m", nameof(inShaft))
+            ? throw Guard.OutOfRange(
+                "Hole in the shaft", FormattableString.Invariant($"at least the bolt's hole {seat:G6} m"), shaft, "m", nameof(inShaft))
             : Layout == JointLayout.ThroughShaft && shaft >= 2 * RadiusM
-            ? throw Guard.OutOfRange("Hole in the shaft", FormattableString.Invariant($"below the shaft diameter {2 * RadiusM:G6} m"), shaft, "m", nameof(inShaft))
+            ? throw Guard.OutOfRange("Hole in the shaft", FormattableString.Invariant($"below the shaft diameter {2 * RadiusM:G6} m"),
+                shaft, "m", nameof(inShaft))
             : InHole(seat, shaft);
     }
 
@@ -162,7 +174,8 @@ public sealed partial class ShearBoltJoint
     /// <summary>Why another bolt cannot lie in this joint; null when it can.</summary>
     internal string? Problem(ShearBolt bolt) => Layout != JointLayout.ThroughShaft || bolt.DiameterM < 2 * RadiusM
         ? null
-        : Guard.RangeText("Bolt diameter", FormattableString.Invariant($"below the shaft diameter {2 * RadiusM:G6} m"), bolt.DiameterM, "m");
+        : Guard.RangeText(
+            "Bolt diameter", FormattableString.Invariant($"below the shaft diameter {2 * RadiusM:G6} m"), bolt.DiameterM, "m");
 
     /// <summary>The same joint with so many shear planes in each bolt, 1 to 4.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not 1 to 4.</exception>

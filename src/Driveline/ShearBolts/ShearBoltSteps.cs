@@ -17,7 +17,8 @@ internal static class ShearBoltSteps
     public static readonly CalculationStep StandOff = new(
         "standOffFactor", "k_c", "1 / √(1 + (c · F_v / M_R)²)", "1", "EN 1993-1-8:2005, 3.13, shear and bending of a pin, gap term");
 
-    public static readonly CalculationStep Planes = new("planesThatCarry", "m", "bolts that share · planes of each", "1", "layout and fit of the holes");
+    public static readonly CalculationStep Planes = new(
+        "planesThatCarry", "m", "bolts that share · planes of each", "1", "layout and fit of the holes");
 
     public static readonly CalculationStep Radius = new("radius", "r", "of the shear planes", "m", "layout");
 
@@ -27,11 +28,15 @@ internal static class ShearBoltSteps
 
     public static readonly CalculationStep Dragging = new("breakTorqueWithFriction", "T_max", "T + T_f", "N·m", "drag beside the bolts");
 
-    public static readonly CalculationStep Friction = new("frictionTorque", "T_f", "hub and flange drag, high end only", "N·m", "as stated");
+    public static readonly CalculationStep Friction = new(
+        "frictionTorque", "T_f", "hub and flange drag, high end only", "N·m", "as stated");
 
-    public static readonly CalculationStep Diameter = new("pinDiameter", "d", "√(4 · T / (π · m · τ · r))", "m", "equilibrium, solved for d");
+    public static readonly CalculationStep Diameter = new(
+        "pinDiameter", "d", "√(4 · T / (π · m · τ · r))", "m", "equilibrium, solved for d");
 
-    public static readonly CalculationStep HoleYield = new("holeYieldTorque", "T_h", "m · 1.5 · d · t · f_y · r", "N·m", "EN 1993-1-8:2005, Table 3.10, bearing of plate and pin");
+    public static readonly CalculationStep HoleYield = new(
+        "holeYieldTorque", "T_h", "m · 1.5 · d · t · f_y · r", "N·m", "EN 1993-1-8:2005, Table 3.10, bearing of plate and pin");
 
-    public static readonly CalculationStep StressRange = new("shearStressRange", "Δτ", "T / (m · A · r)", "Pa", "equilibrium, from 0 to the peak");
+    public static readonly CalculationStep StressRange = new(
+        "shearStressRange", "Δτ", "T / (m · A · r)", "Pa", "equilibrium, from 0 to the peak");
 }

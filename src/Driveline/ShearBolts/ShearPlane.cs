@@ -8,14 +8,18 @@ namespace Driveline.ShearBolts;
 /// <remarks>
 /// F = κ · R_m · A. Low: smallest area and ratio at the lowest tensile strength. High: largest of each. Shank areas run from the
 /// thinnest to the thickest body of the bolt's style. A threaded plane uses the root or the stress area for low, as the
-/// code's ratio asks (<see cref="ShearRatios"/>), 1.08 stress areas for expected, and the larger of 1.16 stress areas and 0.89 of the shank for
+/// code's ratio asks (<see cref="ShearRatios"/>), 1.08 stress areas for expected, and the larger of 1.16 stress areas and 0.89 of the shank
+/// for
 /// high, as tests of bolts with the thread in the plane give; none of them passes the plain shank. The code's low ratio belongs to
-/// the least strength promised; of a quenched bolt whose own hardness was measured it is at most 0.56. An unknown plane spans thread and shank
-/// (and a neck whose diameter is told), its expected value midway. An unknown neck may be anything up to the full shank: low 0, expected taken as high.
+/// the least strength promised; of a quenched bolt whose own hardness was measured it is at most 0.56. An unknown plane spans thread and
+/// shank
+/// (and a neck whose diameter is told), its expected value midway. An unknown neck may be anything up to the full shank: low 0, expected
+/// taken as high.
 /// </remarks>
 public sealed class ShearPlane
 {
-    // The codes' ratios go with the least strength promised, a measured hardness with the bolt's own: 0.62 less two standard deviations of 0.03.
+    // The codes' ratios go with the least strength promised, a measured hardness with the bolt's own: 0.62 less two standard deviations of
+    // 0.03.
     private const double LeastTested = 0.56;
 
     private static readonly Basis Tests = Basis.FromMemory("mean ratio 0.62 less two standard deviations (0.03) of single-bolt tests");
@@ -138,7 +142,8 @@ public sealed class ShearPlane
         return thread.BodyDiameterOf(bolt.BodyStyle) is { } body
             ? Areas.OfDiameters(body.SiBand, body.Basis)
             : Areas.OfDiameters(
-                Band.Exactly(thread.MajorDiameterM), BandBasis.Of(Basis.CommonPractice("body taken at the nominal diameter: no tolerance held")));
+                Band.Exactly(thread.MajorDiameterM),
+                    BandBasis.Of(Basis.CommonPractice("body taken at the nominal diameter: no tolerance held")));
     }
 
     private static Areas ThreadAreas(ShearBolt bolt)

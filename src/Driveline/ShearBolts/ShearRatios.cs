@@ -9,7 +9,8 @@ namespace Driveline.ShearBolts;
 /// Low: the code's minimum with its safety factor taken off. Plain plane: 0.60 of all classes (EN 1993-1-8). Threaded plane:
 /// 0.60 for 4.6, 5.6 and 8.8, applied to the root area, which is 8 to 17 % below the stress area the code uses; for 4.8, 5.8, 6.8,
 /// 10.9 and the classes above the code's 0.50 on the stress area. The code multiplies nominal strengths (400, 500, 1000 MPa), ISO 898-1
-/// promises up to 5 % more (420, 520, 1040 MPa), so the ratio is cut by nominal over promised: the low end is never above the code's reading.
+/// promises up to 5 % more (420, 520, 1040 MPa), so the ratio is cut by nominal over promised: the low end is never above the code's
+/// reading.
 /// Expected: the class series 0.70, 0.65, 0.62, 0.60, which falls with strength; soft headed bolts 0.73, between that series and the tests
 /// of annealed mild steel and rivets (0.75 to 0.80); pins turned from bar 0.80.
 /// High: 0.85 for steel that is not hardened, the top of the range for structural steel in direct shear;
@@ -20,9 +21,11 @@ public static class ShearRatios
 {
     private const double SoftHighest = 0.85;
 
-    private static readonly Basis Code06 = Basis.Published("EN 1993-1-8", "2005", "Table 3.4, α_v = 0.6").ReadVia("public copies of the table");
+    private static readonly Basis Code06 = Basis.Published("EN 1993-1-8", "2005", "Table 3.4, α_v = 0.6")
+        .ReadVia("public copies of the table");
 
-    private static readonly Basis Code05 = Basis.Published("EN 1993-1-8", "2005", "Table 3.4, α_v = 0.5 of the nominal strength").ReadVia("public copies of the table");
+    private static readonly Basis Code05 = Basis.Published("EN 1993-1-8", "2005", "Table 3.4, α_v = 0.5 of the nominal strength")
+        .ReadVia("public copies of the table");
 
     private static readonly Basis Series = Basis.CommonPractice(
         "class series 0.70, 0.65, 0.62, 0.60 of VDI 2230 Part 1 after Thomala (1995), in a public calculation data file");
@@ -32,12 +35,14 @@ public static class ShearRatios
     private static readonly Basis SoftHeaded = Basis.CommonPractice(
         "between the class series (0.70) and tests of annealed mild steel and rivets (0.75 to 0.80, Lueger 1904)");
 
-    private static readonly Basis Bar = Basis.CommonPractice("0.80 of tensile for steel pins, a metalworking table book quoted on web pages");
+    private static readonly Basis Bar = Basis.CommonPractice(
+        "0.80 of tensile for steel pins, a metalworking table book quoted on web pages");
 
     private static readonly Basis SoftHigh = Basis.CommonPractice(
         "0.80 to 0.85 for structural steel, VDI 2230 Part 1 (2015) Table 6, in a public calculation data file");
 
-    private static readonly Basis QuenchedHigh = Basis.FromMemory("expected ratio and two standard deviations (about 0.03) of single-bolt tests");
+    private static readonly Basis QuenchedHigh = Basis.FromMemory(
+        "expected ratio and two standard deviations (about 0.03) of single-bolt tests");
 
     private static readonly Basis Anchors = Basis.CommonPractice("0.6 of tensile for anchor rods, stainless ones included");
 
@@ -101,19 +106,23 @@ public static class ShearRatios
         {
             PlaneThrough.Thread => row.Threaded,
             PlaneThrough.Shank or PlaneThrough.Neck or PlaneThrough.Step or PlaneThrough.Taper => row.Plain,
-            _ => throw new ArgumentOutOfRangeException(nameof(plane), "Shear plane must be one of Shank, Thread, Neck, Step, Taper; got " + plane + "."),
+            _ => throw new ArgumentOutOfRangeException(
+                nameof(plane), "Shear plane must be one of Shank, Thread, Neck, Step, Taper; got " + plane + "."),
         };
     }
 
     /// <summary>Lowest ratio of yield to tensile strength in the class, used where only the tensile strength is known.</summary>
-    /// <remarks>Rounded down from the grade tables: 0.6 for 4.6, 5.6 and SAE 2, 0.75 for grade 5, 0.85 for grade 8; below 0.42 for stainless 50.</remarks>
+    /// <remarks>
+    /// Rounded down from the grade tables: 0.6 for 4.6, 5.6 and SAE 2, 0.75 for grade 5, 0.85 for grade 8; below 0.42 for stainless 50.
+    /// </remarks>
     internal static double YieldToTensile(ShearClass shearClass) =>
         (Rows.TryGetValue(shearClass, out Row? held) ? held : Rows[ShearClass.NotKnown]).YieldRatio;
 
     private sealed class Row
     {
         public Row(
-            double plainLow, double threadLow, double expected, double high, double yieldRatio, Basis plainBasis, Basis threadBasis, Basis expectedBasis, Basis highBasis)
+            double plainLow, double threadLow, double expected, double high, double yieldRatio, Basis plainBasis, Basis threadBasis,
+                Basis expectedBasis, Basis highBasis)
         {
             YieldRatio = yieldRatio;
             Plain = new ShearRatio(
@@ -131,7 +140,8 @@ public static class ShearRatios
 
         public double YieldRatio { get; }
 
-        private static RatioBand Band(double low, double expected, double high, Basis lowBasis, Basis expectedBasis, Basis highBasis) => RatioBand.Between(
+        private static RatioBand Band(double low, double expected, double high, Basis lowBasis, Basis expectedBasis, Basis highBasis) =>
+            RatioBand.Between(
             low, expected, high, new BandBasis(lowBasis, expectedBasis, highBasis, BandEnd.Interval95, BandEnd.Interval95));
     }
 }

@@ -20,12 +20,14 @@ internal static class ThreadedArea
     private const double GreatestOfShank = 0.89;
 
     private static readonly Basis MeanTested = Basis.CommonPractice(
-        "tests of high-strength bolts: thread in the plane 0.80 to 0.85 of the shank (University of Texas report of 1987, quoted in a mail archive)");
+        "tests of high-strength bolts: thread in the plane 0.80 to 0.85 of the shank (University of Texas report of 1987, quoted in a "
+            + "mail archive)");
 
     private static readonly Basis MeanExtrapolated = Basis.CommonPractice(
         "tests of high-strength bolts, thread in the plane 0.80 to 0.85 of the shank, extrapolated below 5/8 in");
 
-    private static readonly Basis HighTested = Basis.FromMemory("thread in the plane 0.83 of the shank and two standard deviations of 0.03");
+    private static readonly Basis HighTested = Basis.FromMemory(
+        "thread in the plane 0.83 of the shank and two standard deviations of 0.03");
 
     private static readonly Basis HighExtrapolated = Basis.FromMemory(
         "thread in the plane 0.83 of the shank and two standard deviations of 0.03, extrapolated below 5/8 in");

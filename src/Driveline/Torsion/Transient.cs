@@ -28,9 +28,13 @@ public static class Transient
         Run(start, duration, limits, workspace, default, false, default, false);
 
     /// <summary>Runs from a start for a time within limits and also finds the largest torque in each shaft's spring alone.</summary>
-    /// <remarks>Slower than <see cref="Run(TorsionStart, Duration, TransientLimits, TransientWorkspace)"/>; for <see cref="TransientResult.SpringPeak"/>.</remarks>
+    /// <remarks>
+    /// Slower than <see cref="Run(TorsionStart, Duration, TransientLimits, TransientWorkspace)"/>; for
+    /// <see cref="TransientResult.SpringPeak"/>.
+    /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">The duration is zero, negative or not finite.</exception>
-    public static TransientResult RunWithSprings(TorsionStart start, Duration duration, TransientLimits limits, TransientWorkspace workspace) =>
+    public static TransientResult RunWithSprings(
+        TorsionStart start, Duration duration, TransientLimits limits, TransientWorkspace workspace) =>
         Run(start, duration, limits, workspace, default, false, default, true);
 
     /// <summary>Runs and samples an element's own torque, N·m, at equal times from the start to the end.</summary>
@@ -41,7 +45,8 @@ public static class Transient
     /// <param name="newtonMeters">Filled; sample k is at k/(n − 1) of the duration.</param>
     /// <exception cref="ArgumentOutOfRangeException">The duration is zero, negative or not finite.</exception>
     /// <exception cref="ArgumentException">There is no such element.</exception>
-    public static TransientResult TraceTorque(TorsionStart start, Duration duration, TransientWorkspace workspace, string element, Span<double> newtonMeters)
+    public static TransientResult TraceTorque(
+        TorsionStart start, Duration duration, TransientWorkspace workspace, string element, Span<double> newtonMeters)
     {
         int link = Guard.NotNull(start, nameof(start)).Model.LinkIndex(element);
         TransientResult result = Run(start, duration, TransientLimits.Usual, workspace, [link], false, newtonMeters, false);
@@ -51,7 +56,8 @@ public static class Transient
 
     /// <summary>The same of several elements in one run: the samples of the first, then those of the next.</summary>
     internal static TransientResult TraceTorques(
-        TorsionStart start, Duration duration, TransientLimits limits, TransientWorkspace workspace, IReadOnlyList<string> elements, Span<double> newtonMeters)
+        TorsionStart start, Duration duration, TransientLimits limits, TransientWorkspace workspace, IReadOnlyList<string> elements,
+            Span<double> newtonMeters)
     {
         Mechanism m = start.Model.Mechanism;
         int[] traced = [.. elements.Select(start.Model.LinkIndex)];
@@ -68,7 +74,8 @@ public static class Transient
     /// <summary>Runs and samples a rotor's own speed, rad/s, at equal times from the start to the end.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The duration is zero, negative or not finite.</exception>
     /// <exception cref="ArgumentException">There is no such rotor.</exception>
-    public static TransientResult TraceSpeed(TorsionStart start, Duration duration, TransientWorkspace workspace, string rotor, Span<double> radiansPerSecond)
+    public static TransientResult TraceSpeed(
+        TorsionStart start, Duration duration, TransientWorkspace workspace, string rotor, Span<double> radiansPerSecond)
     {
         int i = Guard.NotNull(start, nameof(start)).Model.RotorIndex(rotor);
         TransientResult result = Run(start, duration, TransientLimits.Usual, workspace, [i], true, radiansPerSecond, false);

@@ -16,7 +16,8 @@ public class AdviceTableTests
         Assert.All(FactQuestion.All, q => Assert.Contains(q.TextCode, codes));
         Assert.All(FactQuestion.All.SelectMany(q => q.Answers.Select(a => Fact.Of(q.Code, a).Code)), c => Assert.Contains(c, codes));
         Assert.All(
-            new[] { ModelEvidence.TripAgainstDamage, ModelEvidence.WorkAgainstTrip, ModelEvidence.EngagementAgainstTrip, ModelEvidence.FittedAgainstSpecified, ModelEvidence.StrikeAgainstTrip },
+            new[] { ModelEvidence.TripAgainstDamage, ModelEvidence.WorkAgainstTrip, ModelEvidence.EngagementAgainstTrip,
+                ModelEvidence.FittedAgainstSpecified, ModelEvidence.StrikeAgainstTrip },
             c => Assert.Contains(c, codes));
     }
 

@@ -48,7 +48,8 @@ public class CardTests
 
     [Fact]
     public void BoltChangeCard_Auger_SaysNothingMayStandProud() =>
-        Assert.Contains(BoltChangeCard.For(MachineKind.PostHoleAuger, BoltAccess.YokeInReach).Steps, s => s.Code == "boltChange.nothingProudAuger");
+        Assert.Contains(
+            BoltChangeCard.For(MachineKind.PostHoleAuger, BoltAccess.YokeInReach).Steps, s => s.Code == "boltChange.nothingProudAuger");
 
     [Fact]
     public void Inspection_BladeStruck_DrivelineFirst()

@@ -23,7 +23,8 @@ public class DeckAttitudeTests
         // Points 2.0 m apart, 450 and 490 mm high: sin θ = −0.02. Rotor 1.0 m behind the hitch, blades 380 mm below, span 1.5 m:
         // front tip 0.25 m behind the hitch: 450 + 5 − 380 cos θ (379.924) = 75.08 mm; rear 1.75 m: 450 + 35 − 379.924 = 105.08 mm.
         var geometry = DeckGeometry.Of(Length.FromMeters(2), Length.FromMeters(1), Length.FromMillimeters(380), Length.FromMeters(1.5));
-        DeckAttitude deck = DeckAttitude.FromHitchAndTailWheel(Length.FromMillimeters(450), Length.FromMillimeters(490), geometry, Measured);
+        DeckAttitude deck = DeckAttitude.FromHitchAndTailWheel(
+            Length.FromMillimeters(450), Length.FromMillimeters(490), geometry, Measured);
         Assert.Equal(75.076, deck.FrontTip.Millimeters, 2);
         Assert.Equal(105.076, deck.RearTip.Millimeters, 2);
         Assert.Equal(-1.146, deck.Pitch.Degrees, 3);
@@ -37,7 +38,8 @@ public class DeckAttitudeTests
     [InlineData(60, 70, 80, Answer.Yes, "even the lowest bump reaches")]
     public void ReachesGround_AtItsBoundaries_AnswersAsDefined(double low, double expected, double high, Answer answer, string why)
     {
-        LengthBand bumps = LengthBand.Between(Length.FromMillimeters(low), Length.FromMillimeters(expected), Length.FromMillimeters(high), Measured);
+        LengthBand bumps = LengthBand.Between(
+            Length.FromMillimeters(low), Length.FromMillimeters(expected), Length.FromMillimeters(high), Measured);
         Assert.True(Tips(60, 90, 1.5).ReachesGround(bumps) == answer, why);
     }
 

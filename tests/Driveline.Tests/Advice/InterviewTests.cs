@@ -60,7 +60,8 @@ public class InterviewTests
         interview = interview.Answer(interview.Next!.Answers[0]);
         Interview resumed = Interview.Resume(Symptom.ClutchSmokes, interview.Complaint.Facts.Select(f => Fact.Of(f.Question, f.Answer)));
         Assert.Equal(interview.Next!.Code, resumed.Next!.Code);
-        Assert.Equal(interview.Diagnosis.Causes.Select(c => c.Probability.Value), resumed.Diagnosis.Causes.Select(c => c.Probability.Value));
+        Assert.Equal(
+            interview.Diagnosis.Causes.Select(c => c.Probability.Value), resumed.Diagnosis.Causes.Select(c => c.Probability.Value));
     }
 
     [Fact]
@@ -70,7 +71,8 @@ public class InterviewTests
         var error = Assert.Throws<ArgumentException>(() => complaint.With("when", "working"));
         Assert.Contains("answered with 'engaging' already", error.Message, StringComparison.Ordinal);
         Assert.Same(complaint, complaint.With("when", "engaging"));
-        Assert.Equal("working", Complaint.Of(Symptom.BreaksOften).With("when", Fact.NotKnown).With("when", "working").Facts.Single().Answer);
+        Assert.Equal(
+            "working", Complaint.Of(Symptom.BreaksOften).With("when", Fact.NotKnown).With("when", "working").Facts.Single().Answer);
     }
 
     [Fact]

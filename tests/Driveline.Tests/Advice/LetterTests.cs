@@ -27,8 +27,10 @@ public class LetterTests
         Assert.Equal(
             new HashSet<Cause> { Cause.GradeTooSoft, Cause.AbruptEngagement, Cause.DeckNoseDown },
             diagnosis.Causes.Take(3).Select(c => c.Cause).ToHashSet());
-        Assert.Contains(diagnosis.Causes.First(c => c.Cause == Cause.GradeTooSoft).Because, r => r.Finding.Code == "fact.gradeAgainstManual.softer");
-        Assert.Contains(diagnosis.Causes.First(c => c.Cause == Cause.GradeTooSoft).Because, r => r.Finding.Code == ModelEvidence.FittedAgainstSpecified);
+        Assert.Contains(
+            diagnosis.Causes.First(c => c.Cause == Cause.GradeTooSoft).Because, r => r.Finding.Code == "fact.gradeAgainstManual.softer");
+        Assert.Contains(diagnosis.Causes.First(c => c.Cause == Cause.GradeTooSoft).Because,
+            r => r.Finding.Code == ModelEvidence.FittedAgainstSpecified);
     }
 
     [Fact]
@@ -73,7 +75,8 @@ public class LetterTests
     public void LetterB_WhenTheNumbersSaySo_TheStrikeWasBelowTrip()
     {
         // The same root with a strike computed at 500 to 800 N·m against a clutch that acts from 1200 N·m.
-        ProtectionVerdict verdict = ProtectionCheck.Run(With(StatedDevice.Of("slip clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Nm(1200, 1500, 2000))));
+        ProtectionVerdict verdict = ProtectionCheck.Run(
+            With(StatedDevice.Of("slip clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Nm(1200, 1500, 2000))));
         Complaint complaint = ComplaintCases.With(Symptom.NothingGaveAtStrike, "device=slipClutch;whatStruck=blade;rotorAtStrike=slowed");
         Diagnosis without = Diagnosis.Of(complaint.WithModel(ModelEvidence.Of(verdict)));
         Diagnosis with = Diagnosis.Of(complaint.WithModel(ModelEvidence.Of(verdict).WithStrike(Nm(500, 650, 800))));
@@ -112,10 +115,12 @@ public class LetterTests
     [Fact]
     public void LetterB_AStrikeFarAboveTrip_SpeaksAgainstASoftBlow()
     {
-        ProtectionVerdict verdict = ProtectionCheck.Run(With(StatedDevice.Of("slip clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Nm(1200, 1500, 2000))));
+        ProtectionVerdict verdict = ProtectionCheck.Run(
+            With(StatedDevice.Of("slip clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Nm(1200, 1500, 2000))));
         Complaint complaint = ComplaintCases.With(Symptom.NothingGaveAtStrike, "device=slipClutch;whatStruck=blade;rotorAtStrike=slowed");
         double before = Diagnosis.Of(complaint.WithModel(ModelEvidence.Of(verdict))).ProbabilityOf(Cause.StrikeTooSoft).Value;
-        double after = Diagnosis.Of(complaint.WithModel(ModelEvidence.Of(verdict).WithStrike(Nm(3000, 4000, 5000)))).ProbabilityOf(Cause.StrikeTooSoft).Value;
+        double after = Diagnosis.Of(complaint.WithModel(ModelEvidence.Of(verdict).WithStrike(Nm(3000, 4000, 5000))))
+            .ProbabilityOf(Cause.StrikeTooSoft).Value;
         Assert.True(after < before / 5);
     }
 
@@ -123,7 +128,8 @@ public class LetterTests
     public void StrongerBolt_IsOfferedOnlyWithKnownLimitsAndLast()
     {
         // Heavy work on a machine whose every limit is known and far away: then, and only then, and last.
-        Complaint heavy = ComplaintCases.With(Symptom.BreaksOften, "device=shearBolt;gradeAgainstManual=same;when=working;growth=heavy;groundSpeed=fast;blades=dull;scalping=notSeen");
+        Complaint heavy = ComplaintCases.With(Symptom.BreaksOften,
+            "device=shearBolt;gradeAgainstManual=same;when=working;growth=heavy;groundSpeed=fast;blades=dull;scalping=notSeen");
         ProtectionVerdict known = ProtectionCheck.Run(With(Bolt(900, 1000, 1200)));
         Diagnosis diagnosis = Diagnosis.Of(heavy.WithModel(ModelEvidence.Of(known)));
         Assert.Equal(Cause.Overload, diagnosis.Causes[0].Cause);
@@ -131,7 +137,8 @@ public class LetterTests
         Assert.Same(Cautions.StrongerIsAChange, diagnosis.Remedies[^1].Caution);
         Assert.NotEqual(Remedies.StrongerBolt, diagnosis.Remedies[0].Code);
 
-        ProtectionVerdict unknown = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Part.Shaft("drive tube"), Bolt(900, 1000, 1200), Gearbox, Blades)));
+        ProtectionVerdict unknown = ProtectionCheck.Run(
+            With(DrivelineChain.Of(Stub, Joint, Part.Shaft("drive tube"), Bolt(900, 1000, 1200), Gearbox, Blades)));
         Assert.DoesNotContain(Diagnosis.Of(heavy.WithModel(ModelEvidence.Of(unknown))).Remedies, r => r.Code == Remedies.StrongerBolt);
     }
 
@@ -144,7 +151,8 @@ public class LetterTests
         Diagnosis model = Diagnosis.Of(Complaint.Of(Symptom.NothingGaveAtStrike).WithModel(strong));
         Assert.True(model.ProbabilityOf(Cause.GradeTooStrong).Value > plain.ProbabilityOf(Cause.GradeTooStrong).Value);
 
-        ProtectionVerdict nothing = ProtectionCheck.Run(ProtectionQuestion.About(DrivelineChain.Of(Part.Shaft("shaft"), StatedDevice.NotIdentified("bolt"))));
+        ProtectionVerdict nothing = ProtectionCheck.Run(
+            ProtectionQuestion.About(DrivelineChain.Of(Part.Shaft("shaft"), StatedDevice.NotIdentified("bolt"))));
         Assert.Empty(ModelEvidence.Of(nothing).Findings);
         Assert.Same(ModelEvidence.Of(nothing).Verdict, nothing);
         Assert.Throws<InvalidOperationException>(() => ModelEvidence.None.WithStrike(Nm(100)));

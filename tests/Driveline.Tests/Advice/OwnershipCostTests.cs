@@ -8,7 +8,8 @@ namespace Driveline.Tests.Advice;
 public class OwnershipCostTests
 {
     private static readonly Basis Stated = Basis.Given("the test");
-    private static readonly OwnershipTerms Terms = OwnershipTerms.Of("USD", 3, 0.05).WithHourOfWork(Money(30)).WithHourOfDowntime(Money(20));
+    private static readonly OwnershipTerms Terms = OwnershipTerms.Of("USD", 3, 0.05).WithHourOfWork(Money(30))
+        .WithHourOfDowntime(Money(20));
 
     [Fact]
     public void Bolt_WorkedCase_Matches()
@@ -41,7 +42,8 @@ public class OwnershipCostTests
     public void BreakEven_WorkedCase_Matches()
     {
         // A break costs 28 × 2.723248 = 76.2509 over the years. A clutch at 550 with no other cost: 550 / 76.2509 = 7.213 breaks a year.
-        OwnershipCost bolt = OwnershipCost.Of(OwnershipOption.Of("bolt", OptionKind.SameBolt).WithBreaks(Ratio(12), Money(3), Ratio(30)), Terms);
+        OwnershipCost bolt = OwnershipCost.Of(
+            OwnershipOption.Of("bolt", OptionKind.SameBolt).WithBreaks(Ratio(12), Money(3), Ratio(30)), Terms);
         OwnershipCost clutch = OwnershipCost.Of(OwnershipOption.Of("clutch", OptionKind.Clutch).WithOutlay(Money(550)), Terms);
         Assert.Equal(7.2130, bolt.BreakEvenBreaksPerYear(clutch)!.Value, 4);
         Assert.Null(clutch.BreakEvenBreaksPerYear(bolt));      // a clutch has no cost per break
@@ -52,7 +54,8 @@ public class OwnershipCostTests
     [Fact]
     public void BreakEven_AtThatNumberOfBreaks_CostsTheSame()
     {
-        OwnershipOption bolt = OwnershipOption.Of("bolt", OptionKind.SameBolt).WithBreaks(Ratio(1), Money(3), BoltAccess.ThroughShaftAtGearbox);
+        OwnershipOption bolt = OwnershipOption.Of("bolt", OptionKind.SameBolt)
+            .WithBreaks(Ratio(1), Money(3), BoltAccess.ThroughShaftAtGearbox);
         OwnershipCost clutch = OwnershipCost.Of(Clutch(SlipCare.EveryYear), Terms);
         double breaks = OwnershipCost.Of(bolt, Terms).BreakEvenBreaksPerYear(clutch)!.Value;
         OwnershipCost at = OwnershipCost.Of(bolt.WithBreaks(Ratio(breaks), Money(3), BoltAccess.ThroughShaftAtGearbox), Terms);
@@ -73,7 +76,8 @@ public class OwnershipCostTests
     [Fact]
     public void TradeIn_ProceedsMayExceedTheOutlay()
     {
-        OwnershipOption option = OwnershipOption.Of("sell", OptionKind.TradeIn).WithOutlay(Money(1000)).WithProceeds(MoneyBand.Between(900, 1200, 1500, Stated));
+        OwnershipOption option = OwnershipOption.Of("sell", OptionKind.TradeIn).WithOutlay(Money(1000))
+            .WithProceeds(MoneyBand.Between(900, 1200, 1500, Stated));
         CostEstimate total = OwnershipCost.Of(option, Terms).Total;
         Assert.Equal(-500, total.Low);
         Assert.Equal(-200, total.Expected);
@@ -84,7 +88,8 @@ public class OwnershipCostTests
     [InlineData(0, 1.01)]
     [InlineData(0, -0.01)]
     public void Share_OutOfRange_IsRefused(double low, double high) => Assert.Throws<ArgumentOutOfRangeException>(() =>
-        OwnershipOption.Of("x", OptionKind.SameBolt).WithOverloads(Ratio(1), RatioBand.Between(low, Math.Max(low, high), high, Stated), Money(1)));
+        OwnershipOption.Of("x", OptionKind.SameBolt)
+            .WithOverloads(Ratio(1), RatioBand.Between(low, Math.Max(low, high), high, Stated), Money(1)));
 
     [Fact]
     public void ThroughShaft_TakesLongerThanYoke() =>

@@ -6,13 +6,17 @@ using Driveline.Wording;
 
 namespace Driveline.Tests.Advice;
 
-/// <summary>Reads every procedure as a person does who follows it step by step: nobody reaches in before all is off, no PTO turns before all is closed.</summary>
+/// <summary>
+/// Reads every procedure as a person does who follows it step by step: nobody reaches in before all is off, no PTO turns before all is
+/// closed.
+/// </summary>
 public class ProcedureOrderTests
 {
     // Looked up, logged or computed away from the machine, or from the seat.
     private static readonly string[] AwayFromTheMachine =
     [
-        "measure.boltHardness", "measure.workPeak", "measure.ptoClutchCapacity", "measure.slipsInWork", "measure.flywheelTransient", "measure.manualSpecification",
+        "measure.boltHardness", "measure.workPeak", "measure.ptoClutchCapacity", "measure.slipsInWork", "measure.flywheelTransient",
+            "measure.manualSpecification",
         "measure.shaftSteelAtHole",
     ];
 
@@ -71,7 +75,8 @@ public class ProcedureOrderTests
     [Fact]
     public void TurningByHand_OnTheCards_IsWithTheKeyOut()
     {
-        foreach (string code in new[] { "boltChange.turnHub", "boltChange.turnByHand", "boltChange.freeTheJam", "inspect.joints", "inspect.gearbox", "inspect.bladeCarrier" })
+        foreach (string code in new[] { "boltChange.turnHub", "boltChange.turnByHand", "boltChange.freeTheJam", "inspect.joints",
+            "inspect.gearbox", "inspect.bladeCarrier" })
         {
             Assert.Matches("key (still )?out", Texts.English.Of(code));
             Assert.Contains("llave", Texts.Spanish.Of(code), StringComparison.Ordinal);
@@ -97,7 +102,8 @@ public class ProcedureOrderTests
     [Fact]
     public void Measurement_AtTheMachine_SaysThatItStandsStill()
     {
-        string[] measured = [.. Texts.English.Codes.Where(c => c.StartsWith("measure.", StringComparison.Ordinal)).Except(AwayFromTheMachine)];
+        string[] measured =
+            [.. Texts.English.Codes.Where(c => c.StartsWith("measure.", StringComparison.Ordinal)).Except(AwayFromTheMachine)];
         Assert.True(measured.Length >= 8);
         Assert.All(measured, code => Assert.Contains("key out", Texts.English.Of(code), StringComparison.Ordinal));
     }

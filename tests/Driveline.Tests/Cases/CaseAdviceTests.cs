@@ -19,7 +19,8 @@ public class CaseAdviceTests
     [Theory]
     [InlineData("larkfield-soft-bolts", Cause.GradeTooSoft, "grade 2 where the manual names 5, 25 a year; engagement and deck add to it")]
     [InlineData("larkfield-oak-root", Cause.ClutchStuck, "outdoors for years, never slipped, and the rotor stopped dead")]
-    [InlineData("larkfield-soft-root", Cause.StrikeTooSoft, "at most 600 N·m against a bolt that breaks far above: numbers say the blow was below trip")]
+    [InlineData("larkfield-soft-root", Cause.StrikeTooSoft,
+        "at most 600 N·m against a bolt that breaks far above: numbers say the blow was below trip")]
     [InlineData("fenwick-twisted-tube", Cause.GradeTooStrong, "LP33: grade 5 for grade 2, the tube went first")]
     [InlineData("cold-beck-snow-blower", Cause.WorkJams, "stones jam a snow blower: the bolt does its job")]
     [InlineData("orchard-row-shaking-mower", Cause.RotorUnbalanced, "a bent blade shakes")]
@@ -30,7 +31,8 @@ public class CaseAdviceTests
     [InlineData("thornbeck-too-soft", Cause.GradeTooSoft, "grade 2 where the manual names 5, in steady work")]
     [InlineData("dunmarsh-clutch-rusted", Cause.ClutchStuck, "did not slip when tested, stood moist")]
     [InlineData("wickerby-clutch-coil-bound", Cause.ClutchCoilBound, "the spring length stated is the solid length")]
-    [InlineData("ravensmoor-rusted-clutch-rock", Cause.ClutchStuck, "did not slip when tested, and a rock that should have slipped it did not")]
+    [InlineData("ravensmoor-rusted-clutch-rock", Cause.ClutchStuck,
+        "did not slip when tested, and a rock that should have slipped it did not")]
     [InlineData("ravensmoor-soft-branch", Cause.StrikeTooSoft, "the simulated blow stays below the weakest bolt")]
     public void Demo_TopCause_IsTheOneAMechanicWouldName(string name, Cause expected, string why)
     {
@@ -98,7 +100,8 @@ public class CaseAdviceTests
         Assert.StartsWith("Stop using it", VerdictText.Of(verdict, ReportOptions.Default), StringComparison.Ordinal);
         OwnerAdvice advice = Advice(name);
         Assert.True(advice.Standing.Has(reason), advice.Standing.ToString());
-        Assert.StartsWith("Deje de usarla", AdviceText.Of(advice, ReportOptions.Default.WithLanguage(Language.Spanish)), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Deje de usarla", AdviceText.Of(advice, ReportOptions.Default.WithLanguage(Language.Spanish)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -107,7 +110,8 @@ public class CaseAdviceTests
         OwnerAdvice advice = Advice("hay-bottom-smoking-clutch");
         Assert.Equal(StandingFindings.ClutchSmokes, advice.Standing.Reasons[0].Why.Code);
         string first = Line(AdviceText.Of(advice, ReportOptions.Default)).Substring(0, 500);
-        foreach (string words in new[] { "Stop using it", "Disengage", "dry grass", "fire extinguisher", "Do not touch it", "looked at the linings" })
+        foreach (string words in new[] { "Stop using it", "Disengage", "dry grass", "fire extinguisher", "Do not touch it",
+            "looked at the linings" })
         {
             Assert.Contains(words, first, StringComparison.Ordinal);
         }
@@ -141,7 +145,8 @@ public class CaseAdviceTests
         JsonElement standing = JsonDocument.Parse(stream.ToArray()).RootElement.GetProperty("standing");
         Assert.Equal(advice.Standing.State.ToString(), standing.GetProperty("state").GetString());
         Assert.Equal(advice.Standing.Reasons.Count, standing.GetProperty("reasons").GetArrayLength());
-        Assert.All(standing.GetProperty("reasons").EnumerateArray(), r => Assert.DoesNotContain("standing.", r.GetProperty("lift").GetProperty("text").GetString(), StringComparison.Ordinal));
+        Assert.All(standing.GetProperty("reasons").EnumerateArray(),
+            r => Assert.DoesNotContain("standing.", r.GetProperty("lift").GetProperty("text").GetString(), StringComparison.Ordinal));
     }
 
     [Fact]
@@ -158,7 +163,8 @@ public class CaseAdviceTests
         {
             Finding said = inspection.PartLoads.Single(f => f.Parameter("name")!.Text == load.Element.Name);
             Assert.NotEqual(Answer.No, load.DamagedWithout);
-            Assert.Equal(load.DamagedWithout == Answer.NotKnown ? InspectionList.SimulatedNotBounded : InspectionList.SimulatedMayHaveReached, said.Code);
+            Assert.Equal(load.DamagedWithout == Answer.NotKnown ? InspectionList.SimulatedNotBounded
+                : InspectionList.SimulatedMayHaveReached, said.Code);
             Assert.Equal(load.WithoutProtection!.Value.NewtonMeters, said.Parameter("peak")!.Value, 1e-9);
         }
 
@@ -257,11 +263,13 @@ public class CaseAdviceTests
 
         Assert.Superset(Cautions.Always.ToHashSet(), advice.Cautions.ToHashSet());
         JsonElement json = Json(advice);
-        Assert.Equal(advice.Cautions.Select(c => c.Code), json.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("code").GetString()!));
+        Assert.Equal(advice.Cautions.Select(c => c.Code),
+            json.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("code").GetString()!));
         Assert.Equal(1, json.GetProperty("causes").EnumerateArray().Sum(c => c.GetProperty("probability").GetDouble()), 9);
         foreach (JsonElement remedy in json.GetProperty("remedies").EnumerateArray())
         {
-            Assert.All(new[] { "code", "text", "workMargin", "guardMargin", "costLow", "costHigh", "caution" }, m => Assert.True(remedy.TryGetProperty(m, out _), m));
+            Assert.All(new[] { "code", "text", "workMargin", "guardMargin", "costLow", "costHigh", "caution" },
+                m => Assert.True(remedy.TryGetProperty(m, out _), m));
         }
 
         if (json.GetProperty("nextCheck") is { ValueKind: JsonValueKind.Object } next)
@@ -296,7 +304,8 @@ public class CaseAdviceTests
             interview = interview.Answer(k % 3 == 0 ? Fact.NotKnown : question.Answers[k % question.Answers.Count]);
             CaseInterview resumed = CaseInterview.From(CaseReader.Read(CaseWriter.ToJson(interview.File)).Case!);
             Assert.Equal(interview.Next?.Code, resumed.Next?.Code);
-            Assert.Equal(interview.Advice.Diagnosis.Causes.Select(c => c.Probability.Value), resumed.Advice.Diagnosis.Causes.Select(c => c.Probability.Value));
+            Assert.Equal(interview.Advice.Diagnosis.Causes.Select(c => c.Probability.Value),
+                resumed.Advice.Diagnosis.Causes.Select(c => c.Probability.Value));
         }
 
         Assert.Null(interview.Next);

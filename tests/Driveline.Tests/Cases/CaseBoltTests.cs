@@ -17,7 +17,8 @@ public class CaseBoltTests
     [InlineData("360 MPa", 490.0, "hand: 2 planes × 1.5 × 9.525 mm × 3 mm × 15.875 mm × 360 MPa")]
     public void YokeYieldStrength_ThinYoke_GivesTheTorqueAtWhichItsHolesGoOval(string yield, double expectedNm, string source)
     {
-        ProtectionVerdict verdict = Ask("\"thread\": \"3/8-16 UNC\", \"grade\": \"SAE 5\", \"yokeThickness\": \"3 mm\", \"yokeYieldStrength\": \"" + yield + "\"");
+        ProtectionVerdict verdict = Ask(
+            "\"thread\": \"3/8-16 UNC\", \"grade\": \"SAE 5\", \"yokeThickness\": \"3 mm\", \"yokeYieldStrength\": \"" + yield + "\"");
         Finding oval = Assert.Single(verdict.Findings, f => f.Code == ShearBoltFindings.HolesOvalFirst);
         Assert.True(Math.Abs(oval.Parameter("oval")!.Value - expectedNm) < 0.1, source + "; got " + oval.Parameter("oval")!.Value);
     }
@@ -27,7 +28,8 @@ public class CaseBoltTests
     [InlineData("690 MPa", 1653, "hand: 4151 mm³ · 690 MPa/√3")]
     public void HoleDiameter_ThinBoltInAWideHole_SizesTheHoleInTheShaftAndBarsAQuietYes(string yield, double expectedNm, string source)
     {
-        string json = DemoCases.Json(Right).Replace("\"shaftYieldStrength\": \"700 MPa\"", "\"shaftYieldStrength\": \"" + yield + "\", \"holeDiameter\": \"1/2 in\"", StringComparison.Ordinal);
+        string json = DemoCases.Json(Right).Replace("\"shaftYieldStrength\": \"700 MPa\"",
+            "\"shaftYieldStrength\": \"" + yield + "\", \"holeDiameter\": \"1/2 in\"", StringComparison.Ordinal);
         ProtectionVerdict verdict = ProtectionCheck.Run(CaseQuestion.Of(CaseReaderTests.ReadGood(json)).Question!);
         double low = Assert.Single(verdict.Parts, p => p.Part.Kind == PartKind.ShaftAtCrossHole).Part.Limit!.DamagedAt.SiBand.Low;
         Assert.True(Math.Abs(low - expectedNm) < 2, source + FormattableString.Invariant($"; got {low:0.#}"));
@@ -47,9 +49,12 @@ public class CaseBoltTests
     [InlineData("\"lastTrip\": \"2025-10-01\"", false)]
     public void HubSeen_TwelveMonths_ThenBarsTheGuards(string members, bool isTooOld)
     {
-        string json = "{ \"date\": \"2026-05-04\", \"driveline\": [ { \"shearBolt\": { \"thread\": \"M10\", \"grade\": \"8.8\", \"planeThrough\": \"shank\", \"layout\": \"throughShaft\", "
+        string json =
+            "{ \"date\": \"2026-05-04\", \"driveline\": [ { \"shearBolt\": { \"thread\": \"M10\", \"grade\": \"8.8\", \"planeThrough\": "
+                + "\"shank\", \"layout\": \"throughShaft\", "
             + "\"shaftDiameter\": \"30 mm\", " + members + " } } ] }";
-        ShearBoltDevice bolt = Assert.Single(CaseQuestion.Of(CaseReaderTests.ReadGood(json)).Question!.Chain.Devices.OfType<ShearBoltDevice>());
+        ShearBoltDevice bolt = Assert.Single(
+            CaseQuestion.Of(CaseReaderTests.ReadGood(json)).Question!.Chain.Devices.OfType<ShearBoltDevice>());
         Assert.Equal(isTooOld, bolt.GuardBars.Any(f => f.Code == ShearBoltFindings.HubFreedomTooOld));
         Assert.Equal(isTooOld, bolt.BreakTorque.Torque.High is null);
     }
@@ -60,7 +65,8 @@ public class CaseBoltTests
     [InlineData("\"layout\": \"throughShaft\", \"shaftDiameter\": \"30 mm\", \"hubDiameter\": \"30 mm\"", "hubDiameter")]
     public void Bolt_ContradictionOfItsPlace_IsRefused(string members, string named)
     {
-        string path = CaseReaderTests.ReadOneError("{ \"date\": \"2026-05-04\", \"driveline\": [ { \"shearBolt\": { " + members + " } } ] }").Path;
+        string path = CaseReaderTests.ReadOneError(
+            "{ \"date\": \"2026-05-04\", \"driveline\": [ { \"shearBolt\": { " + members + " } } ] }").Path;
         Assert.EndsWith(named == "hubSeen" ? "date" : named, path, StringComparison.Ordinal);
     }
 
@@ -68,11 +74,13 @@ public class CaseBoltTests
     [Fact]
     public void YokeAndLength_Told_GiveAPartAndAProudBolt()
     {
-        ProtectionVerdict verdict = Ask("\"thread\": \"3/8-16 UNC\", \"grade\": \"SAE 5\", \"yokeThickness\": \"3 mm\", \"yokeTensileStrength\": \"360 MPa\", "
+        ProtectionVerdict verdict = Ask(
+            "\"thread\": \"3/8-16 UNC\", \"grade\": \"SAE 5\", \"yokeThickness\": \"3 mm\", \"yokeTensileStrength\": \"360 MPa\", "
             + "\"yokeEdge\": \"30 mm\", \"boltLength\": \"4 in\", \"hubDiameter\": \"2 in\"");
         double nm = Assert.Single(verdict.Parts, p => p.Part.Name == "yoke at the bolt hole").Part.Limit!.DamagedAt.SiBand.Expected;
         Assert.True(Math.Abs(nm - 816.5) < 0.1, FormattableString.Invariant($"got {nm:0.#}"));
-        Assert.Equal(1.625 * 0.0254, Assert.Single(verdict.Findings, f => f.Code == ShearBoltFindings.BoltStandsProud).Parameter("protrusion")!.Value, 1e-9);
+        Assert.Equal(1.625 * 0.0254,
+            Assert.Single(verdict.Findings, f => f.Code == ShearBoltFindings.BoltStandsProud).Parameter("protrusion")!.Value, 1e-9);
     }
 
     [Theory]
@@ -138,7 +146,8 @@ public class CaseBoltTests
         const string Stated = "\"thread\": \"3/8-16 UNC\", \"grade\": \"SAE 5\", \"layout\"";
         string json = DemoCases.Json(demo);
         Assert.Contains(Stated, json, StringComparison.Ordinal);
-        CaseQuestion question = CaseQuestion.Of(CaseReaderTests.ReadGood(json.Replace(Stated, bolt + ", \"layout\"", StringComparison.Ordinal)));
+        CaseQuestion question = CaseQuestion.Of(
+            CaseReaderTests.ReadGood(json.Replace(Stated, bolt + ", \"layout\"", StringComparison.Ordinal)));
         Assert.Empty(question.Errors);
         return ProtectionCheck.Run(question.Question!);
     }

@@ -20,8 +20,11 @@ public class CaseChoiceTests
     public void TermsOf_StockAndHoles_AreTaken()
     {
         CaseFile file = CaseReaderTests.ReadGood(Sample.BrushCutter
-            .Replace("\"thread\": \"1/2-13 UNC\", \"grade\": \"SAE 2\", \"layout\"", "\"thread\": \"1/2-13 UNC\", \"grade\": \"SAE 2\", \"holeDiameter\": \"13.1 mm\", \"permittedHole\": \"3/8 in\", \"layout\"", StringComparison.Ordinal)
-            .Replace("\"partsComplete\"", "\"stock\": \"1/2-13 UNC, SAE 5, 0.8; 3/8-16 UNC, SAE 5\", \"partsComplete\"", StringComparison.Ordinal));
+            .Replace("\"thread\": \"1/2-13 UNC\", \"grade\": \"SAE 2\", \"layout\"",
+                "\"thread\": \"1/2-13 UNC\", \"grade\": \"SAE 2\", \"holeDiameter\": \"13.1 mm\", \"permittedHole\": \"3/8 in\", "
+                    + "\"layout\"", StringComparison.Ordinal)
+            .Replace("\"partsComplete\"", "\"stock\": \"1/2-13 UNC, SAE 5, 0.8; 3/8-16 UNC, SAE 5\", \"partsComplete\"",
+                StringComparison.Ordinal));
         ChoiceTerms terms = CaseChoice.TermsOf(file);
         Assert.Equal(["1/2-13 UNC SAE 5", "3/8-16 UNC SAE 5"], terms.Stock.Items.Select(i => i.Name));
         Assert.Equal(0.8, terms.Stock.Items[0].Price);

@@ -30,7 +30,8 @@ public class CaseFileTests
         CaseFile file = CaseReaderTests.ReadGood(Sample.BrushCutter);
         Assert.False(file.With("work", null).Case!.IsStated("work"));
         Assert.Equal(file, file.With("strike.kind", null).Case);
-        Assert.Equal(["drive tube", "main", "blades"], file.With("driveline[1]", null).Case!.Facts.Get(CaseFileMembers.Driveline).Select(CaseElements.NameOf));
+        Assert.Equal(["drive tube", "main", "blades"],
+            file.With("driveline[1]", null).Case!.Facts.Get(CaseFileMembers.Driveline).Select(CaseElements.NameOf));
     }
 
     [Fact]
@@ -56,7 +57,8 @@ public class CaseFileTests
 
     [Fact]
     public void IsStated_NoMemberOfACase_IsRefused() =>
-        Assert.Contains("it may have title, notes", Assert.Throws<ArgumentException>(() => CaseFile.Empty.IsStated("titel")).Message, StringComparison.Ordinal);
+        Assert.Contains("it may have title, notes", Assert.Throws<ArgumentException>(() => CaseFile.Empty.IsStated("titel")).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void Equality_DifferentUnitsOfOneValue_AreEqual() => Assert.Equal(
@@ -66,7 +68,8 @@ public class CaseFileTests
     [Fact]
     public void Text_Parsed_IsWrittenAsItWasRead()
     {
-        CaseFile file = CaseReaderTests.ReadGood("""{ "driveline": [ { "shearBolt": { "thread": "1/2 in", "grade": "gr. 5", "hardness": "28 hrc" } } ] }""");
+        CaseFile file = CaseReaderTests.ReadGood(
+            """{ "driveline": [ { "shearBolt": { "thread": "1/2 in", "grade": "gr. 5", "hardness": "28 hrc" } } ] }""");
         Assert.Equal("1/2-13 UNC", file.Bolt(0).Get(ShearBoltMembers.Thread)!.Designation);
         string written = CaseWriter.ToJson(file);
         Assert.All(new[] { "1/2 in", "gr. 5", "28 hrc" }, text => Assert.Contains("\"" + text + "\"", written, StringComparison.Ordinal));

@@ -19,7 +19,8 @@ internal static class CaseGenerator
 {
     private const int Deepest = 6;
 
-    private static readonly string[] Texts = ["front", "“quoted” \"name\"", "half \\ slash", "tab\tand line\n", "größe ½ 日本 🚜", "<b>&'", " x "];
+    private static readonly string[] Texts =
+        ["front", "“quoted” \"name\"", "half \\ slash", "tab\tand line\n", "größe ½ 日本 🚜", "<b>&'", " x "];
 
     private static readonly string[] Threads = ["1/2-13 UNC", "M10", "M10x1.25", "3/8 in"];
 
@@ -55,7 +56,8 @@ internal static class CaseGenerator
         Member? named = naming.Length == 0 ? null : Pick(r, r.Next(2) == 0 ? devices : naming);
         foreach (Member member in table.Members)
         {
-            bool mayHave = named is null || member == named || (member.NamedKind == ElementKind.NotKnown && member.AppliesTo(named.NamedKind));
+            bool mayHave = named is null || member == named
+                || (member.NamedKind == ElementKind.NotKnown && member.AppliesTo(named.NamedKind));
             if (mayHave && (member == named || member.IsRequired || r.Next(4) < (member is ListMember or ObjectMember ? 3 : 2)))
             {
                 made[member.Name] = Value(r, member, depth);
@@ -68,11 +70,13 @@ internal static class CaseGenerator
     private static JsonNode Value(Random r, Member member, int depth) => member switch
     {
         ObjectMember o => depth < Deepest ? Object(r, o.Table, depth + 1) : [],
-        ListMember l => new JsonArray([.. Enumerable.Range(0, depth < 4 ? r.Next(depth == 0 ? 8 : 3) : 0).Select(_ => (JsonNode)Object(r, l.Table, depth + 2))]),
+        ListMember l => new JsonArray(
+            [.. Enumerable.Range(0, depth < 4 ? r.Next(depth == 0 ? 8 : 3) : 0).Select(_ => (JsonNode)Object(r, l.Table, depth + 2))]),
         FlagMember => r.Next(2) == 0,
         DateMember => Day(r, member == CaseFileMembers.Date),
         TextMember => Pick(r, Texts),
-        { Quantity: { } quantity, ValueWords: { } words } => words.Contains("low", StringComparison.Ordinal) && r.Next(3) > 0 ? Band(r, quantity) : Quantity(r, quantity, r.NextDouble()),
+        { Quantity: { } quantity, ValueWords: { } words } => words.Contains("low", StringComparison.Ordinal) && r.Next(3) > 0
+            ? Band(r, quantity) : Quantity(r, quantity, r.NextDouble()),
         _ => OfSchema(r, member),
     };
 
@@ -105,12 +109,14 @@ internal static class CaseGenerator
         return band;
     }
 
-    // Spread over the powers of ten of the range, at most six of them below its upper end, in any unit that the reader takes; or a usual size.
+    // Spread over the powers of ten of the range, at most six of them below its upper end, in any unit that the reader takes; or a usual
+    // size.
     private static JsonNode Quantity(Random r, QuantityValue quantity, double at)
     {
         ValueRange range = quantity.Range;
         double least = Math.Max(range.Low, range.High * 1e-6);
-        double si = range.Low < 0 ? range.Low + (at * (range.High - range.Low)) : least * Math.Pow(range.High / least, 0.001 + (0.998 * at));
+        double si = range.Low < 0 ? range.Low + (at * (range.High - range.Low))
+            : least * Math.Pow(range.High / least, 0.001 + (0.998 * at));
         if (range.Dimension == Dimension.Number)
         {
             return r.Next(2) == 0 ? si : FormattableString.Invariant($"{(decimal)(si * 100)} %");

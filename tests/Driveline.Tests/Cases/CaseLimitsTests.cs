@@ -76,8 +76,10 @@ public class CaseLimitsTests
             Assert.Contains(cut.Findings, f => f.Code == SimulationFindings.TooMuchWork);
             Assert.All(cut.Loads.Zip(whole.Loads), pair =>
             {
-                Assert.True(pair.First.DamagedWith is Answer.Maybe or Answer.NotKnown || pair.First.DamagedWith == pair.Second.DamagedWith, pair.First.Element.Name);
-                Assert.True(pair.First.DamagedWithout is Answer.Maybe or Answer.NotKnown || pair.First.DamagedWithout == pair.Second.DamagedWithout, pair.First.Element.Name);
+                Assert.True(pair.First.DamagedWith is Answer.Maybe or Answer.NotKnown || pair.First.DamagedWith == pair.Second.DamagedWith,
+                    pair.First.Element.Name);
+                Assert.True(pair.First.DamagedWithout is Answer.Maybe or Answer.NotKnown
+                    || pair.First.DamagedWithout == pair.Second.DamagedWithout, pair.First.Element.Name);
             });
         }
     }
@@ -115,7 +117,8 @@ public class CaseLimitsTests
         var json = new StringBuilder("{ \"driveline\": [\n");
         for (int b = 0; b < branches; b++)
         {
-            json.Append(b == 0 ? string.Empty : ",\n").Append("{ \"branch\": \"b").Append(b).Append("\", \"powerShare\": 0.01, \"driveline\": [");
+            json.Append(b == 0 ? string.Empty : ",\n").Append("{ \"branch\": \"b").Append(b)
+                .Append("\", \"powerShare\": 0.01, \"driveline\": [");
             json.Append(string.Join(",", Enumerable.Range(0, inEach).Select(k => "{ \"yoke\": \"y" + b + "-" + k + "\" }"))).Append("] }");
         }
 
@@ -125,7 +128,8 @@ public class CaseLimitsTests
     private static CaseFile Stiff(string stiffness, string inertia, int more)
     {
         string shafts = string.Concat(Enumerable.Range(0, more).Select(k =>
-            "{ \"shaft\": \"x" + k + "\", \"stiffness\": \"" + stiffness + "\", \"inertia\": \"" + inertia + "\", \"damping\": \"4 N.m.s/rad\" },"));
+            "{ \"shaft\": \"x" + k + "\", \"stiffness\": \"" + stiffness + "\", \"inertia\": \"" + inertia
+                + "\", \"damping\": \"4 N.m.s/rad\" },"));
         string json = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "cases", "ravensmoor-clutch-let-in-gently.case.json"))
             .Replace(Ramp, "\"low\": \"20 s\", \"expected\": \"20 s\", \"high\": \"20 s\"", StringComparison.Ordinal)
             .Replace("9000 N.m/rad", stiffness, StringComparison.Ordinal)

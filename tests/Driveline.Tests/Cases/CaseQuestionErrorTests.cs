@@ -3,17 +3,21 @@ using Driveline.Cases.Questions;
 
 namespace Driveline.Tests.Cases;
 
-/// <summary>Facts that contradict each other only where they meet in the driveline: named with member, line and column, as by the reader.</summary>
+/// <summary>
+/// Facts that contradict each other only where they meet in the driveline: named with member, line and column, as by the reader.
+/// </summary>
 public class CaseQuestionErrorTests
 {
     [Theory]
     [InlineData("{ \"branch\": \"b\", \"powerShare\": 0.3 }", "driveline[0].driveline", "A branch needs at least one element; got none.")]
     [InlineData(
-        "{ \"branch\": \"b\", \"powerShare\": { \"low\": 0.2, \"expected\": 1, \"high\": 1 }, \"driveline\": [ { \"rotor\": \"r\" } ] }, { \"shaft\": \"s\" }",
+        "{ \"branch\": \"b\", \"powerShare\": { \"low\": 0.2, \"expected\": 1, \"high\": 1 }, \"driveline\": [ { \"rotor\": \"r\" } ] "
+            + "}, { \"shaft\": \"s\" }",
         "driveline[0].powerShare",
         "The power shares of the branches up to 'b' add up to 1; they must leave something for what follows, and never exceed 1.")]
     [InlineData(
-        "{ \"slipClutch\": { \"springs\": { \"coil\": { \"count\": 8, \"rate\": \"150 N/mm\", \"freeLength\": \"40 mm\", \"solidLength\": \"30 mm\" } }, \"nutTurns\": 27, \"threadPitch\": \"1.5 mm\" } }",
+        "{ \"slipClutch\": { \"springs\": { \"coil\": { \"count\": 8, \"rate\": \"150 N/mm\", \"freeLength\": \"40 mm\", "
+            + "\"solidLength\": \"30 mm\" } }, \"nutTurns\": 27, \"threadPitch\": \"1.5 mm\" } }",
         "driveline[0].slipClutch.nutTurns",
         "Turns of the nut must be fewer than 26.7: so many press springs of 40 mm to nothing; got 27.")]
     public void Contradiction_OfTheDriveline_IsNamedAtItsPlace(string elements, string path, string message)

@@ -119,14 +119,21 @@ public class CaseRangeTests
 
     [Theory]
     [InlineData("\"nutTurns\": {0}, \"threadPitch\": \"1.5 mm\"", "0", "100", "-0.001", "100.001", "nutTurns")]
-    [InlineData("\"leverTorque\": {0}, \"lastSlipTest\": \"2026-05-01\"", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"", "leverTorque")]
-    [InlineData("\"leverForce\": {0}, \"leverArm\": \"1 m\", \"lastSlipTest\": \"2026-05-01\"", "\"0.001 N\"", "\"100 kN\"", "\"0 N\"", "\"100.001 kN\"", "leverForce")]
-    [InlineData("\"leverForce\": \"9 N\", \"leverArm\": \"1 m\", \"lastSlipTest\": \"2026-05-01\", \"breakawayForce\": {0}", "\"0.001 N\"", "\"100 kN\"", "\"0 N\"", "\"100.001 kN\"", "breakawayForce")]
-    [InlineData("\"leverTorque\": \"9 N.m\", \"lastSlipTest\": \"2026-05-01\", \"breakawayTorque\": {0}", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"", "\"1000.001 kN.m\"", "breakawayTorque")]
-    [InlineData("\"leverForce\": \"9 N\", \"leverArm\": {0}, \"lastSlipTest\": \"2026-05-01\"", "\"50 mm\"", "\"10 m\"", "\"49.999 mm\"", "\"10.001 m\"", "leverArm")]
-    public void ClutchRange_OfAMemberThatNeedsAnother_IsReadWithinAndRefusedBeyond(string members, string lowest, string highest, string below, string above, string named)
+    [InlineData("\"leverTorque\": {0}, \"lastSlipTest\": \"2026-05-01\"", "\"0.001 N.m\"", "\"1000 kN.m\"", "\"0 N.m\"",
+        "\"1000.001 kN.m\"", "leverTorque")]
+    [InlineData("\"leverForce\": {0}, \"leverArm\": \"1 m\", \"lastSlipTest\": \"2026-05-01\"", "\"0.001 N\"", "\"100 kN\"", "\"0 N\"",
+        "\"100.001 kN\"", "leverForce")]
+    [InlineData("\"leverForce\": \"9 N\", \"leverArm\": \"1 m\", \"lastSlipTest\": \"2026-05-01\", \"breakawayForce\": {0}", "\"0.001 N\"",
+        "\"100 kN\"", "\"0 N\"", "\"100.001 kN\"", "breakawayForce")]
+    [InlineData("\"leverTorque\": \"9 N.m\", \"lastSlipTest\": \"2026-05-01\", \"breakawayTorque\": {0}", "\"0.001 N.m\"", "\"1000 kN.m\"",
+        "\"0 N.m\"", "\"1000.001 kN.m\"", "breakawayTorque")]
+    [InlineData("\"leverForce\": \"9 N\", \"leverArm\": {0}, \"lastSlipTest\": \"2026-05-01\"", "\"50 mm\"", "\"10 m\"", "\"49.999 mm\"",
+        "\"10.001 m\"", "leverArm")]
+    public void ClutchRange_OfAMemberThatNeedsAnother_IsReadWithinAndRefusedBeyond(
+        string members, string lowest, string highest, string below, string above, string named)
     {
-        string Case(string value) => "{ \"driveline\": [ { \"slipClutch\": { " + members.Replace("{0}", value, StringComparison.Ordinal) + " } } ] }";
+        string Case(string value) => "{ \"driveline\": [ { \"slipClutch\": { " + members.Replace("{0}", value, StringComparison.Ordinal)
+            + " } } ] }";
         CaseReaderTests.ReadGood(Case(lowest));
         CaseReaderTests.ReadGood(Case(highest));
         Assert.EndsWith(named, CaseReaderTests.ReadOneError(Case(below)).Path, StringComparison.Ordinal);
@@ -138,7 +145,9 @@ public class CaseRangeTests
     [InlineData("20 mm", "20 mm", false)]
     [InlineData("500 mm", "499.999 mm", true)]
     public void Bore_Boundary_IsTheOuterDiameter(string outer, string inner, bool isGood) =>
-        Assert.Equal(isGood, CaseReader.Read("{ \"driveline\": [ { \"shaft\": \"s\", \"outerDiameter\": \"" + outer + "\", \"innerDiameter\": \"" + inner + "\" } ] }").IsRead);
+        Assert.Equal(
+            isGood, CaseReader.Read("{ \"driveline\": [ { \"shaft\": \"s\", \"outerDiameter\": \"" + outer + "\", \"innerDiameter\": \""
+            + inner + "\" } ] }").IsRead);
 
     [Theory]
     [InlineData("1", true)]
@@ -146,11 +155,16 @@ public class CaseRangeTests
     [InlineData("0.999", false)]
     [InlineData("20.001", false)]
     public void OverloadFactor_Boundary_IsOneToTwenty(string factor, bool isGood) =>
-        Assert.Equal(isGood, CaseReader.Read("{ \"driveline\": [ { \"part\": \"p\", \"ratedTorque\": \"5 N.m\", \"overloadFactor\": " + factor + " } ] }").IsRead);
+        Assert.Equal(
+            isGood, CaseReader.Read(
+            "{ \"driveline\": [ { \"part\": \"p\", \"ratedTorque\": \"5 N.m\", \"overloadFactor\": " + factor + " } ] }").IsRead);
 
     [Theory]
     [InlineData(0.5, true)]
     [InlineData(0.501, false)]
     public void PowerShares_Sum_MayReachOne(double second, bool isGood) =>
-        Assert.Equal(isGood, CaseReader.Read(FormattableString.Invariant($$"""{ "driveline": [ { "branch": "a", "powerShare": 0.5 }, { "branch": "b", "powerShare": {{second}} } ] }""")).IsRead);
+        Assert.Equal(
+            isGood, CaseReader.Read(
+            FormattableString.Invariant(
+            $$"""{ "driveline": [ { "branch": "a", "powerShare": 0.5 }, { "branch": "b", "powerShare": {{second}} } ] }""")).IsRead);
 }

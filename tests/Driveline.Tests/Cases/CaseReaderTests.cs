@@ -31,10 +31,12 @@ public partial class CaseReaderTests
         Assert.Equal(Exactly(1100), clutch.Get(PtoClutchMembers.Capacity));
         Assert.Equal(MachineKind.RotaryCutter, c.Part(CaseFileMembers.Implement).Get(ImplementMembers.Kind));
         Assert.Equal(1.5, c.Part(CaseFileMembers.Implement).Get(ImplementMembers.Width)!.Value.Meters);
-        Assert.Equal([ElementKind.Shaft, ElementKind.ShearBolt, ElementKind.Gearbox, ElementKind.Rotor], c.Facts.Get(CaseFileMembers.Driveline).Select(CaseElements.KindOf));
+        Assert.Equal([ElementKind.Shaft, ElementKind.ShearBolt, ElementKind.Gearbox, ElementKind.Rotor],
+            c.Facts.Get(CaseFileMembers.Driveline).Select(CaseElements.KindOf));
         Assert.Equal("drive tube", CaseElements.NameOf(c.Element(0)));
         Assert.Equal(
-            TorqueBand.Between(Torque.FromNewtonMeters(2100), Torque.FromNewtonMeters(2300), Torque.FromNewtonMeters(2600), Basis.Given("the case")),
+            TorqueBand.Between(
+                Torque.FromNewtonMeters(2100), Torque.FromNewtonMeters(2300), Torque.FromNewtonMeters(2600), Basis.Given("the case")),
             c.Element(0).Get(ElementMembers.DamagedAt));
         CaseObject bolt = c.Bolt(1);
         Assert.Equal("1/2-13 UNC", bolt.Written(ShearBoltMembers.Thread));
@@ -95,8 +97,10 @@ public partial class CaseReaderTests
     }
 
     [Theory]
-    [InlineData("\"ratedTorque\": \"400 N.m\", \"overloadFactor\": 2, \"outerDiameter\": \"40 mm\", \"yieldStrength\": \"350 MPa\", \"damagedAt\": \"2 kN.m\"", LimitKind.DamageTorque)]
-    [InlineData("\"ratedTorque\": \"400 N.m\", \"overloadFactor\": 2, \"outerDiameter\": \"40 mm\", \"yieldStrength\": \"350 MPa\"", LimitKind.Section)]
+    [InlineData("\"ratedTorque\": \"400 N.m\", \"overloadFactor\": 2, \"outerDiameter\": \"40 mm\", \"yieldStrength\": \"350 MPa\", "
+        + "\"damagedAt\": \"2 kN.m\"", LimitKind.DamageTorque)]
+    [InlineData("\"ratedTorque\": \"400 N.m\", \"overloadFactor\": 2, \"outerDiameter\": \"40 mm\", \"yieldStrength\": \"350 MPa\"",
+        LimitKind.Section)]
     [InlineData("\"ratedTorque\": \"400 N.m\", \"overloadFactor\": 2, \"outerDiameter\": \"40 mm\"", LimitKind.UnsourcedOverloadFactor)]
     [InlineData("\"ratedTorque\": \"400 N.m\", \"outerDiameter\": \"40 mm\"", null)]
     public void Limits_SeveralStated_TheNearestToThePartIsUsed(string stated, LimitKind? used)
@@ -125,7 +129,8 @@ public partial class CaseReaderTests
         Assert.Null(rod.Grade);
         Assert.Equal("ISO 8752", c.Bolt(5).Get(ShearBoltMembers.SpringPin)!.Standard);
         Assert.Equal(28, c.Bolt(3).Get(ShearBoltMembers.Hardness)!.Value);
-        Assert.Equal(HardnessScale.RockwellB, c.Element(3).Get(ElementMembers.Specified)!.Get(SpecifiedMembers.ShearBolt)!.Get(SpecifiedBoltMembers.Hardness)!.Scale);
+        Assert.Equal(HardnessScale.RockwellB,
+            c.Element(3).Get(ElementMembers.Specified)!.Get(SpecifiedMembers.ShearBolt)!.Get(SpecifiedBoltMembers.Hardness)!.Scale);
         Assert.True(ReadGood(Sample.At("shearBolt.grade", "\"unmarked\"")).Bolt(0).Get(ShearBoltMembers.Grade)!.IsUnmarked);
     }
 
@@ -216,7 +221,8 @@ public partial class CaseReaderTests
                 return result;
             }
 
-            Assert.True(attempt < 5, FormattableString.Invariant($"took {clockMs:F0} ms, {processorMs:F0} ms of processor time, at the fifth try"));
+            Assert.True(attempt < 5,
+                FormattableString.Invariant($"took {clockMs:F0} ms, {processorMs:F0} ms of processor time, at the fifth try"));
         }
     }
 }

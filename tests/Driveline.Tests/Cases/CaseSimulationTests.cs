@@ -55,16 +55,22 @@ public class CaseSimulationTests
     {
         // 1800 N at 0.5 m is 900 N·m; 261.8 mm at 0.5 m are 30°.
         CaseSimulation run = Of(Full.Replace("\"kind\": \"rigid\"", kind, StringComparison.Ordinal));
-        CaseSimulation one = Of(Full.Replace("\"kind\": \"rigid\"", "\"kind\": \"yielding\", \"torque\": \"900 N.m\", \"travel\": \"30 deg\"", StringComparison.Ordinal));
-        Assert.Equal(one.Check!.Loads[0].WithoutProtection!.Value.NewtonMeters, run.Check!.Loads[0].WithoutProtection!.Value.NewtonMeters, 6);
-        Assert.True(run.Check.Loads[0].WithoutProtection!.Value.NewtonMeters < Of(Full).Check!.Loads[0].WithoutProtection!.Value.NewtonMeters);
+        CaseSimulation one = Of(
+            Full.Replace(
+            "\"kind\": \"rigid\"", "\"kind\": \"yielding\", \"torque\": \"900 N.m\", \"travel\": \"30 deg\"", StringComparison.Ordinal));
+        Assert.Equal(
+            one.Check!.Loads[0].WithoutProtection!.Value.NewtonMeters, run.Check!.Loads[0].WithoutProtection!.Value.NewtonMeters, 6);
+        Assert.True(run.Check.Loads[0].WithoutProtection!.Value.NewtonMeters < Of(
+            Full).Check!.Loads[0].WithoutProtection!.Value.NewtonMeters);
     }
 
     [Fact]
     public void Shaft_OfSizeAndLength_TwistsAsSteelDoes()
     {
         // Solid 20 mm, 250 mm: 79 GPa·π·0.02⁴/32/0.25 = 4964 N·m/rad expected.
-        CaseSimulation run = Of(Full.Replace("\"stiffness\": \"2000 N.m/rad\"", "\"outerDiameter\": \"20 mm\", \"length\": \"250 mm\"", StringComparison.Ordinal));
+        CaseSimulation run = Of(
+            Full.Replace(
+            "\"stiffness\": \"2000 N.m/rad\"", "\"outerDiameter\": \"20 mm\", \"length\": \"250 mm\"", StringComparison.Ordinal));
         Assert.Equal(4964, run.Chain!.Parts.Single(p => p.Name == "tube").Stiffness!.Expected!.Value.NewtonMetersPerRadian, 0.5);
     }
 
@@ -82,8 +88,11 @@ public class CaseSimulationTests
         Assert.Contains(less, Full, StringComparison.Ordinal);
         CaseSimulation run = Of(Full.Replace(less, string.Empty, StringComparison.Ordinal));
         Assert.True(run.Findings.Any(f => f.Code == code), what + ": got " + string.Join(", ", run.Findings));
-        Assert.All(run.Check?.Loads ?? [], load => Assert.True(load.DamagedWith is Answer.Maybe or Answer.NotKnown && load.DamagedWithout is Answer.Maybe or Answer.NotKnown, what + ": " + load));
-        Assert.DoesNotContain(run.Findings, f => f.Code is StrikeFindings.ShouldHaveTripped or StrikeFindings.BelowTrip or StrikeFindings.Overloaded);
+        Assert.All(run.Check?.Loads ?? [],
+            load => Assert.True(load.DamagedWith is Answer.Maybe or Answer.NotKnown
+            && load.DamagedWithout is Answer.Maybe or Answer.NotKnown, what + ": " + load));
+        Assert.DoesNotContain(
+            run.Findings, f => f.Code is StrikeFindings.ShouldHaveTripped or StrikeFindings.BelowTrip or StrikeFindings.Overloaded);
     }
 
     [Fact]
@@ -102,7 +111,8 @@ public class CaseSimulationTests
     [Fact]
     public void SimulatedPeaks_WithoutAFact_LeaveTheEngagementNotKnown()
     {
-        ProtectionVerdict verdict = Verdict(Full.Replace("\"rampTime\": \"0.5 s\"", "\"rampTime\": { \"low\": \"0.5 s\" }", StringComparison.Ordinal));
+        ProtectionVerdict verdict = Verdict(
+            Full.Replace("\"rampTime\": \"0.5 s\"", "\"rampTime\": { \"low\": \"0.5 s\" }", StringComparison.Ordinal));
         Assert.Null(verdict.Question.Engagement.Highest);
         Assert.Contains(verdict.Findings, f => f.Code == SimulationFindings.FactUnbounded);
         Assert.NotEqual(Answer.Yes, verdict.Quiet);

@@ -13,7 +13,8 @@ public class CaseWriterLaws
     public Property Case_WrittenAndRead_IsEqual() => Prop.ForAll(CaseGenerator.Case.ToArbitrary(), c =>
     {
         CaseReadResult again = CaseReader.Read(CaseWriter.Write(c));
-        return (again.IsRead && again.Case!.Equals(c) && again.Case.GetHashCode() == c.GetHashCode()).Label(string.Join("\n", again.Errors));
+        return (again.IsRead && again.Case!.Equals(c) && again.Case.GetHashCode() == c.GetHashCode())
+            .Label(string.Join("\n", again.Errors));
     });
 
     [Property(MaxTest = 50)]

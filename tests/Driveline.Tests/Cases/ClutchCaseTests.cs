@@ -20,20 +20,24 @@ public class ClutchCaseTests
     [InlineData("\"leverArm\": \"1 m\"", "leverArm")]
     [InlineData("\"breakawayForce\": \"600 N\"", "breakawayForce")]
     [InlineData("\"breakawayTorque\": \"600 N.m\"", "breakawayTorque")]
-    [InlineData("\"leverTorque\": \"600 N.m\", \"leverForce\": \"600 N\", \"leverArm\": \"1 m\", \"lastSlipTest\": \"2026-05-01\"", "leverForce")]
-    [InlineData("\"leverTorque\": { \"low\": \"600 N.m\" }, \"lastSlipTest\": \"2026-05-01\", \"slipTestResult\": \"slipped\"", "leverTorque")]
+    [InlineData("\"leverTorque\": \"600 N.m\", \"leverForce\": \"600 N\", \"leverArm\": \"1 m\", \"lastSlipTest\": \"2026-05-01\"",
+        "leverForce")]
+    [InlineData("\"leverTorque\": { \"low\": \"600 N.m\" }, \"lastSlipTest\": \"2026-05-01\", \"slipTestResult\": \"slipped\"",
+        "leverTorque")]
     [InlineData("\"springLength\": { \"low\": \"30 mm\" }", "springLength")]
     [InlineData("\"facing\": \"cardboard\"", "facing")]
     [InlineData("\"facing\": \"FZ\"", "facing")]
     [InlineData("\"springs\": { \"coil\": { \"count\": 8 }, \"disc\": { \"sets\": 1 } }", "disc")]
     [InlineData("\"springs\": { \"coil\": { \"freeLength\": \"30 mm\", \"solidLength\": \"30 mm\" } }", "solidLength")]
-    [InlineData("\"springs\": { \"coil\": { \"wire\": \"5 mm\", \"coils\": 5, \"ends\": \"squaredGround\", \"solidLength\": \"25.1 mm\" } }", "solidLength")]
+    [InlineData("\"springs\": { \"coil\": { \"wire\": \"5 mm\", \"coils\": 5, \"ends\": \"squaredGround\", \"solidLength\": \"25.1 "
+        + "mm\" } }", "solidLength")]
     [InlineData("\"springs\": { \"disc\": { \"series\": \"D\", \"outerDiameter\": \"100 mm\" } }", "series")]
     [InlineData("\"springs\": { \"disc\": { \"series\": \"A\" } }", "series")]
     [InlineData("\"springs\": { \"disc\": { \"series\": \"A\", \"outerDiameter\": \"100 mm\", \"thickness\": \"6 mm\" } }", "thickness")]
     [InlineData("\"springs\": { \"disc\": { \"outerDiameter\": \"100 mm\", \"innerDiameter\": \"100 mm\" } }", "innerDiameter")]
     public void Clutch_Contradiction_IsRefusedAtItsMember(string members, string named) => Assert.EndsWith(
-        named, CaseReaderTests.ReadOneError("{ \"driveline\": [ { \"slipClutch\": { " + members + " } } ] }").Path, StringComparison.Ordinal);
+        named, CaseReaderTests.ReadOneError("{ \"driveline\": [ { \"slipClutch\": { " + members + " } } ] }").Path,
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData("slipClutch", "lastSlipTest", "2026-05-05", false)]
@@ -44,9 +48,11 @@ public class ClutchCaseTests
     [InlineData("cutOut", "lastStorage", "2026-05-04", true)]
     public void Date_AfterTheDateOfTheCase_IsRefusedNamingTheRange(string element, string member, string day, bool isGood)
     {
-        CaseReadResult read = CaseReader.Read("{ \"date\": \"2026-05-04\", \"driveline\": [ { \"" + element + "\": { \"" + member + "\": \"" + day + "\" } } ] }");
+        CaseReadResult read = CaseReader.Read(
+            "{ \"date\": \"2026-05-04\", \"driveline\": [ { \"" + element + "\": { \"" + member + "\": \"" + day + "\" } } ] }");
         Assert.Equal(isGood, read.IsRead);
-        Assert.All(read.Errors, e => Assert.Contains("up to the date of the case, 2026-05-04; got " + day, e.Message, StringComparison.Ordinal));
+        Assert.All(read.Errors,
+            e => Assert.Contains("up to the date of the case, 2026-05-04; got " + day, e.Message, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -54,7 +60,8 @@ public class ClutchCaseTests
     [InlineData("\"29 mm\"", Headline.DoesNotProtect, ClutchFindings.ShorterThanSolid)]
     public void SpringLength_BeyondWhatTheSpringsCanBe_IsAFinding(string length, Headline headline, string code)
     {
-        ProtectionVerdict verdict = WellSet(("\"springLength\": { \"low\": \"33.8 mm\", \"expected\": \"34.2 mm\", \"high\": \"34.6 mm\" }", "\"springLength\": " + length),
+        ProtectionVerdict verdict = WellSet(
+            ("\"springLength\": { \"low\": \"33.8 mm\", \"expected\": \"34.2 mm\", \"high\": \"34.6 mm\" }", "\"springLength\": " + length),
             ("\"leverForce\": \"433 N\", \"leverArm\": \"1.5 m\", ", string.Empty));
         Assert.Equal(headline, verdict.Headline);
         Assert.Contains(verdict.Findings, f => f.Code == code);
@@ -66,9 +73,11 @@ public class ClutchCaseTests
     [InlineData("33.8 mm", "34.6 mm", "0 mm", Answer.Yes)]
     public void Guards_SpringsTighterThanTheMeasurementFits_IsMaybe(string low, string high, string wear, Answer guards)
     {
-        // hand: 4 faces × 0.30 × 8 × 150 N/mm × (40 − 31.6) mm × 67.58 mm = 817 N·m, above the 714 N·m read at most; after 2 mm of wear 623 N·m; at 33.8 mm 603 N·m
+        // hand: 4 faces × 0.30 × 8 × 150 N/mm × (40 − 31.6) mm × 67.58 mm = 817 N·m, above the 714 N·m read at most; after 2 mm of wear 623
+        // N·m; at 33.8 mm 603 N·m
         ProtectionVerdict verdict = WellSet(
-            ("{ \"low\": \"33.8 mm\", \"expected\": \"34.2 mm\", \"high\": \"34.6 mm\" }", "{ \"low\": \"" + low + "\", \"expected\": \"34.2 mm\", \"high\": \"" + high + "\" }"),
+            ("{ \"low\": \"33.8 mm\", \"expected\": \"34.2 mm\", \"high\": \"34.6 mm\" }",
+                "{ \"low\": \"" + low + "\", \"expected\": \"34.2 mm\", \"high\": \"" + high + "\" }"),
             ("\"wear\": \"0 mm\"", "\"wear\": \"" + wear + "\""));
         Assert.Equal(guards, verdict.Guards);
         Assert.Equal(guards == Answer.Maybe, verdict.Findings.Any(f => f.Code == ClutchFindings.TighterThanMeasured));
@@ -111,7 +120,8 @@ public class ClutchCaseTests
     [Fact]
     public void Lever_TwoForces_GiveBreakawayAndTheSettingComesBack()
     {
-        string json = DemoCases.Json("dunmarsh-clutch-well-set").Replace("\"leverArm\"", "\"breakawayForce\": \"500 N\", \"leverArm\"", StringComparison.Ordinal);
+        string json = DemoCases.Json("dunmarsh-clutch-well-set")
+            .Replace("\"leverArm\"", "\"breakawayForce\": \"500 N\", \"leverArm\"", StringComparison.Ordinal);
         CaseClutch clutch = CaseClutch.AllOf(CaseReaderTests.ReadGood(json))[0];
         Assert.Equal(750, clutch.Device.Breakaway!.Expected!.Value.NewtonMeters, 1e-6);
         Assert.Equal(825, clutch.Device.Breakaway.High!.Value.NewtonMeters, 1e-6);
@@ -135,7 +145,8 @@ public class ClutchCaseTests
         Assert.Equal(6960, review.ClampForce!.Value.Newtons, 1e-6);                           // 8 × 150 N/mm × (40 − 34.2) mm
         Assert.Equal(34.2, review.SpringLength!.Value.Millimeters, 1e-9);
         Assert.Equal(4.2, review.TravelToSolid!.Value.Millimeters, 1e-9);
-        Assert.Equal(514.47, review.FacingPressure!.Value.Kilopascals, 0.005);                // 6960 N / (π/4 · (0.165² − 0.1²) m²) = 6960 / 0.0135285
+        // 6960 N / (π/4 · (0.165² − 0.1²) m²) = 6960 / 0.0135285
+        Assert.Equal(514.47, review.FacingPressure!.Value.Kilopascals, 0.005);
         Assert.Equal(36728, (double)review.Slip!.PeakPower.Watts, 1.0);                         // 649.5 N·m × 540 · π/30 rad/s
         Assert.NotNull(review.TimeToLimit);
         Assert.True(review.TimeToLimit < review.TimeToSmoke);                                 // 200 °C before 230 °C
@@ -149,7 +160,8 @@ public class ClutchCaseTests
     {
         ClutchReview review = CaseClutch.AllOf(DemoCases.Read("dunmarsh-clutch-well-set"))[0].ReviewSetTo(Torque.FromNewtonMeters(nm));
         Assert.Equal(nm, review.Device.Running!.Expected!.Value.NewtonMeters, 1e-9 * nm);
-        double clamp = nm / 649.5 * 6960;                                                     // 649.5 N·m were read at 8 × 150 N/mm × 5.8 mm
+        // 649.5 N·m were read at 8 × 150 N/mm × 5.8 mm
+        double clamp = nm / 649.5 * 6960;
         Assert.Equal(clamp, review.ClampForce!.Value.Newtons, 1e-9 * clamp);
         Assert.Equal(40 - (clamp / 1200), review.SpringLength!.Value.Millimeters, 1e-9);
         Assert.Equal(clamp / 1200 / 1.5, review.Setting!.NutTurns!.Value, 1e-9);
@@ -191,7 +203,8 @@ public class ClutchCaseTests
     public void NutTurns_InPlaceOfTheLength_GiveTheSameTorque()
     {
         string turns = Json("thornbeck", "\"nutTurns\": 4, \"threadPitch\": \"1.5 mm\"");
-        string length = Json("thornbeck", "\"springLength\": \"34 mm\", \"threadPitch\": \"1.5 mm\"");                    // 40 mm − 4 × 1.5 mm
+        // 40 mm − 4 × 1.5 mm
+        string length = Json("thornbeck", "\"springLength\": \"34 mm\", \"threadPitch\": \"1.5 mm\"");
         Assert.Equal(Running(length), Running(turns), 1e-9);
     }
 
@@ -199,16 +212,22 @@ public class ClutchCaseTests
     public void DiscSprings_BySeriesOrByMeasures_GiveTheSameTorque()
     {
         const string Series = "\"disc\": { \"series\": \"A\", \"outerDiameter\": \"100 mm\", \"parallel\": 1, \"sets\": 2, \"stacks\": 1 }";
-        const string Measures = "\"disc\": { \"outerDiameter\": \"100 mm\", \"innerDiameter\": \"51 mm\", \"thickness\": \"6 mm\", \"freeHeight\": \"8.2 mm\", \"parallel\": 1, \"sets\": 2, \"stacks\": 1 }";
+        const string Measures =
+            "\"disc\": { \"outerDiameter\": \"100 mm\", \"innerDiameter\": \"51 mm\", \"thickness\": \"6 mm\", \"freeHeight\": \"8.2 "
+                + "mm\", \"parallel\": 1, \"sets\": 2, \"stacks\": 1 }";
         Assert.Equal(Running(Disc(Series)), Running(Disc(Measures)), 1e-9);
     }
 
     private static string Disc(string springs) =>
-        "{ \"driveline\": [ { \"slipClutch\": { \"outerDiameter\": \"165 mm\", \"innerDiameter\": \"100 mm\", \"faces\": 2, \"facing\": \"FE\", \"springs\": { " + springs + " }, \"springLength\": \"14 mm\" } } ] }";
+        "{ \"driveline\": [ { \"slipClutch\": { \"outerDiameter\": \"165 mm\", \"innerDiameter\": \"100 mm\", \"faces\": 2, \"facing\": "
+            + "\"FE\", \"springs\": { " + springs + " }, \"springLength\": \"14 mm\" } } ] }";
 
     private static string Json(string title, string setting) =>
-        "{ \"title\": \"" + title + "\", \"driveline\": [ { \"slipClutch\": { \"outerDiameter\": \"165 mm\", \"innerDiameter\": \"100 mm\", \"faces\": 4, \"facing\": \"FE\","
-        + " \"springs\": { \"coil\": { \"count\": 8, \"rate\": \"150 N/mm\", \"freeLength\": \"40 mm\", \"solidLength\": \"30 mm\" } }, \"wear\": \"0 mm\", " + setting + " } } ] }";
+        "{ \"title\": \"" + title
+            + "\", \"driveline\": [ { \"slipClutch\": { \"outerDiameter\": \"165 mm\", \"innerDiameter\": \"100 mm\", \"faces\": 4, "
+                + "\"facing\": \"FE\","
+        + " \"springs\": { \"coil\": { \"count\": 8, \"rate\": \"150 N/mm\", \"freeLength\": \"40 mm\", \"solidLength\": \"30 mm\" } }, "
+            + "\"wear\": \"0 mm\", " + setting + " } } ] }";
 
     private static double Running(string json) =>
         CaseClutch.AllOf(CaseReaderTests.ReadGood(json))[0].Device.Running!.Expected!.Value.NewtonMeters;

@@ -42,8 +42,10 @@ public class ClutchFactsLaws
             parent.Remove(path[^1]);
             if (Verdict(without) is { } less)
             {
-                Assert.False(less.Guards == Answer.Yes && full.Guards != Answer.Yes, "guards became Yes without " + string.Join(".", path) + " of " + clutch);
-                Assert.False(less.Quiet == Answer.Yes && full.Quiet != Answer.Yes, "quiet became Yes without " + string.Join(".", path) + " of " + clutch);
+                Assert.False(less.Guards == Answer.Yes && full.Guards != Answer.Yes,
+                    "guards became Yes without " + string.Join(".", path) + " of " + clutch);
+                Assert.False(less.Quiet == Answer.Yes && full.Quiet != Answer.Yes,
+                    "quiet became Yes without " + string.Join(".", path) + " of " + clutch);
             }
         }
     }
@@ -55,7 +57,8 @@ public class ClutchFactsLaws
         DateTime later = new DateTime(2026, 5, 4).AddDays(days % 2000);
         if (Verdict(clutch) is { } young && Verdict(clutch, later) is { } old)
         {
-            Assert.True(Rank(old.Guards) <= Rank(young.Guards), "guards went from " + young.Guards + " to " + old.Guards + " by " + later.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) + " for " + clutch);
+            Assert.True(Rank(old.Guards) <= Rank(young.Guards), "guards went from " + young.Guards + " to " + old.Guards + " by "
+                + later.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) + " for " + clutch);
         }
     }
 
@@ -63,7 +66,8 @@ public class ClutchFactsLaws
     public void RandomClutches_ReachEveryAnswer()
     {
         // The laws above would prove nothing over clutches that never have a Yes.
-        ProtectionVerdict[] verdicts = [.. Enumerable.Range(1, 400).Select(seed => Verdict(RandomClutch(new Random(seed)))).OfType<ProtectionVerdict>()];
+        ProtectionVerdict[] verdicts =
+            [.. Enumerable.Range(1, 400).Select(seed => Verdict(RandomClutch(new Random(seed)))).OfType<ProtectionVerdict>()];
         Assert.Contains(verdicts, v => v.Headline == Headline.Protected);
         Assert.Contains(verdicts, v => v.Guards == Answer.No);
         Assert.Contains(verdicts, v => v.Guards == Answer.Maybe);
@@ -117,7 +121,8 @@ public class ClutchFactsLaws
             clutch["lastSlipTest"] = Pick("2026-05-04", "2026-04-28", "2026-04-28", "2025-05-01");
             Maybe("slipTestResult", () => Pick("slipped", "slipped", "slipped", "slipped", "didNotSlip"));
             string torque = FormattableString.Invariant($"{500 + r.Next(700)} N.m");
-            Maybe("leverTorque", () => r.Next(2) == 0 ? torque : new JsonObject { ["low"] = "500 N.m", ["expected"] = torque, ["high"] = "1200 N.m" });
+            Maybe("leverTorque", () => r.Next(2) == 0 ? torque
+                : new JsonObject { ["low"] = "500 N.m", ["expected"] = torque, ["high"] = "1200 N.m" });
         }
 
         Maybe("statedTorque", () => FormattableString.Invariant($"{400 + r.Next(500)} N.m"));

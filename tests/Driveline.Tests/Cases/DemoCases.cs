@@ -11,7 +11,8 @@ internal static class DemoCases
     private static string Folder => Path.Combine(AppContext.BaseDirectory, "cases");
 
     public static IReadOnlyList<string> Names { get; } =
-        [.. Directory.EnumerateFiles(Folder, "*.case.json").Select(f => Path.GetFileName(f).Replace(".case.json", string.Empty, StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
+        [.. Directory.EnumerateFiles(Folder, "*.case.json")
+            .Select(f => Path.GetFileName(f).Replace(".case.json", string.Empty, StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
 
     public static string Json(string name) => File.ReadAllText(Path.Combine(Folder, name + ".case.json"), Encoding.UTF8);
 

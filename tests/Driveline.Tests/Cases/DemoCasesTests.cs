@@ -45,8 +45,10 @@ public class DemoCasesTests
     public void Demo_Verdict_IsWhatItsTitleSays(string name, Headline headline)
     {
         ProtectionVerdict verdict = DemoCases.Verdict(name);
-        Assert.True(headline == verdict.Headline, verdict + "; " + string.Join("; ", verdict.Devices.Select(d => d + " " + d.Device.Breakaway)) + "; "
-            + string.Join("; ", verdict.Parts.Select(p => p + " " + p.Part.Limit?.DamagedAt + " acts " + p.ActsAt)) + "; " + string.Join("; ", verdict.Doubts.Select(o => o.Finding.Code)));
+        Assert.True(headline == verdict.Headline,
+            verdict + "; " + string.Join("; ", verdict.Devices.Select(d => d + " " + d.Device.Breakaway)) + "; "
+            + string.Join("; ", verdict.Parts.Select(p => p + " " + p.Part.Limit?.DamagedAt + " acts " + p.ActsAt)) + "; "
+                + string.Join("; ", verdict.Doubts.Select(o => o.Finding.Code)));
     }
 
     [Fact]
@@ -65,7 +67,8 @@ public class DemoCasesTests
         Assert.Null(chances.Forecast(verdict.Devices[0], 40));
 
         ProtectionQuestion question = verdict.Question;
-        ProtectionQuestion noLimits = question.WithChain(DrivelineChain.Of([.. question.Chain.Elements.Select(e => e is Part p ? Part.Of(p.Kind, p.Name) : e)]));
+        ProtectionQuestion noLimits = question.WithChain(
+            DrivelineChain.Of([.. question.Chain.Elements.Select(e => e is Part p ? Part.Of(p.Kind, p.Name) : e)]));
         Assert.Equal(Answer.No, ProtectionCheck.Run(noLimits.WithPartsComplete(false)).Guards);
     }
 
@@ -80,11 +83,13 @@ public class DemoCasesTests
     }
 
     [Theory]
-    [InlineData("thornbeck-seized-hub", "measure.freeHub", "the bolt is the right one; only the hub stands in the way, and it is known to be seized")]
+    [InlineData("thornbeck-seized-hub", "measure.freeHub",
+        "the bolt is the right one; only the hub stands in the way, and it is known to be seized")]
     [InlineData("thornbeck-unmarked", "measure.identifyDevice", "nothing but the bolt's identity is open")]
     [InlineData("ashby-lane-facts-missing", "measure.identifyDevice", "without the device there is no answer at all")]
     public void Demo_MeasureFirst_IsWhatWouldSettleIt(string name, string code, string why) =>
-        Assert.True(DemoCases.Verdict(name).MeasureNext[0].Code == code, why + "; got " + string.Join(", ", DemoCases.Verdict(name).MeasureNext));
+        Assert.True(DemoCases.Verdict(name).MeasureNext[0].Code == code,
+            why + "; got " + string.Join(", ", DemoCases.Verdict(name).MeasureNext));
 
     [Theory]
     [InlineData("ravensmoor-clutch-dropped-in", SimulatedEvent.Engagement, true, null)]
@@ -106,8 +111,10 @@ public class DemoCasesTests
     [Fact]
     public void Demo_PtoClutchOfTheSameMachine_GentlePeaksLower()
     {
-        double abrupt = CaseSimulation.Of(DemoCases.Read("ravensmoor-clutch-dropped-in")).Simulation!.EngagementPeak()!.Expected!.Value.NewtonMeters;
-        double gentle = CaseSimulation.Of(DemoCases.Read("ravensmoor-clutch-let-in-gently")).Simulation!.EngagementPeak()!.Expected!.Value.NewtonMeters;
+        double abrupt = CaseSimulation.Of(
+            DemoCases.Read("ravensmoor-clutch-dropped-in")).Simulation!.EngagementPeak()!.Expected!.Value.NewtonMeters;
+        double gentle = CaseSimulation.Of(
+            DemoCases.Read("ravensmoor-clutch-let-in-gently")).Simulation!.EngagementPeak()!.Expected!.Value.NewtonMeters;
         Assert.True(gentle < 0.7 * abrupt, gentle + " against " + abrupt);
     }
 
@@ -177,7 +184,8 @@ public class DemoCasesTests
 
     private static IEnumerable<string> Paths(JsonNode node, string path) => node switch
     {
-        JsonObject members => members.Where(m => m.Value is not null).SelectMany(m => Paths(m.Value!, path + "." + m.Key).Prepend(path + "." + m.Key)),
+        JsonObject members => members.Where(m => m.Value is not null)
+            .SelectMany(m => Paths(m.Value!, path + "." + m.Key).Prepend(path + "." + m.Key)),
         JsonArray items => items.SelectMany((item, k) => Paths(item!, path + "[" + k + "]").Prepend(path + "[" + k + "]")),
         _ => [],
     };

@@ -30,7 +30,8 @@ public class DemoCautionTests
     [Fact]
     public void PostHoleAuger_BoltStandsOut_IsADanger()
     {
-        Finding proud = Assert.Single(DemoCases.Verdict("fenwick-auger-plain-bolt").Findings, f => f.Code == ShearBoltFindings.BoltStandsProud);
+        Finding proud = Assert.Single(
+            DemoCases.Verdict("fenwick-auger-plain-bolt").Findings, f => f.Code == ShearBoltFindings.BoltStandsProud);
         Assert.Equal(Severity.Danger, proud.Severity);
         Assert.Equal(1.5 * 0.0254, proud.Parameter("protrusion")!.Value, 1e-9);
     }
@@ -66,6 +67,7 @@ public class DemoCautionTests
     {
         var printed = DemoCases.Names.SelectMany(n => CaseAdvice.Of(DemoCases.Read(n)).Advice!.Cautions)
             .Concat(FactQuestion.All.SelectMany(q => q.Cautions)).Select(c => c.Code).ToHashSet(StringComparer.Ordinal);
-        Assert.Empty(Cautions.All.Select(c => c.Code).Except(printed).Except(["caution.keepOverlap"]));   // goes with a remedy that no demo needs
+        // goes with a remedy that no demo needs
+        Assert.Empty(Cautions.All.Select(c => c.Code).Except(printed).Except(["caution.keepOverlap"]));
     }
 }

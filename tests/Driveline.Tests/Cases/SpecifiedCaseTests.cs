@@ -14,11 +14,13 @@ public class SpecifiedCaseTests
     public void Root_ClutchAndBoltOneOfEach_ComparesBoth()
     {
         ProtectionVerdict verdict = Verdict(Case(
-            Clutch + "," + Bolt("flywheel bolt", "M10", "10.9", "shank", null), """ "specified": { "slipTorque": "600 N.m", "shearBolt": { "thread": "M10", "grade": "5.8" } } """));
+            Clutch + "," + Bolt("flywheel bolt", "M10", "10.9", "shank", null),
+                """ "specified": { "slipTorque": "600 N.m", "shearBolt": { "thread": "M10", "grade": "5.8" } } """));
         Assert.Equal(["slip clutch", "flywheel bolt"], verdict.Comparisons.Select(c => c.Device!.Name));
         Assert.Equal(FittedComparison.Stronger, verdict.Comparisons[1].Answer);   // 1040 to 520 MPa at least
         Assert.Equal(FittedComparison.Stronger, verdict.FittedAgainstSpecified.Answer);
-        Assert.Equal("flywheel bolt", Assert.Single(verdict.Findings, f => f.Code == ProtectionFindings.FittedStronger).Parameter("name")!.Text);
+        Assert.Equal(
+            "flywheel bolt", Assert.Single(verdict.Findings, f => f.Code == ProtectionFindings.FittedStronger).Parameter("name")!.Text);
     }
 
     [Fact]
@@ -36,12 +38,14 @@ public class SpecifiedCaseTests
     public void Element_OneOfTwoBoltsWithoutIts_IsAskedFor()
     {
         ProtectionVerdict verdict = Verdict(Case(
-            Bolt("main bolt", "M10", "8.8", "shank", """{ "shearBolt": { "thread": "M10", "grade": "8.8" } }""") + "," + Bolt("auger bolt", "M8", "8.8", "shank", null), null));
+            Bolt("main bolt", "M10", "8.8", "shank", """{ "shearBolt": { "thread": "M10", "grade": "8.8" } }""") + ","
+                + Bolt("auger bolt", "M8", "8.8", "shank", null), null));
         Assert.Equal(FittedComparison.NotKnown, verdict.FittedAgainstSpecified.Answer);
         Assert.Contains(verdict.MeasureNext, m => m.Code == Measurements.ManualSpecification && m.Subject == "auger bolt");
     }
 
-    // M10 10.9 through the thread over M10 8.8 through the shank: (1040 / 800) · 0.62 to 0.8 = 0.81 to 1.04, so by itself weaker or the same.
+    // M10 10.9 through the thread over M10 8.8 through the shank: (1040 / 800) · 0.62 to 0.8 = 0.81 to 1.04, so by itself weaker or the
+    // same.
     [Theory]
     [InlineData("M10", "10.9", FittedComparison.Stronger)]
     [InlineData("M12", "8.8", FittedComparison.Stronger)]
@@ -49,7 +53,8 @@ public class SpecifiedCaseTests
     public void PlaneThroughTheThread_HidesNoHigherGradeOrThickerBolt(string thread, string grade, FittedComparison answer)
     {
         ProtectionVerdict verdict = Verdict(Case(
-            Bolt("bolt", thread, grade, "thread", """{ "shearBolt": { "thread": "M10", "grade": "8.8", "planeThrough": "shank" } }"""), null));
+            Bolt("bolt", thread, grade, "thread", """{ "shearBolt": { "thread": "M10", "grade": "8.8", "planeThrough": "shank" } }"""),
+                null));
         Assert.Equal(answer, verdict.FittedAgainstSpecified.Answer);
         Assert.Equal(answer == FittedComparison.Stronger, verdict.FittedAgainstSpecified.Ratio!.Expected > 1);
     }
@@ -64,10 +69,12 @@ public class SpecifiedCaseTests
     [InlineData("M10", "10.9", true, false)]    // flagged as stronger
     public void HigherGradeOrThickerBolt_ThatBreaksNoLater_IsFlaggedAllTheSame(string thread, string grade, bool isStronger, bool flagged)
     {
-        ProtectionVerdict verdict = Verdict(Case(Bolt("bolt", thread, grade, "shank", """{ "shearBolt": { "thread": "M10", "grade": "8.8" } }"""), null));
+        ProtectionVerdict verdict = Verdict(
+            Case(Bolt("bolt", thread, grade, "shank", """{ "shearBolt": { "thread": "M10", "grade": "8.8" } }"""), null));
         Assert.Equal(isStronger, verdict.FittedAgainstSpecified.Answer == FittedComparison.Stronger);
         Assert.Equal(isStronger, verdict.Findings.Any(f => f.Code == ProtectionFindings.FittedStronger));
-        Assert.Equal(flagged, verdict.Findings.Any(f => f.Code == ProtectionFindings.FittedHigherOrThicker && f.Severity == Severity.Warning));
+        Assert.Equal(
+            flagged, verdict.Findings.Any(f => f.Code == ProtectionFindings.FittedHigherOrThicker && f.Severity == Severity.Warning));
     }
 
     [Theory]
@@ -75,7 +82,8 @@ public class SpecifiedCaseTests
     [InlineData(false, """{ "shearBolt": { "thread": "M10", "grade": "8.8" } }""", "specified.shearBolt", "state it once")]
     public void Root_BesideSeveralOrAnElementsOwn_IsRefused(bool two, string root, string path, string words)
     {
-        string own = two ? Bolt("a", "M10", "8.8", "shank", null) + "," + Bolt("b", "M10", "8.8", "shank", null) : Bolt("a", "M10", "8.8", "shank", root);
+        string own = two ? Bolt("a", "M10", "8.8", "shank", null) + "," + Bolt("b", "M10", "8.8", "shank", null)
+            : Bolt("a", "M10", "8.8", "shank", root);
         CaseError error = Assert.Single(CaseReader.Read(Case(own, "\"specified\": " + root)).Errors);
         Assert.Equal(path, error.Path);
         Assert.Contains(words, error.Message, StringComparison.Ordinal);
@@ -83,13 +91,17 @@ public class SpecifiedCaseTests
 
     [Fact]
     public void Element_SpecifiedOfAnotherKind_IsRefused() => Assert.Equal(
-        "driveline[0].specified", Assert.Single(CaseReader.Read(Case(Bolt("a", "M10", "8.8", "shank", """{ "slipTorque": "600 N.m" }"""), null)).Errors).Path);
+        "driveline[0].specified",
+            Assert.Single(CaseReader.Read(Case(Bolt("a", "M10", "8.8", "shank", """{ "slipTorque": "600 N.m" }"""), null)).Errors).Path);
 
-    private static string Bolt(string name, string thread, string grade, string plane, string? specified) => "{ \"shearBolt\": { \"name\": \"" + name + "\", \"thread\": \"" + thread
-        + "\", \"grade\": \"" + grade + "\", \"layout\": \"throughShaft\", \"shaftDiameter\": \"35 mm\", \"planeThrough\": \"" + plane + "\", \"hub\": \"free\" }"
+    private static string Bolt(string name, string thread, string grade, string plane, string? specified) =>
+        "{ \"shearBolt\": { \"name\": \"" + name + "\", \"thread\": \"" + thread
+        + "\", \"grade\": \"" + grade + "\", \"layout\": \"throughShaft\", \"shaftDiameter\": \"35 mm\", \"planeThrough\": \"" + plane
+            + "\", \"hub\": \"free\" }"
         + (specified is null ? " }" : ", \"specified\": " + specified + " }");
 
-    private static string Case(string elements, string? root) => "{ \"driveline\": [ " + elements + " ]" + (root is null ? " }" : ", " + root + " }");
+    private static string Case(string elements, string? root) => "{ \"driveline\": [ " + elements + " ]"
+        + (root is null ? " }" : ", " + root + " }");
 
     private static ProtectionVerdict Verdict(string json)
     {

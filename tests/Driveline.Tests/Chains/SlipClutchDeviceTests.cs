@@ -44,9 +44,11 @@ public class SlipClutchDeviceTests
             "not described" => SlipClutchDevice.Of("clutch", SlipTorque.OfMeasured(Trusted())),
             "surface not known" => Measured(Trusted().WithSurface(SurfaceState.NotKnown)),
             "measured oily" => Measured(Trusted().WithSurface(SurfaceState.Oiled)),
-            "solid" => SlipClutchDevice.Of("clutch", SlipTorque.Of(Clutch().WithSpringLength(Mm(40, 40, 40)), Build.Trusted(RunInState.RunIn))),
+            "solid" => SlipClutchDevice.Of(
+                "clutch", SlipTorque.Of(Clutch().WithSpringLength(Mm(40, 40, 40)), Build.Trusted(RunInState.RunIn))),
             "may be solid" => SlipClutchDevice.Of("clutch", SlipTorque.Of(Clutch().WithSpringLength(Mm(39.9, 45, 46)), Trusted())),
-            _ => SlipClutchDevice.Of("clutch", SlipTorque.Of(Clutch(), Build.Clean(RunInState.RunIn).WithSlipTest(SlipTest.DidNotSlip(Build.Today)))),
+            _ => SlipClutchDevice.Of(
+                "clutch", SlipTorque.Of(Clutch(), Build.Clean(RunInState.RunIn).WithSlipTest(SlipTest.DidNotSlip(Build.Today)))),
         });
         Assert.Equal(guards, verdict.Guards);
         Assert.Contains(bar, verdict.Devices[0].Device.GuardBars.Select(b => b.Code));
@@ -56,7 +58,8 @@ public class SlipClutchDeviceTests
     [InlineData(365, true)]
     [InlineData(366, false)]
     public void SlipTest_AgeLimit_HasABoundary(int days, bool isYes) => Assert.Equal(
-        isYes, Check(Measured(Build.Clean(RunInState.RunIn).WithStorage(Build.Today.AddDays(-500)).WithSlipTest(Test(days)))).Guards == Answer.Yes);
+        isYes, Check(
+            Measured(Build.Clean(RunInState.RunIn).WithStorage(Build.Today.AddDays(-500)).WithSlipTest(Test(days)))).Guards == Answer.Yes);
 
     [Fact]
     public void SpringLengthNotKnown_WithoutAMeasurement_IsNotKnownAndNotNo()
@@ -80,7 +83,8 @@ public class SlipClutchDeviceTests
     public void StuckClutch_BesideAGoodBolt_LeavesTheBoltToGuard()
     {
         SlipClutchDevice stuck = SlipClutchDevice.Of("clutch", SlipTorque.NotKnown(Build.Clean(RunInState.RunIn).Stuck()));
-        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Tube, stuck, Bolt(1200, 1500, 2000), Gearbox, Blades)));
+        ProtectionVerdict verdict = ProtectionCheck.Run(
+            With(DrivelineChain.Of(Stub, Joint, Tube, stuck, Bolt(1200, 1500, 2000), Gearbox, Blades)));
         Assert.Equal(Answer.Yes, verdict.Guards);
         Assert.Equal("shear bolt", verdict.FirstDevice!.Name);
         Assert.Contains(verdict.Findings, f => f.Code == ProtectionFindings.MayActFirst && f.Parameter("other")!.Text == "clutch");
@@ -89,7 +93,8 @@ public class SlipClutchDeviceTests
     [Fact]
     public void BoltAndClutch_ApartInTorque_SayWhichActsFirst()
     {
-        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Tube, Measured(Trusted()), Bolt(2050, 2060, 2080), Gearbox, Blades)));
+        ProtectionVerdict verdict = ProtectionCheck.Run(
+            With(DrivelineChain.Of(Stub, Joint, Tube, Measured(Trusted()), Bolt(2050, 2060, 2080), Gearbox, Blades)));
         Assert.Equal("clutch", verdict.FirstDevice!.Name);
         Assert.Contains(verdict.Findings, f => f.Code == ProtectionFindings.ActsFirst && f.Parameter("name")!.Text == "clutch");
     }
@@ -99,8 +104,10 @@ public class SlipClutchDeviceTests
     [InlineData(500, false, "a rotor of 500 kg·m² slips for most of a minute")]
     public void Engagement_AboveTheRunningLow_CapsQuietOnlyWhenItGetsTooHot(double inertia, bool isQuiet, string why)
     {
-        SlipEvent slip = SlipEvent.StartUp(Torque.FromNewtonMeters(900), MassMomentOfInertia.FromKilogramSquareMeters(inertia), RotationalSpeed.FromRevolutionsPerMinute(540), Torque.FromNewtonMeters(300));
-        HeatPath path = HeatPath.Of(Build.NineSprings().FaceArea, 2, ThermalMaterials.GreyCastIron, Length.FromMillimeters(8), ThermalMaterials.MouldedFacing);
+        SlipEvent slip = SlipEvent.StartUp(Torque.FromNewtonMeters(900), MassMomentOfInertia.FromKilogramSquareMeters(inertia),
+            RotationalSpeed.FromRevolutionsPerMinute(540), Torque.FromNewtonMeters(300));
+        HeatPath path = HeatPath.Of(
+            Build.NineSprings().FaceArea, 2, ThermalMaterials.GreyCastIron, Length.FromMillimeters(8), ThermalMaterials.MouldedFacing);
         SlipHeat heat = SlipHeat.Of(slip, path, Facings.MouldedLining, Temperature.FromDegreesCelsius(20));
         ProtectionVerdict verdict = Check(Measured(Trusted()).WithEngagementHeat(heat), engagementNm: 2000);
         Assert.True(isQuiet == (verdict.Quiet == Answer.Yes), why);
@@ -117,7 +124,8 @@ public class SlipClutchDeviceTests
     {
         SlipTorque torque = SlipTorque.Of(Clutch(), Trusted());
         Assert.Contains(DeviceFindings.SlipsPerHourNotKnown, SlipClutchDevice.Of("clutch", torque).QuietBars.Select(b => b.Code));
-        Assert.Contains(DeviceFindings.SlipHeatNotKnown, SlipClutchDevice.Of("clutch", torque).WithSlipsInWork(3).QuietBars.Select(b => b.Code));
+        Assert.Contains(
+            DeviceFindings.SlipHeatNotKnown, SlipClutchDevice.Of("clutch", torque).WithSlipsInWork(3).QuietBars.Select(b => b.Code));
         Assert.Equal(Answer.Maybe, Check(SlipClutchDevice.Of("clutch", torque).WithSlipsInWork(3)).Quiet);
     }
 
@@ -125,7 +133,8 @@ public class SlipClutchDeviceTests
     public void CutOut_SeenToTripSinceStorage_Guards()
     {
         CutOutDevice device = CutOutDevice.Of("cam clutch", CutOutClutch.Of(CutOutKind.Cam, Nm(1200, 1400, 1600)));
-        ClutchCondition proven = ClutchCondition.AsOf(Build.Today).WithStorage(Build.Today.AddDays(-30)).WithSlipTest(SlipTest.Slipped(Build.Today.AddDays(-3)));
+        ClutchCondition proven = ClutchCondition.AsOf(Build.Today).WithStorage(Build.Today.AddDays(-30))
+            .WithSlipTest(SlipTest.Slipped(Build.Today.AddDays(-3)));
         Assert.Equal(Answer.Maybe, Check(device).Guards);
         Assert.Equal(Answer.Yes, Check(device.With(proven)).Guards);
         Assert.Equal(AfterTrip.TorqueFallsUntilSlow, device.AfterTrip);
@@ -137,16 +146,21 @@ public class SlipClutchDeviceTests
     [InlineData(900, FittedComparison.Same)]
     [InlineData(700, FittedComparison.Stronger)]
     [InlineData(1200, FittedComparison.Weaker)]
-    public void Fitted_AgainstSpecifiedSlipTorque_IsCompared(double specifiedNm, FittedComparison answer) => Assert.Equal(answer, ProtectionCheck.Run(
-        With(Measured(Trusted()).WithGoodOrder(Nm(900))).WithSpecified(StatedDevice.Of("specified clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Nm(specifiedNm))))
+    public void Fitted_AgainstSpecifiedSlipTorque_IsCompared(double specifiedNm, FittedComparison answer) =>
+        Assert.Equal(answer, ProtectionCheck.Run(
+        With(Measured(Trusted()).WithGoodOrder(Nm(900)))
+            .WithSpecified(StatedDevice.Of("specified clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Nm(specifiedNm))))
         .FittedAgainstSpecified.Answer);
 
-    // 250/175 mm, 2 faces, moulded lining; the reading of 1300 N·m decides: at least 0.7 of 1170 N·m in work, at most 1.4 × 1430 N·m after standing.
+    // 250/175 mm, 2 faces, moulded lining; the reading of 1300 N·m decides: at least 0.7 of 1170 N·m in work, at most 1.4 × 1430 N·m after
+    // standing.
     private static DiscClutch Clutch() => Build.NineSprings().WithFacing(Facings.MouldedLining);
 
-    private static SlipTest Test(int daysAgo) => SlipTest.Lever(Build.Today.AddDays(-daysAgo), Force.FromNewtons(650), Length.FromMeters(2));
+    private static SlipTest Test(int daysAgo) =>
+        SlipTest.Lever(Build.Today.AddDays(-daysAgo), Force.FromNewtons(650), Length.FromMeters(2));
 
-    private static ClutchCondition Trusted() => Build.Clean(RunInState.RunIn).WithStorage(Build.Today.AddDays(-40), 5).WithSlipTest(Test(2));
+    private static ClutchCondition Trusted() => Build.Clean(RunInState.RunIn).WithStorage(Build.Today.AddDays(-40), 5)
+        .WithSlipTest(Test(2));
 
     private static SlipClutchDevice Measured(ClutchCondition condition) =>
         SlipClutchDevice.Of("clutch", SlipTorque.Of(Clutch(), condition)).WithoutSlipsInWork();

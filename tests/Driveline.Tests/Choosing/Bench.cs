@@ -21,13 +21,15 @@ internal static class Bench
         .Tangential(bolt, Length.FromMillimeters(radiusMm))
         .WithPlanes(1).WithStandOff(Length.Zero).WithHub(HubState.Free).WithHoleFit(HoleFit.Tight);
 
-    public static ShearBoltDevice Bolt(string thread, string grade, double radiusMm) => ShearBoltDevice.Of("shear bolt", Joint(thread, grade, radiusMm));
+    public static ShearBoltDevice Bolt(string thread, string grade, double radiusMm) =>
+        ShearBoltDevice.Of("shear bolt", Joint(thread, grade, radiusMm));
 
     /// <summary>The chain around a device, the drive tube damaged at a torque.</summary>
     public static DrivelineChain Chain(ProtectiveDevice device, double tubeNm) =>
         DrivelineChain.Of(Stub, Protection.Thornbeck.Joint, Part.Shaft("drive tube").WithDamageTorque(Nm(tubeNm)), device, Gearbox, Blades);
 
-    public static ProtectionQuestion Question(ProtectiveDevice device, double tubeNm, double workNm) => ProtectionQuestion.About(Chain(device, tubeNm))
+    public static ProtectionQuestion Question(ProtectiveDevice device, double tubeNm, double workNm) =>
+        ProtectionQuestion.About(Chain(device, tubeNm))
         .WithMachine(MachineKind.RotaryCutter)
         .WithPartsComplete(true)
         .WithWork(WorkPeak.Stated(Nm(workNm)))

@@ -82,7 +82,8 @@ public class BoltChangesTests
         Finding moved = One(BoltChoice.For(question), ChoosingFindings.ChangePositionBehind);
         string[] bolt = moved.Parameter("bolt")!.Text!.Split(' ');
         ShearBoltDevice device = Bench.Bolt(string.Join(" ", bolt[..^2]), bolt[^2] + " " + bolt[^1], 50);
-        DrivelineChain chain = DrivelineChain.Of(Stub, Protection.Thornbeck.Joint, Part.Shaft("drive tube").WithDamageTorque(Nm(2000)), Gearbox, device, Blades);
+        DrivelineChain chain = DrivelineChain.Of(
+            Stub, Protection.Thornbeck.Joint, Part.Shaft("drive tube").WithDamageTorque(Nm(2000)), Gearbox, device, Blades);
         ProtectionVerdict verdict = ProtectionCheck.Run(question.WithChain(chain));
         Assert.Equal(verdict.WorkMargin!.Value, moved.Value("workMargin"), 1e-9);
         Assert.Equal(verdict.GuardMargin!.Value, moved.Value("guardMargin"), 1e-9);
@@ -96,7 +97,8 @@ public class BoltChangesTests
     {
         ProtectionQuestion question = Bench.Question(3000, 300);
         double low = BoltChoice.For(question).Best!.Trip!.Low.NewtonMeters;
-        BoltChoice choice = BoltChoice.For(question.WithEngagement(Engagement.Through(PtoClutchKind.HandLever).WithPeak(Nm(low * timesTripLow))));
+        BoltChoice choice = BoltChoice.For(
+            question.WithEngagement(Engagement.Through(PtoClutchKind.HandLever).WithPeak(Nm(low * timesTripLow))));
         Finding? gentle = choice.Findings.FirstOrDefault(f => f.Code == ChoosingFindings.ChangeEngagement);
         Assert.Equal(isNamed, gentle is not null);
         if (gentle is not null)
@@ -118,7 +120,8 @@ public class BoltChangesTests
     public void SmallerBetterBounded_HasTheMarginsOfThatBoltInAHoleOfItsOwn()
     {
         ProtectionQuestion question = Bench.Question(Bench.Bolt("M12", "4.6", 50), 2900, 900);
-        BoltChoice choice = BoltChoice.For(question.WithSpecified(null), ChoiceTerms.Default.WithStock(Bench.Stock("M12, 4.6", "M8, 10.9")));
+        BoltChoice choice = BoltChoice.For(
+            question.WithSpecified(null), ChoiceTerms.Default.WithStock(Bench.Stock("M12, 4.6", "M8, 10.9")));
         Finding better = One(choice, ChoosingFindings.SmallerBetterBounded);
         Assert.Equal("M8 ISO 10.9", better.Parameter("bolt")!.Text);
         Assert.Equal("M12 ISO 4.6", better.Parameter("than")!.Text);
@@ -140,7 +143,8 @@ public class BoltChangesTests
 
     private static Finding One(BoltChoice choice, string code)
     {
-        Assert.True(choice.Findings.Any(f => f.Code == code), code + " is missing: " + string.Join(", ", choice.Findings) + "; " + string.Join(
+        Assert.True(choice.Findings.Any(f => f.Code == code),
+            code + " is missing: " + string.Join(", ", choice.Findings) + "; " + string.Join(
             ", ", choice.Choices.Select(c => FormattableString.Invariant($"{c} w {c.WorkMargin:F2} g {c.GuardMargin:F2}"))));
         return choice.Findings.First(f => f.Code == code);
     }

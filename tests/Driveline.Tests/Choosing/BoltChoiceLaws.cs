@@ -17,8 +17,10 @@ public class BoltChoiceLaws
 
     // A stock that fits a 9 mm hole, so that every random choice has several bolts.
     private static readonly ChoiceTerms Terms = ChoiceTerms.Default
-        .WithStock(Bench.Stock("M6, 4.6", "M6, 8.8", "M8, 4.6", "M8, 8.8", "M8, 10.9", "M8, 12.9", "5/16-18 UNC, SAE 2", "5/16-18 UNC, SAE 5", "5/16-18 UNC, SAE 8", "M10, 8.8"))
-        .WithHoles(BoltHoles.AsFitted.WithPresent(Length.FromMillimeters(9)).WithRedrilled(Length.FromMillimeters(6.5)).WithRedrilled(Length.FromMillimeters(10.5)));
+        .WithStock(Bench.Stock("M6, 4.6", "M6, 8.8", "M8, 4.6", "M8, 8.8", "M8, 10.9", "M8, 12.9", "5/16-18 UNC, SAE 2",
+            "5/16-18 UNC, SAE 5", "5/16-18 UNC, SAE 8", "M10, 8.8"))
+        .WithHoles(BoltHoles.AsFitted.WithPresent(Length.FromMillimeters(9)).WithRedrilled(Length.FromMillimeters(6.5))
+            .WithRedrilled(Length.FromMillimeters(10.5)));
 
     [Property(MaxTest = 60)]
     public void Choices_GuardBelowOne_NeverStandsAboveOneThatGuards(int seed)
@@ -31,7 +33,8 @@ public class BoltChoiceLaws
             Assert.Equal(block.Select(c => c.GuardMargin >= 1).OrderDescending(), block.Select(c => c.GuardMargin >= 1));
         }
 
-        foreach (IEnumerable<RankedBolt> group in choices.GroupBy(c => (IsStronger(c), c.Verdict.Guards == Answer.No, c.GuardMargin >= 1, c.Verdict.Quiet == Answer.No)))
+        foreach (IEnumerable<RankedBolt> group in choices.GroupBy(
+            c => (IsStronger(c), c.Verdict.Guards == Answer.No, c.GuardMargin >= 1, c.Verdict.Quiet == Answer.No)))
         {
             Assert.Equal(group.Select(c => c.WorseMargin).OrderByDescending(m => m ?? -1), group.Select(c => c.WorseMargin));
         }
@@ -43,7 +46,8 @@ public class BoltChoiceLaws
     public void Choices_StrongerThanTheManuals_CarryItsSentence(int seed)
     {
         BoltChoice choice = BoltChoice.For(Random(seed), Terms);
-        Assert.All(choice.Choices, c => Assert.Equal(c.IsStrongerThanSpecified != false, c.Cautions.Contains(ChoosingCautions.OnlyTheManual)));
+        Assert.All(choice.Choices,
+            c => Assert.Equal(c.IsStrongerThanSpecified != false, c.Cautions.Contains(ChoosingCautions.OnlyTheManual)));
         Assert.All(choice.Choices, c => Assert.Equal(c.Verdict.Guards != Answer.Yes, c.Cautions.Contains(ChoosingCautions.MayNotProtect)));
     }
 
@@ -75,17 +79,20 @@ public class BoltChoiceLaws
     public void Choices_OrderOfTheStock_IsIrrelevant(int seed)
     {
         ProtectionQuestion question = Random(seed);
-        Assert.Equal(Names(BoltChoice.For(question, Terms)), Names(BoltChoice.For(question, Terms.WithStock(StockList.Of([.. Terms.Stock.Items.Reverse()])))));
+        Assert.Equal(Names(BoltChoice.For(question, Terms)),
+            Names(BoltChoice.For(question, Terms.WithStock(StockList.Of([.. Terms.Stock.Items.Reverse()])))));
     }
 
     [Property(MaxTest = 60)]
     public void Best_HasRoomOnBothSides(int seed)
     {
         BoltChoice choice = BoltChoice.For(Random(seed), Terms);
-        Assert.Equal(choice.Choices.FirstOrDefault(c => c is { GuardMargin: > 1, WorkMargin: > 1, IsStrongerThanSpecified: false }), choice.Best);
+        Assert.Equal(
+            choice.Choices.FirstOrDefault(c => c is { GuardMargin: > 1, WorkMargin: > 1, IsStrongerThanSpecified: false }), choice.Best);
         Assert.Equal(
             choice.Best is null && choice.Choices.Any(c => c.LeavesRoom || c.GuardMargin == 0 || c.IsStrongerThanSpecified != true),
-            Bench.Codes(choice).Any(c => c is ChoosingFindings.NothingFits or ChoosingFindings.NothingGuards or ChoosingFindings.RoomNeedsConsent));
+            Bench.Codes(choice)
+                .Any(c => c is ChoosingFindings.NothingFits or ChoosingFindings.NothingGuards or ChoosingFindings.RoomNeedsConsent));
     }
 
     [Fact]
@@ -106,11 +113,13 @@ public class BoltChoiceLaws
     {
         var random = new Random(seed);
         double Around(double middle) => middle * Math.Exp((random.NextDouble() - 0.5) * 2);
-        ShearBoltJoint joint = Bench.Joint(Threads[random.Next(Threads.Length)], Grades[random.Next(Grades.Length)], 20 + (60 * random.NextDouble()));
+        ShearBoltJoint joint = Bench.Joint(
+            Threads[random.Next(Threads.Length)], Grades[random.Next(Grades.Length)], 20 + (60 * random.NextDouble()));
         joint = random.Next(5) == 0 ? joint.WithHub(HubState.NotKnown) : joint;
         ProtectionQuestion question = Bench.Question(ShearBoltDevice.Of("shear bolt", joint), Around(1800), Around(700));
         return random.Next(3) == 0 ? question.WithSpecified(null)
-            : question.WithSpecified(Bench.Bolt(Threads[random.Next(Threads.Length)], Grades[random.Next(Grades.Length)], joint.Radius.Millimeters));
+            : question.WithSpecified(
+                Bench.Bolt(Threads[random.Next(Threads.Length)], Grades[random.Next(Grades.Length)], joint.Radius.Millimeters));
     }
 
     private static IEnumerable<ProtectionQuestion> WithOneLimitLess(ProtectionQuestion full)
@@ -119,8 +128,11 @@ public class BoltChoiceLaws
         Element tube = full.Chain.Elements[1];
         yield return full.WithPartsComplete(false);
         yield return full.WithMachine(MachineKind.NotKnown);
-        yield return full.WithChain(DrivelineChain.Of(Thornbeck.Stub, Part.Shaft("drive tube"), device, Thornbeck.Gearbox, Thornbeck.Blades));
-        yield return full.WithChain(DrivelineChain.Of(Thornbeck.Stub, tube, device, Part.Gearbox("gearbox", 1.5).WithEfficiency(0.96), Thornbeck.Blades));
-        yield return full.WithChain(DrivelineChain.Of(Part.Of(PartKind.PtoStub, "PTO stub"), tube, device, Thornbeck.Gearbox, Thornbeck.Blades));
+        yield return full.WithChain(
+            DrivelineChain.Of(Thornbeck.Stub, Part.Shaft("drive tube"), device, Thornbeck.Gearbox, Thornbeck.Blades));
+        yield return full.WithChain(
+            DrivelineChain.Of(Thornbeck.Stub, tube, device, Part.Gearbox("gearbox", 1.5).WithEfficiency(0.96), Thornbeck.Blades));
+        yield return full.WithChain(
+            DrivelineChain.Of(Part.Of(PartKind.PtoStub, "PTO stub"), tube, device, Thornbeck.Gearbox, Thornbeck.Blades));
     }
 }

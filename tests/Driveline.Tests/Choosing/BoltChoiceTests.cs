@@ -22,7 +22,8 @@ public class BoltChoiceTests
         // hand: smallest body 0.360 in, 65.67 mm² × 0.6 × 120 ksi × 2 planes × 15.875 mm = 1035 N·m, over a work peak of 650 N·m
         Assert.Equal(1035, choice.Best.Trip!.Low.NewtonMeters, 1.0);
         Assert.Equal(1.592, choice.Best.WorkMargin!.Value, 0.002);
-        Assert.Equal(1900 / choice.Best.Trip.High!.Value.NewtonMeters, choice.Best.GuardMargin!.Value, 0.01);   // the tube, 1900 N·m at least, and the shaft at its hole are near
+        // the tube, 1900 N·m at least, and the shaft at its hole are near
+        Assert.Equal(1900 / choice.Best.Trip.High!.Value.NewtonMeters, choice.Best.GuardMargin!.Value, 0.01);
     }
 
     [Fact]
@@ -32,7 +33,8 @@ public class BoltChoiceTests
         Assert.Equal([false, false, true], choice.Choices.Select(c => c.IsStrongerThanFitted!.Value));
         Assert.Equal([false, false, true], choice.Choices.Select(c => c.IsStrongerThanSpecified!.Value));
         Assert.Equal([false, false, true], choice.Choices.Select(c => c.Cautions.Contains(ChoosingCautions.OnlyTheManual)));
-        Assert.Equal(["SAE 2", "SAE 8"], choice.Best!.GradeSteps.Select(s => s.Grade.Replace("3/8-16 UNC ", string.Empty, StringComparison.Ordinal)));
+        Assert.Equal(["SAE 2", "SAE 8"],
+            choice.Best!.GradeSteps.Select(s => s.Grade.Replace("3/8-16 UNC ", string.Empty, StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -86,7 +88,8 @@ public class BoltChoiceTests
     {
         // Nobody knows what an unmarked bolt holds at most, so nothing is known to be no stronger.
         ShearBoltDevice unmarked = ShearBoltDevice.Of(
-            "shear bolt", Bench.Beside(ShearBolt.Of(ScrewThread.Parse("M8"), FastenerMaterial.UnmarkedMetricBolt).With(PlaneThrough.Shank), 50));
+            "shear bolt",
+                Bench.Beside(ShearBolt.Of(ScrewThread.Parse("M8"), FastenerMaterial.UnmarkedMetricBolt).With(PlaneThrough.Shank), 50));
         Assert.Empty(BoltChoice.For(Bench.Question(unmarked, 3000, 300).WithPartsComplete(false)).Choices);
         Assert.NotEmpty(BoltChoice.For(Bench.Question(unmarked, 3000, 300)).Choices);
     }
@@ -95,7 +98,8 @@ public class BoltChoiceTests
     public void For_SeizedHub_FreesItFirstAndOffersNothingStronger()
     {
         BoltChoice choice = Of("thornbeck-seized-hub");
-        Assert.Equal(["3/8-16 UNC SAE 2", "3/8-16 UNC SAE 5"], choice.Choices.Select(c => c.Item.Name));   // the weaker first: neither guards
+        // the weaker first: neither guards
+        Assert.Equal(["3/8-16 UNC SAE 2", "3/8-16 UNC SAE 5"], choice.Choices.Select(c => c.Item.Name));
         Assert.All(choice.Choices, c => Assert.Equal(0, c.GuardMargin));
         Assert.All(choice.Choices, c => Assert.DoesNotContain(c.GradeSteps, s => s.IsStronger));
         Assert.Null(choice.Best);
@@ -103,7 +107,8 @@ public class BoltChoiceTests
         Assert.Contains(ChoosingFindings.StrongerWithheldByTrip, codes);
         Assert.Contains(ChoosingFindings.NothingGuards, codes);
         Assert.Contains(ChoosingFindings.ChangeHub, codes);
-        Assert.DoesNotContain(codes, c => c is ChoosingFindings.ChangeRadius or ChoosingFindings.ChangePart or ChoosingFindings.ChangePower);
+        Assert.DoesNotContain(
+            codes, c => c is ChoosingFindings.ChangeRadius or ChoosingFindings.ChangePart or ChoosingFindings.ChangePower);
     }
 
     [Fact]
@@ -112,7 +117,8 @@ public class BoltChoiceTests
         Finding strong = Assert.Single(Of("thornbeck-too-strong").Findings, f => f.Code == ChoosingFindings.SpecifiedFirst);
         Assert.Equal(Severity.Danger, strong.Severity);
         Assert.Contains("SAE 2", strong.Parameter("bolt")!.Text, StringComparison.Ordinal);
-        Assert.Equal(Severity.Warning, Assert.Single(Of("thornbeck-too-soft").Findings, f => f.Code == ChoosingFindings.SpecifiedFirst).Severity);
+        Assert.Equal(
+            Severity.Warning, Assert.Single(Of("thornbeck-too-soft").Findings, f => f.Code == ChoosingFindings.SpecifiedFirst).Severity);
         Assert.DoesNotContain(ChoosingFindings.SpecifiedFirst, Bench.Codes(Of("thornbeck-bolt-right")));
     }
 
@@ -147,7 +153,8 @@ public class BoltChoiceTests
         Assert.Null(rear.Specified);   // the manual's bolt belongs to the first place
         Assert.All(rear.Choices, c => Assert.Contains(ChoosingCautions.OnlyTheManual, c.Cautions));
         Assert.Equal("shear bolt", BoltChoice.For(question).Place!.Name);
-        ArgumentException refused = Assert.Throws<ArgumentException>(() => BoltChoice.For(question, ChoiceTerms.Default.WithDevice("front")));
+        ArgumentException refused = Assert.Throws<ArgumentException>(
+            () => BoltChoice.For(question, ChoiceTerms.Default.WithDevice("front")));
         Assert.Contains("shear bolt, rear bolt", refused.Message, StringComparison.Ordinal);
     }
 
@@ -162,7 +169,8 @@ public class BoltChoiceTests
     [Fact]
     public void TripsPerHour_RisesWithTheRateOfPeaks()
     {
-        RankedBolt Soft(double rate) => BoltChoice.For(Bench.Question(3000, 900).WithPeaksPerHour(rate)).Choices.First(c => c.Item.Name == Bench.Fitted);
+        RankedBolt Soft(double rate) =>
+            BoltChoice.For(Bench.Question(3000, 900).WithPeaksPerHour(rate)).Choices.First(c => c.Item.Name == Bench.Fitted);
         Assert.True(Soft(1).TripsPerHour < Soft(10).TripsPerHour);
         Assert.True(Soft(10).TripsPerHour < Soft(100).TripsPerHour);
         Assert.True(Soft(1).TripsPerHour >= 0.001 / 100);

@@ -70,7 +70,8 @@ public class BoltHolesTests
     {
         // An M8 is in the hole of the M10 that the manual names: an M10 goes through.
         BoltChoice choice = BoltChoice.For(
-            Bench.Question(3000, 300).WithSpecified(Bench.Bolt("M10", "8.8", 50)), ChoiceTerms.Default.WithStock(Bench.Stock("M10, 8.8", "M8, 8.8")));
+            Bench.Question(3000, 300).WithSpecified(Bench.Bolt("M10", "8.8", 50)),
+                ChoiceTerms.Default.WithStock(Bench.Stock("M10, 8.8", "M8, 8.8")));
         Assert.Equal(["M10 ISO 8.8"], choice.Choices.Select(c => c.Item.Name));
     }
 

@@ -17,7 +17,8 @@ public class ClutchChoiceTests
     [Fact]
     public void For_RoomBetween_GivesTheWindow()
     {
-        // hand: quiet above 107.1 (s − 0.4) = 200, s = 2.2674 mm, 242.84 N·m; guards below 128.52 (s + 0.4) = 600, s = 4.2685 mm, 457.16 N·m
+        // hand: quiet above 107.1 (s − 0.4) = 200, s = 2.2674 mm, 242.84 N·m; guards below 128.52 (s + 0.4) = 600, s = 4.2685 mm, 457.16
+        // N·m
         ClutchChoice choice = Of(600, 200);
         Assert.Equal(242.84, choice.Window!.LowTorque.NewtonMeters, 0.05);
         Assert.Equal(457.16, choice.Window.HighTorque.NewtonMeters, 0.05);
@@ -42,7 +43,8 @@ public class ClutchChoiceTests
     [Fact]
     public void Window_SettingSpecified_IsTheManuals()
     {
-        ProtectiveDevice manual = StatedDevice.Of("clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Tests.Protection.Thornbeck.Nm(300));
+        ProtectiveDevice manual = StatedDevice.Of(
+            "clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Tests.Protection.Thornbeck.Nm(300));
         Assert.DoesNotContain(ChoosingFindings.SettingNotTheManuals, Codes(Of(Question(600, 200).WithSpecified(manual))));
         ProtectiveDevice other = StatedDevice.Of("clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Tests.Protection.Thornbeck.Nm(500));
         Assert.Contains(ChoosingFindings.SettingNotTheManuals, Codes(Of(Question(600, 200).WithSpecified(other))));
@@ -108,7 +110,8 @@ public class ClutchChoiceTests
         Assert.Equal(ChoosingFindings.SettingNeedsList, Missing(full.WithPartsComplete(false)));
         Assert.Equal(ChoosingFindings.SettingNeedsWork, Missing(full.WithWork(null)));
         ProtectionQuestion noTube = full.WithChain(DrivelineChain.Of(
-            Tests.Protection.Thornbeck.Stub, Part.Shaft("drive tube"), Place(full), Tests.Protection.Thornbeck.Gearbox, Tests.Protection.Thornbeck.Blades));
+            Tests.Protection.Thornbeck.Stub, Part.Shaft("drive tube"), Place(full), Tests.Protection.Thornbeck.Gearbox,
+                Tests.Protection.Thornbeck.Blades));
         Assert.Equal(ChoosingFindings.SettingNeedsPart, Missing(noTube));
         ProtectionQuestion noLimit = full.WithChain(DrivelineChain.Of(Part.Shaft("drive tube"), Place(full), Part.Gearbox("gearbox", 1.5)));
         Assert.Equal(ChoosingFindings.LimitsNotKnown, Missing(noLimit));
@@ -128,7 +131,8 @@ public class ClutchChoiceTests
     public void For_OiledOrGlazedLinings_OffersNoSettingAndSaysFirstWhatToMend(SurfaceState surface, string code)
     {
         ProtectionQuestion question = Question(2500, 20);
-        ClutchChoice choice = ClutchChoice.For(question, Place(question), Clutch.NineSprings(), Clutch.Clean(RunInState.RunIn).WithSurface(surface));
+        ClutchChoice choice = ClutchChoice.For(
+            question, Place(question), Clutch.NineSprings(), Clutch.Clean(RunInState.RunIn).WithSurface(surface));
         Assert.Null(choice.Window);
         Assert.Null(choice.Best);
         Assert.Equal(code, choice.Findings[0].Code);
@@ -163,8 +167,10 @@ public class ClutchChoiceTests
         Assert.Null(choice.Window);
         Assert.Null(choice.Best);
         Assert.Same(Place(question), choice.Place);
-        Assert.Equal([ChoosingFindings.SettingNeedsClutch, ChoosingFindings.SettingNeedsFreeClutch, ChoosingFindings.SettingNeedsList], Codes(choice));
-        Assert.Throws<ArgumentException>(() => ClutchChoice.WithoutClutch(question, Place(Question(600, 200)), Clutch.Clean(RunInState.RunIn)));
+        Assert.Equal([ChoosingFindings.SettingNeedsClutch, ChoosingFindings.SettingNeedsFreeClutch, ChoosingFindings.SettingNeedsList],
+            Codes(choice));
+        Assert.Throws<ArgumentException>(
+            () => ClutchChoice.WithoutClutch(question, Place(Question(600, 200)), Clutch.Clean(RunInState.RunIn)));
     }
 
     [Fact]
@@ -186,12 +192,14 @@ public class ClutchChoiceTests
     [Fact]
     public void Window_OnlyABoltSpecified_IsNotTheManuals() => Assert.Contains(
         ChoosingFindings.SettingNotTheManuals,
-        Codes(Of(Question(600, 200).WithSpecified(StatedDevice.Of("bolt", DeviceKind.ShearBolt, AfterTrip.TorqueGone, Tests.Protection.Thornbeck.Nm(300))))));
+        Codes(Of(Question(600, 200)
+            .WithSpecified(StatedDevice.Of("bolt", DeviceKind.ShearBolt, AfterTrip.TorqueGone, Tests.Protection.Thornbeck.Nm(300))))));
 
     [Fact]
     public void BoltChoice_ClutchAlone_SaysThatThereIsNoBolt()
     {
-        ProtectiveDevice clutch = StatedDevice.Of("clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Tests.Protection.Thornbeck.Nm(300));
+        ProtectiveDevice clutch = StatedDevice.Of(
+            "clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Tests.Protection.Thornbeck.Nm(300));
         BoltChoice choice = BoltChoice.For(Bench.Question(clutch, 600, 200));
         Assert.Empty(choice.Choices);
         Assert.Equal([ChoosingFindings.NoBolt], choice.Findings.Select(f => f.Code));

@@ -20,7 +20,8 @@ public class ManualsBoltTests
     public void Choices_AnyDemo_NothingStrongerStandsAboveWhatIsNot(string name)
     {
         BoltChoice choice = Of(name);
-        Assert.Equal(choice.Choices.Select(c => c.IsStrongerThanSpecified == true).Order(), choice.Choices.Select(c => c.IsStrongerThanSpecified == true));
+        Assert.Equal(choice.Choices.Select(c => c.IsStrongerThanSpecified == true).Order(),
+            choice.Choices.Select(c => c.IsStrongerThanSpecified == true));
     }
 
     [Theory]
@@ -78,13 +79,15 @@ public class ManualsBoltTests
     [InlineData("M8, 8.8", false, "the manual's own")]
     [InlineData("M8, 4.6", false, "same size, lower grade")]
     [InlineData("5/16-18 UNC, SAE 5", false, "7.94 mm and 120 ksi = 827 MPa for 8 mm and 800 MPa: stands for it")]
-    public void IsStrongerThanSpecified_ManualsCutThroughShankFittedThroughThread_ComparesLikeWithLike(string item, bool isStronger, string why)
+    public void IsStrongerThanSpecified_ManualsCutThroughShankFittedThroughThread_ComparesLikeWithLike(
+        string item, bool isStronger, string why)
     {
         Assert.NotEmpty(why);
         ShearBoltJoint threaded = Bench.Beside(ShearBolt.Of(ScrewThread.Parse("M8"), BoltGrade.Parse("8.8")).With(PlaneThrough.Thread), 50);
         BoltChoice choice = BoltChoice.For(
             Bench.Question(ShearBoltDevice.Of("shear bolt", threaded), 3000, 300),
-            ChoiceTerms.Default.WithStock(Bench.Stock(item)).WithHoles(BoltHoles.AsFitted.WithPresent(Length.FromMillimeters(8.5)).WithRedrilled(Length.FromMillimeters(10.5))));
+            ChoiceTerms.Default.WithStock(Bench.Stock(item))
+                .WithHoles(BoltHoles.AsFitted.WithPresent(Length.FromMillimeters(8.5)).WithRedrilled(Length.FromMillimeters(10.5))));
         Assert.Equal(isStronger, Assert.Single(choice.Choices).IsStrongerThanSpecified);
     }
 
@@ -128,7 +131,8 @@ public class ManualsBoltTests
         // ISO 273: the normal hole of an M8 is 9 mm, its loose one 10 mm
         BoltChoice choice = BoltChoice.For(
             Bench.Question(3000, 300),
-            ChoiceTerms.Default.WithStock(Bench.Stock("M8, 8.8", "M6, 8.8")).WithHoles(BoltHoles.AsFitted.WithPresent(Length.FromMillimeters(9.5))));
+            ChoiceTerms.Default.WithStock(Bench.Stock("M8, 8.8", "M6, 8.8"))
+                .WithHoles(BoltHoles.AsFitted.WithPresent(Length.FromMillimeters(9.5))));
         Assert.Empty(choice.Choices);
         Assert.Equal([ChoosingFindings.LeftOutLoose, ChoosingFindings.LeftOutHole], choice.LeftOut.Select(l => l.Reason.Code));
         Assert.Equal(9.5, choice.LeftOut[0].Reason.Value("diameter") * 1000, 1e-9);

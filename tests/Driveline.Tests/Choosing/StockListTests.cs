@@ -63,5 +63,6 @@ public class StockListTests
 
     [Fact]
     public void Choice_PriceOfACaller_ComesBackWithTheBolt() =>
-        Assert.Equal(0.35, BoltChoice.For(Bench.Question(3000, 300), ChoiceTerms.Default.WithStock(Bench.Stock("M8, 8.8, 0.35"))).Choices[0].Item.Price);
+        Assert.Equal(0.35,
+            BoltChoice.For(Bench.Question(3000, 300), ChoiceTerms.Default.WithStock(Bench.Stock("M8, 8.8, 0.35"))).Choices[0].Item.Price);
 }

@@ -25,14 +25,17 @@ internal static class Build
             Length.FromMeters(2 * outerRadiusM), Length.FromMeters(2 * innerRadiusM), faces, Exact(mu), Springs(forceN))
         .WithSpringLength(LengthBand.Exactly(Length.FromMillimeters(45), Stated));
 
-    public static Facing Exact(double mu) => Facing.OfFriction("exact", RatioBand.Exactly(mu, Stated)).WithBreakaway(RatioBand.Exactly(mu * 1.2, Stated));
+    public static Facing Exact(double mu) => Facing.OfFriction("exact", RatioBand.Exactly(mu, Stated))
+        .WithBreakaway(RatioBand.Exactly(mu * 1.2, Stated));
 
     /// <summary>One spring 50 mm free, 40 mm solid, that gives a force at 45 mm.</summary>
     public static SpringPack Springs(double forceN) => SpringPack.Of(
-        CoilSpring.OfRate(ForcePerLength.FromNewtonsPerMillimeter(Math.Max(forceN, 1e-9) / 5), Length.FromMillimeters(50), Length.FromMillimeters(40), Stated), 1);
+        CoilSpring.OfRate(ForcePerLength.FromNewtonsPerMillimeter(Math.Max(forceN, 1e-9) / 5), Length.FromMillimeters(50),
+            Length.FromMillimeters(40), Stated), 1);
 
     /// <summary>250/175 mm, 2 faces, μ 0.35, 9 springs of 160 N/mm set to 5 mm of deflection.</summary>
-    public static DiscClutch NineSprings() => DiscClutch.Of(Length.FromMillimeters(250), Length.FromMillimeters(175), 2, Exact(0.35), NinePack())
+    public static DiscClutch NineSprings() =>
+        DiscClutch.Of(Length.FromMillimeters(250), Length.FromMillimeters(175), 2, Exact(0.35), NinePack())
         .WithSpringLength(LengthBand.Exactly(Length.FromMillimeters(45), Stated));
 
     public static SpringPack NinePack() => SpringPack.Of(

@@ -15,7 +15,8 @@ public class ClutchConditionTests
     public void Trust_TestAroundEndOfStorage_FollowsTheOrder(int daysAfterStorage, SlipTrust expected)
     {
         DateTime ended = Day.AddDays(-20);
-        ClutchCondition condition = ClutchCondition.AsOf(Day).WithStorage(ended).WithSlipTest(SlipTest.Slipped(ended.AddDays(daysAfterStorage)));
+        ClutchCondition condition = ClutchCondition.AsOf(Day).WithStorage(ended)
+            .WithSlipTest(SlipTest.Slipped(ended.AddDays(daysAfterStorage)));
         Assert.Equal(expected, condition.Trust);
     }
 
@@ -51,7 +52,8 @@ public class ClutchConditionTests
     [Fact]
     public void FutureDates_AreRefusedWithBothDates()
     {
-        var error = Assert.Throws<ArgumentOutOfRangeException>(() => ClutchCondition.AsOf(Day).WithSlipTest(SlipTest.Slipped(Day.AddDays(1))));
+        var error = Assert.Throws<ArgumentOutOfRangeException>(
+            () => ClutchCondition.AsOf(Day).WithSlipTest(SlipTest.Slipped(Day.AddDays(1))));
         Assert.Contains("2026-05-04", error.Message, StringComparison.Ordinal);
         Assert.Contains("2026-05-05", error.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => ClutchCondition.AsOf(Day).WithStorage(Day.AddDays(1)));
@@ -80,8 +82,10 @@ public class ClutchConditionTests
     [Fact]
     public void StoredMoist_WithoutTest_IsFound()
     {
-        SlipTorque moist = SlipTorque.Of(Build.NineSprings(), Build.Clean(RunInState.RunIn).WithStorage(Day, 7).WithClimate(StorageClimate.Moist));
-        SlipTorque dry = SlipTorque.Of(Build.NineSprings(), Build.Clean(RunInState.RunIn).WithStorage(Day, 7).WithClimate(StorageClimate.Dry));
+        SlipTorque moist = SlipTorque.Of(
+            Build.NineSprings(), Build.Clean(RunInState.RunIn).WithStorage(Day, 7).WithClimate(StorageClimate.Moist));
+        SlipTorque dry = SlipTorque.Of(
+            Build.NineSprings(), Build.Clean(RunInState.RunIn).WithStorage(Day, 7).WithClimate(StorageClimate.Dry));
         Assert.Contains(moist.Findings, f => f.Code == ClutchFindings.StoodMoist);
         Assert.DoesNotContain(dry.Findings, f => f.Code == ClutchFindings.StoodMoist);
         Assert.Null(dry.Breakaway.High);
@@ -114,6 +118,7 @@ public class ClutchConditionTests
     {
         Assert.Throws<ArgumentException>(() => SlipTest.Measured(Day, TorqueBand.AtLeast(Torque.FromNewtonMeters(5), Build.Stated)));
         Assert.Throws<ArgumentException>(() => SlipTest.Measured(Day, TorqueBand.Exactly(Torque.Zero, Build.Stated)));
-        Assert.Throws<ArgumentException>(() => SlipTest.Slipped(Day).WithBreakaway(TorqueBand.Exactly(Torque.FromNewtonMeters(5), Build.Stated)));
+        Assert.Throws<ArgumentException>(
+            () => SlipTest.Slipped(Day).WithBreakaway(TorqueBand.Exactly(Torque.FromNewtonMeters(5), Build.Stated)));
     }
 }

@@ -26,7 +26,8 @@ public class ClutchReadingTests
     [InlineData(0, 200, 3)]
     [InlineData(250, 0, 3)]
     [InlineData(250, 200, 11)]
-    public void Lever_TwoForcesOutOfRange_AreRefused(double first, double slipping, double arm) => Assert.Throws<ArgumentOutOfRangeException>(
+    public void Lever_TwoForcesOutOfRange_AreRefused(double first, double slipping, double arm) =>
+        Assert.Throws<ArgumentOutOfRangeException>(
         () => SlipTest.Lever(Build.Today, Force.FromNewtons(first), Force.FromNewtons(slipping), Length.FromMeters(arm)));
 
     // 650 N·m read within 10 % is 585 to 715 N·m: on clean faces nothing remembered cuts it, and breakaway is 1.0 to 1.4 of it.
@@ -87,8 +88,12 @@ public class ClutchReadingTests
         ClutchCondition condition = Build.Clean(RunInState.RunIn).WithSlipTest(SlipTest.Measured(Build.Today, Nm(600)));
         DiscClutch clutch = Build.NineSprings().CalibratedBy(condition);
         Close.Absolute(0.39216, clutch.Facing.Friction(SurfaceState.Dry).Running.SiBand.Expected, 1e-5, "hand");
-        Close.Absolute(45, ClutchSetting.For(clutch, Torque.FromNewtonMeters(600), Build.Clean(RunInState.RunIn)).SpringLength!.Value.Millimeters, 1e-9, "stated length");
-        Close.Absolute(46, ClutchSetting.For(clutch, Torque.FromNewtonMeters(480), Build.Clean(RunInState.RunIn)).SpringLength!.Value.Millimeters, 1e-9, "hand");
+        Close.Absolute(
+            45, ClutchSetting.For(clutch, Torque.FromNewtonMeters(600), Build.Clean(RunInState.RunIn)).SpringLength!.Value.Millimeters,
+            1e-9, "stated length");
+        Close.Absolute(
+            46, ClutchSetting.For(clutch, Torque.FromNewtonMeters(480), Build.Clean(RunInState.RunIn)).SpringLength!.Value.Millimeters,
+            1e-9, "hand");
     }
 
     // 300 N·m read where even the least friction, 0.35, gives 541 N·m: the springs were tightened since; no friction follows from it.
@@ -113,7 +118,8 @@ public class ClutchReadingTests
                 continue;
             }
 
-            ClutchCondition faces = ClutchCondition.AsOf(demo.Condition.Day).WithRunIn(demo.Condition.RunIn).WithSurface(demo.Condition.Surface);
+            ClutchCondition faces = ClutchCondition.AsOf(demo.Condition.Day).WithRunIn(demo.Condition.RunIn)
+                .WithSurface(demo.Condition.Surface);
             ClutchSetting setting = ClutchSetting.For(clutch.CalibratedBy(demo.Condition), read.Expected!.Value, faces);
             Close.Absolute(length.Expected!.Value.Millimeters, setting.SpringLength!.Value.Millimeters, 1e-6, name);
         }

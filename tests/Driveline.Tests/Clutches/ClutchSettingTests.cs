@@ -11,8 +11,10 @@ public class ClutchSettingTests
     [Fact]
     public void For_DocumentedExample_Matches()
     {
-        // hand: F = 535.5 / (2 × 0.35 × 0.10625) = 7200 N; 7200 / 1440 N/mm = 5 mm; 535.5 / 5 = 107.1 N·m for a millimeter; 160.65 N·m a turn
-        ClutchSetting setting = ClutchSetting.For(Build.NineSprings(), Torque.FromNewtonMeters(535.5), Build.Clean(RunInState.RunIn), Pitch);
+        // hand: F = 535.5 / (2 × 0.35 × 0.10625) = 7200 N; 7200 / 1440 N/mm = 5 mm; 535.5 / 5 = 107.1 N·m for a millimeter; 160.65 N·m a
+        // turn
+        ClutchSetting setting = ClutchSetting.For(
+            Build.NineSprings(), Torque.FromNewtonMeters(535.5), Build.Clean(RunInState.RunIn), Pitch);
         Assert.Equal(7200, setting.ClampForce.Newtons, 1e-6);
         Assert.Equal(5, setting.Deflection!.Value.Millimeters, 1e-9);
         Assert.Equal(45, setting.SpringLength!.Value.Millimeters, 1e-9);
@@ -65,18 +67,23 @@ public class ClutchSettingTests
     {
         // hand: two linings lose 1.588 mm: 107.1 × 1.588 = 170.07 N·m is all of the deflection; 20 % of it at 7.94 mm = 850.4 N·m
         ClutchSetting setting = ClutchSetting.For(Build.NineSprings(), Torque.FromNewtonMeters(nm), Build.Clean(RunInState.RunIn));
-        Assert.Equal(code, setting.Findings.FirstOrDefault(f => f.Code is ClutchFindings.NoWearTravel or ClutchFindings.WearTakesTorque)?.Code);
+        Assert.Equal(
+            code, setting.Findings.FirstOrDefault(f => f.Code is ClutchFindings.NoWearTravel or ClutchFindings.WearTakesTorque)?.Code);
     }
 
     [Fact]
     public void For_SoftDiscSpring_HoldsTorqueThroughWear()
     {
-        // hand: coils pressed 2.625 mm lose 0.3 / 2.625 = 11.4 % by 0.3 mm of wear; the soft series C near 0.75 h0 less than a third of that.
+        // hand: coils pressed 2.625 mm lose 0.3 / 2.625 = 11.4 % by 0.3 mm of wear; the soft series C near 0.75 h0 less than a third of
+        // that.
         Din2093Spring soft = Din2093.Find('C', Length.FromMillimeters(100));
-        DiscClutch clutch = DiscClutch.Of(Length.FromMillimeters(250), Length.FromMillimeters(175), 2, Build.Exact(0.35), SpringPack.Of(soft.Spring))
+        DiscClutch clutch = DiscClutch.Of(
+            Length.FromMillimeters(250), Length.FromMillimeters(175), 2, Build.Exact(0.35), SpringPack.Of(soft.Spring))
             .WithSpringLength(LengthBand.Exactly(Length.FromMillimeters(6.2 - 2.625), Build.Stated));
         double set = Build.Expected(SlipTorque.Of(clutch, Build.Clean(RunInState.RunIn)).Running);
-        double worn = Build.Expected(SlipTorque.Of(clutch, Build.Clean(RunInState.RunIn).WithWear(LengthBand.Exactly(Length.FromMillimeters(0.3), Build.Stated))).Running);
+        double worn = Build.Expected(
+            SlipTorque.Of(
+            clutch, Build.Clean(RunInState.RunIn).WithWear(LengthBand.Exactly(Length.FromMillimeters(0.3), Build.Stated))).Running);
         Assert.InRange(1 - (worn / set), 0, 0.114 / 3);
     }
 
@@ -90,5 +97,6 @@ public class ClutchSettingTests
     [InlineData(0)]
     [InlineData(10.1)]
     public void For_BadPitch_IsRefused(double mm) => Assert.Throws<ArgumentOutOfRangeException>(
-        () => ClutchSetting.For(Build.NineSprings(), Torque.FromNewtonMeters(500), Build.Clean(RunInState.RunIn), Length.FromMillimeters(mm)));
+        () => ClutchSetting.For(
+            Build.NineSprings(), Torque.FromNewtonMeters(500), Build.Clean(RunInState.RunIn), Length.FromMillimeters(mm)));
 }

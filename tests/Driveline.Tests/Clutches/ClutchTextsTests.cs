@@ -41,8 +41,10 @@ public class ClutchTextsTests
     public void EveryServiceStepThatReachesIn_StopsTheEngineFirst()
     {
         string[] driving = ["clutch.service.runIn.slip", "clutch.service.scribeLine.slip", "clutch.service.yearly.slipTest"];
-        string[] naming = ["clutch.service.runIn.when", "clutch.service.yearly.when", "clutch.service.wear.slipsOften", "clutch.service.lever.record"];
-        foreach (ServiceStep step in ServiceSteps.All.SelectMany(p => p.Steps).Where(s => !driving.Contains(s.Code) && !naming.Contains(s.Code)))
+        string[] naming =
+            ["clutch.service.runIn.when", "clutch.service.yearly.when", "clutch.service.wear.slipsOften", "clutch.service.lever.record"];
+        foreach (ServiceStep step in ServiceSteps.All.SelectMany(p => p.Steps)
+            .Where(s => !driving.Contains(s.Code) && !naming.Contains(s.Code)))
         {
             Assert.Equal("caution.stopAndKeyOut", step.Cautions[0]);
         }
@@ -69,7 +71,8 @@ public class ClutchTextsTests
 
         foreach (double nm in new[] { 100.0, 400, 1050, 3000 })
         {
-            findings.AddRange(ClutchSetting.For(Build.NineSprings(), UnitsNet.Torque.FromNewtonMeters(nm), Build.Clean(RunInState.RunIn)).Findings);
+            findings.AddRange(
+                ClutchSetting.For(Build.NineSprings(), UnitsNet.Torque.FromNewtonMeters(nm), Build.Clean(RunInState.RunIn)).Findings);
         }
 
         findings.AddRange(CutOutClutch.Of(CutOutKind.Cam).Findings);
@@ -80,8 +83,10 @@ public class ClutchTextsTests
     [Fact]
     public void Of_UnreachedSetting_ReadsAsPeopleDo()
     {
-        Finding finding = ClutchSetting.For(Build.NineSprings(), UnitsNet.Torque.FromNewtonMeters(3000), Build.Clean(RunInState.RunIn)).Findings[0];
-        Assert.StartsWith("These springs cannot give 3000 N·m: they are solid before that (1070 N·m at most).", Texts.English.Of(finding), StringComparison.Ordinal);
+        Finding finding = ClutchSetting.For(
+            Build.NineSprings(), UnitsNet.Torque.FromNewtonMeters(3000), Build.Clean(RunInState.RunIn)).Findings[0];
+        Assert.StartsWith("These springs cannot give 3000 N·m: they are solid before that (1070 N·m at most).", Texts.English.Of(finding),
+            StringComparison.Ordinal);
     }
 
     private static IEnumerable<ClutchCondition> Conditions()
@@ -89,9 +94,12 @@ public class ClutchTextsTests
         ClutchCondition unknown = ClutchCondition.AsOf(Build.Today);
         yield return unknown;
         yield return unknown.Stuck().WithSurface(SurfaceState.Glazed).WithRunIn(RunInState.New);
-        yield return unknown.WithStorage(Build.Today, 6).WithSurface(SurfaceState.Oiled).WithSlipTest(SlipTest.Slipped(Build.Today.AddDays(-9)));
-        yield return unknown.WithStorage(Build.Today).WithWear(LengthBand.Exactly(UnitsNet.Length.FromMillimeters(2), Build.Stated)).WithSlipTest(SlipTest.Slipped(Build.Today.AddDays(-9)));
-        yield return unknown.WithSlipTest(SlipTest.Lever(Build.Today.AddDays(-2), UnitsNet.Force.FromNewtons(900), UnitsNet.Length.FromMeters(3)));
+        yield return unknown.WithStorage(Build.Today, 6).WithSurface(SurfaceState.Oiled)
+            .WithSlipTest(SlipTest.Slipped(Build.Today.AddDays(-9)));
+        yield return unknown.WithStorage(Build.Today).WithWear(LengthBand.Exactly(UnitsNet.Length.FromMillimeters(2), Build.Stated))
+            .WithSlipTest(SlipTest.Slipped(Build.Today.AddDays(-9)));
+        yield return unknown.WithSlipTest(
+            SlipTest.Lever(Build.Today.AddDays(-2), UnitsNet.Force.FromNewtons(900), UnitsNet.Length.FromMeters(3)));
         yield return unknown.WithStorage(Build.Today.AddDays(-800)).WithSlipTest(SlipTest.Slipped(Build.Today.AddDays(-500)));
     }
 }

@@ -10,18 +10,24 @@ public class CoilSpringPublished
     [Theory]
     [InlineData(7, 42, 10, "SquaredGround", 81.37, 110, 41.2, 0.05, 70, "CS01 Bhandari, Ex 10.1")]
     [InlineData(11, 55, 7, "SquaredGround", 81.37, 100, 179.01, 0.006, 77, "CS02 Bhandari, Ex 10.2")]
-    [InlineData(4.25, 34, 16, "SquaredGround", 84, 124, 6.25, 0.03, 68, "CS04 Singh, Machine Design I, Ex 8.1: wanted 6.25, Na 13.95 rounded to 14")]
+    [InlineData(4.25, 34, 16, "SquaredGround", 84, 124, 6.25, 0.03, 68,
+        "CS04 Singh, Machine Design I, Ex 8.1: wanted 6.25, Na 13.95 rounded to 14")]
     [InlineData(3, 18, 17, "SquaredGround", 84, 80, 9.72, 0.006, 0, "CS05 Singh, Ex 8.3: Na 15")]
     [InlineData(4, 19.36, 32, "SquaredGround", 85, 250, 12.5, 0.01, 0, "CS06 Singh, Ex 8.8: Na 30")]
-    [InlineData(5, 30, 17, "SquaredGround", 84, 150, 16.20, 0.006, 0, "CS07 Jindal, Ex 8-1, recomputed: the transcription divided integers")]
-    [InlineData(2, 18, 11, "SquaredGround", 81, 60, 3.086, 0.0006, 0, "CS08 Jindal, Ex 8-8, recomputed: transcription and print both unreliable")]
+    [InlineData(5, 30, 17, "SquaredGround", 84, 150, 16.20, 0.006, 0,
+        "CS07 Jindal, Ex 8-1, recomputed: the transcription divided integers")]
+    [InlineData(2, 18, 11, "SquaredGround", 81, 60, 3.086, 0.0006, 0,
+        "CS08 Jindal, Ex 8-8, recomputed: transcription and print both unreliable")]
     [InlineData(2.667, 15.748, 12.79, "SquaredGround", 81.7, 60, 12.259, 0.02, 0, "CS09 Wentzell, Ex 8.2: 70 lb/in, 12.79 coils")]
-    [InlineData(0.9398, 10.16, 12.5, "Squared", 81.7, 52.3, 0.72327, 0.0006, 12.7, "CS10 Shigley, Example 10-1: 4.13 lbf/in, Ls 0.500 in (memory)")]
+    [InlineData(0.9398, 10.16, 12.5, "Squared", 81.7, 52.3, 0.72327, 0.0006, 12.7,
+        "CS10 Shigley, Example 10-1: 4.13 lbf/in, Ls 0.500 in (memory)")]
     public void CoilSpring_PrintedExample_Matches(
-        double wireMm, double meanMm, double coils, string ends, double gpa, double freeMm, double nPerMm, double tolerance, double solidMm, string source)
+        double wireMm, double meanMm, double coils, string ends, double gpa, double freeMm, double nPerMm, double tolerance, double solidMm,
+            string source)
     {
         CoilSpring spring = CoilSpring.OfWire(
-            Length.FromMillimeters(wireMm), Length.FromMillimeters(meanMm), coils, Enum.Parse<CoilEnds>(ends), Pressure.FromGigapascals(gpa), Length.FromMillimeters(freeMm));
+            Length.FromMillimeters(wireMm), Length.FromMillimeters(meanMm), coils, Enum.Parse<CoilEnds>(ends),
+                Pressure.FromGigapascals(gpa), Length.FromMillimeters(freeMm));
         Assert.True(Math.Abs(spring.Rate.NewtonsPerMillimeter - nPerMm) <= tolerance, $"{spring.Rate.NewtonsPerMillimeter} N/mm; {source}");
         if (solidMm > 0)
         {
@@ -54,7 +60,8 @@ public class CoilSpringPublished
     [Theory]
     [InlineData(40, 3, 18, 85.05, 0.006, "CS05 Singh, Ex 8.3")]
     [InlineData(1000, 4, 19.36, 1018.5, 0.2, "CS06 Singh, Ex 8.8: index rounded to 4.84")]
-    public void ShearStress_PrintedExample_Matches(double newtons, double wireMm, double meanMm, double mpa, double tolerance, string source)
+    public void ShearStress_PrintedExample_Matches(
+        double newtons, double wireMm, double meanMm, double mpa, double tolerance, string source)
     {
         var log = default(NoSteps);
         double tau = CoilSpringKernel.ShearStressPa(newtons, wireMm / 1000, meanMm / 1000, ref log) / 1e6;
@@ -66,7 +73,8 @@ public class CoilSpringPublished
     [InlineData(1250, 6.625, 6, 545, 0.2, "CS01: d 6.625 mm at 0.5 · 1090 MPa")]
     [InlineData(3500, 10.55, 5, 525, 0.5, "CS02: d 10.55 mm at 0.5 · 1050 MPa")]
     [InlineData(300, 4.15, 8, 420, 0.5, "CS04: d 4.15 mm at 420 MPa")]
-    public void ShearStress_AtPrintedWire_IsThePermittedOne(double newtons, double wireMm, double index, double mpa, double tolerance, string source)
+    public void ShearStress_AtPrintedWire_IsThePermittedOne(
+        double newtons, double wireMm, double index, double mpa, double tolerance, string source)
     {
         var log = default(NoSteps);
         double tau = CoilSpringKernel.ShearStressPa(newtons, wireMm / 1000, index * wireMm / 1000, ref log) / 1e6;

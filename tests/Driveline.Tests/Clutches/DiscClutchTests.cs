@@ -22,7 +22,8 @@ public class DiscClutchTests
         }
 
         Assert.Throws<ArgumentOutOfRangeException>(
-            () => DiscClutch.Of(Length.FromMillimeters(outerMm), Length.FromMillimeters(innerMm), faces, Facings.MouldedLining, Build.NinePack()));
+            () => DiscClutch.Of(
+                Length.FromMillimeters(outerMm), Length.FromMillimeters(innerMm), faces, Facings.MouldedLining, Build.NinePack()));
     }
 
     [Fact]
@@ -36,9 +37,11 @@ public class DiscClutchTests
     [Fact]
     public void WithSpringLength_UnboundedOrNothing_IsRefused()
     {
-        Assert.Throws<ArgumentException>(() => Build.NineSprings().WithSpringLength(LengthBand.AtLeast(Length.FromMillimeters(40), Build.Stated)));
+        Assert.Throws<ArgumentException>(
+            () => Build.NineSprings().WithSpringLength(LengthBand.AtLeast(Length.FromMillimeters(40), Build.Stated)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Build.NineSprings().WithSpringLength(Length.Zero, Length.Zero));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Build.NineSprings().WithSpringLength(Length.FromMillimeters(1), Length.FromMillimeters(1)));
+        Assert.Throws<ArgumentOutOfRangeException>(
+            () => Build.NineSprings().WithSpringLength(Length.FromMillimeters(1), Length.FromMillimeters(1)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Build.NineSprings().WithNutTurns(-1, Length.FromMillimeters(1.5)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Build.NineSprings().WithNutTurns(40, Length.FromMillimeters(1.5)));
     }

@@ -46,7 +46,8 @@ public class DiscSpringPublished
         Assert.Equal(ReferenceTable.Number(row, "l0_m"), held.Spring.FreeHeight.Meters, 1e-9);
         string reduced = row["t_reduced_m"].Length > 0 ? "t_reduced_m" : "t_m";
         Assert.Equal(ReferenceTable.Number(row, reduced), held.Spring.ReducedThickness.Meters, 1e-9);
-        Assert.Equal(row["confidence"].StartsWith("secondary", StringComparison.Ordinal) ? BasisKind.CommonPractice : BasisKind.FromMemory, held.Basis.Kind);
+        Assert.Equal(row["confidence"].StartsWith("secondary", StringComparison.Ordinal) ? BasisKind.CommonPractice : BasisKind.FromMemory,
+            held.Basis.Kind);
     }
 
     [Fact]
@@ -62,7 +63,8 @@ public class DiscSpringPublished
     }
 
     [Fact]
-    public void K1_RatioTwo_MatchesPrinted() => Assert.Equal(0.69433320, DiscSpringKernel.K1(2), 0.00000002); // DK1, public test value, 250/125 mm
+    // DK1, public test value, 250/125 mm
+    public void K1_RatioTwo_MatchesPrinted() => Assert.Equal(0.69433320, DiscSpringKernel.K1(2), 0.00000002);
 
     [Fact]
     public void FrictionFactor_PrintedStack_Matches()
@@ -98,6 +100,7 @@ public class DiscSpringPublished
             Length.FromMeters(ReferenceTable.Number(row, "Di_m")),
             Length.FromMeters(ReferenceTable.Number(row, "t_m")),
             Length.FromMeters(ReferenceTable.Number(row, "l0_m")));
-        return row["t_reduced_m"].Length > 0 ? spring.WithReducedThickness(Length.FromMeters(ReferenceTable.Number(row, "t_reduced_m"))) : spring;
+        return row["t_reduced_m"].Length > 0 ? spring.WithReducedThickness(Length.FromMeters(ReferenceTable.Number(row, "t_reduced_m")))
+            : spring;
     }
 }

@@ -14,7 +14,8 @@ public class FacingsPublished
     [InlineData("moulded organic lining", 0.35, 0.35, 175, 700, 200, 350, 0.6, 1.2)]
     [InlineData("sintered metal", 0.30, 0.30, 350, 2800, 300, 500, 1.7, 1.7)]
     public void Facing_HandbookRow_IsHeld(
-        string name, double low, double high, double lowKpa, double highKpa, double continuousC, double maximumC, double lowPower, double highPower)
+        string name, double low, double high, double lowKpa, double highKpa, double continuousC, double maximumC, double lowPower,
+            double highPower)
     {
         Facing facing = Facings.Named(name);
         RatioBand dry = facing.Friction(SurfaceState.Dry).Running;
@@ -47,7 +48,8 @@ public class FacingsPublished
     [InlineData("powdered metal on hard steel", "powdered metal on hard steel")]
     public void Facing_RememberedRow_IsHeldAsRemembered(string name, string material)
     {
-        IReadOnlyDictionary<string, string> row = ReferenceTable.Read("clutch", "friction-materials.csv").Single(r => r["material"] == material);
+        IReadOnlyDictionary<string, string> row = ReferenceTable.Read("clutch", "friction-materials.csv")
+            .Single(r => r["material"] == material);
         string[] ends = row["mu_dynamic_min_max"].Split('-');
         RatioBand dry = Facings.Named(name).Friction(SurfaceState.Dry).Running;
         Assert.Equal(double.Parse(ends[0], System.Globalization.CultureInfo.InvariantCulture), dry.Low, 1e-12);

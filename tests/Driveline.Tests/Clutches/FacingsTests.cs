@@ -107,5 +107,6 @@ public class FacingsTests
 
     [Fact]
     public void WithTemperatureLimits_MaximumBelowContinuous_IsRefused() => Assert.Throws<ArgumentOutOfRangeException>(
-        () => Facings.MouldedLining.WithTemperatureLimits(Temperature.FromDegreesCelsius(200), Temperature.FromDegreesCelsius(199), Build.Stated));
+        () => Facings.MouldedLining.WithTemperatureLimits(
+            Temperature.FromDegreesCelsius(200), Temperature.FromDegreesCelsius(199), Build.Stated));
 }

@@ -30,7 +30,8 @@ public class FactoryTorquesPublished
     [InlineData("LP40", 41.4)]
     [InlineData("LP41", 39.9)]
     public void FactoryTorque_SpringLength_IsThePrintedOne(string id, double mm) =>
-        Assert.Contains(FactoryTorques.All, t => t.SpringLength is { } length && Math.Abs(length.Millimeters - mm) < 1e-9 && t.Torque.Low.NewtonMeters.Equals(Values(id)[0]));
+        Assert.Contains(FactoryTorques.All, t => t.SpringLength is { } length && Math.Abs(length.Millimeters - mm) < 1e-9
+            && t.Torque.Low.NewtonMeters.Equals(Values(id)[0]));
 
     // Where printed practices disagree, a step shows their range.
     [Theory]

@@ -44,7 +44,8 @@ internal sealed class FiniteVolumeWall
 
     public double FirstMean => FirstStored / Enumerable.Range(0, firstCells).Sum(i => capacity[i]);
 
-    public static FiniteVolumeWall One(ThermalMaterial material, double thicknessM, int cells) => new(material, thicknessM, cells, null, 0, 0);
+    public static FiniteVolumeWall One(ThermalMaterial material, double thicknessM, int cells) =>
+        new(material, thicknessM, cells, null, 0, 0);
 
     public static FiniteVolumeWall Two(ThermalMaterial first, double firstM, ThermalMaterial second, double secondM, int cells) =>
         new(first, firstM, cells, second, secondM, cells);

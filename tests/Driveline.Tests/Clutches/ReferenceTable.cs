@@ -15,7 +15,8 @@ internal static class ReferenceTable
             .ToList();
     }
 
-    public static double Number(IReadOnlyDictionary<string, string> row, string column) => double.Parse(row[column], CultureInfo.InvariantCulture);
+    public static double Number(IReadOnlyDictionary<string, string> row, string column) =>
+        double.Parse(row[column], CultureInfo.InvariantCulture);
 
     private static List<List<string>> Parse(string text)
     {

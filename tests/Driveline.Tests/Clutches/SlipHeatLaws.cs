@@ -28,7 +28,8 @@ public class SlipHeatLaws
         double j = inertia.Log(0.01, 100);
         double w = speed.Log(1, 110);
         SlipEvent slip = SlipEvent.StartUp(
-            Torque.FromNewtonMeters(torque.Log(10, 5000)), MassMomentOfInertia.FromKilogramSquareMeters(j), RotationalSpeed.FromRadiansPerSecond(w), Torque.Zero);
+            Torque.FromNewtonMeters(torque.Log(10, 5000)), MassMomentOfInertia.FromKilogramSquareMeters(j),
+                RotationalSpeed.FromRadiansPerSecond(w), Torque.Zero);
         Assert.Equal(1, slip.Energy!.Value.Joules / (j * w * w / 2), 1e-12);
     }
 

@@ -28,10 +28,12 @@ public class SlipHeatPublished
     [InlineData(7.824, 0.30375, 1000, 4.1, 0.05, 1674, 8.6, "SH03 Khurmi & Gupta, Ex 10.34: printed from 7.8 N·m and 4.1 s, both rounded")]
     [InlineData(35.343, 9.375, 1440, 40, 0.005, 106592, 5, "SH04 Bhandari, Ex 11.11: 106.59 kJ in 40 s")]
     [InlineData(3454.36, 141.372, 350, 1.5, 0.0005, 94956.7, 0.5, "SH05 Bhandari, Ex 12.1: a brake, same arithmetic")]
-    public void StartUp_PrintedExample_Matches(double nm, double inertia, double rpm, double seconds, double secondsTolerance, double joules, double joulesTolerance, string source)
+    public void StartUp_PrintedExample_Matches(double nm, double inertia, double rpm, double seconds, double secondsTolerance,
+        double joules, double joulesTolerance, string source)
     {
         SlipEvent slip = SlipEvent.StartUp(
-            Torque.FromNewtonMeters(nm), MassMomentOfInertia.FromKilogramSquareMeters(inertia), RotationalSpeed.FromRevolutionsPerMinute(rpm), Torque.Zero);
+            Torque.FromNewtonMeters(nm), MassMomentOfInertia.FromKilogramSquareMeters(inertia),
+                RotationalSpeed.FromRevolutionsPerMinute(rpm), Torque.Zero);
         Assert.True(Math.Abs(slip.Duration!.Value.Seconds - seconds) <= secondsTolerance, $"{slip.Duration}; {source}");
         Assert.True(Math.Abs(slip.Energy!.Value.Joules - joules) <= joulesTolerance, $"{slip.Energy}; {source}");
     }
@@ -118,7 +120,8 @@ public class SlipHeatPublished
         Assert.Equal(ReferenceTable.Number(row, "rho_kg_per_m3"), held.Density.KilogramsPerCubicMeter, 1e-9);
         Assert.Equal(ReferenceTable.Number(row, "c_J_per_kgK"), held.HeatCapacity.JoulesPerKilogramKelvin, 1e-9);
         Assert.Equal(effusivity, held.Effusivity, effusivity * 1e-4);
-        Assert.Equal(row["confidence"].StartsWith("primary", StringComparison.Ordinal) ? BasisKind.Published : BasisKind.FromMemory, held.Basis.Kind);
+        Assert.Equal(row["confidence"].StartsWith("primary", StringComparison.Ordinal) ? BasisKind.Published : BasisKind.FromMemory,
+            held.Basis.Kind);
     }
 
     [Theory]
@@ -143,5 +146,6 @@ public class SlipHeatPublished
     }
 
     private static ThermalMaterial Material(double jPerKgK) => ThermalMaterial.Of(
-        "printed", ThermalConductivity.FromWattsPerMeterKelvin(50), Density.FromKilogramsPerCubicMeter(7800), SpecificEntropy.FromJoulesPerKilogramKelvin(jPerKgK), Printed);
+        "printed", ThermalConductivity.FromWattsPerMeterKelvin(50), Density.FromKilogramsPerCubicMeter(7800),
+            SpecificEntropy.FromJoulesPerKilogramKelvin(jPerKgK), Printed);
 }

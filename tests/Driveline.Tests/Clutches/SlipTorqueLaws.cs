@@ -48,9 +48,11 @@ public class SlipTorqueLaws
         double second = first + more.Between(0, 6);
         SlipTorque less = SlipTorque.Of(Build.NineSprings(), Worn(first));
         SlipTorque worn = SlipTorque.Of(Build.NineSprings(), Worn(second));
-        Assert.True(worn.Running.Low <= less.Running.Low && worn.Running.Expected <= less.Running.Expected && worn.Running.High <= less.Running.High);
+        Assert.True(worn.Running.Low <= less.Running.Low && worn.Running.Expected <= less.Running.Expected
+            && worn.Running.High <= less.Running.High);
 
-        static ClutchCondition Worn(double mm) => Build.Clean(RunInState.RunIn).WithWear(LengthBand.Exactly(Length.FromMillimeters(mm), Build.Stated));
+        static ClutchCondition Worn(double mm) => Build.Clean(RunInState.RunIn)
+            .WithWear(LengthBand.Exactly(Length.FromMillimeters(mm), Build.Stated));
     }
 
     [Property]
@@ -61,7 +63,9 @@ public class SlipTorqueLaws
         double mm = (pack.SolidM * 1e3) + (travel * length.Between(0.1, 0.9));
         DiscClutch clutch = DiscClutch.Of(Length.FromMillimeters(250), Length.FromMillimeters(175), 2, Build.Exact(0.35), pack);
         SlipTorque exact = SlipTorque.Of(clutch.WithSpringLength(Length.FromMillimeters(mm), Length.Zero), Build.Trusted(RunInState.RunIn));
-        SlipTorque wide = SlipTorque.Of(clutch.WithSpringLength(Length.FromMillimeters(mm), Length.FromMillimeters(travel * tolerance.Between(0, 0.09))), Build.Trusted(RunInState.RunIn));
+        SlipTorque wide = SlipTorque.Of(
+            clutch.WithSpringLength(Length.FromMillimeters(mm), Length.FromMillimeters(travel * tolerance.Between(0, 0.09))),
+            Build.Trusted(RunInState.RunIn));
         Assert.True(wide.Running.Low <= exact.Running.Low);
         Assert.True(wide.Running.High >= exact.Running.High);
     }
@@ -71,11 +75,13 @@ public class SlipTorqueLaws
     {
         SpringPack pack = disc.Value < 0.5 ? Build.NinePack() : DiscPack.Of(SoftDisc(), 2, 2, 1);
         var clutch = DiscClutch.Of(Length.FromMillimeters(250), Length.FromMillimeters(175), 2, Facings.MouldedLining, pack);
-        ClutchCondition condition = Build.Trusted(runIn.Value < 0.5 ? RunInState.RunIn : RunInState.New).WithSurface(SurfaceState.CleanInWork);
+        ClutchCondition condition = Build.Trusted(runIn.Value < 0.5 ? RunInState.RunIn : RunInState.New)
+            .WithSurface(SurfaceState.CleanInWork);
         double nm = torque.Between(0.02, 0.98) * pack.LargestN * 2 * 0.35 * 0.10625;
         ClutchSetting setting = ClutchSetting.For(clutch, Torque.FromNewtonMeters(nm), condition);
         Assert.True(setting.IsReached);
-        SlipTorque back = SlipTorque.Of(clutch.WithSpringLength(LengthBand.Exactly(setting.SpringLength!.Value, Build.Stated)), condition.WithWear(Build.NoWear));
+        SlipTorque back = SlipTorque.Of(
+            clutch.WithSpringLength(LengthBand.Exactly(setting.SpringLength!.Value, Build.Stated)), condition.WithWear(Build.NoWear));
         Assert.Equal(1, Build.Expected(back.Running) / nm, 1e-9);
         Assert.Equal(1, Build.Expected(setting.Predicted!.Running) / nm, 1e-9);
     }
@@ -96,7 +102,8 @@ public class SlipTorqueLaws
     public void DroppingAFact_NeverNarrowsTheBand(Share which, Share facing, Share state, Share runIn, Share wear, Share disc)
     {
         SpringPack pack = disc.Value < 0.5 ? Build.NinePack() : SpringPack.Of(SoftDisc());
-        var clutch = DiscClutch.Of(Length.FromMillimeters(250), Length.FromMillimeters(175), 2, Facings.All[facing.Count(0, Facings.All.Count - 1)], pack)
+        var clutch = DiscClutch.Of(
+            Length.FromMillimeters(250), Length.FromMillimeters(175), 2, Facings.All[facing.Count(0, Facings.All.Count - 1)], pack)
             .WithSpringLength(LengthBand.Exactly(Length.FromMeters(pack.FreeM - (0.75 * pack.TravelM)), Build.Stated));
         ClutchCondition known = Build.Trusted((RunInState)runIn.Count(0, 2)).WithSurface((SurfaceState)state.Count(0, 6))
             .WithWear(LengthBand.Exactly(Length.FromMillimeters(wear.Between(0, 6.35)), Build.Stated));

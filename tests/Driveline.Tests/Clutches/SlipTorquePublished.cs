@@ -19,7 +19,8 @@ public class SlipTorquePublished
     [InlineData("wear", 0.06, 0.05, 0.029, 8, 4483, 85, 0.02, "CL18 Juvinall & Marshek, Sample Problem 18.1: F 4483 N for 85 N·m (memory)")]
     [InlineData("wear", 0.35, 0.12, 0.08, 4, 3500, 490.0, 0.05, "CL20 agricultural-engineering question bank")]
     public void SlipTorque_PrintedExample_Matches(
-        string model, double mu, double outerM, double innerM, int faces, double forceN, double expectedNm, double toleranceNm, string source)
+        string model, double mu, double outerM, double innerM, int faces, double forceN, double expectedNm, double toleranceNm,
+            string source)
     {
         RunInState runIn = model == "wear" ? RunInState.RunIn : RunInState.New;
         SlipTorque torque = SlipTorque.Of(Build.Pressed(mu, outerM, innerM, faces, forceN), Build.Trusted(runIn));
@@ -35,7 +36,8 @@ public class SlipTorquePublished
     [InlineData(0.07e6, 0.2375, 0.19, 3969.4, 0.05, "CL10 recomputed; the book's answer is called wrong")]
     [InlineData(0.127e6, 0.125, 0.075, 2992.37, 0.06, "CL11 Khurmi & Gupta, Ex 10.28, through P 18.8 kW")]
     [InlineData(0.4e6, 0.0625, 0.0375, 2356.2, 0.05, "CL13 Jindal, Machine Design, Ex 22-6")]
-    public void ClampForPeakPressure_PrintedExample_Matches(double peakPa, double outerM, double innerM, double expectedN, double toleranceN, string source)
+    public void ClampForPeakPressure_PrintedExample_Matches(
+        double peakPa, double outerM, double innerM, double expectedN, double toleranceN, string source)
     {
         double newtons = DiscClutchKernel.ClampForPeakN(peakPa, outerM, innerM);
         Assert.True(Math.Abs(newtons - expectedN) <= toleranceN, $"{newtons} N; {source}");
@@ -55,7 +57,8 @@ public class SlipTorquePublished
     [InlineData(0.3, 0.15, 0.1, 2, 0.1e6, 2500, 61.685, 0.0006, "CL08 Khurmi & Gupta, Theory of Machines, Ex 10.23")]
     [InlineData(0.3, 0.125, 0.075, 4, 0.127e6, 500, 18.8, 0.05, "CL11 Khurmi & Gupta, Ex 10.28")]
     [InlineData(0.3, 0.08125, 0.05803, 2, 0.09e6, 3000, 10.0, 0.01, "CL14 Sarkar, Theory of Machines, p. 110: radii to 0.01 mm")]
-    public void Power_PrintedExample_Matches(double mu, double outerM, double innerM, int faces, double peakPa, double rpm, double expectedKw, double toleranceKw, string source)
+    public void Power_PrintedExample_Matches(
+        double mu, double outerM, double innerM, int faces, double peakPa, double rpm, double expectedKw, double toleranceKw, string source)
     {
         double force = DiscClutchKernel.ClampForPeakN(peakPa, outerM, innerM);
         double nm = Build.Expected(SlipTorque.Of(Build.Pressed(mu, outerM, innerM, faces, force), Build.Trusted(RunInState.RunIn)).Running);
@@ -68,7 +71,8 @@ public class SlipTorquePublished
     [InlineData(10, 0.2, 0.0475, 0.0325, 0.1e6, 4.081, 0.0006, "CL05 Bhandari, Ex 11.7: 4.081, with 5 % slots 4.285, so 5 faces")]
     [InlineData(47.7465, 0.1, 0.0625, 0.0375, 0.4e6, 4.053, 0.0006, "CL13 Jindal, Ex 22-6")]
     [InlineData(85, 0.06, 0.05, 0.029, 1.4e6, 6.69, 0.006, "CL18 Juvinall & Marshek, 18.1: 6.69, so 8 (memory)")]
-    public void Faces_Needed_MatchPrinted(double nm, double mu, double outerM, double innerM, double peakPa, double expected, double tolerance, string source)
+    public void Faces_Needed_MatchPrinted(
+        double nm, double mu, double outerM, double innerM, double peakPa, double expected, double tolerance, string source)
     {
         var log = default(NoSteps);
         double radius = DiscClutchKernel.UniformWearRadiusM(outerM, innerM, ref log);
@@ -110,8 +114,12 @@ public class SlipTorquePublished
         Assert.Equal(0.17, torque.MeanPressure!.Expected!.Value.Megapascals, 0.0005);
 
         // CL17 (memory): 4 kN on 250/175 mm diameters: 0.194 MPa. CL15 Sarkar, Illustration 14: 1178.9 N on 300/150 mm: 0.033 N/mm².
-        Assert.Equal(0.194, SlipTorque.Of(Build.Pressed(0.3, 0.125, 0.0875, 1, 4000), Build.Trusted(RunInState.RunIn)).PeakPressure!.Expected!.Value.Megapascals, 0.0005);
-        Assert.Equal(0.033, SlipTorque.Of(Build.Pressed(0.3, 0.15, 0.075, 4, 1178.93), Build.Trusted(RunInState.RunIn)).PeakPressure!.Expected!.Value.Megapascals, 0.0005);
+        Assert.Equal(
+            0.194, SlipTorque.Of(
+            Build.Pressed(0.3, 0.125, 0.0875, 1, 4000), Build.Trusted(RunInState.RunIn)).PeakPressure!.Expected!.Value.Megapascals, 0.0005);
+        Assert.Equal(
+            0.033, SlipTorque.Of(Build.Pressed(0.3, 0.15, 0.075, 4, 1178.93),
+            Build.Trusted(RunInState.RunIn)).PeakPressure!.Expected!.Value.Megapascals, 0.0005);
     }
 
     [Fact]
@@ -131,10 +139,12 @@ public class SlipTorquePublished
     {
         // CL10: 3969.4 N on 8 springs of 40 N/mm: 12.404 mm. CL12: 800 N at 10 mm is 80 N/mm.
         SpringPack eight = SpringPack.Of(
-            CoilSpring.OfRate(ForcePerLength.FromNewtonsPerMillimeter(40), Length.FromMillimeters(60), Length.FromMillimeters(30), Build.Stated), 8);
+            CoilSpring.OfRate(
+                ForcePerLength.FromNewtonsPerMillimeter(40), Length.FromMillimeters(60), Length.FromMillimeters(30), Build.Stated), 8);
         Assert.Equal(12.404, eight.DeflectionFor(Force.FromNewtons(3969.4)).Millimeters, 0.0006);
         Assert.Equal(800 * 8, SpringPack.Of(
-            CoilSpring.OfRate(ForcePerLength.FromNewtonsPerMillimeter(80), Length.FromMillimeters(60), Length.FromMillimeters(30), Build.Stated), 8)
+            CoilSpring.OfRate(
+                ForcePerLength.FromNewtonsPerMillimeter(80), Length.FromMillimeters(60), Length.FromMillimeters(30), Build.Stated), 8)
             .ForceAtDeflection(Length.FromMillimeters(10)).Expected!.Value.Newtons, 1e-6);
     }
 

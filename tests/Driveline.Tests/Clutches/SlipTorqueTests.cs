@@ -135,7 +135,8 @@ public class SlipTorqueTests
     [InlineData(1.589, true)]
     public void Of_WearAtLimit_IsWornOut(double wearMm, bool wornOut)
     {
-        ClutchCondition condition = Build.Clean(RunInState.RunIn).WithWear(LengthBand.Exactly(Length.FromMillimeters(wearMm), Build.Stated));
+        ClutchCondition condition = Build.Clean(RunInState.RunIn)
+            .WithWear(LengthBand.Exactly(Length.FromMillimeters(wearMm), Build.Stated));
         Assert.Equal(wornOut, SlipTorque.Of(Build.NineSprings(), condition).Findings.Any(f => f.Code == ClutchFindings.WornOut));
     }
 
@@ -145,7 +146,8 @@ public class SlipTorqueTests
         // hand: 7200 N run in: 7200 / (2π × 0.0875 × 0.0375) = 349.2 kPa
         Assert.Contains(Pressed(349e3), f => f.Code == ClutchFindings.FacingPressureHigh);
         Assert.DoesNotContain(Pressed(350e3), f => f.Code == ClutchFindings.FacingPressureHigh);
-        Assert.Contains(SlipTorque.Of(Build.NineSprings(), Build.Clean(RunInState.RunIn)).Findings, f => f.Code == ClutchFindings.FacingLimitNotKnown);
+        Assert.Contains(
+            SlipTorque.Of(Build.NineSprings(), Build.Clean(RunInState.RunIn)).Findings, f => f.Code == ClutchFindings.FacingLimitNotKnown);
 
         static IReadOnlyList<Finding> Pressed(double limitPa) => SlipTorque.Of(
             Build.NineSprings().WithFacing(Build.Exact(0.35).WithPressureLimit(Pressure.FromPascals(limitPa), Build.Stated)),
@@ -172,7 +174,8 @@ public class SlipTorqueTests
     public void Of_BreakawayRead_IsKept()
     {
         SlipTest test = SlipTest.Lever(Build.Today, Force.FromNewtons(180), Length.FromMeters(3))
-            .WithBreakaway(TorqueBand.Between(Torque.FromNewtonMeters(640), Torque.FromNewtonMeters(700), Torque.FromNewtonMeters(760), Build.Stated));
+            .WithBreakaway(
+                TorqueBand.Between(Torque.FromNewtonMeters(640), Torque.FromNewtonMeters(700), Torque.FromNewtonMeters(760), Build.Stated));
         SlipTorque torque = SlipTorque.OfMeasured(Build.Clean(RunInState.RunIn).WithSlipTest(test));
         Assert.Equal(760, torque.Breakaway.High!.Value.NewtonMeters, 1e-9);
         Assert.DoesNotContain(torque.Findings, f => f.Code == ClutchFindings.MeasuredDiffers);
@@ -207,20 +210,23 @@ public class SlipTorqueTests
     [Fact]
     public void OfStated_UnknownSurface_IsNeverAssured()
     {
-        TorqueBand book = TorqueBand.Between(Torque.FromNewtonMeters(540), Torque.FromNewtonMeters(610), Torque.FromNewtonMeters(680), Build.Stated);
+        TorqueBand book = TorqueBand.Between(
+            Torque.FromNewtonMeters(540), Torque.FromNewtonMeters(610), Torque.FromNewtonMeters(680), Build.Stated);
         SlipTorque torque = SlipTorque.OfStated(book, ClutchCondition.AsOf(Build.Today));
         Assert.Equal(SlipTorqueSource.Stated, torque.Source);
         Assert.Equal(54, torque.Running.Low.NewtonMeters, 1e-9); // hand: oil 0.04 × 0.75 = 0.03 against dry 0.35 - 0.05: 540 × 0.1
         Assert.Equal(748, torque.Running.High!.Value.NewtonMeters, 1e-9); // hand: faces not known may be damp: 680 × 1.1
         Assert.Null(torque.Breakaway.High);
-        Assert.Throws<ArgumentException>(() => SlipTorque.OfStated(TorqueBand.AtLeast(Torque.FromNewtonMeters(5), Build.Stated), ClutchCondition.AsOf(Build.Today)));
+        Assert.Throws<ArgumentException>(
+            () => SlipTorque.OfStated(TorqueBand.AtLeast(Torque.FromNewtonMeters(5), Build.Stated), ClutchCondition.AsOf(Build.Today)));
     }
 
     [Fact]
     public void Sheet_Calculated_EndsAtTheExpectedTorque()
     {
         SlipTorque torque = SlipTorque.Of(Build.NineSprings(), Build.Clean(RunInState.RunIn));
-        Assert.Equal(["coilForce", "clampForce", "friction", "peakPressure", "uniformWearRadius", "slipTorque"], torque.Sheet().Select(l => l.Formula.Code));
+        Assert.Equal(["coilForce", "clampForce", "friction", "peakPressure", "uniformWearRadius", "slipTorque"],
+            torque.Sheet().Select(l => l.Formula.Code));
         Assert.Equal(Build.Expected(torque.Running), torque.Sheet()[^1].Value, 1e-12);
     }
 
@@ -228,7 +234,8 @@ public class SlipTorqueTests
     public void Of_SensitiveSprings_SayHowMuch()
     {
         // hand: 0.4 mm of 5 mm is 8 %; LP51 prints 15 % for 0.4 mm on a stiffer clutch
-        Finding finding = SlipTorque.Of(Build.NineSprings(), Build.Clean(RunInState.RunIn)).Findings.Single(f => f.Code == ClutchFindings.SensitiveSetting);
+        Finding finding = SlipTorque.Of(Build.NineSprings(), Build.Clean(RunInState.RunIn)).Findings.Single(
+            f => f.Code == ClutchFindings.SensitiveSetting);
         Assert.Equal(8, finding.Parameter("percent")!.Value, 1e-9);
     }
 

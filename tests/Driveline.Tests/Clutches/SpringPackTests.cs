@@ -14,7 +14,8 @@ public class SpringPackTests
     public void OfWire_DocumentedExample_Matches()
     {
         CoilSpring spring = CoilSpring.OfWire(
-            Length.FromMillimeters(7), Length.FromMillimeters(42), 10, CoilEnds.SquaredGround, Pressure.FromGigapascals(81.37), Length.FromMillimeters(110));
+            Length.FromMillimeters(7), Length.FromMillimeters(42), 10, CoilEnds.SquaredGround, Pressure.FromGigapascals(81.37),
+                Length.FromMillimeters(110));
         Assert.Equal(41.2, spring.Rate.NewtonsPerMillimeter, 0.05);
         Assert.Equal(70, spring.SolidLength.Millimeters, 1e-9);
         Assert.True(spring.LowRate < spring.Rate && spring.Rate < spring.HighRate);
@@ -23,7 +24,8 @@ public class SpringPackTests
     [Fact]
     public void ShearStress_DocumentedExample_Matches()
     {
-        CoilSpring spring = CoilSpring.OfWire(Length.FromMillimeters(3), Length.FromMillimeters(18), 17, CoilEnds.SquaredGround, Length.FromMillimeters(80));
+        CoilSpring spring = CoilSpring.OfWire(
+            Length.FromMillimeters(3), Length.FromMillimeters(18), 17, CoilEnds.SquaredGround, Length.FromMillimeters(80));
         Assert.Equal(85.05, spring.ShearStress(Force.FromNewtons(40))!.Value.Megapascals, 0.005);
         Assert.Null(Build.NinePack() is CoilPack pack ? pack.Spring.ShearStress(Force.FromNewtons(40)) : Pressure.Zero);
     }
@@ -53,14 +55,17 @@ public class SpringPackTests
         }
 
         static CoilSpring Spring(CoilEnds ends) =>
-            CoilSpring.OfWire(Length.FromMillimeters(7), Length.FromMillimeters(42), 10, ends, Pressure.FromGigapascals(81.37), Length.FromMillimeters(110));
+            CoilSpring.OfWire(Length.FromMillimeters(7), Length.FromMillimeters(42), 10, ends, Pressure.FromGigapascals(81.37),
+                Length.FromMillimeters(110));
     }
 
     [Fact]
     public void CoilSpring_MeasuredRate_ReplacesTheComputedBand()
     {
-        CoilSpring spring = CoilSpring.OfWire(Length.FromMillimeters(7), Length.FromMillimeters(42), 10, CoilEnds.SquaredGround, Length.FromMillimeters(110))
-            .WithMeasuredRate(ForcePerLength.FromNewtonsPerMillimeter(39), ForcePerLength.FromNewtonsPerMillimeter(40), ForcePerLength.FromNewtonsPerMillimeter(41));
+        CoilSpring spring = CoilSpring.OfWire(
+            Length.FromMillimeters(7), Length.FromMillimeters(42), 10, CoilEnds.SquaredGround, Length.FromMillimeters(110))
+            .WithMeasuredRate(ForcePerLength.FromNewtonsPerMillimeter(39), ForcePerLength.FromNewtonsPerMillimeter(40),
+                ForcePerLength.FromNewtonsPerMillimeter(41));
         ForceBand force = SpringPack.Of(spring, 2).ForceAtLength(Length.FromMillimeters(100));
         Assert.Equal(780, force.Low.Newtons, 1e-6);
         Assert.Equal(800, force.Expected!.Value.Newtons, 1e-6);
@@ -75,14 +80,17 @@ public class SpringPackTests
     [InlineData(7, 42, 2.4, 110)]
     [InlineData(7, 42, 10, 70)]
     [InlineData(7, 42, 10, -1)]
-    public void OfWire_BadMeasure_IsRefused(double wireMm, double meanMm, double coils, double freeMm) => Assert.Throws<ArgumentOutOfRangeException>(
-        () => CoilSpring.OfWire(Length.FromMillimeters(wireMm), Length.FromMillimeters(meanMm), coils, CoilEnds.SquaredGround, Length.FromMillimeters(freeMm)));
+    public void OfWire_BadMeasure_IsRefused(double wireMm, double meanMm, double coils, double freeMm) =>
+        Assert.Throws<ArgumentOutOfRangeException>(
+        () => CoilSpring.OfWire(
+            Length.FromMillimeters(wireMm), Length.FromMillimeters(meanMm), coils, CoilEnds.SquaredGround, Length.FromMillimeters(freeMm)));
 
     [Fact]
     public void OfWire_FreeNotAboveSolid_NamesBoth()
     {
         var error = Assert.Throws<ArgumentOutOfRangeException>(
-            () => CoilSpring.OfWire(Length.FromMillimeters(7), Length.FromMillimeters(42), 10, CoilEnds.SquaredGround, Length.FromMillimeters(60)));
+            () => CoilSpring.OfWire(
+                Length.FromMillimeters(7), Length.FromMillimeters(42), 10, CoilEnds.SquaredGround, Length.FromMillimeters(60)));
         Assert.Contains("above the solid length of 0.07 m; got 0.06 m", error.Message, StringComparison.Ordinal);
     }
 
@@ -147,7 +155,8 @@ public class SpringPackTests
     public void DiscPack_ForceThatFalls_CoversThePeakWithinTheBand()
     {
         // h0/t = 2: the force peaks before flat. A band of lengths over the peak must reach it.
-        DiscSpring disc = DiscSpring.Of(Length.FromMillimeters(100), Length.FromMillimeters(51), Length.FromMillimeters(2), Length.FromMillimeters(6));
+        DiscSpring disc = DiscSpring.Of(
+            Length.FromMillimeters(100), Length.FromMillimeters(51), Length.FromMillimeters(2), Length.FromMillimeters(6));
         Assert.True(disc.ForceFallsBeforeFlat);
         SpringPack pack = SpringPack.Of(disc);
         double peakM = DiscSpringKernel.PeakM(disc.Shape);
@@ -176,7 +185,8 @@ public class SpringPackTests
     public void Stresses_AtFlat_HaveTheSignsOfTheStandard()
     {
         // hand, σOM at s = h0 of 250/125/10, h0 4 mm: 4 · 206e9 / 0.91 / (0.694333 · 0.25²) · 0.01 · 0.004 · 3/π = -797 MPa
-        DiscSpring disc = DiscSpring.Of(Length.FromMillimeters(250), Length.FromMillimeters(125), Length.FromMillimeters(10), Length.FromMillimeters(14));
+        DiscSpring disc = DiscSpring.Of(
+            Length.FromMillimeters(250), Length.FromMillimeters(125), Length.FromMillimeters(10), Length.FromMillimeters(14));
         DiscSpringStresses flat = disc.Stresses(Length.FromMillimeters(4));
         Assert.Equal(-797, flat.Middle.Megapascals, 0.5);
         Assert.True(flat.UpperInner.Megapascals < flat.Middle.Megapascals);
@@ -194,7 +204,8 @@ public class SpringPackTests
     public void DiscSpring_ForceTolerance_FollowsThickness(double mm, double low, double high)
     {
         // reference pack, section 3, tolerance on F in DIN 2093 (memory)
-        DiscSpring disc = DiscSpring.Of(Length.FromMillimeters(100), Length.FromMillimeters(51), Length.FromMillimeters(mm), Length.FromMillimeters(mm + 2));
+        DiscSpring disc = DiscSpring.Of(
+            Length.FromMillimeters(100), Length.FromMillimeters(51), Length.FromMillimeters(mm), Length.FromMillimeters(mm + 2));
         ForceBand force = disc.Force(Length.FromMillimeters(1));
         Assert.Equal(low, force.Low.Newtons / force.Expected!.Value.Newtons, 1e-12);
         Assert.Equal(high, force.High!.Value.Newtons / force.Expected.Value.Newtons, 1e-12);

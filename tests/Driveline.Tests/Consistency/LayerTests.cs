@@ -26,7 +26,8 @@ public partial class LayerTests
     public void Core_EveryFolder_StandsInTheOrder()
     {
         string[] known = [.. Order.SelectMany(g => g), "Internal"];
-        string[] folders = [.. Directory.GetDirectories(SourceRoot).Select(d => Path.GetFileName(d)!).Where(f => f is not "obj" and not "bin")];
+        string[] folders =
+            [.. Directory.GetDirectories(SourceRoot).Select(d => Path.GetFileName(d)!).Where(f => f is not "obj" and not "bin")];
         Assert.NotEmpty(folders);
         Assert.All(folders, f => Assert.Contains(f, known));
     }

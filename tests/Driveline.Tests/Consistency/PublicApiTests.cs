@@ -21,7 +21,8 @@ public class PublicApiTests
     [InlineData("Driveline.Reports", typeof(VerdictText))]
     public void Library_PublicSurface_IsTheApprovedOne(string library, Type inside)
     {
-        string received = inside.Assembly.GeneratePublicApi(new ApiGeneratorOptions { IncludeAssemblyAttributes = false }).Replace("\r\n", "\n", StringComparison.Ordinal);
+        string received = inside.Assembly.GeneratePublicApi(new ApiGeneratorOptions { IncludeAssemblyAttributes = false })
+            .Replace("\r\n", "\n", StringComparison.Ordinal);
         string folder = Path.Combine(AppContext.BaseDirectory, "approved");
         string approved = Path.Combine(folder, library + ".txt");
         string expected = File.Exists(approved) ? File.ReadAllText(approved) : string.Empty;
@@ -32,7 +33,8 @@ public class PublicApiTests
             File.WriteAllText(file, received);
             string[] old = expected.Split('\n');
             string[] now = received.Split('\n');
-            IEnumerable<string> change = now.Except(old).Take(20).Select(l => "+ " + l).Concat(old.Except(now).Take(20).Select(l => "- " + l));
+            IEnumerable<string> change = now.Except(old).Take(20).Select(l => "+ " + l)
+                .Concat(old.Except(now).Take(20).Select(l => "- " + l));
             Assert.Fail("The public surface of " + library + " changed; see " + file + "\n" + string.Join("\n", change));
         }
     }

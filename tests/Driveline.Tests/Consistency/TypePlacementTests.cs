@@ -2,7 +2,9 @@ using System.Text.RegularExpressions;
 
 namespace Driveline.Tests.Consistency;
 
-/// <summary>A reader must guess the file from the concept: one type a file, named after it, in the folder of its namespace or below.</summary>
+/// <summary>
+/// A reader must guess the file from the concept: one type a file, named after it, in the folder of its namespace or below.
+/// </summary>
 public partial class TypePlacementTests
 {
     private static string SourceRoot => Path.Combine(AppContext.BaseDirectory, "source");
@@ -13,7 +15,8 @@ public partial class TypePlacementTests
         string[] files = [.. Files()];
         Assert.True(files.Length > 40, "the search must see the code it guards");
         Assert.All(files, file => Assert.Matches(
-            @"(class|struct|interface|enum|record|delegate [\w<>\[\]?]+) " + Regex.Escape(Path.GetFileNameWithoutExtension(file).Split('.')[0]) + @"\b",
+            @"(class|struct|interface|enum|record|delegate [\w<>\[\]?]+) "
+                + Regex.Escape(Path.GetFileNameWithoutExtension(file).Split('.')[0]) + @"\b",
             File.ReadAllText(file)));
     }
 
@@ -30,6 +33,12 @@ public partial class TypePlacementTests
     public void Source_EveryFolder_CanBeSeenAtOnce() => Assert.All(
         Files().GroupBy(f => Path.GetDirectoryName(f)),
         folder => Assert.True(folder.Count() <= 30, folder.Key + " holds " + folder.Count() + " files; at most 30"));
+
+    [Fact]
+    public void Source_EveryLine_FitsTheWindow() => Assert.Empty(Files().SelectMany(file => File.ReadLines(file)
+        .Select((line, k) => (Line: line, At: Path.GetFileName(file) + ":" + (k + 1)))
+        .Where(l => l.Line.Length > 140)
+        .Select(l => l.At)));
 
     private static IEnumerable<string> Files() => Directory.EnumerateFiles(SourceRoot, "*.cs", SearchOption.AllDirectories)
         .Where(f => Path.GetFileName(f) is not "Polyfills.cs" and not "Program.cs" and not "AssemblyInfo.cs");

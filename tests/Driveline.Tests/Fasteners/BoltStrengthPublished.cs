@@ -9,7 +9,8 @@ public sealed class BoltStrengthPublished
     private const double PoundForce = 4.4482216152605;
 
     public static TheoryData<ReferenceRow> InchSeen => ReferenceRow.Where(
-        "published-loads-inch.csv", r => r["table"].StartsWith("SAE", StringComparison.Ordinal) && r["confidence"] is "seen" or "conflicting");
+        "published-loads-inch.csv", r => r["table"].StartsWith("SAE", StringComparison.Ordinal)
+            && r["confidence"] is "seen" or "conflicting");
 
     public static TheoryData<ReferenceRow> InchFromMemory => ReferenceRow.Where(
         "published-loads-inch.csv", r => r["confidence"] == "memory" && r["series"] != "UNS" && r.Has("tensile_load_lbf"));
@@ -20,16 +21,20 @@ public sealed class BoltStrengthPublished
     public static TheoryData<ReferenceRow> InchClamp => ReferenceRow.Where(
         "published-loads-inch.csv", r => r.Has("clamp_load_lbf"));
 
-    public static TheoryData<ReferenceRow> MetricTensileSeen => ReferenceRow.Where("published-loads-metric.csv", r => r["confidence_tensile"] == "seen");
+    public static TheoryData<ReferenceRow> MetricTensileSeen =>
+        ReferenceRow.Where("published-loads-metric.csv", r => r["confidence_tensile"] == "seen");
 
-    public static TheoryData<ReferenceRow> MetricProofSeen => ReferenceRow.Where("published-loads-metric.csv", r => r["confidence_proof"] == "seen");
+    public static TheoryData<ReferenceRow> MetricProofSeen =>
+        ReferenceRow.Where("published-loads-metric.csv", r => r["confidence_proof"] == "seen");
 
-    public static TheoryData<ReferenceRow> MetricFromMemory => ReferenceRow.Where("published-loads-metric.csv", r => r["confidence"] == "memory");
+    public static TheoryData<ReferenceRow> MetricFromMemory =>
+        ReferenceRow.Where("published-loads-metric.csv", r => r["confidence"] == "memory");
 
     [Fact]
     public void SeenLoads_AreAtLeast250()
     {
-        int cells = (2 * Count(InchSeen)) + (2 * Count(InchGrade1Class)) + Count(InchClamp) + Count(MetricTensileSeen) + Count(MetricProofSeen);
+        int cells = (2 * Count(InchSeen)) + (2 * Count(InchGrade1Class)) + Count(InchClamp) + Count(MetricTensileSeen)
+            + Count(MetricProofSeen);
         Assert.True(cells >= 250, FormattableString.Invariant($"{cells} printed cells are checked."));
     }
 
@@ -83,7 +88,8 @@ public sealed class BoltStrengthPublished
         BoltStrength strength = Metric(row);
         double printed = row.Number("min_ultimate_tensile_load_N");
 
-        // M16 in class 6.8 is printed 94 000 N, rounded to the nearest thousand: 157 mm² × 600 MPa = 94 200 N. Every other cell is within one step.
+        // M16 in class 6.8 is printed 94 000 N, rounded to the nearest thousand: 157 mm² × 600 MPa = 94 200 N. Every other cell is within
+        // one step.
         int steps = row["thread"] == "M16" && row["property_class"] == "6.8" ? 2 : 1;
         AssertWithin(printed, strength.MinimumTensileLoadByRule.Newtons, steps * ThirdFigure(printed));
         Assert.Equal(printed, strength.PublishedMinimumTensileLoad!.Value);
@@ -106,7 +112,8 @@ public sealed class BoltStrengthPublished
     public void MetricLoads_RowsFromMemory_FollowTheRuleToOneStep(ReferenceRow row)
     {
         BoltStrength strength = Metric(row);
-        AssertWithin(row.Number("min_ultimate_tensile_load_N"), strength.MinimumTensileLoadByRule.Newtons, ThirdFigure(row.Number("min_ultimate_tensile_load_N")));
+        AssertWithin(row.Number("min_ultimate_tensile_load_N"), strength.MinimumTensileLoadByRule.Newtons,
+            ThirdFigure(row.Number("min_ultimate_tensile_load_N")));
         AssertWithin(row.Number("proof_load_N"), strength.ProofLoadByRule!.Value.Newtons, ThirdFigure(row.Number("proof_load_N")));
         Assert.Equal(strength.ProofLoadByRule, strength.ProofLoad);
     }

@@ -14,7 +14,8 @@ public sealed class BoltStrengthTests
         Assert.Equal(17000, strength.MinimumTensileLoadByRule.PoundsForce, 6);
         Assert.Equal(12100, strength.ProofLoadByRule!.Value.PoundsForce, 6);
 
-        // The tensile band is not rounded: 17 028 lbf at the low end; 152 ksi (HRC 34) · 0.1419 in² = 21 569 lbf at the high end, 1 ksi being 142 lbf.
+        // The tensile band is not rounded: 17 028 lbf at the low end; 152 ksi (HRC 34) · 0.1419 in² = 21 569 lbf at the high end, 1 ksi
+        // being 142 lbf.
         Assert.Equal(17028, strength.TensileLoad.Low.PoundsForce, 0.01);
         Assert.Equal(21569, strength.TensileLoad.High!.Value.PoundsForce, 71.0);
     }

@@ -23,7 +23,8 @@ public sealed class FastenerCatalogueTests
         Basis[] bases = [.. BasesOf(catalogue)];
         Assert.NotEmpty(bases);
         int found = bases.Count(b => b.Kind == BasisKind.FromMemory);
-        Assert.True(found == fromMemory, FormattableString.Invariant($"{catalogue}: {found} numbers rest on memory; expected {fromMemory}: {which}."));
+        Assert.True(found == fromMemory,
+            FormattableString.Invariant($"{catalogue}: {found} numbers rest on memory; expected {fromMemory}: {which}."));
     }
 
     private static IEnumerable<Basis> BasesOf(string catalogue) => catalogue switch

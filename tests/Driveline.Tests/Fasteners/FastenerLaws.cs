@@ -24,7 +24,8 @@ public sealed class FastenerLaws
                     Band band = strength!.Strength.Tensile.SiBand;
                     Assert.True(band.Low > 0 && band.Low <= band.Expected && band.Expected <= band.High, grade + " " + thread);
                     Assert.Equal(band.Low * thread.StressAreaM2, strength.TensileLoad.SiBand.Low, 6);
-                    Assert.True(strength.ProofLoadByRule is null || strength.ProofLoadByRule.Value < strength.MinimumTensileLoadByRule, grade + " " + thread);
+                    Assert.True(strength.ProofLoadByRule is null || strength.ProofLoadByRule.Value < strength.MinimumTensileLoadByRule,
+                        grade + " " + thread);
                 }
             }
         }
@@ -42,7 +43,8 @@ public sealed class FastenerLaws
         Band[] bands = [.. grades.Split(',').Select(g => BoltGrade.Parse(g).At(ScrewThread.Parse(thread)).Tensile.SiBand)];
         for (int i = 1; i < bands.Length; i++)
         {
-            Assert.True(bands[i].Low >= bands[i - 1].Low && bands[i].Expected >= bands[i - 1].Expected && bands[i].High >= bands[i - 1].High, grades.Split(',')[i]);
+            Assert.True(bands[i].Low >= bands[i - 1].Low && bands[i].Expected >= bands[i - 1].Expected
+                && bands[i].High >= bands[i - 1].High, grades.Split(',')[i]);
         }
     }
 
@@ -53,7 +55,8 @@ public sealed class FastenerLaws
     [Property(MaxTest = 200)]
     public Property Hardness_Higher_NeverConvertsLower() => Prop.ForAll(
         Gen.Elements(HardnessScale.Vickers, HardnessScale.Brinell, HardnessScale.RockwellB, HardnessScale.RockwellC)
-            .SelectMany(s => Gen.Choose(0, 10000).SelectMany(a => Gen.Choose(0, 10000).Select(b => (s, Math.Min(a, b), Math.Max(a, b))))).ToArbitrary(),
+            .SelectMany(s => Gen.Choose(0, 10000).SelectMany(a => Gen.Choose(0, 10000).Select(b => (s, Math.Min(a, b), Math.Max(a, b)))))
+                .ToArbitrary(),
         sample =>
         {
             (HardnessScale scale, int low, int high) = sample;
@@ -64,11 +67,13 @@ public sealed class FastenerLaws
 
     [Property(MaxTest = 200)]
     public Property Thread_AnySpacingAndCase_ReadsTheSame() => Prop.ForAll(
-        Gen.Elements(Threads).SelectMany(t => Gen.Choose(0, 3).SelectMany(n => Gen.Elements(true, false).Select(u => (t, n, u)))).ToArbitrary(),
+        Gen.Elements(Threads).SelectMany(t => Gen.Choose(0, 3).SelectMany(n => Gen.Elements(true, false).Select(u => (t, n, u))))
+            .ToArbitrary(),
         sample =>
         {
             (ScrewThread thread, int spaces, bool upper) = sample;
-            string text = new string(' ', spaces) + (upper ? thread.Designation.ToUpperInvariant() : thread.Designation.ToLowerInvariant()) + new string(' ', spaces);
+            string text = new string(' ', spaces) + (upper ? thread.Designation.ToUpperInvariant() : thread.Designation.ToLowerInvariant())
+                + new string(' ', spaces);
             return ScrewThread.Parse(text).Equals(thread);
         });
 
@@ -88,8 +93,10 @@ public sealed class FastenerLaws
             bool hardness = Hardness.TryParse(text, out Hardness? h, out string? p4);
             bool rod = RodMaterial.TryParse(text, out RodMaterial? r, out string? p5);
             HeadMarks.Identify(text, Threads[0]);
-            return thread == (t is not null) && grade == (g is not null) && pin == (s is not null) && hardness == (h is not null) && rod == (r is not null)
-                && thread == (p1 is null) && grade == (p2 is null) && pin == (p3 is null) && hardness == (p4 is null) && rod == (p5 is null);
+            return thread == (t is not null) && grade == (g is not null) && pin == (s is not null) && hardness == (h is not null)
+                && rod == (r is not null)
+                && thread == (p1 is null) && grade == (p2 is null) && pin == (p3 is null) && hardness == (p4 is null)
+                    && rod == (p5 is null);
         });
 
     private static Hardness At(HardnessScale scale, int share)

@@ -142,10 +142,12 @@ public sealed class GradePublished
 
     private static string RodName(ReferenceRow row) => (row["spec"], row["grade_or_alloy"], row["size_note"]) switch
     {
-        ("bolt material", var name, _) => name.StartsWith("18-8", StringComparison.Ordinal) ? "18-8 or 316 stainless inch bolt" : name.Contains("bronze", StringComparison.Ordinal) ? "651 silicon bronze" : name,
+        ("bolt material", var name, _) => name.StartsWith("18-8", StringComparison.Ordinal) ? "18-8 or 316 stainless inch bolt"
+            : name.Contains("bronze", StringComparison.Ordinal) ? "651 silicon bronze" : name,
         ("brass rod", _, _) => "C36000 brass rod",
         ("low-carbon steel rod", var name, _) => name.Replace("cold drawn", "cold-drawn steel rod", StringComparison.Ordinal),
-        ("ISO 8839", var name, var size) => "ISO 8839 " + name[..3] + (size.StartsWith("d <=", StringComparison.Ordinal) ? " to M6" : name[..3] == "AL4" ? " over M10 to M39" : " over M6 to M39"),
+        ("ISO 8839", var name, var size) => "ISO 8839 " + name[..3]
+            + (size.StartsWith("d <=", StringComparison.Ordinal) ? " to M6" : name[..3] == "AL4" ? " over M10 to M39" : " over M6 to M39"),
         (_, var alloy, _) => alloy,
     };
 }

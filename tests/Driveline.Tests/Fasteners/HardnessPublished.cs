@@ -11,7 +11,8 @@ public sealed class HardnessPublished
 
     public static TheoryData<ReferenceRow> WithoutTensile => ReferenceRow.Where("hardness-to-tensile.csv", r => !r.Has("Rm_MPa"));
 
-    public static TheoryData<ReferenceRow> Bounds => ReferenceRow.Where("strength-bounds-from-hardness.csv", r => r["Rm_at_hardness_max_MPa"].Length > 0);
+    public static TheoryData<ReferenceRow> Bounds =>
+        ReferenceRow.Where("strength-bounds-from-hardness.csv", r => r["Rm_at_hardness_max_MPa"].Length > 0);
 
     [Theory]
     [MemberData(nameof(Rows))]
@@ -27,7 +28,8 @@ public sealed class HardnessPublished
                 // Printed to 1 ksi or 5 MPa; the MPa column is rounded to 1 MPa.
                 Assert.Equal(row.Number("Rm_MPa"), Si.Pascals(tensile!) / 1e6, 0.6);
                 Assert.Equal(
-                    row["confidence"] == "seen" ? BasisKind.Published : row["table"].StartsWith("alt", StringComparison.Ordinal) ? BasisKind.CommonPractice : BasisKind.FromMemory,
+                    row["confidence"] == "seen" ? BasisKind.Published : row["table"].StartsWith("alt", StringComparison.Ordinal)
+                        ? BasisKind.CommonPractice : BasisKind.FromMemory,
                     tensile!.Basis.Kind);
             }
         }
@@ -53,7 +55,8 @@ public sealed class HardnessPublished
     public void TensileBand_EveryClass_EndsAtTheHardnessMaximum(ReferenceRow row)
     {
         BoltGrade grade = BoltGrade.Parse(row["fastener"]);
-        GradeRange range = grade.Ranges.Count == 1 || row["size_note"] is "d <= 16" or "to 3/4 in" or "to 1 in" ? grade.Ranges[0] : grade.Ranges[1];
+        GradeRange range = grade.Ranges.Count == 1 || row["size_note"] is "d <= 16" or "to 3/4 in" or "to 1 in" ? grade.Ranges[0]
+            : grade.Ranges[1];
         if (row["size_note"] == "current" && grade.Name == "8.2")
         {
             // The older text allows HRC 42, which sets the high end; the current one is kept as a conflict.

@@ -156,12 +156,15 @@ public sealed class HeadMarksTests
     [InlineData("KX", "SAE 5", "a maker's mark says nothing of the grade")]
     public void LinesAndText_Together_NarrowTheGrade(string text, string first, string reason) =>
         Assert.True(
-            HeadMarks.Identify(HeadMark.RadialLines(3, LineSpacing.Even).WithText(text), ScrewThread.Parse("1/2-13 UNC")).Candidates[0].Name == first, reason);
+            HeadMarks.Identify(HeadMark.RadialLines(3, LineSpacing.Even).WithText(text),
+                ScrewThread.Parse("1/2-13 UNC")).Candidates[0].Name == first, reason);
 
     [Fact]
     public void LinesAndText_ThatDisagree_KeepBoth()
     {
-        string[] names = [.. HeadMarks.Identify(HeadMark.RadialLines(6, LineSpacing.Even).WithText("307A"), ScrewThread.Parse("1/2-13 UNC")).Candidates.Select(c => c.Name)];
+        string[] names =
+            [.. HeadMarks.Identify(
+            HeadMark.RadialLines(6, LineSpacing.Even).WithText("307A"), ScrewThread.Parse("1/2-13 UNC")).Candidates.Select(c => c.Name)];
         Assert.Equal(["ASTM A307 A", "SAE 8", "ASTM A354 BD"], names);
     }
 

@@ -20,7 +20,8 @@ public sealed class MarkedMaterialTests
     {
         FastenerMaterial material = FastenerMaterial.Marked(HeadMark.Parse("three radial lines"), HalfInch);
 
-        // SAE J429: 5, 5.1 and 5.2 from 120 ksi = 827.4 MPa; 5.1 up to HRC 40: 182 ksi (ASTM A370 Table 2) to 184 ksi at HRC 40.4 = 1255 to 1269 MPa.
+        // SAE J429: 5, 5.1 and 5.2 from 120 ksi = 827.4 MPa; 5.1 up to HRC 40: 182 ksi (ASTM A370 Table 2) to 184 ksi at HRC 40.4 = 1255 to
+        // 1269 MPa.
         Assert.Equal(827.4, material.Tensile!.Low.Megapascals, 0.05);
         Assert.InRange(material.Tensile.High!.Value.Megapascals, 1250, 1270);
         Assert.True(material.IsIdentified);
@@ -81,7 +82,8 @@ public sealed class MarkedMaterialTests
                 bool isItsOwn = HeadMarks.Identify(mark, size).Candidates.Any(c => grade.Equals(c.Grade))
                     || (mark.Text is null && mark.Lines == 0 && grade.HeadMark.StartsWith("no ", StringComparison.Ordinal));
                 ShearBolt bolt = ShearBolt.Of(size, grade).With(PlaneThrough.Shank).WithHeadMark(mark);
-                ShearBoltDevice device = ShearBoltDevice.Of("bolt", ShearBoltJoint.Tangential(bolt, Length.FromMillimeters(50)).WithHub(HubState.Free));
+                ShearBoltDevice device = ShearBoltDevice.Of(
+                    "bolt", ShearBoltJoint.Tangential(bolt, Length.FromMillimeters(50)).WithHub(HubState.Free));
                 bool contradicts = device.GuardBars.Any(f => f.Code == ShearBoltFindings.MarksContradict);
                 Assert.True(contradicts != isItsOwn, grade + " with " + mark);
                 Assert.Equal(contradicts, device.QuietBars.Any(f => f.Code == ShearBoltFindings.MarksContradict));

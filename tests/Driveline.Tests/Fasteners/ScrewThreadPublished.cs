@@ -54,7 +54,8 @@ public sealed class ScrewThreadPublished
     {
         bool inch = row.Has("body_dia_max_in");
         var thread = ScrewThread.Parse(inch ? row["size"] + " in" : row["size"]);
-        var band = thread.BodyDiameterOf(row["standard"].StartsWith("ASME B18.5", StringComparison.Ordinal) ? BodyStyle.SquareNeckBolt : BodyStyle.HexCapScrew)!;
+        var band = thread.BodyDiameterOf(
+            row["standard"].StartsWith("ASME B18.5", StringComparison.Ordinal) ? BodyStyle.SquareNeckBolt : BodyStyle.HexCapScrew)!;
         string unit = inch ? "in" : "mm";
         double meter = inch ? 0.0254 : 1e-3;
         Assert.Equal(row.Number("body_dia_min_" + unit), band.SiBand.Low / meter, 9);

@@ -117,7 +117,8 @@ public sealed class ScrewThreadTests
     {
         var thread = ScrewThread.Parse("1/2-13 UNC");
 
-        // D = 12.7 mm, P = 25.4/13 = 1.953846 mm: minor 12.7 − 1.299038·1.953846 = 10.161880 mm, area 0.7853982·103.263805 = 81.1032 mm²; shank π/4·12.7² = 126.6769 mm².
+        // D = 12.7 mm, P = 25.4/13 = 1.953846 mm: minor 12.7 − 1.299038·1.953846 = 10.161880 mm, area 0.7853982·103.263805 = 81.1032 mm²;
+        // shank π/4·12.7² = 126.6769 mm².
         Assert.Equal(10.161880, thread.MinorDiameter.Millimeters, 5);
         Assert.Equal(81.1032, thread.RootArea.SquareMillimeters, 3);
         Assert.Equal(126.6769, thread.ShankArea.SquareMillimeters, 3);

@@ -12,7 +12,8 @@ public sealed class SpringPinTests
     [MemberData(nameof(Rows))]
     public void Pin_EveryPublishedRow_HasThePrintedLoad(ReferenceRow row)
     {
-        string standard = row["spec"].StartsWith("ASME", StringComparison.Ordinal) ? "ASME B18.8.2" : string.Join(' ', row["spec"].Split(' ').Take(2));
+        string standard = row["spec"].StartsWith("ASME", StringComparison.Ordinal) ? "ASME B18.8.2"
+            : string.Join(' ', row["spec"].Split(' ').Take(2));
         string material = row["grade_or_class"] is "austenitic" or "30302/30304" ? " austenitic"
             : row["grade_or_class"] == "beryllium copper" ? " beryllium copper"
             : row["group"] == "dowel pin" ? " dowel"

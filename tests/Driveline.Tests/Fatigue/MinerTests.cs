@@ -6,7 +6,8 @@ public class MinerTests
 {
     [Fact]
     public void Damage_TwoRanges_Adds() => Close.Absolute(
-        0.1375, Miner.Damage(SNCurve.BoltsInShear, [200e6, 300e6], [1000, 1000]), 1e-9, "hand: 1000/62 500 + 1000/8230.4527 = 0.016 + 0.1215");
+        0.1375, Miner.Damage(SNCurve.BoltsInShear, [200e6, 300e6], [1000, 1000]), 1e-9,
+            "hand: 1000/62 500 + 1000/8230.4527 = 0.016 + 0.1215");
 
     [Fact]
     public void Damage_BelowTheCutOff_IsNone() => Assert.Equal(0, Miner.Damage(SNCurve.BoltsInShear, [45e6], [1e12]));

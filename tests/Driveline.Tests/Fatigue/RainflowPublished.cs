@@ -39,11 +39,13 @@ public class RainflowPublished
     public void Count_SumOfTwoSines_GivesTheLibrarysCycles()
     {
         ReferenceTable.Row[] rows = [.. Rows.Where(r => r["id"] == "R7")];
-        double[] history = [.. Enumerable.Range(0, 1001).Select(i => (0.8 * Math.Sin(0.01 * Math.PI * i)) + (0.2 * Math.Sin(0.032 * Math.PI * i)))];
+        double[] history =
+            [.. Enumerable.Range(0, 1001).Select(i => (0.8 * Math.Sin(0.01 * Math.PI * i)) + (0.2 * Math.Sin(0.032 * Math.PI * i)))];
         IReadOnlyList<RainflowCycle> cycles = Rainflow.Count(history);
         Assert.All(rows, row => Assert.Contains(
             cycles,
-            c => Math.Abs(c.Range - row.Number("range")) < 1e-8 && Math.Abs(c.Mean - row.Number("mean")) < 1e-6 && c.Count == row.Number("cycles")));
+            c => Math.Abs(c.Range - row.Number("range")) < 1e-8 && Math.Abs(c.Mean - row.Number("mean")) < 1e-6
+                && c.Count == row.Number("cycles")));
         Assert.Equal(rows.Length, cycles.Count);
     }
 

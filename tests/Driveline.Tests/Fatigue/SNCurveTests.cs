@@ -38,7 +38,8 @@ public class SNCurveTests
 
     [Property]
     public Property RangeAt_OfCyclesAt_IsTheRange() => Prop.ForAll(Gen.Choose(46, 2000).ToArbitrary(), mpa =>
-        Math.Abs(SNCurve.BoltsInShear.RangeAt(SNCurve.BoltsInShear.CyclesAt(Pressure.FromMegapascals(mpa))).Megapascals - mpa) < 1e-9 * mpa);
+        Math.Abs(SNCurve.BoltsInShear.RangeAt(
+            SNCurve.BoltsInShear.CyclesAt(Pressure.FromMegapascals(mpa))).Megapascals - mpa) < 1e-9 * mpa);
 
     [Fact]
     public void CyclesAt_NegativeRange_IsRefused() => Assert.Throws<ArgumentOutOfRangeException>(

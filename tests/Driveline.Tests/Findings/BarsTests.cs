@@ -29,7 +29,8 @@ public partial class BarsTests
         ShearBoltFindings.HolesWorn, ShearBoltFindings.HoleFitNotKnown, ShearBoltFindings.StandOffBendsBolt,   // lower the low end
         ShearBoltFindings.HolesOvalFirst, ShearBoltFindings.CrossHoleTooLarge,   // parts at the joint, judged as parts
         ShearBoltFindings.FacesMayMove,   // stands beside the gap, the worn hole or the loose bolt
-        ClutchFindings.Oiled, ClutchFindings.Glazed, ClutchFindings.NotRunIn, ClutchFindings.FacingPressureHigh, ClutchFindings.MeasuredDiffers,
+        ClutchFindings.Oiled, ClutchFindings.Glazed, ClutchFindings.NotRunIn, ClutchFindings.FacingPressureHigh,
+            ClutchFindings.MeasuredDiffers,
         ClutchFindings.StoodMoist,   // stands beside the finding that no slip test counts
     ];
 
@@ -40,7 +41,8 @@ public partial class BarsTests
     public static IReadOnlyList<Finding> OfDevices { get; } = [.. Devices().SelectMany(d => d.Findings)];
 
     public static IReadOnlyList<Finding> OfVerdicts { get; } =
-        [.. Enumerable.Range(1, 60).SelectMany(seed => ProtectionSpec.Random(seed).WithOneLess().Append(("", ProtectionSpec.Random(seed)))).SelectMany(s => s.Item2.Check().Findings)];
+        [.. Enumerable.Range(1, 60).SelectMany(seed => ProtectionSpec.Random(seed).WithOneLess().Append(("", ProtectionSpec.Random(seed))))
+            .SelectMany(s => s.Item2.Check().Findings)];
 
     [Fact]
     public void NotKnown_Made_BarsAQuestionOrIsListed() => Assert.All(
@@ -54,7 +56,8 @@ public partial class BarsTests
         string[] said =
         [
             .. Directory.EnumerateFiles(root, "*.cs", SearchOption.AllDirectories)
-                .SelectMany(f => BarringNothing().Matches(File.ReadAllText(f)).Select(m => m.Groups[1].Value)).Order(StringComparer.Ordinal),
+                .SelectMany(f => BarringNothing().Matches(File.ReadAllText(f)).Select(m => m.Groups[1].Value))
+                    .Order(StringComparer.Ordinal),
         ];
         Assert.Equal(["FacingLimitNotKnown", "HoleFitNotKnown", "RunInNotKnown", "SpecifiedNotKnown"], said);
         Assert.All(NotKnownAndBarringNothing, entry => Assert.NotEmpty(entry.Value));
@@ -62,11 +65,13 @@ public partial class BarsTests
 
     [Fact]
     public void Device_DangerOrWarning_BarsOrIsCarriedByNumbers() =>
-        Assert.All(OfDevices.Where(f => f.Severity != Severity.Note && f.Bars == Bars.Nothing), f => Assert.Contains(f.Code, CarriedByNumbers));
+        Assert.All(OfDevices.Where(f => f.Severity != Severity.Note && f.Bars == Bars.Nothing),
+            f => Assert.Contains(f.Code, CarriedByNumbers));
 
     [Fact]
     public void Barring_Made_NamesWhatSettlesIt() =>
-        Assert.All(OfDevices.Concat(OfVerdicts).Where(f => f.Bars != Bars.Nothing && !NothingToMeasure.Contains(f.Code)), f => Assert.NotNull(f.SettledBy));
+        Assert.All(OfDevices.Concat(OfVerdicts).Where(f => f.Bars != Bars.Nothing && !NothingToMeasure.Contains(f.Code)),
+            f => Assert.NotNull(f.SettledBy));
 
     [Fact]
     public void Device_Bars_AreThoseOfItsFindings() => Assert.All(Devices(), device =>
@@ -97,13 +102,15 @@ public partial class BarsTests
         ShearBolt[] bolts =
         [
             ShearBolt.Special(thread, PlaneThrough.Neck, null, null),
-            ShearBolt.Of(thread, FastenerMaterial.NotKnown), ShearBolt.Of(thread, FastenerMaterial.UnmarkedMetricBolt), ShearBolt.Of(thread, BoltGrade.Parse("8.8")),
+            ShearBolt.Of(thread, FastenerMaterial.NotKnown), ShearBolt.Of(thread, FastenerMaterial.UnmarkedMetricBolt),
+                ShearBolt.Of(thread, BoltGrade.Parse("8.8")),
         ];
         foreach (ShearBolt bolt in bolts)
         {
             foreach (HubState hub in Enum.GetValues<HubState>())
             {
-                yield return ShearBoltDevice.Of("bolt", ShearBoltJoint.ThroughShaft(bolt, Length.FromMillimeters(35)).WithHole(Length.FromMillimeters(14)).WithHub(hub));
+                yield return ShearBoltDevice.Of("bolt",
+                    ShearBoltJoint.ThroughShaft(bolt, Length.FromMillimeters(35)).WithHole(Length.FromMillimeters(14)).WithHub(hub));
                 yield return ShearBoltDevice.Of("bolt", ShearBoltJoint.BoltCircle(bolt, Length.FromMillimeters(100), 2).WithHub(hub));
             }
         }
@@ -113,17 +120,22 @@ public partial class BarsTests
     {
         ClutchCondition[] conditions =
         [
-            ClutchCondition.AsOf(Build.Today), Build.Trusted(RunInState.NotKnown), Build.Clean(RunInState.New).WithSlipTest(SlipTest.DidNotSlip(Build.Today)),
+            ClutchCondition.AsOf(Build.Today), Build.Trusted(RunInState.NotKnown),
+                Build.Clean(RunInState.New).WithSlipTest(SlipTest.DidNotSlip(Build.Today)),
             .. Enum.GetValues<SurfaceState>().Select(s => Build.Trusted(RunInState.RunIn).WithSurface(s)),
-            Build.Trusted(RunInState.RunIn).WithStorage(Build.Today), Build.Clean(RunInState.RunIn).WithStorage(Build.Today.AddDays(-900)).WithSlipTest(SlipTest.Slipped(Build.Today.AddDays(-800))),
+            Build.Trusted(RunInState.RunIn).WithStorage(Build.Today), Build.Clean(RunInState.RunIn).WithStorage(Build.Today.AddDays(-900))
+                .WithSlipTest(SlipTest.Slipped(Build.Today.AddDays(-800))),
         ];
         foreach (ClutchCondition condition in conditions)
         {
             foreach (double springMm in new[] { 39.0, 40, 45, 51 })
             {
                 LengthBand length = LengthBand.Exactly(Length.FromMillimeters(springMm), Build.Stated);
-                yield return SlipClutchDevice.Of("clutch", SlipTorque.Of(Build.NineSprings().WithFacing(Facings.MouldedLining).WithSpringLength(length), condition)).WithSlipsInWork(3);
-                yield return SlipClutchDevice.Of("clutch", SlipTorque.Of(Build.NineSprings().WithFacing(Facings.NotKnown).WithSpringLength(length), condition)).Undated();
+                yield return SlipClutchDevice.Of(
+                    "clutch", SlipTorque.Of(Build.NineSprings().WithFacing(Facings.MouldedLining).WithSpringLength(length), condition))
+                    .WithSlipsInWork(3);
+                yield return SlipClutchDevice.Of("clutch",
+                    SlipTorque.Of(Build.NineSprings().WithFacing(Facings.NotKnown).WithSpringLength(length), condition)).Undated();
             }
 
             yield return SlipClutchDevice.Of("clutch", SlipTorque.OfStated(Thornbeck.Nm(900), condition));

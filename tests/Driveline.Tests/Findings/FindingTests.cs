@@ -15,7 +15,8 @@ public class FindingTests
     [Theory]
     [InlineData("bolt.madeUpNotKnown", Bars.Both)]
     [InlineData("bolt.madeUp", Bars.Nothing)]
-    public void Of_Code_BarsBothOnlyWhenNotKnown(string code, Bars expected) => Assert.Equal(expected, Finding.Of(code, Severity.Danger).Bars);
+    public void Of_Code_BarsBothOnlyWhenNotKnown(string code, Bars expected) =>
+        Assert.Equal(expected, Finding.Of(code, Severity.Danger).Bars);
 
     [Fact]
     public void Barring_Guards_BarsNoQuiet()
@@ -30,7 +31,8 @@ public class FindingTests
     [Fact]
     public void With_AfterBarsAndPaths_KeepsThem()
     {
-        Finding finding = Finding.NotKnown("made.up").Barring(Bars.Quiet).WithSettledBy(Measurements.HubTurn).WithBecause("a.b", "c").With("name", "bolt");
+        Finding finding = Finding.NotKnown("made.up").Barring(Bars.Quiet).WithSettledBy(Measurements.HubTurn).WithBecause("a.b", "c")
+            .With("name", "bolt");
         Assert.Equal(Bars.Quiet, finding.Bars);
         Assert.Equal(Measurements.HubTurn, finding.SettledBy);
         Assert.Equal(["a.b", "c"], finding.Because);

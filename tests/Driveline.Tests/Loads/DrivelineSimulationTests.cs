@@ -17,12 +17,14 @@ public class DrivelineSimulationTests
     [InlineData(1, 3.0, 2000, 300, 4680.24097, "hand: 300 + 18π·√(3.0·2000)")]
     [InlineData(2, 3.0, 500, 300, 2340.12049, "hand: behind 1:2 the PTO feels 500·2² N·m/rad; own torque is half of 4680.24097")]
     [InlineData(1, 0.5, 2000, 300, 2088.2259, "torsional impact pack T04, preloaded start")]
-    public void Strike_RotorStoppedDead_ShaftCarriesT0PlusDrivingInertia(double ratio, double engine, double stiffness, double load, double expected, string source)
+    public void Strike_RotorStoppedDead_ShaftCarriesT0PlusDrivingInertia(
+        double ratio, double engine, double stiffness, double load, double expected, string source)
     {
         Part tube = Shaft("tube", stiffness);
         Part rotor = Rotor(4.2);
         DrivelineChain chain = DrivelineChain.Of(Part.Gearbox("gearbox", ratio).WithEfficiency(1), tube, rotor);
-        SimulationOutcome outcome = Strike(chain, Drive(load, engine, 1e6), SimulatedStrike.Rigid(rotor, StrikePlace.Blade)).Run(SimulatedDevices.Fitted, BandPoint.Expected);
+        SimulationOutcome outcome = Strike(chain, Drive(load, engine, 1e6), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
+            .Run(SimulatedDevices.Fitted, BandPoint.Expected);
         Close.Relative(expected, outcome.Peak(tube).NewtonMeters, 1e-7, source);
         Assert.True(outcome.EnergyError < 1e-9, source);
     }
@@ -35,7 +37,8 @@ public class DrivelineSimulationTests
     {
         Part tube = Shaft("tube", 2000);
         Part rotor = Rotor(inertia);
-        SimulationOutcome outcome = Strike(DrivelineChain.Of(tube, rotor), Drive(300, 3, 1e6), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
+        SimulationOutcome outcome = Strike(
+            DrivelineChain.Of(tube, rotor), Drive(300, 3, 1e6), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
             .Run(SimulatedDevices.Fitted, BandPoint.Expected);
         Close.Relative(4680.24097, outcome.Peak(tube).NewtonMeters, 1e-7, "hand: as above, whatever the rotor");
     }
@@ -47,7 +50,8 @@ public class DrivelineSimulationTests
         Part hub = Part.Of(PartKind.Yoke, "hub").WithInertia(KgM2Of(0.4));
         Part tube = Shaft("tube", 5000);
         Part rotor = Rotor(4);
-        SimulationOutcome outcome = Strike(DrivelineChain.Of(hub, tube, rotor), Drive(300, null, 900), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
+        SimulationOutcome outcome = Strike(
+            DrivelineChain.Of(hub, tube, rotor), Drive(300, null, 900), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
             .Run(SimulatedDevices.Fitted, BandPoint.Expected);
         Close.Relative(3428.9332, outcome.Peak(tube).NewtonMeters, 1e-6, "hand");
         Assert.Equal("PTO clutch", outcome.Slips[0].Clutch);
@@ -61,7 +65,8 @@ public class DrivelineSimulationTests
         Part tube = Shaft("tube", 2000);
         ProtectiveDevice bolt = Bolt(800);
         Part rotor = Rotor(3);
-        DrivelineSimulation simulation = Strike(DrivelineChain.Of(tube, bolt, rotor), Drive(0, 0.5, null), SimulatedStrike.Rigid(rotor, StrikePlace.Blade));
+        DrivelineSimulation simulation = Strike(
+            DrivelineChain.Of(tube, bolt, rotor), Drive(0, 0.5, null), SimulatedStrike.Rigid(rotor, StrikePlace.Blade));
         SimulationOutcome with = simulation.Run(SimulatedDevices.Fitted, BandPoint.Expected);
         Assert.Same(bolt, with.TrippedDevice);
         Close.Absolute(0.0073336911, with.TripTime!.Value.Seconds, 1e-9, "T10, t1");
@@ -79,7 +84,8 @@ public class DrivelineSimulationTests
     {
         Part rotor = Rotor(3);
         ProtectiveDevice bolt = Bolt(700, 800, 1000);
-        SimulationOutcome outcome = Strike(DrivelineChain.Of(Shaft("tube", 2000), bolt, rotor), Drive(0, 0.5, null), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
+        SimulationOutcome outcome = Strike(
+            DrivelineChain.Of(Shaft("tube", 2000), bolt, rotor), Drive(0, 0.5, null), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
             .Run(SimulatedDevices.Fitted, point);
         Close.Relative(expected, outcome.Peak(bolt).NewtonMeters, 1e-12, "the point of the band");
     }
@@ -93,7 +99,8 @@ public class DrivelineSimulationTests
         {
             ProtectiveDevice bolt = Bolt(nm);
             SimulationOutcome outcome = Strike(
-                DrivelineChain.Of(Shaft("tube", 2000), Part.Gearbox("box", 2).WithEfficiency(1), bolt, rotor), Drive(0, 0.5, null), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
+                DrivelineChain.Of(Shaft("tube", 2000), Part.Gearbox("box", 2).WithEfficiency(1), bolt, rotor), Drive(0, 0.5, null),
+                    SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
                 .Run(SimulatedDevices.Fitted, BandPoint.Expected);
             Assert.Equal(trips, outcome.Tripped);
         }
@@ -105,7 +112,8 @@ public class DrivelineSimulationTests
         // Torsional impact pack T10: 800 N·m holds, heat 639.43796 J, slip 0.79929745 rad.
         Part rotor = Rotor(3);
         StatedDevice clutch = StatedDevice.Of("slip clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Nm(800));
-        SimulationOutcome outcome = Strike(DrivelineChain.Of(Shaft("tube", 2000), clutch, rotor), Drive(0, 0.5, null), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
+        SimulationOutcome outcome = Strike(
+            DrivelineChain.Of(Shaft("tube", 2000), clutch, rotor), Drive(0, 0.5, null), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
             .Run(SimulatedDevices.Fitted, BandPoint.Expected);
         Assert.True(outcome.Tripped);
         SimulatedSlip slip = outcome.Slips.Single(s => s.Clutch == "slip clutch");
@@ -117,11 +125,14 @@ public class DrivelineSimulationTests
     [Fact]
     public void Strike_Yielding_CarriesLessThanADeadStop()
     {
-        // What gives way at 500 N·m from a light rotor: the shaft sees at most 500 N·m and what the rotor's 0.01 kg·m² add while they are braked.
+        // What gives way at 500 N·m from a light rotor: the shaft sees at most 500 N·m and what the rotor's 0.01 kg·m² add while they are
+        // braked.
         Part tube = Shaft("tube", 2000);
         Part rotor = Rotor(0.01);
-        SimulatedStrike stump = SimulatedStrike.Yielding(rotor, StrikePlace.Blade, RotationalStiffness.FromNewtonMetersPerRadian(1e5), Torque.FromNewtonMeters(500));
-        SimulationOutcome outcome = Strike(DrivelineChain.Of(tube, rotor), Drive(0, 0.5, null), stump).Run(SimulatedDevices.Blocked, BandPoint.Expected);
+        SimulatedStrike stump = SimulatedStrike.Yielding(
+            rotor, StrikePlace.Blade, RotationalStiffness.FromNewtonMetersPerRadian(1e5), Torque.FromNewtonMeters(500));
+        SimulationOutcome outcome = Strike(DrivelineChain.Of(tube, rotor), Drive(0, 0.5, null), stump)
+            .Run(SimulatedDevices.Blocked, BandPoint.Expected);
         Assert.InRange(outcome.Peak(tube).NewtonMeters, 400, 1001);   // 2 × 500 N·m: a step from nothing, undamped
     }
 
@@ -132,7 +143,8 @@ public class DrivelineSimulationTests
         Part box = Part.Gearbox("box", 1).WithEfficiency(1).WithInertia(KgM2Of(0.1));
         Part shaft = Shaft("rotor shaft", 3000);
         SimulationOutcome outcome = Strike(
-            DrivelineChain.Of(Shaft("tube", 2000), box, shaft, Rotor(4)), Drive(0, 0.5, null), SimulatedStrike.Rigid(box, StrikePlace.Driveline))
+            DrivelineChain.Of(Shaft("tube", 2000), box, shaft, Rotor(4)), Drive(0, 0.5, null),
+                SimulatedStrike.Rigid(box, StrikePlace.Driveline))
             .Run(SimulatedDevices.Blocked, BandPoint.Expected);
         Close.Relative(6194.5963, outcome.Peak(shaft).NewtonMeters, 1e-6, "hand");
     }
@@ -151,7 +163,8 @@ public class DrivelineSimulationTests
     public void Engagement_RigidLine_TakesTheWorkedTimeAndHeat()
     {
         // Worked example: 1.5 kg·m² to 540 min⁻¹ at 600 N·m: ½·J·ω² = 2398.3 J, 600 N·m throughout.
-        SimulationOutcome outcome = DrivelineSimulation.OfEngagement(DrivelineChain.Of(Rotor(1.5)), Drive(0, null, 600)).Run(SimulatedDevices.Blocked, BandPoint.Expected);
+        SimulationOutcome outcome = DrivelineSimulation.OfEngagement(DrivelineChain.Of(Rotor(1.5)), Drive(0, null, 600))
+            .Run(SimulatedDevices.Blocked, BandPoint.Expected);
         Close.Relative(0.5 * 1.5 * W * W, outcome.SlipEnergy.Joules, 1e-9, "½·J·ω² = 2398.3 J");
         Assert.DoesNotContain(outcome.Findings, f => f.Code == SimulationFindings.StillSlipping);
     }
@@ -161,7 +174,8 @@ public class DrivelineSimulationTests
     {
         // J₁·J₂·ω²/(2·(J₁ + J₂)) with 0.8 and 0.2 kg·m² at 540 min⁻¹: 255.82015 J (torsional impact pack T09); the engine gives no torque.
         SimulationDrive drive = Drive(0, 0.8, 300).WithEngineLine(TorqueSpeedLine.Constant(Torque.Zero));
-        SimulationOutcome outcome = DrivelineSimulation.OfEngagement(DrivelineChain.Of(Rotor(0.2)), drive).Run(SimulatedDevices.Blocked, BandPoint.Expected);
+        SimulationOutcome outcome = DrivelineSimulation.OfEngagement(DrivelineChain.Of(Rotor(0.2)), drive)
+            .Run(SimulatedDevices.Blocked, BandPoint.Expected);
         Close.Relative(255.82015, outcome.SlipEnergy.Joules, 1e-7, "T09, E");
     }
 
@@ -169,16 +183,19 @@ public class DrivelineSimulationTests
     public void Engagement_Feathered_PeaksLowerThanAbrupt()
     {
         DrivelineChain chain = DrivelineChain.Of(Part.Of(PartKind.Yoke, "hub").WithInertia(KgM2Of(0.5)), Shaft("tube", 2000), Rotor(1.5));
-        double abrupt = DrivelineSimulation.OfEngagement(chain, Drive(0, null, 600)).Run(SimulatedDevices.Blocked, BandPoint.Expected).Peak(chain.Elements[1]).NewtonMeters;
+        double abrupt = DrivelineSimulation.OfEngagement(chain, Drive(0, null, 600)).Run(SimulatedDevices.Blocked, BandPoint.Expected)
+            .Peak(chain.Elements[1]).NewtonMeters;
         SimulationDrive slow = Drive(0, null, 600).WithRise(Seconds(3));
-        double feathered = DrivelineSimulation.OfEngagement(chain, slow).Run(SimulatedDevices.Blocked, BandPoint.Expected).Peak(chain.Elements[1]).NewtonMeters;
+        double feathered = DrivelineSimulation.OfEngagement(chain, slow).Run(SimulatedDevices.Blocked, BandPoint.Expected)
+            .Peak(chain.Elements[1]).NewtonMeters;
         Assert.True(feathered < 0.7 * abrupt, feathered + " against " + abrupt);
     }
 
     [Fact]
     public void Engagement_CapacityBelowLoad_SlipsOnAndSaysSo()
     {
-        SimulationOutcome outcome = DrivelineSimulation.OfEngagement(DrivelineChain.Of(Rotor(1.5)), Drive(700, null, 600)).Run(SimulatedDevices.Blocked, BandPoint.Expected);
+        SimulationOutcome outcome = DrivelineSimulation.OfEngagement(DrivelineChain.Of(Rotor(1.5)), Drive(700, null, 600))
+            .Run(SimulatedDevices.Blocked, BandPoint.Expected);
         Assert.Contains(outcome.Findings, f => f.Code == SimulationFindings.StillSlipping);
     }
 
@@ -190,28 +207,39 @@ public class DrivelineSimulationTests
         SimulatedStrike strike = SimulatedStrike.Rigid(rotor, StrikePlace.Blade);
         SimulationDrive bare = SimulationDrive.At(RotationalSpeed.FromRadiansPerSecond(W));
         Assert.Equal([SimulationFindings.LoadNotKnown], Codes(Strike(DrivelineChain.Of(tube, rotor), bare, strike)));
-        Assert.Equal([SimulationFindings.StiffnessNotKnown], Codes(Strike(DrivelineChain.Of(Part.Shaft("tube"), rotor), Drive(0, 1, 900), strike)));
+        Assert.Equal(
+            [SimulationFindings.StiffnessNotKnown], Codes(Strike(DrivelineChain.Of(Part.Shaft("tube"), rotor), Drive(0, 1, 900), strike)));
         Part unknown = Part.Of(PartKind.Rotor, "blades");
-        Assert.Equal([SimulationFindings.InertiaNotKnown], Codes(Strike(DrivelineChain.Of(tube, unknown), Drive(0, 1, 900), SimulatedStrike.Rigid(unknown, StrikePlace.Blade))));
-        Assert.Equal([SimulationFindings.RatioNotKnown], Codes(Strike(DrivelineChain.Of(tube, Part.Gearbox("box"), rotor), Drive(0, 1, 900), strike)));
+        Assert.Equal([SimulationFindings.InertiaNotKnown],
+            Codes(Strike(DrivelineChain.Of(tube, unknown), Drive(0, 1, 900), SimulatedStrike.Rigid(unknown, StrikePlace.Blade))));
+        Assert.Equal([SimulationFindings.RatioNotKnown],
+            Codes(Strike(DrivelineChain.Of(tube, Part.Gearbox("box"), rotor), Drive(0, 1, 900), strike)));
         Assert.Equal([SimulationFindings.CapacityNotKnown], Codes(DrivelineSimulation.OfEngagement(DrivelineChain.Of(tube, rotor), bare)));
-        SimulationDrive gentle = bare.WithEngagement(Engagement.Through(PtoClutchKind.HandLever).WithManner(EngagementManner.Gentle).WithCapacity(Nm(900)));
+        SimulationDrive gentle = bare.WithEngagement(
+            Engagement.Through(PtoClutchKind.HandLever).WithManner(EngagementManner.Gentle).WithCapacity(Nm(900)));
         Assert.Equal([SimulationFindings.RiseNotKnown], Codes(DrivelineSimulation.OfEngagement(DrivelineChain.Of(tube, rotor), gentle)));
         Branch branch = Branch.Of("auger", RatioBand.Exactly(0.3, Given), Part.Shaft("auger shaft"));
-        Assert.Equal([SimulationFindings.BranchNotSupported], Codes(Strike(DrivelineChain.Of(tube, branch, rotor), Drive(0, 1, 900), strike)));
-        Assert.Equal([SimulationFindings.StiffnessNotKnown], Codes(Strike(DrivelineChain.Of(Part.Of(PartKind.OverrunClutch, "freewheel"), rotor), Drive(0, 1, null), strike)));
+        Assert.Equal(
+            [SimulationFindings.BranchNotSupported], Codes(Strike(DrivelineChain.Of(tube, branch, rotor), Drive(0, 1, 900), strike)));
+        Assert.Equal([SimulationFindings.StiffnessNotKnown],
+            Codes(Strike(DrivelineChain.Of(Part.Of(PartKind.OverrunClutch, "freewheel"), rotor), Drive(0, 1, null), strike)));
     }
 
     [Fact]
     public void Missing_InertiaBetweenClutchAndBolt_BarsOnlyTheRunWithIt()
     {
         Part rotor = Rotor(3);
-        DrivelineSimulation simulation = Strike(DrivelineChain.Of(Shaft("tube", 2000), Bolt(800), rotor), Drive(100, 1, 900), SimulatedStrike.Rigid(rotor, StrikePlace.Blade));
+        DrivelineSimulation simulation = Strike(
+            DrivelineChain.Of(Shaft("tube", 2000), Bolt(800), rotor), Drive(100, 1, 900), SimulatedStrike.Rigid(rotor, StrikePlace.Blade));
         Assert.True(simulation.CanRun);
         Assert.True(simulation.TryRun(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, out _, out _));
-        Assert.False(simulation.TryRun(SimulatedDevices.Fitted, BandPoint.Expected, BandPoint.Expected, out _, out IReadOnlyList<Driveline.Findings.Finding> missing));
+        Assert.False(
+            simulation.TryRun(
+            SimulatedDevices.Fitted, BandPoint.Expected, BandPoint.Expected, out _, out IReadOnlyList<Driveline.Findings.Finding> missing));
         Assert.Equal([SimulationFindings.InertiaBetweenNotKnown], missing.Select(f => f.Code));
-        Assert.Contains(SimulationFindings.InertiaBetweenNotKnown, Assert.Throws<InvalidOperationException>(() => simulation.Run(SimulatedDevices.Fitted, BandPoint.Expected)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            SimulationFindings.InertiaBetweenNotKnown, Assert.Throws<InvalidOperationException>(
+            () => simulation.Run(SimulatedDevices.Fitted, BandPoint.Expected)).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -222,21 +250,25 @@ public class DrivelineSimulationTests
         Assert.Equal(
             [SimulationFindings.EngineHeld, SimulationFindings.NoClutchCap, SimulationFindings.PlaceNotKnown],
             Strike(chain, Drive(0, null, null), SimulatedStrike.Rigid(chain.Parts[1], StrikePlace.NotKnown)).Assumed.Select(f => f.Code));
-        SimulationDrive bare = SimulationDrive.At(RotationalSpeed.FromRadiansPerSecond(W)).WithEngagement(Engagement.Through(PtoClutchKind.Electric).WithCapacity(Nm(900)));
+        SimulationDrive bare = SimulationDrive.At(RotationalSpeed.FromRadiansPerSecond(W))
+            .WithEngagement(Engagement.Through(PtoClutchKind.Electric).WithCapacity(Nm(900)));
         Assert.Equal(
             [SimulationFindings.EngineHeld, SimulationFindings.NoLoad, SimulationFindings.SuddenBite],
             DrivelineSimulation.OfEngagement(chain, bare).Assumed.Select(f => f.Code));
         Assert.Equal(
             [SimulationFindings.PartsWithoutInertia],
-            Strike(DrivelineChain.Of(Shaft("tube", 2000), chain.Parts[1]), Drive(0, 1, 900), SimulatedStrike.Rigid(chain.Parts[1], StrikePlace.Blade)).Assumed.Select(f => f.Code));
+            Strike(DrivelineChain.Of(Shaft("tube", 2000), chain.Parts[1]), Drive(0, 1, 900),
+                SimulatedStrike.Rigid(chain.Parts[1], StrikePlace.Blade)).Assumed.Select(f => f.Code));
         Assert.Null(DrivelineSimulation.OfEngagement(chain, bare).EngagementPeak());
     }
 
     [Fact]
     public void EngagementPeak_OnFacts_SpansItsRuns()
     {
-        DrivelineChain chain = DrivelineChain.Of(Part.Of(PartKind.Yoke, "hub").WithInertia(KgM2Of(0.5)), Shaft("tube", 20000).WithInertia(KgM2Of(1e-6)), Rotor(1.5));
-        SimulationDrive drive = Drive(0, 50, null).WithEngineLine(TorqueSpeedLine.Of(Torque.FromNewtonMeters(400), RotationalSpeed.FromRadiansPerSecond(W), 100))
+        DrivelineChain chain = DrivelineChain.Of(
+            Part.Of(PartKind.Yoke, "hub").WithInertia(KgM2Of(0.5)), Shaft("tube", 20000).WithInertia(KgM2Of(1e-6)), Rotor(1.5));
+        SimulationDrive drive = Drive(0, 50, null)
+            .WithEngineLine(TorqueSpeedLine.Of(Torque.FromNewtonMeters(400), RotationalSpeed.FromRadiansPerSecond(W), 100))
             .WithEngagement(Engagement.Through(PtoClutchKind.Electric).WithManner(EngagementManner.Abrupt).WithCapacity(Nm(500, 600, 700)))
             .WithLoad(Nm(0));
         TorqueBand peak = DrivelineSimulation.OfEngagement(chain, drive).EngagementPeak()!;
@@ -251,7 +283,8 @@ public class DrivelineSimulationTests
     {
         Part tube = Shaft("tube", 2000);
         Part rotor = Rotor(3);
-        SimulationOutcome outcome = Strike(DrivelineChain.Of(tube, rotor), Drive(300, 3, 1e6), SimulatedStrike.Rigid(rotor, StrikePlace.Blade)).Run(SimulatedDevices.Fitted, BandPoint.Expected);
+        SimulationOutcome outcome = Strike(DrivelineChain.Of(tube, rotor), Drive(300, 3, 1e6),
+            SimulatedStrike.Rigid(rotor, StrikePlace.Blade)).Run(SimulatedDevices.Fitted, BandPoint.Expected);
         IReadOnlyList<double> trace = outcome.Trace(tube, 2001);
         Close.Relative(300, trace[0], 1e-9, "T₀");
         Close.Relative(outcome.Peak(tube).NewtonMeters, trace.Max(), 1e-3, "samples near the peak");
@@ -263,24 +296,30 @@ public class DrivelineSimulationTests
     public void BadInput_IsNamedWithRangeAndValue()
     {
         Part rotor = Rotor(3);
-        Assert.Contains("PTO speed must be a finite value above 0 rad/s; got 0 rad/s", Assert.Throws<ArgumentOutOfRangeException>(() => SimulationDrive.At(RotationalSpeed.Zero)).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentOutOfRangeException>(() => SimulationDrive.At(RotationalSpeed.FromRadiansPerSecond(1)).WithEngineInertia(KgM2(0)));
+        Assert.Contains("PTO speed must be a finite value above 0 rad/s; got 0 rad/s",
+            Assert.Throws<ArgumentOutOfRangeException>(() => SimulationDrive.At(RotationalSpeed.Zero)).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>(
+            () => SimulationDrive.At(RotationalSpeed.FromRadiansPerSecond(1)).WithEngineInertia(KgM2(0)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Part.Shaft("s").WithStiffness(NmPerRad(0)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Part.Shaft("s").WithDamping(-1));
         Assert.Throws<ArgumentOutOfRangeException>(() => SimulatedStrike.Beside(rotor, StrikePlace.Blade));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SimulatedStrike.Rigid(rotor, StrikePlace.Blade).Starting(Duration.FromSeconds(-1)));
-        Assert.Throws<ArgumentException>(() => Strike(DrivelineChain.Of(Shaft("tube", 1)), Drive(0, 1, 900), SimulatedStrike.Rigid(rotor, StrikePlace.Blade)));
+        Assert.Throws<ArgumentOutOfRangeException>(
+            () => SimulatedStrike.Rigid(rotor, StrikePlace.Blade).Starting(Duration.FromSeconds(-1)));
+        Assert.Throws<ArgumentException>(
+            () => Strike(DrivelineChain.Of(Shaft("tube", 1)), Drive(0, 1, 900), SimulatedStrike.Rigid(rotor, StrikePlace.Blade)));
     }
 
     private static IEnumerable<string> Codes(DrivelineSimulation simulation) => simulation.Missing.Select(f => f.Code);
 
-    private static DrivelineSimulation Strike(DrivelineChain chain, SimulationDrive drive, SimulatedStrike strike) => DrivelineSimulation.OfStrike(chain, drive, strike);
+    private static DrivelineSimulation Strike(DrivelineChain chain, SimulationDrive drive, SimulatedStrike strike) =>
+        DrivelineSimulation.OfStrike(chain, drive, strike);
 
     private static SimulationDrive Drive(double load, double? engine, double? capacity)
     {
         SimulationDrive drive = SimulationDrive.At(RotationalSpeed.FromRadiansPerSecond(W)).WithLoad(Nm(load));
         drive = engine is { } inertia ? drive.WithEngineInertia(KgM2(inertia)) : drive;
-        return capacity is { } nm ? drive.WithEngagement(Engagement.Through(PtoClutchKind.Hydraulic).WithManner(EngagementManner.Abrupt).WithCapacity(Nm(nm))) : drive;
+        return capacity is { } nm ? drive.WithEngagement(
+            Engagement.Through(PtoClutchKind.Hydraulic).WithManner(EngagementManner.Abrupt).WithCapacity(Nm(nm))) : drive;
     }
 
     private static Part Shaft(string name, double stiffness) =>
@@ -290,7 +329,8 @@ public class DrivelineSimulationTests
 
     private static StatedDevice Bolt(double nm) => Bolt(nm, nm, nm);
 
-    private static StatedDevice Bolt(double low, double expected, double high) => StatedDevice.Of("bolt", DeviceKind.ShearBolt, AfterTrip.TorqueGone, Nm(low, expected, high));
+    private static StatedDevice Bolt(double low, double expected, double high) =>
+        StatedDevice.Of("bolt", DeviceKind.ShearBolt, AfterTrip.TorqueGone, Nm(low, expected, high));
 
     private static MassMomentOfInertia KgM2Of(double value) => MassMomentOfInertia.FromKilogramSquareMeters(value);
 }

@@ -57,7 +57,8 @@ public class EngagementTorqueTests
         EngagementTorque fast = EngagementTorque.Of(Lever.WithManner(EngagementManner.Abrupt), Rated).WithRotor(KgM2(2)).WithLoad(Nm(0));
         EngagementTorque slow = fast.WithPtoSpeed(RotationalSpeed.FromRevolutionsPerMinute(270));
         Assert.Equal(fast.Peak.ToString(), slow.Peak.ToString());
-        Close.Relative(0.5, slow.SynchronisingTime!.Expected!.Value.Seconds / fast.SynchronisingTime!.Expected!.Value.Seconds, 1e-12, "t = J ω / T");
+        Close.Relative(
+            0.5, slow.SynchronisingTime!.Expected!.Value.Seconds / fast.SynchronisingTime!.Expected!.Value.Seconds, 1e-12, "t = J ω / T");
         Close.Relative(0.25, slow.SlipHeat!.Expected!.Value.Joules / fast.SlipHeat!.Expected!.Value.Joules, 1e-12, "E = ½ J ω²");
     }
 
@@ -80,7 +81,8 @@ public class EngagementTorqueTests
     [InlineData(0.08, 1048.8)]
     public void ClutchTorque_AroundTheShortestUsefulRise_IsAtMostTheCapacity(double seconds, double nm)
     {
-        EngagementTorque start = EngagementTorque.Of(Lever, RotationalSpeed.FromRadiansPerSecond(20)).WithRotor(KgM2(2)).WithRise(Seconds(seconds));
+        EngagementTorque start = EngagementTorque.Of(Lever, RotationalSpeed.FromRadiansPerSecond(20)).WithRotor(KgM2(2))
+            .WithRise(Seconds(seconds));
         Close.Relative(nm, start.ClutchTorque.Expected!.Value.NewtonMeters, 1e-4, "hand: √(88000 / t) at most 1100");
     }
 
@@ -94,14 +96,16 @@ public class EngagementTorqueTests
         Close.Relative(Math.Min(600, clutch), start.ClutchTorque.High!.Value.NewtonMeters, 1e-12, "hand: √(2 J ω T_c / t_r)");
         Close.Relative(1.1 * Math.Min(600, clutch), start.Peak.High!.Value.NewtonMeters, 1e-12, "hand: 1 + 1 / x, x = 50 × 0.4 / 2");
         Close.Relative(
-            (1 + (Math.Abs(Math.Sin(10)) / 10)) * Math.Min(600, clutch), start.Peak.Expected!.Value.NewtonMeters, 1e-12, "hand: 1 + |sin 10| / 10");
+            (1 + (Math.Abs(Math.Sin(10)) / 10)) * Math.Min(600, clutch), start.Peak.Expected!.Value.NewtonMeters, 1e-12,
+                "hand: 1 + |sin 10| / 10");
     }
 
     // Clutch 500 N·m against a load of 300 N·m: t = 1.5 × 50 / 200 = 0.375 s, φ = 9.375 rad, E = 1875 + 300 × 9.375 = 4687.5 J.
     [Fact]
     public void SlipHeat_UnderLoad_AddsTheLoadTimesTheSlipAngle()
     {
-        EngagementTorque start = EngagementTorque.Of(Lever.WithCapacity(Nm(500)), RotationalSpeed.FromRadiansPerSecond(50)).WithRotor(KgM2(1.5)).WithLoad(Nm(300));
+        EngagementTorque start = EngagementTorque.Of(Lever.WithCapacity(Nm(500)), RotationalSpeed.FromRadiansPerSecond(50))
+            .WithRotor(KgM2(1.5)).WithLoad(Nm(300));
         Close.Relative(0.375, start.SynchronisingTime!.High!.Value.Seconds, 1e-12, "hand");
         Close.Relative(4687.5, start.SlipHeat!.High!.Value.Joules, 1e-12, "hand; = T_c φ = 500 × 9.375");
     }
@@ -110,9 +114,11 @@ public class EngagementTorqueTests
     [InlineData(500, 500, 500, LoadsFindings.EngagementNeverSynchronises, Severity.Danger)]
     [InlineData(400, 600, 500, LoadsFindings.EngagementMayNotSynchronise, Severity.Warning)]
     [InlineData(501, 600, 500, null, Severity.Note)]
-    public void Findings_CapacityAgainstLoad_SayWhetherItStopsSlipping(double low, double expected, double load, string? code, Severity severity)
+    public void Findings_CapacityAgainstLoad_SayWhetherItStopsSlipping(
+        double low, double expected, double load, string? code, Severity severity)
     {
-        EngagementTorque start = EngagementTorque.Of(Lever.WithCapacity(Nm(low, expected, 700)), Rated).WithRotor(KgM2(1)).WithLoad(Nm(load));
+        EngagementTorque start = EngagementTorque.Of(Lever.WithCapacity(Nm(low, expected, 700)), Rated).WithRotor(KgM2(1))
+            .WithLoad(Nm(load));
         string[] known = [LoadsFindings.EngagementNeverSynchronises, LoadsFindings.EngagementMayNotSynchronise];
         Finding? finding = start.Findings.SingleOrDefault(f => known.Contains(f.Code));
         Assert.Equal(code, finding?.Code);
@@ -161,7 +167,8 @@ public class EngagementTorqueTests
     [Fact]
     public void Sheet_WithRotor_ShowsPeakTimeAndHeat()
     {
-        string[] codes = [.. EngagementTorque.Of(Lever, Rated).WithRotor(KgM2(2)).WithLoad(Nm(0)).Sheet().Select(l => l.Formula.Code).Distinct()];
+        string[] codes =
+            [.. EngagementTorque.Of(Lever, Rated).WithRotor(KgM2(2)).WithLoad(Nm(0)).Sheet().Select(l => l.Formula.Code).Distinct()];
         Assert.Equal(["engagementPeak", "rampFactor", "synchronisingTime", "engagementHeat"], codes);
     }
 }

@@ -70,7 +70,8 @@ public class EnginePublished
     [Fact]
     public void EngineTorqueReading_PublicLog_IsAsWorked()
     {
-        TorqueBand torque = EngineTorqueReading.Of(38, 13, 0, Torque.FromNewtonMeters(800), RotationalSpeed.FromRevolutionsPerMinute(1605.5))
+        TorqueBand torque = EngineTorqueReading.Of(
+            38, 13, 0, Torque.FromNewtonMeters(800), RotationalSpeed.FromRevolutionsPerMinute(1605.5))
             .AtPto(Rated, Ratio(1));
         Close.Relative(594.6, torque.High!.Value.NewtonMeters, 1e-3, "WE23");
         Assert.Equal(0, torque.Low.NewtonMeters);

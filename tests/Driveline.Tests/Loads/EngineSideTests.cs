@@ -31,7 +31,8 @@ public class EngineSideTests
         Close.Relative(1630.5, engine.RatedTorque.High!.Value.NewtonMeters, 1e-4, "hand: 92.2 kW");
         Assert.Contains(engine.Findings, f => f.Code == LoadsFindings.PtoPowerRatiosDiffer);
         Assert.Equal(BasisKind.FromMemory, engine.RatedTorque.WeakestBasis.Kind);
-        Assert.DoesNotContain(EngineSide.OfEnginePower(Watts(100e3), Ratio(0.9), Rated).Findings, f => f.Code == LoadsFindings.PtoPowerRatiosDiffer);
+        Assert.DoesNotContain(
+            EngineSide.OfEnginePower(Watts(100e3), Ratio(0.9), Rated).Findings, f => f.Code == LoadsFindings.PtoPowerRatiosDiffer);
     }
 
     // An economy ratio is lower: the same engine torque gives less torque at the PTO (TS09).
@@ -66,7 +67,8 @@ public class EngineSideTests
     [Fact]
     public void EngineTorqueReading_BelowFriction_IsNoTorque()
     {
-        EngineTorqueReading idle = EngineTorqueReading.Of(10, 13, 2, Torque.FromNewtonMeters(800), RotationalSpeed.FromRevolutionsPerMinute(900));
+        EngineTorqueReading idle = EngineTorqueReading.Of(
+            10, 13, 2, Torque.FromNewtonMeters(800), RotationalSpeed.FromRevolutionsPerMinute(900));
         Assert.Equal(0, idle.AtPto(Rated, Ratio(1)).High!.Value.NewtonMeters);
         Assert.Throws<ArgumentOutOfRangeException>(
             () => EngineTorqueReading.Of(126, 13, 0, Torque.FromNewtonMeters(800), RotationalSpeed.FromRevolutionsPerMinute(900)));

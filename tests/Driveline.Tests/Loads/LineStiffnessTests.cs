@@ -36,7 +36,8 @@ public class LineStiffnessTests
     {
         Length outer = Length.FromMillimeters(60), inner = Length.FromMillimeters(50), length = Length.FromMeters(1);
         double tube = Expected(LineStiffness.Of(ShaftSection.Hollow(outer, inner), length));
-        double difference = Expected(LineStiffness.Of(ShaftSection.Solid(outer), length)) - Expected(LineStiffness.Of(ShaftSection.Solid(inner), length));
+        double difference = Expected(LineStiffness.Of(ShaftSection.Solid(outer), length)) - Expected(
+            LineStiffness.Of(ShaftSection.Solid(inner), length));
         Close.Relative(difference, tube, 1e-12, "a tube is the outer bar less the inner one");
     }
 
@@ -55,7 +56,8 @@ public class LineStiffnessTests
     [Fact]
     public void Of_Profile_AsksForAStatedStiffness() => Assert.Contains(
         "State the stiffness",
-        Assert.Throws<ArgumentException>(() => LineStiffness.Of(ShaftSection.Profile(SectionShape.LemonTube), Length.FromMeters(1))).Message,
+        Assert.Throws<ArgumentException>(
+            () => LineStiffness.Of(ShaftSection.Profile(SectionShape.LemonTube), Length.FromMeters(1))).Message,
         StringComparison.Ordinal);
 
     [Fact]

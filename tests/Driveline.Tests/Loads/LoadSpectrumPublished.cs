@@ -10,7 +10,8 @@ public class LoadSpectrumPublished
     [Theory]
     [InlineData(910.79, 204.54, 0.2246, 1.67, 1524, "WE11: rotary tillage, gear L1")]
     [InlineData(1145.83, 394.52, 0.3443, 2.03, 2329, "WE12: rotary tillage, gear L3")]
-    public void LoadSpectrum_FieldData_IsAsPublished(double mean, double deviation, double variation, double factor, double peak, string source)
+    public void LoadSpectrum_FieldData_IsAsPublished(
+        double mean, double deviation, double variation, double factor, double peak, string source)
     {
         LoadSpectrum spectrum = Assert.Single(
             LoadSpectra.All, s => s.Mean.NewtonMeters == mean && s.StandardDeviation.NewtonMeters == deviation);

@@ -4,7 +4,9 @@ using static Driveline.Tests.Loads.LoadsTestBands;
 
 namespace Driveline.Tests.Loads;
 
-/// <summary>The estimates against a second method: the same lumps stepped through time with a friction clutch that sticks and slips.</summary>
+/// <summary>
+/// The estimates against a second method: the same lumps stepped through time with a friction clutch that sticks and slips.
+/// </summary>
 public class LoadsIntegrated
 {
     // Symplectic steps of 1/2000 of the fastest period lie within 0.2 % of the peak.
@@ -62,7 +64,8 @@ public class LoadsIntegrated
         var random = new Random(seed);
         double capacity = Between(random, 200, 3000), omega = Between(random, 10, 60), rise = Between(random, 0.005, 2);
         double near = Between(random, 0.02, 0.5), rotor = Between(random, 0.5, 5), k = Between(random, 500, 10000);
-        EngagementTorque start = EngagementTorque.Of(Engagement.Through(PtoClutchKind.Hydraulic).WithCapacity(Nm(capacity)), RotationalSpeed.FromRadiansPerSecond(omega))
+        EngagementTorque start = EngagementTorque.Of(
+            Engagement.Through(PtoClutchKind.Hydraulic).WithCapacity(Nm(capacity)), RotationalSpeed.FromRadiansPerSecond(omega))
             .WithRotor(KgM2(rotor + near)).WithLoad(Nm(0)).WithStiffness(NmPerRad(k)).WithRise(Seconds(rise));
         double high = start.Peak.High!.Value.NewtonMeters;
         double stepped = SteppedEngagement(capacity, omega, rise, near, rotor, k);
@@ -75,10 +78,12 @@ public class LoadsIntegrated
     {
         var random = new Random(seed);
         double capacity = Between(random, 200, 3000), omega = Between(random, 10, 60);
-        double stepped = SteppedEngagement(capacity, omega, 0, Between(random, 0.02, 0.5), Between(random, 0.5, 5), Between(random, 500, 10000));
+        double stepped = SteppedEngagement(
+            capacity, omega, 0, Between(random, 0.02, 0.5), Between(random, 0.5, 5), Between(random, 500, 10000));
         EngagementTorque start = EngagementTorque.Of(
             Engagement.Through(PtoClutchKind.Electric).WithCapacity(Nm(capacity)), RotationalSpeed.FromRadiansPerSecond(omega));
-        Assert.True(stepped <= start.Peak.High!.Value.NewtonMeters * (1 + StepError), FormattableString.Invariant($"stepped {stepped:G6}, capacity {capacity:G6}"));
+        Assert.True(stepped <= start.Peak.High!.Value.NewtonMeters * (1 + StepError),
+            FormattableString.Invariant($"stepped {stepped:G6}, capacity {capacity:G6}"));
     }
 
     private static double SteppedStrike(double capacity, double omega, double steady, double line, double engine, double k)

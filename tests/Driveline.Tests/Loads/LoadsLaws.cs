@@ -20,7 +20,8 @@ public class LoadsLaws
     });
 
     [Property]
-    public Property Energy_AtRotorAndAtPto_IsTheSame() => Prop.ForAll(LogUniform(1e-3, 1e3), LogUniform(0.02, 50), LogUniform(1, 200), (kgM2, ratio, omega) =>
+    public Property Energy_AtRotorAndAtPto_IsTheSame() =>
+        Prop.ForAll(LogUniform(1e-3, 1e3), LogUniform(0.02, 50), LogUniform(1, 200), (kgM2, ratio, omega) =>
     {
         RotorInertia rotor = RotorInertia.Stated(KgM2(kgM2));
         double own = rotor.EnergyAt(RotationalSpeed.FromRadiansPerSecond(omega * ratio)).Expected!.Value.Joules;
@@ -30,7 +31,8 @@ public class LoadsLaws
 
     // Impact torque and stored twist are the same whether computed at the part or at the PTO: T_pto = T · i.
     [Property]
-    public Property Impact_AtPartAndAtPto_IsTheSameBlow() => Prop.ForAll(LogUniform(1e-3, 1e2), LogUniform(0.02, 50), LogUniform(10, 1e5), (kgM2, ratio, k) =>
+    public Property Impact_AtPartAndAtPto_IsTheSameBlow() =>
+        Prop.ForAll(LogUniform(1e-3, 1e2), LogUniform(0.02, 50), LogUniform(10, 1e5), (kgM2, ratio, k) =>
     {
         NoSteps none = default;
         double part = StrikeKernel.ImpactNm(0, 50 * ratio, kgM2, k, ref none);
@@ -67,11 +69,13 @@ public class LoadsLaws
         });
 
     [Property]
-    public Property EngagementPeak_WithoutARise_DoesNotDependOnSpeed() => Prop.ForAll(LogUniform(100, 5000), LogUniform(1, 60), LogUniform(1, 60), (clutch, slow, fast) =>
+    public Property EngagementPeak_WithoutARise_DoesNotDependOnSpeed() =>
+        Prop.ForAll(LogUniform(100, 5000), LogUniform(1, 60), LogUniform(1, 60), (clutch, slow, fast) =>
         Start(clutch, 2, slow).Peak.SiBand.Equals(Start(clutch, 2, fast).Peak.SiBand));
 
     [Property]
-    public Property ClutchTorque_WithARise_NeverAboveCapacityAndFallsWithTime() => Prop.ForAll(LogUniform(100, 5000), LogUniform(0.01, 10), LogUniform(1, 10), (clutch, rise, times) =>
+    public Property ClutchTorque_WithARise_NeverAboveCapacityAndFallsWithTime() =>
+        Prop.ForAll(LogUniform(100, 5000), LogUniform(0.01, 10), LogUniform(1, 10), (clutch, rise, times) =>
     {
         double fast = Start(clutch, 2, 50).WithRise(Seconds(rise)).ClutchTorque.SiBand.High;
         double slow = Start(clutch, 2, 50).WithRise(Seconds(rise * times)).ClutchTorque.SiBand.High;
@@ -107,7 +111,8 @@ public class LoadsLaws
     });
 
     [Property]
-    public Property Strike_CapacityUnknown_NeverLowersAnyEnd() => Prop.ForAll(Facts(), Gen.Elements(true, false).ToArbitrary(), (facts, dead) =>
+    public Property Strike_CapacityUnknown_NeverLowersAnyEnd() =>
+        Prop.ForAll(Facts(), Gen.Elements(true, false).ToArbitrary(), (facts, dead) =>
     {
         StrikeEstimate with = StrikeEstimate.Of(StrikePlace.Blade, Side(facts, true));
         StrikeEstimate without = StrikeEstimate.Of(StrikePlace.Blade, Side(facts, false));
@@ -147,7 +152,8 @@ public class LoadsLaws
     public Property Power_InFeetAndPounds_IsTheSame() => Prop.ForAll(LogUniform(0.5, 12), LogUniform(0.5, 60), (meters, tonnes) =>
     {
         PowerRow mower = ImplementPower.Of("mower", "flail"), baler = ImplementPower.Of("baler", "large rectangular");
-        double a = PowerNeed.Of(mower, Length.FromFeet(meters / 0.3048)).Power.SiBand.High, b = PowerNeed.Of(mower, Length.FromMeters(meters)).Power.SiBand.High;
+        double a = PowerNeed.Of(mower, Length.FromFeet(meters / 0.3048)).Power.SiBand.High,
+            b = PowerNeed.Of(mower, Length.FromMeters(meters)).Power.SiBand.High;
         double c = PowerNeed.Of(baler, MassFlow.FromPoundsPerHour(tonnes * 1000 / 0.45359237)).Power.SiBand.High;
         double d = PowerNeed.Of(baler, MassFlow.FromTonnesPerHour(tonnes)).Power.SiBand.High;
         return Math.Abs(a - b) <= 1e-9 * b && Math.Abs(c - d) <= 1e-9 * d;
@@ -155,10 +161,12 @@ public class LoadsLaws
 
     // A wider machine or more crop never needs less.
     [Property]
-    public Property Power_MoreWidthOrFeed_NeverNeedsLess() => Prop.ForAll(LogUniform(0.5, 12), LogUniform(1, 3), (value, times) => ImplementPower.All.All(row =>
+    public Property Power_MoreWidthOrFeed_NeverNeedsLess() =>
+        Prop.ForAll(LogUniform(0.5, 12), LogUniform(1, 3), (value, times) => ImplementPower.All.All(row =>
         row switch
         {
-            { NeedsWidth: true } => PowerNeed.Of(row, Length.FromMeters(value)).Power.SiBand.Low <= PowerNeed.Of(row, Length.FromMeters(value * times)).Power.SiBand.Low,
+            { NeedsWidth: true } => PowerNeed.Of(row, Length.FromMeters(value)).Power.SiBand.Low <= PowerNeed.Of(
+                row, Length.FromMeters(value * times)).Power.SiBand.Low,
             { NeedsFeed: true } => PowerNeed.Of(row, MassFlow.FromTonnesPerHour(value)).Power.SiBand.High
                 <= PowerNeed.Of(row, MassFlow.FromTonnesPerHour(value * times)).Power.SiBand.High,
             _ => PowerNeed.Of(row).Power.SiBand.Low > 0,
@@ -166,7 +174,8 @@ public class LoadsLaws
 
     // A blade free to swing is never felt more in a shock than flung out.
     [Property]
-    public Property Blade_InAShock_IsNeverFeltMore() => Prop.ForAll(LogUniform(0.1, 30), LogUniform(0.05, 1), Uniform(0, 1), (kg, length, pivot) =>
+    public Property Blade_InAShock_IsNeverFeltMore() =>
+        Prop.ForAll(LogUniform(0.1, 30), LogUniform(0.05, 1), Uniform(0, 1), (kg, length, pivot) =>
     {
         RotatingBody blade = RotatingBody.SwingingBlade(Mass.FromKilograms(kg), Length.FromMeters(length), Length.FromMeters(pivot));
         RotatingBody point = RotatingBody.OfGyration(Mass.FromKilograms(kg), Length.FromMeters(pivot + length));

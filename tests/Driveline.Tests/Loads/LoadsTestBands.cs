@@ -24,7 +24,8 @@ internal static class LoadsTestBands
         MassMomentOfInertia.FromKilogramSquareMeters(high),
         Given);
 
-    public static StiffnessBand NmPerRad(double value) => StiffnessBand.Exactly(RotationalStiffness.FromNewtonMetersPerRadian(value), Given);
+    public static StiffnessBand NmPerRad(double value) =>
+        StiffnessBand.Exactly(RotationalStiffness.FromNewtonMetersPerRadian(value), Given);
 
     public static StiffnessBand NmPerRad(double low, double expected, double high) => StiffnessBand.Between(
         RotationalStiffness.FromNewtonMetersPerRadian(low),

@@ -22,7 +22,8 @@ public class LoadsWordingTests
         Finding[] findings = [.. Questions().SelectMany(f => f)];
         Assert.Empty(AllCodes().Except(findings.Select(f => f.Code)));
         Assert.All(findings, f => Assert.DoesNotContain("{", Texts.English.Of(f), StringComparison.Ordinal));
-        Assert.All(findings, f => Assert.DoesNotContain("{", Texts.English.Of(f, Driveline.Wording.DisplayUnits.UsCustomary), StringComparison.Ordinal));
+        Assert.All(findings,
+            f => Assert.DoesNotContain("{", Texts.English.Of(f, Driveline.Wording.DisplayUnits.UsCustomary), StringComparison.Ordinal));
     }
 
     private static IEnumerable<string> AllCodes() =>
@@ -32,7 +33,8 @@ public class LoadsWordingTests
     {
         foreach (PowerRow row in ImplementPower.All)
         {
-            yield return (row.NeedsWidth ? PowerNeed.Of(row, Length.FromMeters(2)) : row.NeedsFeed ? PowerNeed.Of(row, MassFlow.FromTonnesPerHour(5)) : PowerNeed.Of(row)).Findings;
+            yield return (row.NeedsWidth ? PowerNeed.Of(row, Length.FromMeters(2)) : row.NeedsFeed
+                ? PowerNeed.Of(row, MassFlow.FromTonnesPerHour(5)) : PowerNeed.Of(row)).Findings;
         }
 
         yield return PowerNeed.Of(MachineKind.RotaryTiller, Length.FromMeters(1.5)).Findings;

@@ -24,7 +24,8 @@ public class OverrunTests
         Close.Relative(tractor, overrun.IntoTractor.High!.Value.Joules, 1e-3, "WE27");
         Assert.Equal(0, overrun.IntoLine.Low.Joules);
         Assert.Equal(tractor > 0, overrun.Findings.Any(f => f.Code == LoadsFindings.OverrunPushesTractor && f.Severity == Severity.Danger));
-        Assert.Equal(clutch != OverrunClutch.None, overrun.Findings.Any(f => f.Code == LoadsFindings.OverrunRotorTurnsOn && f.Severity == Severity.Danger));
+        Assert.Equal(clutch != OverrunClutch.None,
+            overrun.Findings.Any(f => f.Code == LoadsFindings.OverrunRotorTurnsOn && f.Severity == Severity.Danger));
         Assert.Equal(clutch == OverrunClutch.NotKnown, overrun.Findings.Any(f => f.Code == LoadsFindings.OverrunNotKnown));
     }
 

@@ -17,7 +17,8 @@ public class PowerNeedTests
     {
         Assert.Contains("working width", Assert.Throws<ArgumentException>(() => PowerNeed.Of(DiskMower)).Message, StringComparison.Ordinal);
         Assert.Contains(
-            "got a feed rate", Assert.Throws<ArgumentException>(() => PowerNeed.Of(DiskMower, MassFlow.FromTonnesPerHour(5))).Message, StringComparison.Ordinal);
+            "got a feed rate", Assert.Throws<ArgumentException>(() => PowerNeed.Of(DiskMower, MassFlow.FromTonnesPerHour(5))).Message,
+                StringComparison.Ordinal);
     }
 
     [Fact]
@@ -31,13 +32,16 @@ public class PowerNeedTests
     [InlineData(-1.5)]
     public void Of_WidthNotAbove0_NamesTheQuantity(double meters)
     {
-        ArgumentOutOfRangeException error = Assert.Throws<ArgumentOutOfRangeException>(() => PowerNeed.Of(DiskMower, Length.FromMeters(meters)));
-        Assert.Contains("Working width must be a finite value above 0 m; got " + (meters == 0 ? "0" : "-1.5") + " m", error.Message, StringComparison.Ordinal);
+        ArgumentOutOfRangeException error = Assert.Throws<ArgumentOutOfRangeException>(
+            () => PowerNeed.Of(DiskMower, Length.FromMeters(meters)));
+        Assert.Contains("Working width must be a finite value above 0 m; got " + (meters == 0 ? "0" : "-1.5") + " m", error.Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void Of_UnknownMachine_ListsWhatIsHeld() => Assert.Contains(
-        "rake, rotary", Assert.Throws<ArgumentException>(() => ImplementPower.Of("hovercraft", string.Empty)).Message, StringComparison.Ordinal);
+        "rake, rotary", Assert.Throws<ArgumentException>(() => ImplementPower.Of("hovercraft", string.Empty)).Message,
+            StringComparison.Ordinal);
 
     // Hand: rows for rotary cutters are 11.9..18.6 kW at 1.219 m, 14.9..22.4 at 1.524 m, 3.0..3.7 at 0.305 m.
     // At 1.524 m: low min(14.877, 14.9, 14.990) = 14.88; high max(23.254, 22.4, 18.488) = 23.25.
@@ -62,7 +66,8 @@ public class PowerNeedTests
     {
         Assert.False(PowerNeed.TryOf(kind, Length.FromMeters(1.5), out PowerNeed? need));
         Assert.Null(need);
-        Assert.Contains("RotaryTiller", Assert.Throws<ArgumentException>(() => PowerNeed.Of(kind, Length.FromMeters(1.5))).Message, StringComparison.Ordinal);
+        Assert.Contains("RotaryTiller", Assert.Throws<ArgumentException>(() => PowerNeed.Of(kind, Length.FromMeters(1.5))).Message,
+            StringComparison.Ordinal);
     }
 
     // The edge of "the printed width" is 2 % of it: 1.448 m ± 0.02896 m.
@@ -73,7 +78,8 @@ public class PowerNeedTests
     [InlineData(1.419, true)]
     public void Of_PrintedMachineOfAnotherWidth_SaysThatItWasScaled(double meters, bool isScaled) => Assert.Equal(
         isScaled,
-        PowerNeed.Of(ImplementPower.Of("rotary tiller", "57 in"), Length.FromMeters(meters)).Findings.Any(f => f.Code == LoadsFindings.PowerScaledByWidth));
+        PowerNeed.Of(ImplementPower.Of("rotary tiller", "57 in"), Length.FromMeters(meters)).Findings.Any(
+            f => f.Code == LoadsFindings.PowerScaledByWidth));
 
     [Fact]
     public void Of_LeastTractor_HasNoUpperEnd()

@@ -15,7 +15,8 @@ public class RotorInertiaTests
         { "disc", RotatingBody.Disc(Kg(30), M(0.4)), 2.4, 2.4, "hand: 30 × 0.16 / 2" },
         { "ring", RotatingBody.Ring(Kg(25), M(0.3), M(0.25)), 1.90625, 1.90625, "hand: 25 × (0.09 + 0.0625) / 2" },
         { "thin ring", RotatingBody.Ring(Kg(25), M(0.3), M(0.3)), 2.25, 2.25, "hand: 25 × 0.09" },
-        { "swinging blade", RotatingBody.SwingingBlade(Kg(6), M(0.45), M(0.3)), 1.755, 0.135, "hand: 6 × (0.2025 / 12 + 0.525²); 6 / 4 × 0.09" },
+        { "swinging blade", RotatingBody.SwingingBlade(Kg(6), M(0.45), M(0.3)), 1.755, 0.135,
+            "hand: 6 × (0.2025 / 12 + 0.525²); 6 / 4 × 0.09" },
         { "fixed blade", RotatingBody.FixedBlade(Kg(6), M(0.45), M(0.3)), 1.755, 1.755, "hand: 6 × (0.2025 / 12 + 0.525²)" },
         { "blade on the axis", RotatingBody.SwingingBlade(Kg(6), M(0.45), M(0)), 0.405, 0, "hand: 6 × 0.2025 / 3" },
         { "flail", RotatingBody.Flail(Kg(0.8), M(0.22), M(0.12)), 0.03872, 0.00288, "hand: 0.8 × 0.0484; 0.2 × 0.0144" },
@@ -73,7 +74,8 @@ public class RotorInertiaTests
     [Fact]
     public void RotatingBody_BadSizes_AreRefusedByName()
     {
-        Assert.Contains("Mass must be a finite value above 0 kg; got 0 kg", Assert.Throws<ArgumentOutOfRangeException>(() => RotatingBody.Disc(Kg(0), M(1))).Message, StringComparison.Ordinal);
+        Assert.Contains("Mass must be a finite value above 0 kg; got 0 kg",
+            Assert.Throws<ArgumentOutOfRangeException>(() => RotatingBody.Disc(Kg(0), M(1))).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => RotatingBody.Bar(Kg(1), M(-1)));
         Assert.Throws<ArgumentOutOfRangeException>(() => RotatingBody.SwingingBlade(Kg(1), M(0.4), M(-0.1)));
         Assert.Throws<ArgumentOutOfRangeException>(() => RotatingBody.Ring(Kg(1), M(0.3), M(0.31)));

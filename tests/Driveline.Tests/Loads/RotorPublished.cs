@@ -10,7 +10,8 @@ public class RotorPublished
 {
     [Theory]
     [InlineData(60, 540, 1.47, 63.34, "WE17 and CI02: 12 468 ft/min of a 60 in circle at 1:1.47")]
-    public void TipSpeed_OfACircle_IsAsPublished(double inches, double perMinute, double ratio, double metersPerSecond, string source) => Close.Relative(
+    public void TipSpeed_OfACircle_IsAsPublished(double inches, double perMinute, double ratio, double metersPerSecond, string source) =>
+        Close.Relative(
         metersPerSecond,
         TipSpeed.Of(Length.FromInches(inches), RotationalSpeed.FromRevolutionsPerMinute(perMinute), ratio).Speed.MetersPerSecond,
         1e-3,
@@ -39,7 +40,9 @@ public class RotorPublished
         InertiaBand inertia = KgM2(8 * 4.4482216152605 * 0.0254);
         EnergyBand energy = RotorInertia.Stated(inertia).EnergyAt(RotationalSpeed.FromRevolutionsPerMinute(220));
         Close.Relative(239.9, energy.Expected!.Value.Joules, 5e-3, "WE03: ½ I ω²");
-        Close.Relative(239.9, Overrun.Of(inertia, RotationalSpeed.FromRevolutionsPerMinute(220), OverrunClutch.None, PtoClutchKind.None).Stored.Expected!.Value.Joules, 5e-3, "WE03");
+        Close.Relative(
+            239.9, Overrun.Of(inertia, RotationalSpeed.FromRevolutionsPerMinute(220), OverrunClutch.None,
+            PtoClutchKind.None).Stored.Expected!.Value.Joules, 5e-3, "WE03");
     }
 
     private static ReferenceTable.Row Row(string id) => ReferenceTable.Read("pto", "cutter-inertia.csv").Rows.Single(r => r["id"] == id);

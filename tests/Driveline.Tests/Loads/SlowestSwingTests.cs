@@ -9,7 +9,8 @@ public class SlowestSwingTests
     [InlineData(double.PositiveInfinity, 100, 4, 0, 0, 5, "hand: √(100/4)")]
     [InlineData(1, 100, 2, 100, 1, 10, "hand: ends against each other, middle still: √(100/1)")]
     [InlineData(1, 1e12, 1, 2, 1, 1.7320508075678772, "hand: √(2·(1/2 + 1)), the stiff pair as one, good to 1e-12")]
-    public void RadPerS_WorkedLines_IsTheLowestAboveZero(double j1, double k1, double j2, double k2, double j3, double expected, string source)
+    public void RadPerS_WorkedLines_IsTheLowestAboveZero(
+        double j1, double k1, double j2, double k2, double j3, double expected, string source)
     {
         var lumps = new List<Lump> { new() { InertiaKgM2 = j1 }, new() { InertiaKgM2 = j2 } };
         var links = new List<LineLink> { LineLink.Of("a", k1, 0) };

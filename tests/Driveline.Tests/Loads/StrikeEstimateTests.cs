@@ -36,7 +36,8 @@ public class StrikeEstimateTests
     {
         DrivingSide side = DrivingSide.At(RotationalSpeed.FromRadiansPerSecond(50), Nm(300))
             .WithClutchCapacity(Nm(900)).WithLineInertia(KgM2(0.05)).WithStiffness(NmPerRad(2000));
-        Close.Relative(1400, StrikeEstimate.Of(StrikePlace.Blade, side).Peak.High!.Value.NewtonMeters, 1e-12, "hand: the clutch passes 900 whatever turns before it");
+        Close.Relative(1400, StrikeEstimate.Of(StrikePlace.Blade, side).Peak.High!.Value.NewtonMeters, 1e-12,
+            "hand: the clutch passes 900 whatever turns before it");
     }
 
     [Fact]
@@ -110,7 +111,8 @@ public class StrikeEstimateTests
         Close.Relative(4000, strike.RotorSidePeak!.High!.Value.NewtonMeters, 1e-12, "hand: 50 × √6400");
         Assert.Equal(0, strike.RotorSidePeak.Low.NewtonMeters);
         Close.Relative(
-            4000, strike.WithOverrun(OverrunClutch.None).WithDeadStop().RotorSidePeak!.Low.NewtonMeters, 1e-12, "hand: no freewheel, dead stop");
+            4000, strike.WithOverrun(OverrunClutch.None).WithDeadStop().RotorSidePeak!.Low.NewtonMeters, 1e-12,
+                "hand: no freewheel, dead stop");
         Assert.Contains(strike.Findings, f => f.Code == LoadsFindings.StrikeRotorLoadsLine && f.Severity == Severity.Danger);
         Assert.Contains(strike.Findings, f => f.Code == LoadsFindings.StrikeOverrunNotKnown);
         StrikeEstimate free = strike.WithOverrun(OverrunClutch.Fitted);

@@ -14,7 +14,8 @@ public class StrikePublished
     [InlineData(0, 56.548668, 0.5, 2000, 1788.2259, 1e-7, "T02")]
     [InlineData(300, 56.548668, 0.5, 2000, 2088.2259, 1e-7, "T04: preloaded to T_d")]
     [InlineData(0, 56.548668, 0.8, 2000, 2261.9467, 1e-7, "T15")]
-    public void Peak_StoppedDead_IsAsPublished(double steady, double radPerS, double kgM2, double nmPerRad, double peak, double tolerance, string source)
+    public void Peak_StoppedDead_IsAsPublished(
+        double steady, double radPerS, double kgM2, double nmPerRad, double peak, double tolerance, string source)
     {
         DrivingSide side = DrivingSide.At(RotationalSpeed.FromRadiansPerSecond(radPerS), Nm(steady))
             .WithEngineInertia(KgM2(0)).WithLineInertia(KgM2(kgM2)).WithStiffness(NmPerRad(nmPerRad));

@@ -12,7 +12,8 @@ public class BandDistributionPublished
     public static TheoryData<string, double, double> Rows(string prefix)
     {
         var data = new TheoryData<string, double, double>();
-        foreach (ReferenceTable.Row row in ReferenceTable.Read("clutch", "statistics.csv").Rows.Where(r => r["id"].StartsWith(prefix, StringComparison.Ordinal)))
+        foreach (ReferenceTable.Row row in ReferenceTable.Read("clutch", "statistics.csv").Rows.Where(
+            r => r["id"].StartsWith(prefix, StringComparison.Ordinal)))
         {
             double at = double.Parse(row["id"].AsSpan(prefix.Length), NumberStyles.Float, CultureInfo.InvariantCulture);
             data.Add(row.ToString(), at, row.Number("value"));

@@ -80,7 +80,8 @@ public class GuardReachTests
     [Fact]
     public void BesideAStore_ADevicePartsFromTheJunction_TheOneAheadGuards()
     {
-        PartCheck auger = Only(Clutch(600, 650, 700), Branch.Of("side", Half, Bolt(100, 110, 120), Wheel), Limited("auger", 2000, 2100, 2200));
+        PartCheck auger = Only(
+            Clutch(600, 650, 700), Branch.Of("side", Half, Bolt(100, 110, 120), Wheel), Limited("auger", 2000, 2100, 2200));
         Assert.Equal("clutch", auger.GuardedBy!.Name);
         Assert.Equal(Answer.Yes, auger.Guards);
     }
@@ -102,7 +103,8 @@ public class GuardReachTests
     [Fact]
     public void BeforeAJunction_OneBranchOpen_NothingGuards()
     {
-        PartCheck tube = First(Limited("tube", 810, 900, 1000), Branch.Of("side", Half, Limited("auger", 50, 60, 70)), Named("b", 400, 450, 500));
+        PartCheck tube = First(
+            Limited("tube", 810, 900, 1000), Branch.Of("side", Half, Limited("auger", 50, 60, 70)), Named("b", 400, 450, 500));
         Assert.True(tube.IsOpen);
         Assert.Null(tube.GuardedBy);
         Assert.Equal(Answer.No, tube.Guards);
@@ -111,7 +113,8 @@ public class GuardReachTests
     [Fact]
     public void BeforeAJunction_OneBranchUnknown_IsNotKnownAndWithoutMargin()
     {
-        PartCheck tube = First(Limited("tube", 810, 900, 1000), Branch.Of("side", Half, StatedDevice.NotIdentified("x")), Named("b", 400, 450, 500));
+        PartCheck tube = First(
+            Limited("tube", 810, 900, 1000), Branch.Of("side", Half, StatedDevice.NotIdentified("x")), Named("b", 400, 450, 500));
         Assert.Equal(Answer.NotKnown, tube.Guards);
         Assert.Null(tube.Margin);
         Assert.Null(tube.ActsAt);
@@ -141,19 +144,22 @@ public class GuardReachTests
     {
         ProtectiveDevice known = Named("a", 900, 1000, 1200);
         ProtectiveDevice unknown = StatedDevice.NotIdentified("x");
-        PartCheck tube = unknownFirst ? Only(unknown, known, Limited("tube", 1300, 1400, 1500)) : Only(known, unknown, Limited("tube", 1300, 1400, 1500));
+        PartCheck tube = unknownFirst ? Only(unknown, known, Limited("tube", 1300, 1400, 1500))
+            : Only(known, unknown, Limited("tube", 1300, 1400, 1500));
         Assert.Equal("a", tube.GuardedBy!.Name);
         Assert.Equal(Answer.Yes, tube.Guards);
 
         // The unknown one may act before 500 is reached: no No.
-        PartCheck weak = unknownFirst ? Only(unknown, known, Limited("tube", 500, 500, 500)) : Only(known, unknown, Limited("tube", 500, 500, 500));
+        PartCheck weak = unknownFirst ? Only(unknown, known, Limited("tube", 500, 500, 500))
+            : Only(known, unknown, Limited("tube", 500, 500, 500));
         Assert.Equal(Answer.Maybe, weak.Guards);
     }
 
     [Fact]
     public void BehindAGearboxOfUnknownRatio_DeviceAhead_IsNotKnown()
     {
-        PartCheck rotorShaft = Only(Named("a", 900, 1000, 1200), Part.Gearbox("box").WithEfficiency(0.9), Limited("blade shaft", 3000, 3100, 3200));
+        PartCheck rotorShaft = Only(
+            Named("a", 900, 1000, 1200), Part.Gearbox("box").WithEfficiency(0.9), Limited("blade shaft", 3000, 3100, 3200));
         Assert.Equal(Answer.NotKnown, rotorShaft.Guards);
         Assert.Null(rotorShaft.Margin);
     }
@@ -162,7 +168,8 @@ public class GuardReachTests
     public void Verdict_BoltBehindFlywheelTooStrong_SaysNoAndNamesTheBolt()
     {
         ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(
-            Stub, Joint, Clutch(600, 650, 700), Wheel, Bolt(2090, 2700, 3400), Gearbox.WithDamageTorque(Nm(1430, 1600, 1790)))).WithMachine(MachineKind.SmallSquareBaler));
+            Stub, Joint, Clutch(600, 650, 700), Wheel, Bolt(2090, 2700, 3400), Gearbox.WithDamageTorque(Nm(1430, 1600, 1790))))
+                .WithMachine(MachineKind.SmallSquareBaler));
         Assert.Equal(Headline.DoesNotProtect, verdict.Headline);
         Finding said = Assert.Single(verdict.Findings, f => f.Code == ProtectionFindings.TripAboveLimit);
         Assert.Equal("shear bolt", said.Parameter("device")!.Text);
@@ -174,11 +181,13 @@ public class GuardReachTests
     private static ProtectiveDevice Named(string name, double low, double expected, double high) =>
         StatedDevice.Of(name, DeviceKind.ShearBolt, AfterTrip.TorqueGone, Nm(low, expected, high));
 
-    private static Part Limited(string name, double low, double expected, double high) => Part.Shaft(name).WithDamageTorque(Nm(low, expected, high));
+    private static Part Limited(string name, double low, double expected, double high) => Part.Shaft(name)
+        .WithDamageTorque(Nm(low, expected, high));
 
     private static PartCheck First(params Element[] elements) => Checked(elements)[0];
 
     private static PartCheck Only(params Element[] elements) => Checked(elements)[^1];
 
-    private static IReadOnlyList<PartCheck> Checked(Element[] elements) => ProtectionCheck.Run(ProtectionQuestion.About(DrivelineChain.Of(elements))).Parts;
+    private static IReadOnlyList<PartCheck> Checked(Element[] elements) =>
+        ProtectionCheck.Run(ProtectionQuestion.About(DrivelineChain.Of(elements))).Parts;
 }

@@ -101,7 +101,8 @@ public class ProtectionCheckTests
     [Fact]
     public void Guards_ExpectedTripNotKnown_IsMaybeNotNo()
     {
-        ProtectiveDevice stainless = StatedDevice.Of("pin", DeviceKind.ShearBolt, AfterTrip.TorqueGone, TorqueBand.AtLeast(Torque.FromNewtonMeters(1200), Stated));
+        ProtectiveDevice stainless = StatedDevice.Of(
+            "pin", DeviceKind.ShearBolt, AfterTrip.TorqueGone, TorqueBand.AtLeast(Torque.FromNewtonMeters(1200), Stated));
         Assert.Equal(Answer.Maybe, ProtectionCheck.Run(With(stainless)).Guards);
     }
 
@@ -110,7 +111,8 @@ public class ProtectionCheckTests
     {
         // Trip 1000 N·m behind a gearbox of ratio 0.5 (speed down) and η 0.8: before it, 1000 · 0.5 / 0.8 = 625 N·m.
         Part gearbox = Part.Gearbox("gearbox", 0.5).WithEfficiency(0.8).WithDamageTorque(Nm(650));
-        DrivelineChain chain = DrivelineChain.Of(Stub, Joint, Tube, gearbox, Bolt(1000, 1000, 1000), Part.Shaft("auger").WithDamageTorque(Nm(1200)));
+        DrivelineChain chain = DrivelineChain.Of(
+            Stub, Joint, Tube, gearbox, Bolt(1000, 1000, 1000), Part.Shaft("auger").WithDamageTorque(Nm(1200)));
         ProtectionVerdict verdict = ProtectionCheck.Run(
             With(chain).WithMachine(MachineKind.PostHoleAuger).WithWork(WorkPeak.Stated(Nm(200, 300, 400)))
             .WithEngagement(Engagement.Through(PtoClutchKind.HandLever).WithPeak(Nm(300))));
@@ -125,9 +127,11 @@ public class ProtectionCheckTests
     [Fact]
     public void Run_UnstatedEfficiencyOnTheUnsafeSide_BarsYes()
     {
-        DrivelineChain behind = DrivelineChain.Of(Stub, Joint, Tube, Part.Gearbox("gearbox", 1).WithDamageTorque(Nm(2900)), Bolt(1200, 1400, 1600), Blades);
+        DrivelineChain behind = DrivelineChain.Of(
+            Stub, Joint, Tube, Part.Gearbox("gearbox", 1).WithDamageTorque(Nm(2900)), Bolt(1200, 1400, 1600), Blades);
         Assert.Equal(Answer.Maybe, ProtectionCheck.Run(With(behind)).Guards);
-        DrivelineChain ahead = DrivelineChain.Of(Stub, Joint, Tube, Bolt(1200, 1400, 1600), Part.Gearbox("gearbox", 1).WithDamageTorque(Nm(2900)), Blades);
+        DrivelineChain ahead = DrivelineChain.Of(
+            Stub, Joint, Tube, Bolt(1200, 1400, 1600), Part.Gearbox("gearbox", 1).WithDamageTorque(Nm(2900)), Blades);
         Assert.Equal(Answer.Yes, ProtectionCheck.Run(With(ahead)).Guards);
     }
 
@@ -136,7 +140,8 @@ public class ProtectionCheckTests
     {
         Part flywheel = Part.Flywheel("flywheel", MassMomentOfInertia.FromKilogramSquareMeters(20));
         Part crank = Part.Shaft("crank").WithDamageTorque(Nm(5000));
-        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Tube, Bolt(1200, 1500, 2000), flywheel, Gearbox, crank)));
+        ProtectionVerdict verdict = ProtectionCheck.Run(
+            With(DrivelineChain.Of(Stub, Joint, Tube, Bolt(1200, 1500, 2000), flywheel, Gearbox, crank)));
         PartCheck check = verdict.Parts.Single(p => p.Part.Name == "crank");
         Assert.Equal(Answer.Maybe, check.Guards);
         Assert.Equal("flywheel", check.InertiaBetween!.Name);
@@ -204,7 +209,8 @@ public class ProtectionCheckTests
     {
         IReadOnlyList<LadderRung> ladder = ProtectionCheck.Run(With(Bolt(1200, 1500, 2000))).Ladder;
         Assert.Equal(
-            [LadderRungKind.Work, LadderRungKind.Engagement, LadderRungKind.Trip, LadderRungKind.Damage, LadderRungKind.Damage, LadderRungKind.Damage, LadderRungKind.Damage],
+            [LadderRungKind.Work, LadderRungKind.Engagement, LadderRungKind.Trip, LadderRungKind.Damage, LadderRungKind.Damage,
+                LadderRungKind.Damage, LadderRungKind.Damage],
             ladder.Select(r => r.Kind));
     }
 

@@ -28,7 +28,8 @@ public class ProtectionProbabilitiesTests
     [Fact]
     public void Of_NothingFitted_DamageIsSure()
     {
-        ProtectionProbabilities risks = ProtectionProbabilities.Of(ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Tube, Gearbox, Blades))));
+        ProtectionProbabilities risks = ProtectionProbabilities.Of(
+            ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Tube, Gearbox, Blades))));
         Assert.Equal(1, risks.MostAtRisk!.DamagedFirst.Value);
         Assert.Null(risks.OnePeakTrips);
         Assert.Null(risks.FirstToAct);
@@ -46,7 +47,8 @@ public class ProtectionProbabilitiesTests
     [Fact]
     public void Of_PartWithoutLimit_IsOnlyALowerBound()
     {
-        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Part.Shaft("drive tube"), Bolt(1200, 1500, 2000), Gearbox, Blades)));
+        ProtectionVerdict verdict = ProtectionCheck.Run(
+            With(DrivelineChain.Of(Stub, Joint, Part.Shaft("drive tube"), Bolt(1200, 1500, 2000), Gearbox, Blades)));
         Assert.True(ProtectionProbabilities.Of(verdict).IsAtLeast);
     }
 

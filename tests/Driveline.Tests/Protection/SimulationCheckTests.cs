@@ -12,7 +12,10 @@ using DisplayUnits = Driveline.Wording.DisplayUnits;
 
 namespace Driveline.Tests.Protection;
 
-/// <summary>A strike against the parts and the device. Without the device the tube carries 100 + 18π·√(0.502·2000) = 1891.8 N·m, the tube's 0.002 kg·m² being at its driven side.</summary>
+/// <summary>
+/// A strike against the parts and the device. Without the device the tube carries 100 + 18π·√(0.502·2000) = 1891.8 N·m, the tube's 0.002
+/// kg·m² being at its driven side.
+/// </summary>
 public class SimulationCheckTests
 {
     private const double W = 18 * Math.PI;   // 540 min⁻¹
@@ -21,7 +24,8 @@ public class SimulationCheckTests
 
     [Theory]
     [InlineData(700, 800, 1000, StrikeFindings.ShouldHaveTripped, true, "1000 N·m is below 1890 N·m")]
-    [InlineData(2000, 2200, 2500, StrikeFindings.MayHaveTripped, false, "2000 N·m is above 1890 N·m, but a rotor that springs back puts up to 100 + 2·1792 = 3680 N·m on it")]
+    [InlineData(2000, 2200, 2500, StrikeFindings.MayHaveTripped, false,
+        "2000 N·m is above 1890 N·m, but a rotor that springs back puts up to 100 + 2·1792 = 3680 N·m on it")]
     [InlineData(1500, 1700, 2500, StrikeFindings.MayHaveTripped, true, "1890 N·m lies between 1500 and 2500 N·m")]
     [InlineData(1500, 1950, 2500, StrikeFindings.MayHaveTripped, false, "1890 N·m lies between 1500 and 2500 N·m")]
     public void Health_OfADevice_FollowsItsBand(double low, double expected, double high, string code, bool trips, string why)
@@ -52,7 +56,8 @@ public class SimulationCheckTests
     [Theory]
     [InlineData(1000, 1200, 1500, Answer.NotKnown, Answer.Yes, "carries 800 to 1000 N·m with, 1890 without; the run knows of no rebound")]
     [InlineData(500, 600, 700, Answer.Yes, Answer.Yes, "the bolt of 800 N·m is stronger than 600 N·m, and a rebound only adds")]
-    [InlineData(2500, 2600, 2700, Answer.NotKnown, Answer.NotKnown, "1890 N·m is below 2500 N·m, but 100 + 2·1792 = 3680 N·m with a full rebound is above")]
+    [InlineData(2500, 2600, 2700, Answer.NotKnown, Answer.NotKnown,
+        "1890 N·m is below 2500 N·m, but 100 + 2·1792 = 3680 N·m with a full rebound is above")]
     public void Damage_OfABlowThatNothingBounds_IsNeverNo(double low, double expected, double high, Answer with, Answer without, string why)
     {
         SimulationCheck check = Check(Tube(low, expected, high), Stated(800, 800, 800));
@@ -64,16 +69,21 @@ public class SimulationCheckTests
     }
 
     [Theory]
-    [InlineData(1000, 1200, 1500, Answer.No, Answer.Yes, StrikeFindings.SavedByDevice, "carries 800 to 1000 N·m at most with, 1890 without")]
+    [InlineData(1000, 1200, 1500, Answer.No, Answer.Yes, StrikeFindings.SavedByDevice,
+        "carries 800 to 1000 N·m at most with, 1890 without")]
     [InlineData(500, 600, 700, Answer.Yes, Answer.Yes, StrikeFindings.Overloaded, "the bolt of 800 N·m is stronger than 600 N·m")]
-    [InlineData(700, 1200, 1500, Answer.Maybe, Answer.Yes, StrikeFindings.MayOverload, "a strong bolt passes 800 N·m, a weak tube stands 700")]
+    [InlineData(700, 1200, 1500, Answer.Maybe, Answer.Yes, StrikeFindings.MayOverload,
+        "a strong bolt passes 800 N·m, a weak tube stands 700")]
     [InlineData(2500, 2600, 2700, Answer.No, Answer.No, null, "1890 N·m is below 2500 N·m")]
-    public void Damage_WithAndWithoutTheDevice_IsTold(double low, double expected, double high, Answer with, Answer without, string? code, string why)
+    public void Damage_WithAndWithoutTheDevice_IsTold(
+        double low, double expected, double high, Answer with, Answer without, string? code, string why)
     {
         SimulationCheck check = Yielding(Tube(low, expected, high), Stated(800, 800, 800));
         SimulatedLoad tube = check.Loads[0];
-        Assert.True(with == tube.DamagedWith && without == tube.DamagedWithout, why + "; got " + tube + ", " + tube.WithProtection + ", " + tube.WithoutProtection);
-        Assert.Equal(code is null ? 0 : 1, check.Findings.Count(f => f.Code is StrikeFindings.SavedByDevice or StrikeFindings.Overloaded or StrikeFindings.MayOverload));
+        Assert.True(with == tube.DamagedWith && without == tube.DamagedWithout,
+            why + "; got " + tube + ", " + tube.WithProtection + ", " + tube.WithoutProtection);
+        Assert.Equal(code is null ? 0 : 1,
+            check.Findings.Count(f => f.Code is StrikeFindings.SavedByDevice or StrikeFindings.Overloaded or StrikeFindings.MayOverload));
         Assert.True(code is null || check.Findings.Any(f => f.Code == code), why);
     }
 
@@ -108,7 +118,8 @@ public class SimulationCheckTests
     public void BlowBeside_NeverPassesTheDriveline(StrikePlace place)
     {
         Part rotor = Part.Rotor("blades", KgM2Of(3));
-        SimulationCheck check = SimulationCheck.Of(DrivelineSimulation.OfStrike(DrivelineChain.Of(Tube(700, 800, 900), rotor), Drive(), SimulatedStrike.Beside(rotor, place)));
+        SimulationCheck check = SimulationCheck.Of(
+            DrivelineSimulation.OfStrike(DrivelineChain.Of(Tube(700, 800, 900), rotor), Drive(), SimulatedStrike.Beside(rotor, place)));
         Assert.Equal([StrikeFindings.DidNotPassDriveline], check.Findings.Select(f => f.Code));
         Assert.False(check.Tripped);
         Assert.All(check.Loads, load => Assert.Equal(Answer.No, load.DamagedWith));
@@ -127,7 +138,8 @@ public class SimulationCheckTests
         Part strong = Part.Of(PartKind.Yoke, "yoke").WithInertia(KgM2Of(0.01)).WithDamageTorque(Nm(90000));
         Part rotor = Part.Rotor("blades", KgM2Of(3));
         StrikePlace place = less == "place" ? StrikePlace.NotKnown : StrikePlace.Blade;
-        SimulationCheck check = SimulationCheck.Of(DrivelineSimulation.OfStrike(DrivelineChain.Of(strong, tube, rotor), drive, SimulatedStrike.Rigid(rotor, place)));
+        SimulationCheck check = SimulationCheck.Of(
+            DrivelineSimulation.OfStrike(DrivelineChain.Of(strong, tube, rotor), drive, SimulatedStrike.Rigid(rotor, place)));
         Assert.Contains(check.Findings, f => f.Code == code);
         Assert.Equal([Answer.Maybe, Answer.Maybe, Answer.NotKnown], check.Loads.Select(l => l.DamagedWith));
         Assert.Equal([Answer.Maybe, Answer.Maybe, Answer.NotKnown], check.Loads.Select(l => l.DamagedWithout));
@@ -136,7 +148,8 @@ public class SimulationCheckTests
     [Fact]
     public void AssumedLimit_GivesNeitherYesNorNo()
     {
-        Part tube = Bare().WithInertia(KgM2Of(0.02)).WithLimit(PartLimit.RatedTimes(Torque.FromNewtonMeters(300), RatioBand.Exactly(2, Given), isSourced: false));
+        Part tube = Bare().WithInertia(KgM2Of(0.02))
+            .WithLimit(PartLimit.RatedTimes(Torque.FromNewtonMeters(300), RatioBand.Exactly(2, Given), isSourced: false));
         Assert.Equal(Answer.Maybe, Check(tube, Stated(2000, 2200, 2500)).Loads[0].DamagedWith);
     }
 
@@ -145,7 +158,8 @@ public class SimulationCheckTests
     {
         foreach (SimulationCheck check in new[]
         {
-            Check(Tube(1000, 1200, 1500), Stated(800, 800, 800)), Check(Tube(500, 600, 700), Stated(1500, 1700, 2500)), Check(Tube(700, 800, 900), Joint(HubState.Seized, Grade2)),
+            Check(Tube(1000, 1200, 1500), Stated(800, 800, 800)), Check(Tube(500, 600, 700), Stated(1500, 1700, 2500)),
+                Check(Tube(700, 800, 900), Joint(HubState.Seized, Grade2)),
         })
         {
             Assert.All(check.Findings, finding =>
@@ -160,14 +174,16 @@ public class SimulationCheckTests
     private static SimulationCheck Check(Part tube, ProtectiveDevice device)
     {
         Part rotor = Part.Rotor("blades", KgM2Of(3));
-        return SimulationCheck.Of(DrivelineSimulation.OfStrike(DrivelineChain.Of(tube, device, rotor), Drive(), SimulatedStrike.Rigid(rotor, StrikePlace.Blade)));
+        return SimulationCheck.Of(
+            DrivelineSimulation.OfStrike(DrivelineChain.Of(tube, device, rotor), Drive(), SimulatedStrike.Rigid(rotor, StrikePlace.Blade)));
     }
 
     // It gives at 50 kN·m and stops 3 kg·m² within 4 ms, of a swing of 100 ms; 12.5 J of 4800 J come back.
     private static SimulationCheck Yielding(Part tube, ProtectiveDevice device)
     {
         Part rotor = Part.Rotor("blades", KgM2Of(3));
-        SimulatedStrike strike = SimulatedStrike.Yielding(rotor, StrikePlace.Blade, RotationalStiffness.FromNewtonMetersPerRadian(1e8), Torque.FromNewtonMeters(50000));
+        SimulatedStrike strike = SimulatedStrike.Yielding(
+            rotor, StrikePlace.Blade, RotationalStiffness.FromNewtonMetersPerRadian(1e8), Torque.FromNewtonMeters(50000));
         return SimulationCheck.Of(DrivelineSimulation.OfStrike(DrivelineChain.Of(tube, device, rotor), Drive(), strike));
     }
 
@@ -184,14 +200,16 @@ public class SimulationCheckTests
 
     private static Part Bare() => Part.Shaft("tube").WithStiffness(NmPerRad(2000));
 
-    private static Part Tube(double low, double expected, double high) => Bare().WithInertia(KgM2Of(0.002)).WithDamageTorque(Nm(low, expected, high));
+    private static Part Tube(double low, double expected, double high) => Bare().WithInertia(KgM2Of(0.002))
+        .WithDamageTorque(Nm(low, expected, high));
 
     private static StatedDevice Stated(double low, double expected, double high) =>
         StatedDevice.Of("bolt", DeviceKind.ShearBolt, AfterTrip.TorqueGone, Nm(low, expected, high));
 
     private static ShearBoltDevice Joint(HubState hub, FastenerMaterial material) => ShearBoltDevice.Of(
         "bolt",
-        ShearBoltJoint.ThroughShaft(ShearBolt.Of(ScrewThread.Parse("5/16-18 UNC"), material).With(PlaneThrough.Shank), Length.FromInches(1.25)).WithHub(hub));
+        ShearBoltJoint.ThroughShaft(
+            ShearBolt.Of(ScrewThread.Parse("5/16-18 UNC"), material).With(PlaneThrough.Shank), Length.FromInches(1.25)).WithHub(hub));
 
     private static MassMomentOfInertia KgM2Of(double value) => MassMomentOfInertia.FromKilogramSquareMeters(value);
 }

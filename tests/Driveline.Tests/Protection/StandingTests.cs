@@ -82,6 +82,7 @@ public class StandingTests
             c["standing.".Length..], StringComparer.OrdinalIgnoreCase)));
         IEnumerable<string> states = Enum.GetNames<StandingState>().Select(n => "standing." + n);
         string[] several = [.. states.Where(s => s != "standing.GoOn").Select(s => s + ".several")];
-        Assert.All(codes.Concat(codes.Select(c => c + ".lift")).Concat(states).Concat(several), c => Assert.Contains(c, Texts.English.Codes));
+        Assert.All(codes.Concat(codes.Select(c => c + ".lift")).Concat(states).Concat(several),
+            c => Assert.Contains(c, Texts.English.Codes));
     }
 }

@@ -17,11 +17,14 @@ public class PtoLaws
     });
 
     [Property]
-    public Property Torque_FromHorsepowerOrKilowatts_IsTheSame() => Prop.ForAll(LogUniform(1, 500), LogUniform(100, 2000), (hp, perMinute) =>
+    public Property Torque_FromHorsepowerOrKilowatts_IsTheSame() =>
+        Prop.ForAll(LogUniform(1, 500), LogUniform(100, 2000), (hp, perMinute) =>
     {
         double kilowatts = hp * 550 * 0.3048 * 0.45359237 * 9.80665 / 1000;
-        double a = PtoTorque.FromPower(Power.FromMechanicalHorsepower(hp), RotationalSpeed.FromRevolutionsPerMinute(perMinute)).NewtonMeters;
-        double b = PtoTorque.FromPower(Power.FromKilowatts(kilowatts), RotationalSpeed.FromRadiansPerSecond(perMinute * Math.PI / 30)).NewtonMeters;
+        double a = PtoTorque.FromPower(
+            Power.FromMechanicalHorsepower(hp), RotationalSpeed.FromRevolutionsPerMinute(perMinute)).NewtonMeters;
+        double b = PtoTorque.FromPower(
+            Power.FromKilowatts(kilowatts), RotationalSpeed.FromRadiansPerSecond(perMinute * Math.PI / 30)).NewtonMeters;
         return Math.Abs(a - b) <= 1e-9 * b;
     });
 
@@ -61,7 +64,8 @@ public class PtoLaws
 
     [Property]
     public Property Joint_OfItsNonUniformity_IsItself() => Prop.ForAll(Uniform(0.01, 85), degrees =>
-        Math.Abs(UniversalJoint.OfNonUniformity(UniversalJoint.At(Angle.FromDegrees(degrees)).NonUniformity).Angle.Degrees - degrees) < 1e-9);
+        Math.Abs(UniversalJoint.OfNonUniformity(
+            UniversalJoint.At(Angle.FromDegrees(degrees)).NonUniformity).Angle.Degrees - degrees) < 1e-9);
 
     [Property]
     public Property Torsion_FirstYield_NeverAboveFullPlastic() => Prop.ForAll(LogUniform(5, 200), Uniform(0.01, 0.99), (mm, bore) =>

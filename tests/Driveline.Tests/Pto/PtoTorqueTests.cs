@@ -36,7 +36,8 @@ public class PtoTorqueTests
     public void FromPower_Band_KeepsBasisAndUnboundedEnds()
     {
         Basis basis = Basis.Given("the case");
-        TorqueBand torque = PtoTorque.FromPower(PowerBand.AtLeast(Power.FromKilowatts(60), basis), RotationalSpeed.FromRevolutionsPerMinute(540));
+        TorqueBand torque = PtoTorque.FromPower(
+            PowerBand.AtLeast(Power.FromKilowatts(60), basis), RotationalSpeed.FromRevolutionsPerMinute(540));
         Close.Absolute(1061.0, torque.Low.NewtonMeters, 0.1, "60 kW at 540 min-1: 1061.0 N·m");
         Assert.Null(torque.High);
         Assert.Equal(basis, torque.WeakestBasis);

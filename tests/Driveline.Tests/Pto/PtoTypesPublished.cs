@@ -54,11 +54,14 @@ public class PtoTypesPublished
             l => Assert.Equal(BasisKind.Published, l.Basis.Kind));
     }
 
-    private static bool Matches(PtoLimit limit, ReferenceTable.Row row) => row["standard"].StartsWith("tractor manual", StringComparison.Ordinal)
-        ? limit.Kind == PtoLimitKind.TractorManual && limit.Basis.Document.EndsWith(row["mounting"] == "rear" ? Manual(row) : "?", StringComparison.Ordinal)
+    private static bool Matches(PtoLimit limit, ReferenceTable.Row row) => row["standard"]
+        .StartsWith("tractor manual", StringComparison.Ordinal)
+        ? limit.Kind == PtoLimitKind.TractorManual
+            && limit.Basis.Document.EndsWith(row["mounting"] == "rear" ? Manual(row) : "?", StringComparison.Ordinal)
         : limit.Kind == PtoLimitKind.Standard && limit.Basis.Document.Contains(Edition(row), StringComparison.Ordinal);
 
-    private static string Manual(ReferenceTable.Row row) => row["source"].Replace("operator manual, ", string.Empty, StringComparison.Ordinal);
+    private static string Manual(ReferenceTable.Row row) => row["source"]
+        .Replace("operator manual, ", string.Empty, StringComparison.Ordinal);
 
     private static string Edition(ReferenceTable.Row row) => row["standard"] == "ASAE S203" ? "S203" : ":" + row["edition"][..4];
 }

@@ -24,8 +24,10 @@ public class PtoWordingTests
             .. PtoTypes.Of(1).Check(Power.FromKilowatts(70)),
             .. UniversalJoint.At(Angle.FromDegrees(20)).CheckContinuousWork(),
             .. UniversalJoint.At(Angle.FromDegrees(40)).CheckContinuousWork(),
-            .. JointPair.Of(UniversalJoint.At(Angle.FromDegrees(20)), UniversalJoint.At(Angle.FromDegrees(10)), JointPhasing.NotKnown).Check(),
-            .. JointPair.Of(UniversalJoint.At(Angle.FromDegrees(20)), UniversalJoint.At(Angle.FromDegrees(10)), JointPhasing.InPhase).Check(),
+            .. JointPair.Of(UniversalJoint.At(Angle.FromDegrees(20)), UniversalJoint.At(Angle.FromDegrees(10)), JointPhasing.NotKnown)
+                .Check(),
+            .. JointPair.Of(UniversalJoint.At(Angle.FromDegrees(20)), UniversalJoint.At(Angle.FromDegrees(10)), JointPhasing.InPhase)
+                .Check(),
         ];
         Assert.Equal(7, findings.Select(f => f.Code).Distinct().Count());
         Assert.All(findings, f => Assert.DoesNotContain("{", Texts.English.Of(f), StringComparison.Ordinal));

@@ -104,8 +104,10 @@ public class TorsionCapacityTests
     {
         StubStrength stub = StubStrength.Of(PtoTypes.Of(1));
         Close.Absolute(1149.4, stub.Torque.Low.NewtonMeters, 0.5, "hand: 65 kW / (540 · 2π/60 = 56.549 rad/s)");
-        Close.Absolute(2386.4, stub.Torque.Expected!.Value.NewtonMeters, 0.5, "hand: π 28.91³/16 = 4744.3 mm³ × 503 MPa, torsional yield at HRC 30");
-        Close.Absolute(3545.7, stub.Torque.High!.Value.NewtonMeters, 0.5, "hand: π 29.69³/16 = 5138.7 mm³ × 690 MPa, torsional yield at HRC 40");
+        Close.Absolute(
+            2386.4, stub.Torque.Expected!.Value.NewtonMeters, 0.5, "hand: π 28.91³/16 = 4744.3 mm³ × 503 MPa, torsional yield at HRC 30");
+        Close.Absolute(
+            3545.7, stub.Torque.High!.Value.NewtonMeters, 0.5, "hand: π 29.69³/16 = 5138.7 mm³ × 690 MPa, torsional yield at HRC 40");
         Assert.Equal(BasisKind.FromMemory, stub.Torque.WeakestBasis.Kind);
         Assert.Equal(BandEnd.Interval95, stub.Torque.Basis.LowEnd);
         Assert.Equal(PtoFindings.StubSteelNotKnown, Assert.Single(stub.Findings).Code);

@@ -44,7 +44,8 @@ public class UniversalJointPublished
 
     [Fact]
     public void OfNonUniformity_OneEighth_Is2004Degrees() => Close.Relative(
-        20.04, UniversalJoint.OfNonUniformity(0.125).Angle.Degrees, 0.001, "textbook question: 12.5 % fluctuation, 20.04° remembered answer");
+        20.04, UniversalJoint.OfNonUniformity(0.125).Angle.Degrees, 0.001,
+            "textbook question: 12.5 % fluctuation, 20.04° remembered answer");
 
     [Theory]
     [InlineData(15)]

@@ -47,7 +47,8 @@ public class BandTests
     [Fact]
     public void Between_Negative_NamesQuantityRangeAndValue()
     {
-        var error = Assert.Throws<ArgumentOutOfRangeException>(() => TorqueBand.Exactly(Torque.FromNewtonMeters(-3), Basis.Given("the case")));
+        var error = Assert.Throws<ArgumentOutOfRangeException>(
+            () => TorqueBand.Exactly(Torque.FromNewtonMeters(-3), Basis.Given("the case")));
         Assert.Contains("0 N·m or more; got -3 N·m", error.Message, StringComparison.Ordinal);
     }
 }

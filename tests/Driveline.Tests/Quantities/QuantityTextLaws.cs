@@ -24,12 +24,14 @@ public class QuantityTextLaws
 
     [Property]
     public Property Format_ExtremeValue_ReadsBackExactly() => Prop.ForAll(
-        ArbMap.Default.GeneratorFor<NormalFloat>().SelectMany(_ => Gen.Elements(Dimensions), (si, dimension) => (si: si.Get, dimension)).ToArbitrary(),
+        ArbMap.Default.GeneratorFor<NormalFloat>().SelectMany(_ => Gen.Elements(Dimensions), (si, dimension) => (si: si.Get, dimension))
+            .ToArbitrary(),
         x => QuantityText.TryParse(QuantityText.Format(x.si, x.dimension), x.dimension, out double back, out _) && back.Equals(x.si));
 
     [Property]
     public Property Unit_WhicheverIsWritten_GivesTheSameValue() => Prop.ForAll(
-        Spread.SelectMany(_ => Gen.Elements(Dimensions.Where(d => d != Dimension.Temperature).ToArray()), (si, dimension) => (si, dimension)).ToArbitrary(),
+        Spread.SelectMany(_ => Gen.Elements(Dimensions.Where(d => d != Dimension.Temperature).ToArray()),
+            (si, dimension) => (si, dimension)).ToArbitrary(),
         x => WrittenUnits.Of(x.dimension).All(unit =>
         {
             string text = unit.FromSi(x.si).ToString("R", CultureInfo.InvariantCulture) + " " + unit.Symbol;
@@ -38,7 +40,8 @@ public class QuantityTextLaws
 
     [Property]
     public Property AnyText_GivesAValueOrAProblem() => Prop.ForAll(
-        Gen.Elements("1", "2", "/", " ", "-", ",", ".", "e", "¾", "N", "m", "in", "°", "%", "\"", "\u202F", "\0", "kW", "rpm", "(", "²", "\uD800").ListOf()
+        Gen.Elements("1", "2", "/", " ", "-", ",", ".", "e", "¾", "N", "m", "in", "°", "%", "\"", "\u202F", "\0", "kW", "rpm", "(", "²",
+            "\uD800").ListOf()
             .SelectMany(_ => Gen.Elements(Dimensions), (parts, dimension) => (text: string.Concat(parts), dimension)).ToArbitrary(),
         x =>
         {

@@ -5,7 +5,8 @@ namespace Driveline.Tests.Quantities;
 public class QuantityTextPublished
 {
     [Theory]
-    [InlineData("1 hp", "Power", 745.69987158227022, "550 ft·lbf/s from the exact foot and pound-force; NIST SP 811, B.8 prints 7.456999 E+02")]
+    [InlineData("1 hp", "Power", 745.69987158227022,
+        "550 ft·lbf/s from the exact foot and pound-force; NIST SP 811, B.8 prints 7.456999 E+02")]
     [InlineData("1 PS", "Power", 735.49875, "75 kgf·m/s; NIST SP 811, B.8 prints 7.354988 E+02")]
     [InlineData("1 lbf.ft", "Torque", 1.3558179483314004, "NIST SP 811, B.8: 1.355818")]
     [InlineData("1 lbf.in", "Torque", 0.1129848290276167, "NIST SP 811, B.8: 1.129848 E-01")]
@@ -28,7 +29,8 @@ public class QuantityTextPublished
     public void Unit_ExactFactor_Matches(string text, string dimension, double expected, string source)
     {
         double si = QuantityTextTests.Read(text, Enum.Parse<Dimension>(dimension));
-        Assert.True(Math.Abs(si - expected) <= 4e-11 * expected, FormattableString.Invariant($"{text}: expected {expected:R}, got {si:R}; {source}"));
+        Assert.True(Math.Abs(si - expected) <= 4e-11 * expected,
+            FormattableString.Invariant($"{text}: expected {expected:R}, got {si:R}; {source}"));
     }
 
     [Theory]

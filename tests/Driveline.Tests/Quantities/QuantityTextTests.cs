@@ -80,7 +80,8 @@ public class QuantityTextTests
     [InlineData("540 rev per min", 540 * Math.PI / 30)]
     [InlineData("9 rev/s", 9 * 2 * Math.PI)]
     [InlineData("56.5 rad/s", 56.5)]
-    public void RotationalSpeed_WrittenAsPeopleDo_IsRead(string text, double expected) => AssertClose(expected, Read(text, Dimension.RotationalSpeed));
+    public void RotationalSpeed_WrittenAsPeopleDo_IsRead(string text, double expected) =>
+        AssertClose(expected, Read(text, Dimension.RotationalSpeed));
 
     [Theory]
     [InlineData("26 kW", "Power", 26000)]
@@ -261,7 +262,8 @@ public class QuantityTextTests
     }
 
     internal static void AssertClose(double expected, double actual) =>
-        Assert.True(Math.Abs(actual - expected) <= 1e-12 * Math.Abs(expected), FormattableString.Invariant($"expected {expected:R}, got {actual:R}"));
+        Assert.True(Math.Abs(actual - expected) <= 1e-12 * Math.Abs(expected),
+            FormattableString.Invariant($"expected {expected:R}, got {actual:R}"));
 
     internal static void InCulture(string culture, Action test)
     {

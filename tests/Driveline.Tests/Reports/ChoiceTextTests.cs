@@ -19,12 +19,16 @@ public partial class ChoiceTextTests
     public static TheoryData<string> MadeUp => ReportCases.Names;
 
     [Theory]
-    [InlineData("thornbeck-bolt-right", "Keep the manual's bolt, 3/8-16 UNC SAE 5: it acts in time and stays quiet, as far as the numbers go.")]
+    [InlineData("thornbeck-bolt-right",
+        "Keep the manual's bolt, 3/8-16 UNC SAE 5: it acts in time and stays quiet, as far as the numbers go.")]
     [InlineData("thornbeck-bolt-right", "Bolts for \"shear bolt\", most room first")]
-    [InlineData("thornbeck-bolt-right", "3/8-16 UNC SAE 8 (stronger than fitted, STRONGER than the manual's): Only the size and grade in the machine's manual, unless its maker agrees.")]
+    [InlineData("thornbeck-bolt-right",
+        "3/8-16 UNC SAE 8 (stronger than fitted, STRONGER than the manual's): Only the size and grade in the machine's manual, unless "
+            + "its maker agrees.")]
     [InlineData("ravensmoor-rock", "Keep the manual's bolt, 5/16-18 UNC SAE 5:")]
     [InlineData("thornbeck-too-soft", "The manual's bolt, 3/8-16 UNC SAE 5, is not sure both to act in time and to stay quiet")]
-    [InlineData("thornbeck-too-soft", "3/8-16 UNC SAE 8 (stronger than fitted, STRONGER than the manual's): Only the size and grade in the machine's manual")]
+    [InlineData("thornbeck-too-soft",
+        "3/8-16 UNC SAE 8 (stronger than fitted, STRONGER than the manual's): Only the size and grade in the machine's manual")]
     [InlineData("thornbeck-too-strong", "M12 ISO 8.8: loose in its hole")]
     [InlineData("thornbeck-too-soft", "Put that one back before you think of any other.")]
     [InlineData("thornbeck-seized-hub", "Free and grease the hub first.")]
@@ -33,7 +37,8 @@ public partial class ChoiceTextTests
     [InlineData("ashby-lane-facts-missing", "No bolt is offered.")]
     [InlineData("ashby-lane-facts-missing", "DANGER: Nothing is offered")]
     [InlineData("hollinmoor-no-bolt-fits", "is not sure both to act in time and to stay quiet")]
-    public void Text_Demo_Says(string name, string words) => Assert.Contains(words, OneLine(ChoiceText.Of(Demo(name))), StringComparison.Ordinal);
+    public void Text_Demo_Says(string name, string words) =>
+        Assert.Contains(words, OneLine(ChoiceText.Of(Demo(name))), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("thornbeck-bolt-right", "Siga con el perno del manual, 3/8-16 UNC SAE 5: actúa a tiempo")]
@@ -41,18 +46,21 @@ public partial class ChoiceTextTests
     [InlineData("thornbeck-bolt-right", "1,59")]
     [InlineData("thornbeck-bolt-right", "Solo la medida y el grado del manual de la máquina, salvo que su fabricante esté de acuerdo.")]
     [InlineData("thornbeck-seized-hub", "638 a sin fin conocido")]
-    public void Text_DemoInSpanish_Says(string name, string words) => Assert.Contains(words, OneLine(ChoiceText.Of(Demo(name), Spanish)), StringComparison.Ordinal);
+    public void Text_DemoInSpanish_Says(string name, string words) =>
+        Assert.Contains(words, OneLine(ChoiceText.Of(Demo(name), Spanish)), StringComparison.Ordinal);
 
     [Theory]
     [MemberData(nameof(Demos))]
     public void Text_AnyDemo_HasEveryCautionAndPlainPunctuation(string name)
     {
         BoltChoice choice = Demo(name);
-        foreach (ReportOptions options in new[] { ReportOptions.Default, Spanish, ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary) })
+        foreach (ReportOptions options in new[] { ReportOptions.Default, Spanish,
+            ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary) })
         {
             Texts texts = Texts.In(options.Language);
             string text = OneLine(ChoiceText.Of(choice, options));
-            Assert.All(choice.Cautions.Concat(choice.Choices.SelectMany(c => c.Cautions)), code => Assert.Contains(texts.Of(code), text, StringComparison.Ordinal));
+            Assert.All(choice.Cautions.Concat(choice.Choices.SelectMany(c => c.Cautions)),
+                code => Assert.Contains(texts.Of(code), text, StringComparison.Ordinal));
             Assert.EndsWith(texts.Of(choice.Cautions[^1]), text, StringComparison.Ordinal);
             Assert.DoesNotMatch(BadPunctuation(), text);
         }
@@ -81,11 +89,14 @@ public partial class ChoiceTextTests
     }
 
     [Theory]
-    [InlineData("dunmarsh-clutch-never-slipped", "What the manual names lies in that range; set it to that.", "Lo que indica el manual está entre esos pares; ajústelo a eso.")]
-    [InlineData("dunmarsh-clutch-well-set", "What the manual names lies in that range; set it to that.", "Lo que indica el manual está entre esos pares; ajústelo a eso.")]
+    [InlineData("dunmarsh-clutch-never-slipped", "What the manual names lies in that range; set it to that.",
+        "Lo que indica el manual está entre esos pares; ajústelo a eso.")]
+    [InlineData("dunmarsh-clutch-well-set", "What the manual names lies in that range; set it to that.",
+        "Lo que indica el manual está entre esos pares; ajústelo a eso.")]
     [InlineData("dunmarsh-clutch-rusted", "No setting of this clutch is offered.", "No se ofrece ningún ajuste de este embrague.")]
     [InlineData("wickerby-clutch-oiled", "Oil on the linings. Clean or replace them.", "Hay aceite en los forros. Límpielos o cámbielos.")]
-    [InlineData("wickerby-clutch-too-hot", "Find what makes it slip before you touch its nuts.", "Busque qué lo hace patinar antes de tocar sus tuercas.")]
+    [InlineData("wickerby-clutch-too-hot", "Find what makes it slip before you touch its nuts.",
+        "Busque qué lo hace patinar antes de tocar sus tuercas.")]
     [InlineData("wickerby-clutch-coil-bound", "Set them to the length in the manual.", "Póngalos a la longitud que indica el manual.")]
     public void Text_ClutchDemo_SaysInBothLanguages(string name, string english, string spanish)
     {
@@ -99,7 +110,8 @@ public partial class ChoiceTextTests
     [InlineData(Language.Spanish, "pero no se sabe que el manual indique un ajuste así. Solo la longitud")]
     public void Text_ManualsTorqueNotStated_GivesTheRangeWithTheManualsWordsAndNoLength(Language language, string words)
     {
-        IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(DemoCases.Read("dunmarsh-clutch-never-slipped").With("specified", null).Case!);
+        IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(
+            DemoCases.Read("dunmarsh-clutch-never-slipped").With("specified", null).Case!);
         string text = OneLine(ChoiceText.Of(Demo("dunmarsh-clutch-never-slipped"), settings, ReportOptions.Default.WithLanguage(language)));
         Assert.Contains(words, text, StringComparison.Ordinal);
         Assert.DoesNotMatch(@"3\d[.,]\d+ mm", text);
@@ -122,7 +134,8 @@ public partial class ChoiceTextTests
     public void Text_AnyDemoWithSettings_HasEveryCautionAndPlainPunctuation(string name)
     {
         IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(DemoCases.Read(name));
-        foreach (ReportOptions options in new[] { ReportOptions.Default, Spanish, ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary) })
+        foreach (ReportOptions options in new[] { ReportOptions.Default, Spanish,
+            ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary) })
         {
             Texts texts = Texts.In(options.Language);
             string text = OneLine(ChoiceText.Of(Demo(name), settings, options));
@@ -151,7 +164,8 @@ public partial class ChoiceTextTests
         ChoiceJson.Write(choice, stream);
         using JsonDocument json = JsonDocument.Parse(Encoding.UTF8.GetString(stream.ToArray()));
         JsonElement[] bolts = [.. json.RootElement.GetProperty("choices").EnumerateArray()];
-        Assert.Equal(choice.Choices.Select(c => c.Item.Name), bolts.Select(b => b.GetProperty("size").GetString() + " " + b.GetProperty("grade").GetString()));
+        Assert.Equal(choice.Choices.Select(c => c.Item.Name),
+            bolts.Select(b => b.GetProperty("size").GetString() + " " + b.GetProperty("grade").GetString()));
         foreach ((RankedBolt bolt, JsonElement written) in choice.Choices.Zip(bolts))
         {
             Assert.Equal(bolt.Trip!.Low.NewtonMeters, written.GetProperty("tripTorqueNm").GetProperty("low").GetDouble());
@@ -163,7 +177,8 @@ public partial class ChoiceTextTests
             Assert.Equal(bolt.Cautions, written.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("code").GetString()));
         }
 
-        Assert.Equal(choice.Findings.Select(f => f.Code), json.RootElement.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("code").GetString()));
+        Assert.Equal(choice.Findings.Select(f => f.Code),
+            json.RootElement.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("code").GetString()));
         Assert.Equal(choice.Cautions.Count, json.RootElement.GetProperty("cautions").GetArrayLength());
     }
 
@@ -174,7 +189,8 @@ public partial class ChoiceTextTests
         using var stream = new MemoryStream();
         ChoiceJson.Write(choice, stream);
         using JsonDocument json = JsonDocument.Parse(Encoding.UTF8.GetString(stream.ToArray()));
-        Assert.All(json.RootElement.GetProperty("choices").EnumerateArray(), c => Assert.Equal(JsonValueKind.Null, c.GetProperty("guardMargin").ValueKind));
+        Assert.All(json.RootElement.GetProperty("choices").EnumerateArray(),
+            c => Assert.Equal(JsonValueKind.Null, c.GetProperty("guardMargin").ValueKind));
         string text = OneLine(ChoiceText.Of(choice));
         Assert.Contains("we don't know", text, StringComparison.Ordinal);
         Assert.DoesNotContain("0.00", text, StringComparison.Ordinal);

@@ -38,8 +38,10 @@ public class DrawnLadderTests
         var picture = new DrawnSvg(TorqueLadderPicture.Svg(verdict, options));
         double perNm = us ? 1 / 1.3558179483314 : 1;   // 1 lbf·ft = 1.3558179483314 N·m
         (double Low, double Expected, double High)[] work = [.. Bands(verdict, json => [json.GetProperty("workPeakNm")], perNm)];
-        (double Low, double Expected, double High)[] devices = [.. Bands(verdict, json => json.GetProperty("devices").EnumerateArray().Select(d => d.GetProperty("tripTorqueNm")), perNm)];
-        (double Low, double Expected, double High)[] parts = [.. Bands(verdict, json => json.GetProperty("parts").EnumerateArray().Select(d => d.GetProperty("damagedAtNm")), perNm)];
+        (double Low, double Expected, double High)[] devices =
+            [.. Bands(verdict, json => json.GetProperty("devices").EnumerateArray().Select(d => d.GetProperty("tripTorqueNm")), perNm)];
+        (double Low, double Expected, double High)[] parts =
+            [.. Bands(verdict, json => json.GetProperty("parts").EnumerateArray().Select(d => d.GetProperty("damagedAtNm")), perNm)];
         if (work.Length + devices.Length + parts.Length == 0)
         {
             return;
@@ -52,7 +54,8 @@ public class DrawnLadderTests
         AssertBars(picture, "rgb(74,59,92)", parts, torque);
     }
 
-    private static void AssertBars(DrawnSvg picture, string fill, (double Low, double Expected, double High)[] bands, Func<double, double> torque)
+    private static void AssertBars(
+        DrawnSvg picture, string fill, (double Low, double Expected, double High)[] bands, Func<double, double> torque)
     {
         (double Left, double Top, double Width, double Height)[] bars = [.. picture.Boxes(fill).Where(b => b.Height == 24 && b.Left > 300)];
         Assert.Equal(bands.Length, bars.Length);
@@ -61,7 +64,8 @@ public class DrawnLadderTests
         foreach ((double low, double expected, double high) in bands)
         {
             bool isThin = Math.Min(high, end) - low < ThinBar * pixel;
-            double right = double.IsPositiveInfinity(high) ? (double.IsPositiveInfinity(expected) ? low : Math.Min(expected, end)) : Math.Min(high, end);
+            double right = double.IsPositiveInfinity(high) ? (double.IsPositiveInfinity(expected) ? low : Math.Min(expected, end))
+                : Math.Min(high, end);
             Assert.Contains(bars, b =>
                 Math.Abs(torque(b.Left) - Math.Min(low, end)) <= (isThin ? ThinBar + 0.1 : 0.1) * pixel
                 && (right - low < ThinBar * pixel || Math.Abs(torque(b.Left + b.Width) - right) <= 0.1 * pixel));

@@ -44,7 +44,8 @@ public class DrawnSimulationTests
         foreach (DrawnText title in titles)
         {
             JsonElement load = loads.Dequeue();
-            while (!title.Words.StartsWith(Texts.In(language).Name(load.GetProperty("part").GetString()!) + " (", StringComparison.OrdinalIgnoreCase))
+            while (!title.Words.StartsWith(
+                Texts.In(language).Name(load.GetProperty("part").GetString()!) + " (", StringComparison.OrdinalIgnoreCase))
             {
                 load = loads.Dequeue();
             }
@@ -69,7 +70,8 @@ public class DrawnSimulationTests
     public void Csv_OfADemo_HasThePeaksOfTheJson(string name, bool us)
     {
         CaseSimulation run = CaseSimulation.Of(DemoCases.Read(name));
-        string[] lines = SimulationCsv.Of(run.Check!, ReportOptions.Default.WithUnits(us ? DisplayUnits.UsCustomary : DisplayUnits.Metric)).TrimEnd('\n').Split('\n');
+        string[] lines = SimulationCsv.Of(run.Check!, ReportOptions.Default.WithUnits(us ? DisplayUnits.UsCustomary : DisplayUnits.Metric))
+            .TrimEnd('\n').Split('\n');
         double perNm = us ? 1 / 1.3558179483314 : 1;   // 1 lbf·ft = 1.3558179483314 N·m
         if (run.Check!.With is null && run.Check.Without is null)
         {
@@ -92,14 +94,17 @@ public class DrawnSimulationTests
         }
     }
 
-    private static void AssertCurve(DrawnSvg picture, string stroke, double top, JsonElement peak, Func<double, double> torque, double perNm)
+    private static void AssertCurve(
+        DrawnSvg picture, string stroke, double top, JsonElement peak, Func<double, double> torque, double perNm)
     {
-        (double X, double Y)[][] curves = [.. picture.Curves(stroke).Where(c => c.All(p => p.Y >= top - 0.01 && p.Y <= top + PanelHeight + 0.01))];
+        (double X, double Y)[][] curves =
+            [.. picture.Curves(stroke).Where(c => c.All(p => p.Y >= top - 0.01 && p.Y <= top + PanelHeight + 0.01))];
         Assert.Equal(peak.ValueKind == JsonValueKind.Number ? 1 : 0, curves.Length);
         if (curves.Length == 1)
         {
             double wanted = peak.GetDouble() * perNm;
-            Assert.InRange(curves[0].Max(p => Math.Abs(torque(p.Y))), 0.98 * wanted, 1.001 * wanted);   // 1501 samples may miss the very peak
+            // 1501 samples may miss the very peak
+            Assert.InRange(curves[0].Max(p => Math.Abs(torque(p.Y))), 0.98 * wanted, 1.001 * wanted);
         }
     }
 
@@ -108,11 +113,13 @@ public class DrawnSimulationTests
         (double Left, double Top, double Width, double Height)[] bands =
             [.. picture.Boxes("rgb(230,223,239)").Where(b => b.Width > 100 && b.Top >= top - 0.01 && b.Top < top + PanelHeight)];
         double end = torque(top);
-        double low = damagedAt.ValueKind == JsonValueKind.Object ? damagedAt.GetProperty("low").GetDouble() * perNm : double.PositiveInfinity;
+        double low = damagedAt.ValueKind == JsonValueKind.Object ? damagedAt.GetProperty("low").GetDouble() * perNm
+            : double.PositiveInfinity;
         Assert.Equal(low <= end ? 1 : 0, bands.Length);
         if (bands.Length == 1)
         {
-            double high = damagedAt.GetProperty("high") is { ValueKind: JsonValueKind.Number } known ? known.GetDouble() * perNm : double.PositiveInfinity;
+            double high = damagedAt.GetProperty("high") is { ValueKind: JsonValueKind.Number } known ? known.GetDouble() * perNm
+                : double.PositiveInfinity;
             double pixel = torque(0) - torque(1);
             Assert.Equal(Math.Min(high, end), torque(bands[0].Top), 0.1 * pixel);
             Assert.InRange(torque(bands[0].Top + bands[0].Height), low - (2 * pixel), low + (0.1 * pixel));   // never thinner than 2 pixels

@@ -3,7 +3,9 @@ using System.Xml.Linq;
 
 namespace Driveline.Tests.Reports;
 
-/// <summary>The shapes of a picture as they are drawn, found by colour and size alone, and the axes that its printed numbers make.</summary>
+/// <summary>
+/// The shapes of a picture as they are drawn, found by colour and size alone, and the axes that its printed numbers make.
+/// </summary>
 internal sealed class DrawnSvg
 {
     private readonly XElement[] shapes;
@@ -18,7 +20,8 @@ internal sealed class DrawnSvg
 
     /// <summary>Lines of a colour with more points than any frame or key has.</summary>
     public IEnumerable<(double X, double Y)[]> Curves(string stroke) => shapes
-        .Where(e => e.Name.LocalName == "polyline" && e.Attribute("style")!.Value.Contains("stroke:" + stroke + ";", StringComparison.Ordinal))
+        .Where(e => e.Name.LocalName == "polyline"
+            && e.Attribute("style")!.Value.Contains("stroke:" + stroke + ";", StringComparison.Ordinal))
         .Select(e => Points(e.Attribute("points")!.Value))
         .Where(points => points.Length > 50);
 
@@ -28,7 +31,8 @@ internal sealed class DrawnSvg
         (double Pixel, double Value)[] sorted = [.. ticks.OrderBy(t => t.Value)];
         Assert.True(sorted.Length >= 2, "an axis needs two numbers");
         double perPixel = (sorted[^1].Value - sorted[0].Value) / (sorted[^1].Pixel - sorted[0].Pixel);
-        Assert.All(sorted, t => Assert.Equal(t.Value, sorted[0].Value + ((t.Pixel - sorted[0].Pixel) * perPixel), Math.Abs(perPixel) * 0.01));
+        Assert.All(sorted,
+            t => Assert.Equal(t.Value, sorted[0].Value + ((t.Pixel - sorted[0].Pixel) * perPixel), Math.Abs(perPixel) * 0.01));
         return pixel => sorted[0].Value + ((pixel - sorted[0].Pixel) * perPixel);
     }
 

@@ -7,7 +7,8 @@ namespace Driveline.Tests.Reports;
 internal sealed record DrawnText(string Words, double X, double Y, string Anchor, double Size)
 {
     /// <summary>The number it is, in any language; null when it is none.</summary>
-    public double? Number => double.TryParse(Words.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out double value) ? value : null;
+    public double? Number => double.TryParse(Words.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+        ? value : null;
 
     public static DrawnText Of(XElement text)
     {

@@ -69,7 +69,8 @@ public class FindingTextsTests
     public void Of_BracesInAName_AreNotFilled()
     {
         Finding finding = Finding.Of(ProtectionFindings.TripMayExceedLimit, Severity.Warning)
-            .With("device", "{name}").With("name", "{tripHigh}").With("tripHigh", QuantityKind.Torque, 1).With("damagedLow", QuantityKind.Torque, 2);
+            .With("device", "{name}").With("name", "{tripHigh}").With("tripHigh", QuantityKind.Torque, 1)
+                .With("damagedLow", QuantityKind.Torque, 2);
         string words = Texts.English.Of(finding);
         Assert.Equal(2, Regex.Count(words, @"\{tripHigh\}"));
         Assert.Contains("{name} may hold", words, StringComparison.Ordinal);

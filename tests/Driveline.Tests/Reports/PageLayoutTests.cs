@@ -57,7 +57,8 @@ public class PageLayoutTests
     private static void AssertWhole(XElement svg)
     {
         double[] box = [.. svg.Attribute("viewBox")!.Value.Split(' ').Select(v => double.Parse(v, CultureInfo.InvariantCulture))];
-        double[] size = [double.Parse(svg.Attribute("width")!.Value, CultureInfo.InvariantCulture), double.Parse(svg.Attribute("height")!.Value, CultureInfo.InvariantCulture)];
+        double[] size = [double.Parse(svg.Attribute("width")!.Value, CultureInfo.InvariantCulture),
+            double.Parse(svg.Attribute("height")!.Value, CultureInfo.InvariantCulture)];
         Assert.Equal([0, 0, .. size], box);
     }
 }

@@ -18,8 +18,11 @@ internal static class ReportCases
         ["too strong"] = Run(With(Bolt(2000, 2800, 3500))),
         ["too soft"] = Run(With(Bolt(500, 650, 900))),
         ["unbounded"] = Run(With(StatedDevice.Of(
-            "unmarked bolt", DeviceKind.ShearBolt, AfterTrip.TorqueGone, Driveline.Quantities.TorqueBand.AtLeast(Torque.FromNewtonMeters(1200), Stated)))),
-        ["nothing known"] = Run(ProtectionQuestion.About(DrivelineChain.Of(Part.Shaft("tube"), StatedDevice.NotIdentified("bolt"), Part.Gearbox("box"), Blades))),
+            "unmarked bolt", DeviceKind.ShearBolt, AfterTrip.TorqueGone,
+                Driveline.Quantities.TorqueBand.AtLeast(Torque.FromNewtonMeters(1200), Stated)))),
+        ["nothing known"] = Run(
+            ProtectionQuestion.About(
+            DrivelineChain.Of(Part.Shaft("tube"), StatedDevice.NotIdentified("bolt"), Part.Gearbox("box"), Blades))),
         ["one part"] = Run(ProtectionQuestion.About(DrivelineChain.Of(Tube))),
         ["no device"] = Run(With(DrivelineChain.Of(Stub, Joint, Tube, Gearbox, Blades))),
         ["weaker than work"] = Run(With(DrivelineChain.Of(
@@ -27,7 +30,9 @@ internal static class ReportCases
         ["flywheel"] = Run(With(DrivelineChain.Of(
             Stub, Tube, Bolt(1200, 1500, 2000), Part.Flywheel("flywheel", MassMomentOfInertia.FromKilogramSquareMeters(20)), Gearbox,
             Part.Shaft("crank").WithDamageTorque(Nm(50000))))),
-        ["hostile"] = Run(With(DrivelineChain.Of(Stub, Joint, Part.Shaft(Hostile).WithDamageTorque(Nm(1400, 1900, 2100)), Bolt(1200, 1500, 2000), Gearbox, Blades))),
+        ["hostile"] = Run(
+            With(DrivelineChain.Of(
+            Stub, Joint, Part.Shaft(Hostile).WithDamageTorque(Nm(1400, 1900, 2100)), Bolt(1200, 1500, 2000), Gearbox, Blades))),
     };
 
     public static TheoryData<string> Names => [.. All.Keys];

@@ -27,12 +27,15 @@ public class SimulationReportTests
 
     [Theory]
     [InlineData("ravensmoor-rock", Language.English, "Shear bolt broke after 0.37 ms. Whether a part was overloaded is not certain.")]
-    [InlineData("ravensmoor-rock", Language.Spanish, "Perno fusible: se rompió a los 0,37 ms. No es seguro si alguna pieza sufrió una sobrecarga.")]
+    [InlineData("ravensmoor-rock", Language.Spanish,
+        "Perno fusible: se rompió a los 0,37 ms. No es seguro si alguna pieza sufrió una sobrecarga.")]
     [InlineData("ravensmoor-soft-branch", Language.English, "No protective device acted. Nothing was overloaded.")]
     [InlineData("ravensmoor-rusted-clutch-rock", Language.English, "No protective device acted. Overloaded, so expect damage: drive tube.")]
-    [InlineData("ravensmoor-rusted-clutch-rock", Language.Spanish, "No actuó ningún dispositivo de protección. Sobrecarga; cabe esperar daños en: drive tube.")]
+    [InlineData("ravensmoor-rusted-clutch-rock", Language.Spanish,
+        "No actuó ningún dispositivo de protección. Sobrecarga; cabe esperar daños en: drive tube.")]
     [InlineData("ravensmoor-pan-on-stump", Language.English, "There is no curve to draw: a blow on deck or pan is not simulated")]
-    [InlineData("ravensmoor-pan-on-stump", Language.Spanish, "No hay ninguna curva que dibujar: un golpe en la carcasa o en el plato no se simula")]
+    [InlineData("ravensmoor-pan-on-stump", Language.Spanish,
+        "No hay ninguna curva que dibujar: un golpe en la carcasa o en el plato no se simula")]
     public void Text_OfADemo_AnswersTheOwner(string name, Language language, string words)
     {
         string text = SimulationText.Of(Check(name), ReportOptions.Default.WithLanguage(language));
@@ -44,7 +47,8 @@ public class SimulationReportTests
     {
         string json = DemoCases.Json("ravensmoor-rock");
         string without = json.Replace(
-            ", \"damagedAt\": { \"low\": \"1900 N.m\", \"expected\": \"2100 N.m\", \"high\": \"2400 N.m\" }", string.Empty, StringComparison.Ordinal);
+            ", \"damagedAt\": { \"low\": \"1900 N.m\", \"expected\": \"2100 N.m\", \"high\": \"2400 N.m\" }", string.Empty,
+                StringComparison.Ordinal);
         Assert.NotEqual(json, without);
         string text = SimulationText.Of(CaseSimulation.Of(CaseReaderTests.ReadGood(without)).Check!);
         Assert.DoesNotContain("Nothing else was overloaded", text, StringComparison.Ordinal);
@@ -56,7 +60,8 @@ public class SimulationReportTests
     [InlineData("ravensmoor-rock", Language.Spanish, "tiempo desde el comienzo, ms")]
     [InlineData("ravensmoor-clutch-let-in-gently", Language.English, "time since the start, s")]
     public void Picture_TimeAxis_IsInMillisecondsWhereShort(string name, Language language, string words) =>
-        Assert.Contains(">" + words + "<", SimulationPicture.Svg(Check(name), ReportOptions.Default.WithLanguage(language)), StringComparison.Ordinal);
+        Assert.Contains(
+            ">" + words + "<", SimulationPicture.Svg(Check(name), ReportOptions.Default.WithLanguage(language)), StringComparison.Ordinal);
 
     [Fact]
     public void Picture_EqualCurves_ShowTheDashesOnTop()
@@ -73,8 +78,10 @@ public class SimulationReportTests
     public void Text_OfABlowThatNothingBounds_NeverSaysNoAndLeavesNoBlank()
     {
         string[] lines = SimulationText.Of(Rock, ReportOptions.Default).Split('\n');
-        Assert.EndsWith("not by this calculation", lines.Single(l => l.StartsWith("drive tube ", StringComparison.Ordinal)), StringComparison.Ordinal);
-        Assert.EndsWith("we don't know", lines.Single(l => l.StartsWith("blades and carrier ", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "not by this calculation", lines.Single(l => l.StartsWith("drive tube ", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "we don't know", lines.Single(l => l.StartsWith("blades and carrier ", StringComparison.Ordinal)), StringComparison.Ordinal);
         Assert.DoesNotContain(lines, l => l.EndsWith(" No", StringComparison.Ordinal));
     }
 
@@ -89,7 +96,8 @@ public class SimulationReportTests
 
     [Fact]
     public void Text_InUsUnits_ShowsPoundFeet() =>
-        Assert.Contains("lbf·ft", SimulationText.Of(Rock, ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary)), StringComparison.Ordinal);
+        Assert.Contains(
+            "lbf·ft", SimulationText.Of(Rock, ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary)), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("ravensmoor-rock")]

@@ -27,18 +27,24 @@ public partial class SpanishReportTests
 
     [Theory]
     [InlineData("Protegido, pero por poco: un 3,5 % más de lo necesario, con cifras recordadas que pueden errar otro tanto.")]
-    [InlineData("Las dos preguntas ----------------- - ¿Actúa antes de que se rompa algo caro? Sí. De todas las piezas, «eje en el agujero del perno» es la que tiene menos margen, y resiste un 3,5 % más de lo que aguanta el ejemplar más fuerte de «perno fusible».")]
-    [InlineData("¿Aguanta sin actuar en el trabajo normal? Sí. Hasta un ejemplar débil de «perno fusible» aguanta un 59 % más de lo que exige el pico más alto del trabajo normal.")]
+    [InlineData("Las dos preguntas ----------------- - ¿Actúa antes de que se rompa algo caro? Sí. De todas las piezas, «eje en el "
+        + "agujero del perno» es la que tiene menos margen, y resiste un 3,5 % más de lo que aguanta el ejemplar más fuerte de «perno "
+        + "fusible».")]
+    [InlineData("¿Aguanta sin actuar en el trabajo normal? Sí. Hasta un ejemplar débil de «perno fusible» aguanta un 59 % más de lo que "
+        + "exige el pico más alto del trabajo normal.")]
     [InlineData("Qué (en N·m) Más bajo Más probable Más alto")]
     [InlineData("Trabajo normal 420 500 650")]
     [InlineData("Lo mismo que especifica el manual.")]
     [InlineData("Eje de la toma de fuerza (tipo 1): sí. La protege «perno fusible», por el lado del trabajo.")]
     [InlineData("Drive tube: sí.")]
-    [InlineData("Los números por encima de 1 dejan margen. Un perno más resistente que el del manual es una modificación de la máquina: solo su fabricante puede permitirlo.")]
+    [InlineData("Los números por encima de 1 dejan margen. Un perno más resistente que el del manual es una modificación de la máquina: "
+        + "solo su fabricante puede permitirlo.")]
     [InlineData("Nota: El agujero de 9,52 mm a través del eje de 31,8 mm deja")]
     [InlineData("Para esta respuesta no hace falta nada más.")]
-    [InlineData("El número más débil en que se apoya es de memoria: nadie lo ha comprobado (relación esperada más dos desviaciones típicas (unos 0,03) de ensayos con pernos sueltos).")]
-    [InlineData("Tenga cuidado ------------- - Antes de acercar las manos a la transmisión: desconecte la toma de fuerza, pare el motor, saque la llave y espere a que todo haya dejado de girar. - No haga funcionar nunca")]
+    [InlineData("El número más débil en que se apoya es de memoria: nadie lo ha comprobado (relación esperada más dos desviaciones "
+        + "típicas (unos 0,03) de ensayos con pernos sueltos).")]
+    [InlineData("Tenga cuidado ------------- - Antes de acercar las manos a la transmisión: desconecte la toma de fuerza, pare el "
+        + "motor, saque la llave y espere a que todo haya dejado de girar. - No haga funcionar nunca")]
     public void Text_DemoInWhichAllIsWell_Says(string words) =>
         Assert.Contains(words, OneLine(VerdictText.Of(DemoCases.Verdict("thornbeck-bolt-right"), Spanish)), StringComparison.Ordinal);
 
@@ -47,7 +53,8 @@ public partial class SpanishReportTests
     [InlineData("thornbeck-unmarked", "PELIGRO: 1/2-13 UNC, perno en pulgadas sin marca: nada indica cuánto aguanta como máximo.")]
     [InlineData("thornbeck-unmarked", "sin fin conocido")]
     [InlineData("thornbeck-too-strong", "MÁS RESISTENTE que lo que especifica el manual")]
-    [InlineData("thornbeck-seized-hub", "El cubo está agarrotado. Con el perno cortado o quitado, el eje puede seguir moviendo la máquina: el perno no protege nada.")]
+    [InlineData("thornbeck-seized-hub",
+        "El cubo está agarrotado. Con el perno cortado o quitado, el eje puede seguir moviendo la máquina: el perno no protege nada.")]
     [InlineData("hollinmoor-no-bolt-fits", "Ningún ajuste sirve: la pieza más débil no soporta el trabajo normal.")]
     [InlineData("hollinmoor-no-bolt-fits", "No. «Perno fusible» aguantará, según lo esperado, más que «drive shaft».")]
     [InlineData("ashby-lane-facts-missing", "No se ha identificado «perno fusible»: nadie puede decir con qué par actúa.")]
@@ -61,10 +68,13 @@ public partial class SpanishReportTests
     public void AnyForm_Demo_HasNoEnglishButTheNamesOfTheCase(string name)
     {
         ProtectionVerdict verdict = DemoCases.Verdict(name);
-        string[] ofTheCase = [.. verdict.Parts.Select(p => p.Part.Name).Concat(verdict.Devices.Select(d => d.Device.Name)).OrderByDescending(n => n.Length)];
-        foreach (string form in new[] { VerdictText.Of(verdict, Spanish), VerdictMarkdown.Of(verdict, Spanish), TorqueLadderPicture.Svg(verdict, Spanish) })
+        string[] ofTheCase =
+            [.. verdict.Parts.Select(p => p.Part.Name).Concat(verdict.Devices.Select(d => d.Device.Name)).OrderByDescending(n => n.Length)];
+        foreach (string form in new[] { VerdictText.Of(verdict, Spanish), VerdictMarkdown.Of(verdict, Spanish),
+            TorqueLadderPicture.Svg(verdict, Spanish) })
         {
-            string text = ofTheCase.Aggregate(OneLine(Tag().Replace(form, " ")), (t, n) => t.Replace(n, string.Empty, StringComparison.OrdinalIgnoreCase));
+            string text = ofTheCase.Aggregate(
+                OneLine(Tag().Replace(form, " ")), (t, n) => t.Replace(n, string.Empty, StringComparison.OrdinalIgnoreCase));
             Assert.DoesNotMatch(EnglishWord(), text);
         }
     }
@@ -74,9 +84,11 @@ public partial class SpanishReportTests
     public void ClutchText_Demo_HasNoEnglishButTheNamesOfTheCase(string name)
     {
         CaseClutch clutch = CaseClutch.AllOf(DemoCases.Read(name))[0];
-        foreach (ClutchReview review in new[] { clutch.Review(), clutch.ReviewSetTo(UnitsNet.Torque.FromNewtonMeters(500)), clutch.ReviewSetTo(UnitsNet.Torque.FromNewtonMeters(5000)) })
+        foreach (ClutchReview review in new[] { clutch.Review(), clutch.ReviewSetTo(UnitsNet.Torque.FromNewtonMeters(500)),
+            clutch.ReviewSetTo(UnitsNet.Torque.FromNewtonMeters(5000)) })
         {
-            string text = OneLine(ClutchText.Of(review, Driveline.Clutches.ServiceSteps.All, Spanish)).Replace(clutch.Device.Name, string.Empty, StringComparison.OrdinalIgnoreCase);
+            string text = OneLine(ClutchText.Of(review, Driveline.Clutches.ServiceSteps.All, Spanish))
+                .Replace(clutch.Device.Name, string.Empty, StringComparison.OrdinalIgnoreCase);
             Assert.DoesNotMatch(EnglishWord(), text);
             Assert.DoesNotMatch(@"\b(clutch|clutchReport|caution|report|severity)\.[a-zA-Z]|\{", text);
         }
@@ -94,7 +106,8 @@ public partial class SpanishReportTests
     [Theory]
     [MemberData(nameof(MadeUp))]
     public void AnyForm_AnyVerdict_HasNoCodeLeft(string name) => Assert.DoesNotMatch(
-        @"\b(gap|guards|quiet|answer|measure|rung|part|side|report|headline|name|margin)\.[A-Za-z]", VerdictText.Of(ReportCases.All[name], Spanish));
+        @"\b(gap|guards|quiet|answer|measure|rung|part|side|report|headline|name|margin)\.[A-Za-z]",
+            VerdictText.Of(ReportCases.All[name], Spanish));
 
     [Fact]
     public void Html_Spanish_SaysItsLanguage()
@@ -114,13 +127,15 @@ public partial class SpanishReportTests
         Assert.All(
             english.RootElement.GetProperty("findings").EnumerateArray().Zip(spanish.RootElement.GetProperty("findings").EnumerateArray()),
             pair => Assert.NotEqual(pair.First.GetProperty("message").GetString(), pair.Second.GetProperty("message").GetString()));
-        Assert.StartsWith("Antes de acercar las manos", spanish.RootElement.GetProperty("cautions")[0].GetProperty("text").GetString(), StringComparison.Ordinal);
+        Assert.StartsWith("Antes de acercar las manos", spanish.RootElement.GetProperty("cautions")[0].GetProperty("text").GetString(),
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void Sheet_Spanish_HasItsHeadingsAndComma()
     {
-        string sheet = CalculationSheet.Markdown("x", [new CalculationLine(new CalculationStep("torque", "T", "T = F · r", "N·m", "equilibrium"), 1.5)], [], Language.Spanish);
+        string sheet = CalculationSheet.Markdown(
+            "x", [new CalculationLine(new CalculationStep("torque", "T", "T = F · r", "N·m", "equilibrium"), 1.5)], [], Language.Spanish);
         Assert.Contains("# Cálculo: x", sheet, StringComparison.Ordinal);
         Assert.Contains("| Paso | Fórmula | Valor | Unidad | Fuente |", sheet, StringComparison.Ordinal);
         Assert.Contains("| 1,5 |", sheet, StringComparison.Ordinal);
@@ -129,7 +144,8 @@ public partial class SpanishReportTests
     [Fact]
     public void Strength_Spanish_Says()
     {
-        string text = OneLine(StrengthText.Of(BoltStrength.Of(Iso898.Class8_8, ScrewThread.Parse("M10")), DisplayUnits.Metric, Language.Spanish));
+        string text = OneLine(
+            StrengthText.Of(BoltStrength.Of(Iso898.Class8_8, ScrewThread.Parse("M10")), DisplayUnits.Metric, Language.Spanish));
         Assert.Contains("Carga que lo rompe Más bajo Más probable Más alto", text, StringComparison.Ordinal);
         Assert.Contains("a cortadura, una sección por la rosca", text, StringComparison.Ordinal);
         Assert.DoesNotMatch(EnglishWord(), text);
@@ -140,7 +156,8 @@ public partial class SpanishReportTests
     [InlineData(0, "sin marca de grado", "como máximo, sin límite conocido")]
     public void Identify_Spanish_Says(int lines, string title, string words)
     {
-        string text = OneLine(IdentifyText.Of(HeadMarks.Identify(lines, ScrewThread.Parse("1/2 in")), DisplayUnits.Metric, Language.Spanish));
+        string text = OneLine(
+            IdentifyText.Of(HeadMarks.Identify(lines, ScrewThread.Parse("1/2 in")), DisplayUnits.Metric, Language.Spanish));
         Assert.StartsWith("1/2-13 UNC, " + title, text, StringComparison.Ordinal);
         Assert.Contains(words, text, StringComparison.Ordinal);
         Assert.DoesNotMatch(EnglishWord(), text);
@@ -192,7 +209,8 @@ public partial class SpanishReportTests
     // Every member but the words.
     private static string Data(JsonElement element) => element.ValueKind switch
     {
-        JsonValueKind.Object => "{" + string.Join(",", element.EnumerateObject().Where(m => m.Name is not ("message" or "text")).Select(m => m.Name + ":" + Data(m.Value))) + "}",
+        JsonValueKind.Object => "{" + string.Join(
+            ",", element.EnumerateObject().Where(m => m.Name is not ("message" or "text")).Select(m => m.Name + ":" + Data(m.Value))) + "}",
         JsonValueKind.Array => "[" + string.Join(",", element.EnumerateArray().Select(Data)) + "]",
         _ => element.GetRawText(),
     };
@@ -205,6 +223,7 @@ public partial class SpanishReportTests
     [GeneratedRegex("<[^>]*>")]
     private static partial Regex Tag();
 
-    [GeneratedRegex(@"\b(the|and|of|is|it|not|known|bolt|shaft|clutch|torque|PTO|may|lines|read|unmarked|stub|power|limit|page)\b|[0-9]\.[0-9]+ (mm|MPa|kW|N·m|%)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"\b(the|and|of|is|it|not|known|bolt|shaft|clutch|torque|PTO|may|lines|read|unmarked|stub|power|limit|page)\b|[0-9]\.[0-9]+ (mm|MPa|kW|N·m|%)", RegexOptions.IgnoreCase)]
     private static partial Regex EnglishWord();
 }

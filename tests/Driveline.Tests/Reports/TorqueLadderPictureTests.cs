@@ -17,7 +17,8 @@ public class TorqueLadderPictureTests
     public void Svg_AnyVerdict_NamesEveryRungAndStaysInside(string name)
     {
         ProtectionVerdict verdict = All[name];
-        XElement svg = XElement.Parse(TorqueLadderPicture.Svg(verdict).Replace("<?xml version=\"1.0\" encoding=\"utf-8\"?>\n", string.Empty, StringComparison.Ordinal));
+        XElement svg = XElement.Parse(TorqueLadderPicture.Svg(verdict)
+            .Replace("<?xml version=\"1.0\" encoding=\"utf-8\"?>\n", string.Empty, StringComparison.Ordinal));
         double width = Number(svg.Attribute("width"));
         double height = Number(svg.Attribute("height"));
         string words = Words(svg);
@@ -60,8 +61,10 @@ public class TorqueLadderPictureTests
     }
 
     [Theory]
-    [InlineData(Language.English, "Room at its own place: auger shaft takes 11 % more than the strongest auger bolt holds.", "room at its own place", "Room of 750")]
-    [InlineData(Language.Spanish, "Margen en su propio sitio: «auger shaft» resiste un 11 % más de lo que aguanta", "margen en su propio sitio", "Margen de 750")]
+    [InlineData(Language.English, "Room at its own place: auger shaft takes 11 % more than the strongest auger bolt holds.",
+        "room at its own place", "Room of 750")]
+    [InlineData(Language.Spanish, "Margen en su propio sitio: «auger shaft» resiste un 11 % más de lo que aguanta",
+        "margen en su propio sitio", "Margen de 750")]
     public void Svg_RoomAtItsOwnPlaceOnly_IsNotGivenAsATorque(Language language, string words, string mark, string wrong)
     {
         // At the PTO the bolt's bar ends at 2940 and the shaft's begins at 2190 N·m: 750 of overlap, never of room.
@@ -84,7 +87,8 @@ public class TorqueLadderPictureTests
     [InlineData("millbrook-feed-auger", "Between protection and auger shaft")]
     public void Svg_PartMostAtRisk_IsTheOneThatTheGapNames(string name, string gap)
     {
-        XElement[] texts = [.. Drawn(name, Language.English).Descendants().Where(e => e.Name.LocalName == "text" && Number(e.Attribute("x"), e) < 30)];
+        XElement[] texts =
+            [.. Drawn(name, Language.English).Descendants().Where(e => e.Name.LocalName == "text" && Number(e.Attribute("x"), e) < 30)];
         string[] lines = [.. texts.Select(e => e.Value)];
         int marked = Assert.Single(Enumerable.Range(0, lines.Length), k => lines[k].Contains("most at risk", StringComparison.Ordinal));
         string row = texts.Take(marked).Last(e => e.Attribute("font-weight")!.Value == "700").Value;
@@ -98,7 +102,8 @@ public class TorqueLadderPictureTests
         string shown = Words(Drawn("millbrook-feed-auger", Language.English));
         Assert.Contains("Shaft at the bolt hole (main bolt)", shown, StringComparison.Ordinal);
         Assert.Contains("Shaft at the bolt hole (auger bolt)", shown, StringComparison.Ordinal);
-        Assert.Contains("Eje en el agujero del perno (main bolt)", Words(Drawn("millbrook-feed-auger", Language.Spanish)), StringComparison.Ordinal);
+        Assert.Contains(
+            "Eje en el agujero del perno (main bolt)", Words(Drawn("millbrook-feed-auger", Language.Spanish)), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -109,11 +114,13 @@ public class TorqueLadderPictureTests
     [InlineData("too strong", "179,38,30")]
     [InlineData("weaker than work", "179,38,30")]
     public void Svg_Headline_HasTheColourOfTheVerdict(string name, string rgb) => Assert.Contains(
-        "width=\"8\" height=\"31.2\" style=\"fill:rgb(" + rgb + ")", TorqueLadderPicture.Svg(All[name]).Replace("62.4", "31.2", StringComparison.Ordinal), StringComparison.Ordinal);
+        "width=\"8\" height=\"31.2\" style=\"fill:rgb(" + rgb + ")",
+            TorqueLadderPicture.Svg(All[name]).Replace("62.4", "31.2", StringComparison.Ordinal), StringComparison.Ordinal);
 
     [Fact]
     public void Svg_UsCustomary_HasItsAxis() => Assert.Contains(
-        "lbf·ft", TorqueLadderPicture.Svg(All["protected"], ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary)), StringComparison.Ordinal);
+        "lbf·ft", TorqueLadderPicture.Svg(All["protected"], ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary)),
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData(1)]
@@ -121,22 +128,28 @@ public class TorqueLadderPictureTests
     [InlineData(40)]
     public void Svg_ManyParts_EachRowBelowTheOneBefore(int count)
     {
-        Element[] parts = [.. Enumerable.Range(1, count).Select(k => Part.Shaft("shaft number " + k + " with quite a long name so that it wraps").WithDamageTorque(Nm(1000 * k)))];
-        XElement svg = XElement.Parse(TorqueLadderPicture.Svg(ProtectionCheck.Run(ProtectionQuestion.About(DrivelineChain.Of(parts)))).Split('\n', 2)[1]);
-        double[] lines = [.. svg.Descendants().Where(e => e.Name.LocalName == "text" && Number(e.Attribute("x"), e) < 30).Select(e => Y(e))];
+        Element[] parts = [.. Enumerable.Range(1, count)
+            .Select(k => Part.Shaft("shaft number " + k + " with quite a long name so that it wraps").WithDamageTorque(Nm(1000 * k)))];
+        XElement svg = XElement.Parse(
+            TorqueLadderPicture.Svg(ProtectionCheck.Run(ProtectionQuestion.About(DrivelineChain.Of(parts)))).Split('\n', 2)[1]);
+        double[] lines =
+            [.. svg.Descendants().Where(e => e.Name.LocalName == "text" && Number(e.Attribute("x"), e) < 30).Select(e => Y(e))];
         Assert.True(lines.Length >= count * 2);
-        Assert.All(lines.Zip(lines.Skip(1)), pair => Assert.True(pair.Second >= pair.First + 12, FormattableString.Invariant($"{pair.First} and {pair.Second}")));
+        Assert.All(lines.Zip(lines.Skip(1)),
+            pair => Assert.True(pair.Second >= pair.First + 12, FormattableString.Invariant($"{pair.First} and {pair.Second}")));
     }
 
     private static XElement Drawn(string demo, Language language) =>
         XElement.Parse(TorqueLadderPicture.Svg(DemoCases.Verdict(demo), ReportOptions.Default.WithLanguage(language)).Split('\n', 2)[1]);
 
-    private static string Words(XElement svg) => string.Join(' ', svg.Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value));
+    private static string Words(XElement svg) =>
+        string.Join(' ', svg.Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value));
 
     private static double Number(XAttribute? attribute) => double.Parse(attribute!.Value, CultureInfo.InvariantCulture);
 
     // A text stands at its transform or at x and y.
-    private static double Number(XAttribute? x, XElement text) => x is not null && text.Attribute("transform") is null ? Number(x) : At(text)[0];
+    private static double Number(XAttribute? x, XElement text) => x is not null && text.Attribute("transform") is null ? Number(x)
+        : At(text)[0];
 
     private static double Y(XElement text) => text.Attribute("y") is { } y && text.Attribute("transform") is null ? Number(y) : At(text)[1];
 
@@ -144,7 +157,8 @@ public class TorqueLadderPictureTests
     {
         string transform = text.Attribute("transform")!.Value;
         int open = transform.IndexOf('(', StringComparison.Ordinal);
-        return [.. transform[(open + 1)..transform.IndexOf(')', StringComparison.Ordinal)].Split([',', ' '], StringSplitOptions.RemoveEmptyEntries)
+        return [.. transform[(open + 1)..transform.IndexOf(')', StringComparison.Ordinal)]
+            .Split([',', ' '], StringSplitOptions.RemoveEmptyEntries)
             .Select(v => double.Parse(v, CultureInfo.InvariantCulture))];
     }
 }

@@ -18,10 +18,12 @@ public class VerdictReportTests
     {
         ProtectionVerdict verdict = All[name];
         string[] cautions = [.. verdict.Cautions.Select(Texts.English.Of)];
-        Assert.Equal(verdict.Question.Chain.Devices.Any(d => d.Kind == DeviceKind.ShearBolt) ? 6 : 5, cautions.Length);   // a bolt adds: support the halves
+        // a bolt adds: support the halves
+        Assert.Equal(verdict.Question.Chain.Devices.Any(d => d.Kind == DeviceKind.ShearBolt) ? 6 : 5, cautions.Length);
         string text = OneLine(VerdictText.Of(verdict, Titled));
         Assert.EndsWith("Take care --------- - " + string.Join(" - ", cautions), text, StringComparison.Ordinal);
-        Assert.EndsWith("Take care - " + string.Join(" - ", cautions), OneLine(VerdictMarkdown.Of(verdict, Titled).Replace("## ", string.Empty, StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.EndsWith("Take care - " + string.Join(" - ", cautions),
+            OneLine(VerdictMarkdown.Of(verdict, Titled).Replace("## ", string.Empty, StringComparison.Ordinal)), StringComparison.Ordinal);
         string[] items = [.. Page(verdict).Descendants("ul").Last().Elements("li").Select(li => li.Value)];
         Assert.Equal(cautions, items);
     }
@@ -35,7 +37,8 @@ public class VerdictReportTests
         int at = text.IndexOf("What to notice", StringComparison.Ordinal);
         foreach (Finding finding in verdict.Findings)
         {
-            string start = finding.Severity == Severity.Danger ? "- DANGER: " : finding.Severity == Severity.Warning ? "- WARNING: " : "- Note: ";
+            string start = finding.Severity == Severity.Danger ? "- DANGER: " : finding.Severity == Severity.Warning ? "- WARNING: "
+                : "- Note: ";
             int next = text.IndexOf(start, at + 1, StringComparison.Ordinal);
             Assert.True(next > at, finding.Code);
             at = next;
@@ -61,7 +64,8 @@ public class VerdictReportTests
     [InlineData("flywheel", "Flywheel lies in between: its stored energy can reach this part")]
     public void Text_Verdict_SaysInPlainWords(string name, string words, string working = "")
     {
-        Assert.True(OneLine(VerdictText.Of(All[name], Titled)).Contains(words, StringComparison.Ordinal), working + "\n" + VerdictText.Of(All[name]));
+        Assert.True(OneLine(VerdictText.Of(All[name], Titled)).Contains(words, StringComparison.Ordinal),
+            working + "\n" + VerdictText.Of(All[name]));
     }
 
     [Fact]
@@ -87,7 +91,8 @@ public class VerdictReportTests
         string markdown = VerdictMarkdown.Of(All["hostile"], Titled.WithTitle(Hostile));
         Assert.DoesNotContain("<b>", markdown, StringComparison.Ordinal);
         Assert.Contains("&lt;b\\>\\|\\`\\*\\_\\[x\\](y)", markdown, StringComparison.Ordinal);
-        int[] cells = [.. markdown.Split('\n').Where(l => l.StartsWith("| ", StringComparison.Ordinal)).Select(l => l.Replace("\\|", string.Empty, StringComparison.Ordinal).Count(c => c == '|'))];
+        int[] cells = [.. markdown.Split('\n').Where(l => l.StartsWith("| ", StringComparison.Ordinal))
+            .Select(l => l.Replace("\\|", string.Empty, StringComparison.Ordinal).Count(c => c == '|'))];
         Assert.All(cells, n => Assert.Equal(5, n));
     }
 

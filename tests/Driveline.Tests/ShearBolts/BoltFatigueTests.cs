@@ -9,7 +9,8 @@ public class BoltFatigueTests
 {
     // Pin of 10 mm: 78.54 mm². At 50 mm one plane carries T/(78.54 mm² · 50 mm).
     private static readonly ShearBoltJoint Joint = ShearBoltJoint.Tangential(
-        ShearBolt.Of(ScrewThread.Parse("M12"), Iso898.Class8_8).With(PlaneThrough.Neck).WithNeckDiameter(Length.FromMillimeters(10)), Length.FromMillimeters(50));
+        ShearBolt.Of(ScrewThread.Parse("M12"), Iso898.Class8_8).With(PlaneThrough.Neck).WithNeckDiameter(Length.FromMillimeters(10)),
+            Length.FromMillimeters(50));
 
     [Theory]
     [InlineData(785.398, 62500, "hand: 785.4 N·m / (78.54 mm² × 50 mm) = 200 MPa; 2e6 / 32")]

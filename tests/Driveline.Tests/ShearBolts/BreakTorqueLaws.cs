@@ -11,7 +11,8 @@ namespace Driveline.Tests.ShearBolts;
 
 public class BreakTorqueLaws
 {
-    private static readonly string[] Sizes = ["1/4-20 UNC", "3/8-16 UNC", "1/2-13 UNC", "3/4-10 UNC", "1/2-20 UNF", "M6", "M8", "M10", "M12", "M16", "M20", "M10x1.25"];
+    private static readonly string[] Sizes =
+        ["1/4-20 UNC", "3/8-16 UNC", "1/2-13 UNC", "3/4-10 UNC", "1/2-20 UNF", "M6", "M8", "M10", "M12", "M16", "M20", "M10x1.25"];
 
     private static readonly PlaneThrough[] Planes = [PlaneThrough.NotKnown, PlaneThrough.Shank, PlaneThrough.Thread];
 
@@ -27,7 +28,8 @@ public class BreakTorqueLaws
     public Property Torque_InRadius_IsLinear() => Prop.ForAll(Joints(), Factor(), (joint, factor) =>
     {
         Band once = BreakTorque.Of(joint).IfHubFree.SiBand;
-        ShearBoltJoint wide = ShearBoltJoint.BoltCircle(joint.Bolt, Length.FromMeters(2 * joint.Radius.Meters * factor), joint.Bolts).WithHoleFit(joint.HoleFit);
+        ShearBoltJoint wide = ShearBoltJoint.BoltCircle(joint.Bolt, Length.FromMeters(2 * joint.Radius.Meters * factor), joint.Bolts)
+            .WithHoleFit(joint.HoleFit);
         return Near(once.Times(factor), BreakTorque.Of(wide).IfHubFree.SiBand);
     });
 
@@ -48,7 +50,8 @@ public class BreakTorqueLaws
     {
         double inches = 2 * joint.Radius.Meters / 0.0254;
         ShearBoltJoint inch = ShearBoltJoint.BoltCircle(joint.Bolt, Length.FromInches(inches), joint.Bolts).WithHoleFit(joint.HoleFit);
-        ShearBoltJoint metric = ShearBoltJoint.BoltCircle(joint.Bolt, Length.FromMillimeters(inches * 25.4), joint.Bolts).WithHoleFit(joint.HoleFit);
+        ShearBoltJoint metric = ShearBoltJoint.BoltCircle(joint.Bolt, Length.FromMillimeters(inches * 25.4), joint.Bolts)
+            .WithHoleFit(joint.HoleFit);
         return Near(BreakTorque.Of(inch).IfHubFree.SiBand, BreakTorque.Of(metric).IfHubFree.SiBand);
     });
 
@@ -89,7 +92,8 @@ public class BreakTorqueLaws
     [InlineData("10.9", 0.5, 1000)]
     public void Thread_EverySize_LowIsAtMostTheCodesReadingAndExpectedAtLeast(string grade, double alpha, double nominalMpa)
     {
-        foreach (string size in new[] { "M6", "M8", "M8x1", "M10", "M10x1.25", "M12", "M12x1.25", "M14", "M16", "M16x1.5", "M20", "M20x1.5", "M24" })
+        foreach (string size in new[] { "M6", "M8", "M8x1", "M10", "M10x1.25", "M12", "M12x1.25", "M14", "M16", "M16x1.5", "M20", "M20x1.5",
+            "M24" })
         {
             ScrewThread thread = ScrewThread.Parse(size);
             if (!BoltGrade.Parse(grade).TryAt(thread, out _))
@@ -125,7 +129,8 @@ public class BreakTorqueLaws
 
     [Property]
     public Property Torque_WornHoles_NeverRaiseLow() => Prop.ForAll(Joints(), joint =>
-        BreakTorque.Of(joint.WithHoleFit(HoleFit.Worn)).Torque.SiBand.Low <= BreakTorque.Of(joint.WithHoleFit(HoleFit.Tight)).Torque.SiBand.Low);
+        BreakTorque.Of(joint.WithHoleFit(HoleFit.Worn)).Torque.SiBand.Low <= BreakTorque.Of(
+            joint.WithHoleFit(HoleFit.Tight)).Torque.SiBand.Low);
 
     [Property]
     public Property Torque_HubAndFriction_NeverChangeLow() => Prop.ForAll(Joints(), Factor(), (joint, nm) =>
@@ -204,6 +209,7 @@ public class BreakTorqueLaws
          from bolts in Gen.Choose(1, 6)
          from fit in Gen.Elements(HoleFit.NotKnown, HoleFit.Worn, HoleFit.Tight)
          from mm in Gen.Choose(30, 400)
-         select ShearBoltJoint.BoltCircle(ShearBolt.Of(ScrewThread.Parse(size), grade).With(plane), Length.FromMillimeters(mm), bolts).WithHoleFit(fit))
+         select ShearBoltJoint.BoltCircle(ShearBolt.Of(ScrewThread.Parse(size), grade).With(plane), Length.FromMillimeters(mm), bolts)
+             .WithHoleFit(fit))
         .ToArbitrary();
 }

@@ -18,7 +18,8 @@ public class BreakTorqueTests
     [Theory]
     [InlineData(2, 50, 300, 60, 1800, 0.5, "hand: 2 × 50 mm² × 300 MPa × 60 mm")]
     [InlineData(1, 50, 300, 60, 900, 0.5, "hand: half of it in single shear")]
-    public void NewtonMeters_WorkedCase_Matches(int planes, double mm2, double mpa, double mm, double expectedNm, double toleranceNm, string source)
+    public void NewtonMeters_WorkedCase_Matches(
+        int planes, double mm2, double mpa, double mm, double expectedNm, double toleranceNm, string source)
     {
         NoSteps none = default;
         Close.Absolute(expectedNm, BreakTorque.NewtonMeters(planes, mm2 * 1e-6, mpa * 1e6, mm / 1000, ref none), toleranceNm, source);
@@ -36,7 +37,8 @@ public class BreakTorqueTests
         Close.Absolute(1197, trip.Torque.Low.NewtonMeters, 0.5, "hand: 2 × 37.70 kN × 15.875 mm");
 
         // HRB 100 is 800 MPa; 0.85 × 800 × π/4 × 12.7² mm² = 86.14 kN.
-        Close.Relative(2 * 86.14e3 * 0.015875, trip.Torque.High!.Value.NewtonMeters, 0.005, "hand: 2 × 0.85 × 800 MPa × 126.68 mm² × 15.875 mm");
+        Close.Relative(
+            2 * 86.14e3 * 0.015875, trip.Torque.High!.Value.NewtonMeters, 0.005, "hand: 2 × 0.85 × 800 MPa × 126.68 mm² × 15.875 mm");
         Assert.True(trip.IsKnown);
         Assert.Equal(trip.IfHubFree, trip.Torque);
     }
@@ -45,7 +47,8 @@ public class BreakTorqueTests
     public void Of_SoftGrade_ScattersByMoreThanTwo()
     {
         Band soft = BreakTorque.Of(Shaft).Torque.SiBand;
-        Band hard = BreakTorque.Of(Shaft.With(ShearBolt.Of(Half, SaeJ429.Grade8).With(PlaneThrough.Shank).WithBody(BodyStyle.HexCapScrew))).Torque.SiBand;
+        Band hard = BreakTorque.Of(
+            Shaft.With(ShearBolt.Of(Half, SaeJ429.Grade8).With(PlaneThrough.Shank).WithBody(BodyStyle.HexCapScrew))).Torque.SiBand;
         Assert.True(soft.High / soft.Low > 2, soft.ToString());
         Assert.True(hard.High / hard.Low < 1.5, hard.ToString());
     }
@@ -78,7 +81,8 @@ public class BreakTorqueTests
 
     [Fact]
     public void Hub_SeizedWithADragMeasured_StaysUnbounded() => Assert.Null(
-        BreakTorque.Of(Shaft.WithHub(HubState.Seized).WithHubFriction(TorqueBand.Exactly(Torque.FromNewtonMeters(80), Basis.Given("measured")))).Torque.High);
+        BreakTorque.Of(Shaft.WithHub(HubState.Seized)
+            .WithHubFriction(TorqueBand.Exactly(Torque.FromNewtonMeters(80), Basis.Given("measured")))).Torque.High);
 
     [Fact]
     public void FlangeFriction_Stated_AddsToHighOnly()
@@ -98,7 +102,8 @@ public class BreakTorqueTests
     {
         ShearBoltJoint one = ShearBoltJoint.BoltCircle(Grade2, Length.FromMillimeters(120), 1).WithHub(HubState.Free);
         Band single = BreakTorque.Of(one).Torque.SiBand;
-        BreakTorque four = BreakTorque.Of(ShearBoltJoint.BoltCircle(Grade2, Length.FromMillimeters(120), 4).WithHub(HubState.Free).WithHoleFit(fit));
+        BreakTorque four = BreakTorque.Of(
+            ShearBoltJoint.BoltCircle(Grade2, Length.FromMillimeters(120), 4).WithHub(HubState.Free).WithHoleFit(fit));
         Close.Relative(sharing * single.Low, four.Torque.SiBand.Low, 1e-12, "bolts that share × one bolt");
         Close.Relative(4 * single.High, four.Torque.SiBand.High, 1e-12, "all four together");
         Close.Relative((sharing + 4) / 2.0 * single.Expected, four.Torque.SiBand.Expected, 1e-12, "midway");
@@ -127,7 +132,8 @@ public class BreakTorqueTests
         Assert.Equal(thread.Low, both.Low);
         Assert.Equal(shank.High, both.High);
         Close.Relative((thread.Expected + shank.Expected) / 2, both.Expected, 1e-12, "midway");
-        Assert.Contains(BreakTorque.Of(ShearBoltJoint.Tangential(unknown, Length.FromMillimeters(60))).Findings, f => f.Code == ShearBoltFindings.PlaneNotKnown);
+        Assert.Contains(BreakTorque.Of(ShearBoltJoint.Tangential(unknown, Length.FromMillimeters(60))).Findings,
+            f => f.Code == ShearBoltFindings.PlaneNotKnown);
     }
 
     [Fact]
@@ -145,7 +151,8 @@ public class BreakTorqueTests
     public void ThreadInPlane_ThreeEighthsGrade5_CarriesWhatTestsShow()
     {
         // A_s = 0.0775 in² = 50.0 mm², shank 71.26 mm². Expected R_m 943 MPa, high 1047 MPa (see the tensile band of SAE 5).
-        // Expected 0.65 × 943 × 1.08 × 50.0 = 33.1 kN; high 0.72 × 1047 × 0.89 × 71.26 = 47.8 kN. Code-like nominal 0.45 × 120 ksi × 71.26 = 26.5 kN.
+        // Expected 0.65 × 943 × 1.08 × 50.0 = 33.1 kN; high 0.72 × 1047 × 0.89 × 71.26 = 47.8 kN. Code-like nominal 0.45 × 120 ksi × 71.26
+        // = 26.5 kN.
         Band load = ShearPlane.Of(ShearBolt.Of(ScrewThread.Parse("3/8-16 UNC"), SaeJ429.Grade5).With(PlaneThrough.Thread)).Load.SiBand;
         Close.Relative(33.1e3, load.Expected, 0.005, "hand");
         Close.Relative(47.8e3, load.High, 0.005, "hand");
@@ -163,8 +170,10 @@ public class BreakTorqueTests
         ShearBolt bolt = ShearBolt.Of(thread, thread.System == ThreadSystem.Inch ? SaeJ429.Grade5 : Iso898.Class8_8);
         foreach (PlaneThrough plane in new[] { PlaneThrough.Thread, PlaneThrough.Shank })
         {
-            IReadOnlyList<Finding> findings = BreakTorque.Of(ShearBoltJoint.Tangential(bolt.With(plane), Length.FromMillimeters(60))).Findings;
-            Assert.Equal(extrapolated && plane == PlaneThrough.Thread, findings.Any(f => f.Code == ShearBoltFindings.ThreadShareExtrapolated));
+            IReadOnlyList<Finding> findings = BreakTorque.Of(
+                ShearBoltJoint.Tangential(bolt.With(plane), Length.FromMillimeters(60))).Findings;
+            Assert.Equal(
+                extrapolated && plane == PlaneThrough.Thread, findings.Any(f => f.Code == ShearBoltFindings.ThreadShareExtrapolated));
         }
     }
 
@@ -172,7 +181,8 @@ public class BreakTorqueTests
     public void Unmarked_Bolt_HasNoHighEndAndIsADanger()
     {
         BreakTorque trip = BreakTorque.Of(
-            ShearBoltJoint.ThroughShaft(ShearBolt.Of(Half, FastenerMaterial.UnmarkedInchBolt).With(PlaneThrough.Shank), Length.FromInches(1.25)).WithHub(HubState.Free));
+            ShearBoltJoint.ThroughShaft(ShearBolt.Of(Half, FastenerMaterial.UnmarkedInchBolt).With(PlaneThrough.Shank),
+                Length.FromInches(1.25)).WithHub(HubState.Free));
         Assert.Null(trip.Torque.High);
         Assert.True(trip.Torque.Low.NewtonMeters > 0);
         Assert.Contains(trip.Findings, f => f.Code == ShearBoltFindings.BoltNotIdentified && f.Severity == Severity.Danger);
@@ -192,7 +202,8 @@ public class BreakTorqueTests
     public void StainlessBolt_NoMaximum_SaysSo()
     {
         BreakTorque trip = BreakTorque.Of(ShearBoltJoint.Tangential(
-            ShearBolt.Of(ScrewThread.Parse("M10"), BoltGrade.Parse("A2-70")).With(PlaneThrough.Shank), Length.FromMillimeters(60)).WithHub(HubState.Free));
+            ShearBolt.Of(ScrewThread.Parse("M10"), BoltGrade.Parse("A2-70")).With(PlaneThrough.Shank), Length.FromMillimeters(60))
+                .WithHub(HubState.Free));
         Assert.Null(trip.Torque.High);
         Assert.Contains(trip.Findings, f => f.Code == ShearBoltFindings.NoAssuredMaximum);
     }
@@ -201,7 +212,8 @@ public class BreakTorqueTests
     public void SpringPin_ThroughShaft_LowIsThePublishedLoadAndNothingElseIsKnown()
     {
         BreakTorque trip = BreakTorque.Of(
-            ShearBoltJoint.ThroughShaft(ShearBolt.SpringPin(SpringPin.Parse("ISO 8752 8 mm")), Length.FromMillimeters(30)).WithHub(HubState.Free));
+            ShearBoltJoint.ThroughShaft(ShearBolt.SpringPin(SpringPin.Parse("ISO 8752 8 mm")), Length.FromMillimeters(30))
+                .WithHub(HubState.Free));
         double published = SpringPin.Parse("ISO 8752 8 mm").PublishedLoad.Value;
         Close.Relative(published * 1000 * 0.015, trip.Torque.Low.NewtonMeters, 1e-9, "ISO 8752: double-shear load × 15 mm");
         Assert.Null(trip.Torque.Expected);
@@ -255,7 +267,8 @@ public class BreakTorqueTests
     [Fact]
     public void Batch_SpansOfDifferentLength_AreRefused()
     {
-        var error = Assert.Throws<ArgumentException>(() => BreakTorque.NewtonMeters(1, new double[2], new double[2], new double[3], new double[2]));
+        var error = Assert.Throws<ArgumentException>(
+            () => BreakTorque.NewtonMeters(1, new double[2], new double[2], new double[3], new double[2]));
         Assert.Contains("got 2, 2, 3 and 2", error.Message, StringComparison.Ordinal);
     }
 }

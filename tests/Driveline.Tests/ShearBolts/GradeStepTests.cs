@@ -18,7 +18,8 @@ public class GradeStepTests
     public void Of_Grade_ShowsItsNeighbours(string thread, string grade, string? weaker, string? stronger)
     {
         GradeStep step = GradeStep.Of(ShearBoltJoint.Tangential(
-            ShearBolt.Of(ScrewThread.Parse(thread), BoltGrade.Parse(grade)).With(PlaneThrough.Shank), Length.FromMillimeters(60)).WithHub(HubState.Free));
+            ShearBolt.Of(ScrewThread.Parse(thread), BoltGrade.Parse(grade)).With(PlaneThrough.Shank), Length.FromMillimeters(60))
+                .WithHub(HubState.Free));
         Assert.Equal(weaker, step.Weaker?.Joint.Bolt.Grade?.Designation);
         Assert.Equal(stronger, step.Stronger?.Joint.Bolt.Grade?.Designation);
         Assert.Equal(grade, step.Fitted.Joint.Bolt.Grade!.Designation);

@@ -18,12 +18,13 @@ public class HoleTearOutTests
     private static readonly StressBand Mild = StressBand.Exactly(Pressure.FromMegapascals(360), Case);
 
     private static readonly ShearBoltJoint Joint = ShearBoltJoint.ThroughShaft(
-        ShearBolt.Of(ScrewThread.Parse("3/8-16 UNC"), SaeJ429.Grade5).With(PlaneThrough.Shank), Length.FromInches(1.25)).WithHub(HubState.Free);
+        ShearBolt.Of(ScrewThread.Parse("3/8-16 UNC"), SaeJ429.Grade5).With(PlaneThrough.Shank), Length.FromInches(1.25))
+            .WithHub(HubState.Free);
 
     private static ShearBoltJoint Yoke => Joint.WithYokeTensile(Length.FromMillimeters(3), Mild);
 
-    // EN 1993-1-8 Table 3.4, end bolt: at e = 3 d0 full 2.5; at 1.5 d0 min(2.8 · 1.5 − 1.7, 2.5) · 0.5 = 1.25; at 1.2 d0 1.66 · 0.4 = 0.664;
-    // at d0/2 2.8 · 0.5 − 1.7 < 0.
+    // EN 1993-1-8 Table 3.4, end bolt: at e = 3 d0 full 2.5; at 1.5 d0 min(2.8 · 1.5 − 1.7, 2.5) · 0.5 = 1.25; at 1.2 d0 1.66 · 0.4 =
+    // 0.664; at d0/2 2.8 · 0.5 − 1.7 < 0.
     [Theory]
     [InlineData(3, 2.5)]
     [InlineData(4, 2.5)]
@@ -40,7 +41,8 @@ public class HoleTearOutTests
     {
         // 2 · 2.5 · 360 MPa · 9.525 · 3 mm² · 15.875 mm = 816.51 N·m; half of it, 408.26, at 1.5 d0.
         Assert.True(HoleTearOut.TryOf(Yoke.WithYokeEdge(Length.FromMillimeters(9.525 * edgeOverHole)), out HoleTearOut? tearOut));
-        Assert.Equal(new[] { nm, nm, nm }, new[] { tearOut!.Torque.SiBand.Low, tearOut.Torque.SiBand.Expected, tearOut.Torque.SiBand.High }.Select(t => Math.Round(t, 1)));
+        Assert.Equal(new[] { nm, nm, nm },
+            new[] { tearOut!.Torque.SiBand.Low, tearOut.Torque.SiBand.Expected, tearOut.Torque.SiBand.High }.Select(t => Math.Round(t, 1)));
     }
 
     [Fact]
@@ -55,7 +57,8 @@ public class HoleTearOutTests
     [Fact]
     public void Torque_YieldAlone_BoundsOnlyBelow()
     {
-        Assert.True(HoleTearOut.TryOf(Joint.WithYoke(Length.FromMillimeters(3), StressBand.Exactly(Pressure.FromMegapascals(235), Case)), out HoleTearOut? tearOut));
+        Assert.True(HoleTearOut.TryOf(
+            Joint.WithYoke(Length.FromMillimeters(3), StressBand.Exactly(Pressure.FromMegapascals(235), Case)), out HoleTearOut? tearOut));
 
         // 2 · 0.664 · 235 MPa · 9.525 · 3 mm² · 15.875 mm = 141.6 N·m.
         Close.Absolute(141.6, tearOut!.Torque.Low.NewtonMeters, 0.1, "hand");
@@ -122,7 +125,8 @@ public class HoleTearOutTests
     [InlineData(2.57, true)]
     public void StandsProud_BeyondHalfADiameter_IsSaid(double inches, bool said) => Assert.Equal(
         said,
-        BreakTorque.Of(Joint.WithBoltLength(Length.FromInches(inches), Length.FromInches(2))).Findings.Any(f => f.Code == ShearBoltFindings.BoltStandsProud));
+        BreakTorque.Of(Joint.WithBoltLength(Length.FromInches(inches), Length.FromInches(2))).Findings.Any(
+            f => f.Code == ShearBoltFindings.BoltStandsProud));
 
     [Theory]
     [InlineData(MachineKind.PostHoleAuger, Severity.Danger)]
@@ -146,5 +150,6 @@ public class HoleTearOutTests
     private static ProtectionQuestion Question(ShearBoltJoint joint, double workNm) =>
         Thornbeck.With(ShearBoltDevice.Of("bolt", joint)).WithWork(WorkPeak.Stated(Thornbeck.Nm(workNm)));
 
-    private static ProtectionVerdict Check(ShearBoltJoint joint, double workNm) => ProtectionCheck.Run(Question(joint, workNm), ProtectionPolicy.Default);
+    private static ProtectionVerdict Check(ShearBoltJoint joint, double workNm) =>
+        ProtectionCheck.Run(Question(joint, workNm), ProtectionPolicy.Default);
 }

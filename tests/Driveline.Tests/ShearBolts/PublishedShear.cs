@@ -39,7 +39,8 @@ internal sealed record PublishedShear(
             string spec = row["spec"];
             bool taken = spec.StartsWith("EN", StringComparison.Ordinal) || spec.StartsWith("BS", StringComparison.Ordinal)
                 || spec.StartsWith("AISC", StringComparison.Ordinal) || spec == "anchor rod"
-                || (spec.StartsWith("ACI", StringComparison.Ordinal) && row["grade_or_class"] == "ASTM F1554 grade 36" && row["size"] != "3/8 in");
+                || (spec.StartsWith("ACI", StringComparison.Ordinal) && row["grade_or_class"] == "ASTM F1554 grade 36"
+                    && row["size"] != "3/8 in");
             if (taken)
             {
                 yield return new PublishedShear(

@@ -45,10 +45,12 @@ public class ShearBoltJointTests
     [Fact]
     public void WithHole_Bushed_WeakensTheShaftButIsNotLoose()
     {
-        ShearBoltJoint joint = ShearBoltJoint.ThroughShaft(Bolt, Length.FromMillimeters(40)).WithHole(Length.FromMillimeters(10.5), Length.FromMillimeters(16));
+        ShearBoltJoint joint = ShearBoltJoint.ThroughShaft(Bolt, Length.FromMillimeters(40))
+            .WithHole(Length.FromMillimeters(10.5), Length.FromMillimeters(16));
         Assert.Equal(10.5, joint.HoleDiameter!.Value.Millimeters, 9);
         Assert.DoesNotContain(BreakTorque.Of(joint).Findings, f => f.Code == ShearBoltFindings.LooseInHole);
-        Assert.True(CrossHole.TryOf(joint.WithShaftYield(StressBand.AtLeast(Pressure.FromMegapascals(400), Basis.Given("test"))), out CrossHole? hole));
+        Assert.True(CrossHole.TryOf(
+            joint.WithShaftYield(StressBand.AtLeast(Pressure.FromMegapascals(400), Basis.Given("test"))), out CrossHole? hole));
         Assert.Equal(0.4, hole!.DiameterRatio, 9);
     }
 
@@ -89,7 +91,8 @@ public class ShearBoltJointTests
     {
         // M10, wall 5 mm, 235 MPa: 1.5 × 10 × 5 × 235 = 17.6 kN a plane, below the bolt's 0.6 × 800 × 75 = 36 kN.
         StressBand mild = StressBand.Exactly(Pressure.FromMegapascals(235), Basis.Given("the case"));
-        ShearBoltJoint joint = ShearBoltJoint.Tangential(Bolt, Length.FromMillimeters(60)).WithHub(HubState.Free).WithYoke(Length.FromMillimeters(5), mild);
+        ShearBoltJoint joint = ShearBoltJoint.Tangential(Bolt, Length.FromMillimeters(60)).WithHub(HubState.Free)
+            .WithYoke(Length.FromMillimeters(5), mild);
         Close.Absolute(1057.5, HoleBearing.Of(joint).Torque.Low.NewtonMeters, 0.1, "hand: 17.625 kN × 60 mm");
         Assert.Contains(BreakTorque.Of(joint).Findings, f => f.Code == ShearBoltFindings.HolesOvalFirst);
         Assert.DoesNotContain(
@@ -115,7 +118,8 @@ public class ShearBoltJointTests
     {
         StressBand yoke = StressBand.Exactly(Pressure.FromMegapascals(800), Basis.Given("the case"));
         StressBand shaft = StressBand.Exactly(Pressure.FromMegapascals(mpa), Basis.Given("the case"));
-        ShearBoltJoint joint = ShearBoltJoint.ThroughShaft(Bolt, Length.FromMillimeters(30)).WithYoke(Length.FromMillimeters(15), yoke).WithShaftYield(shaft);
+        ShearBoltJoint joint = ShearBoltJoint.ThroughShaft(Bolt, Length.FromMillimeters(30)).WithYoke(Length.FromMillimeters(15), yoke)
+            .WithShaftYield(shaft);
         Assert.True(ovals == BreakTorque.Of(joint).Findings.Any(f => f.Code == ShearBoltFindings.HolesOvalFirst), source);
     }
 
@@ -170,6 +174,7 @@ public class ShearBoltJointTests
 
     [Fact]
     public void Findings_Severities_HubNotFreeIsAWarningAtLeast() => Assert.All(
-        BreakTorque.Of(ShearBoltJoint.Tangential(Bolt, Length.FromMillimeters(60))).Findings.Where(f => f.Code == ShearBoltFindings.HubFreedomNotKnown),
+        BreakTorque.Of(ShearBoltJoint.Tangential(Bolt, Length.FromMillimeters(60))).Findings.Where(
+            f => f.Code == ShearBoltFindings.HubFreedomNotKnown),
         f => Assert.Equal(Severity.Warning, f.Severity));
 }

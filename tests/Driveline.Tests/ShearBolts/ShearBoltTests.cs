@@ -21,7 +21,8 @@ public class ShearBoltTests
         Assert.True(load.Low > 0 && !double.IsPositiveInfinity(load.High));
     }
 
-    // Single bolts gave 0.62 ± 0.03 of their own tensile strength: 0.56 at two standard deviations, less than the code's 0.60 of the promised one.
+    // Single bolts gave 0.62 ± 0.03 of their own tensile strength: 0.56 at two standard deviations, less than the code's 0.60 of the
+    // promised one.
     [Fact]
     public void Low_HardnessMeasured_IsTheTestsLeastRatio()
     {
@@ -38,7 +39,8 @@ public class ShearBoltTests
     {
         ShearBolt bolt = ShearBolt.Special(M12, PlaneThrough.Step, null, Hardness.Parse("HV 250"));
         Band load = ShearPlane.Of(bolt).Load.SiBand;
-        Band shank = ShearPlane.Of(ShearBolt.Of(M12, FastenerMaterial.OfMeasuredHardness(Hardness.Parse("HV 250"))).With(PlaneThrough.Shank)).Load.SiBand;
+        Band shank = ShearPlane.Of(
+            ShearBolt.Of(M12, FastenerMaterial.OfMeasuredHardness(Hardness.Parse("HV 250"))).With(PlaneThrough.Shank)).Load.SiBand;
         Assert.Equal(0, load.Low);
         Assert.Equal(shank.High, load.High);
         BreakTorque trip = Trip(bolt);

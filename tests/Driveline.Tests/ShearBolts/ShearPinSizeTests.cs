@@ -10,7 +10,8 @@ public class ShearPinSizeTests
     [InlineData(100, 0, 15, 200)]
     [InlineData(100, 2, 0, 200)]
     [InlineData(100, 2, 15, -1)]
-    public void Diameter_ValueOutOfRange_IsRefused(double nm, int planes, double mm, double mpa) => Assert.Throws<ArgumentOutOfRangeException>(
+    public void Diameter_ValueOutOfRange_IsRefused(double nm, int planes, double mm, double mpa) =>
+        Assert.Throws<ArgumentOutOfRangeException>(
         () => ShearPinSize.Diameter(Torque.FromNewtonMeters(nm), planes, Length.FromMillimeters(mm), Pressure.FromMegapascals(mpa)));
 
     [Fact]

@@ -35,7 +35,8 @@ public class ShearPlanePublished
     {
         PublishedShear published = Row(row);
         Band load = Band(published);
-        Assert.True(published.Stripped >= published.Planes * load.Low * (1 - Printed), $"low {published.Planes * load.Low:F0} N above {published.Stripped:F0} N: {row}");
+        Assert.True(published.Stripped >= published.Planes * load.Low * (1 - Printed),
+            $"low {published.Planes * load.Low:F0} N above {published.Stripped:F0} N: {row}");
         Assert.True(published.LoadN <= published.Planes * load.High, row);
     }
 
@@ -49,7 +50,8 @@ public class ShearPlanePublished
         Assert.InRange(published.Stripped, published.Planes * load.Low, published.Planes * load.High);
     }
 
-    // Printed shear load over (145 ksi, or 135 ksi from 5/8 in, × nominal area) lies within the ratios of a quenched class through the shank.
+    // Printed shear load over (145 ksi, or 135 ksi from 5/8 in, × nominal area) lies within the ratios of a quenched class through the
+    // shank.
     [Fact]
     public void Ratio_FlatHeadSocketScrews_LieWithinTheQuenchedRatios()
     {
@@ -97,7 +99,8 @@ public class ShearPlanePublished
         {
             string note = row["note"];
             int at = note.IndexOf("ultimate ", StringComparison.Ordinal) + "ultimate ".Length;
-            double ultimate = double.Parse(note[at..note.IndexOf(" lbf", at, StringComparison.Ordinal)], System.Globalization.CultureInfo.InvariantCulture);
+            double ultimate = double.Parse(
+                note[at..note.IndexOf(" lbf", at, StringComparison.Ordinal)], System.Globalization.CultureInfo.InvariantCulture);
             Assert.InRange(row.Number("load_lbf") / ultimate, ratio.Low, ratio.High);
             rows++;
         }

@@ -43,7 +43,8 @@ public class ShearRatiosPublished
     [InlineData(ShearClass.BarSteel)]
     [InlineData(ShearClass.NotKnown)]
     public void High_NotHardened_IsTheTopOfStructuralSteel(ShearClass shearClass) =>
-        Close.Absolute(0.85, ShearRatios.Of(shearClass, PlaneThrough.Shank).Ratio.High!.Value, 1e-12, "SB05: VDI 2230-1:2015 Table 6, 0.80 to 0.85");
+        Close.Absolute(
+            0.85, ShearRatios.Of(shearClass, PlaneThrough.Shank).Ratio.High!.Value, 1e-12, "SB05: VDI 2230-1:2015 Table 6, 0.80 to 0.85");
 
     // The code multiplies the nominal strength; the ratio of the strength ISO 898-1 promises is smaller by as much.
     [Theory]
@@ -70,7 +71,8 @@ public class ShearRatiosPublished
     [InlineData(ShearClass.Quenched88)]
     [InlineData(ShearClass.Quenched109)]
     public void Low_PlainPlane_IsSixTenthsOfAllClasses(ShearClass shearClass) =>
-        Close.Absolute(0.6, ShearRatios.Of(shearClass, PlaneThrough.Shank).Ratio.Low, 1e-12, "EN 1993-1-8:2005 Table 3.4, shank in plane, all classes");
+        Close.Absolute(0.6, ShearRatios.Of(shearClass, PlaneThrough.Shank).Ratio.Low, 1e-12,
+            "EN 1993-1-8:2005 Table 3.4, shank in plane, all classes");
 
     // Every row of the pack that gives an ultimate ratio for a class lies within that class's band.
     [Theory]
@@ -115,7 +117,8 @@ public class ShearRatiosPublished
     {
         foreach (ShearClass shearClass in Enum.GetValues<ShearClass>())
         {
-            foreach (PlaneThrough plane in new[] { PlaneThrough.Shank, PlaneThrough.Thread, PlaneThrough.Neck, PlaneThrough.Step, PlaneThrough.Taper })
+            foreach (PlaneThrough plane in new[] { PlaneThrough.Shank, PlaneThrough.Thread, PlaneThrough.Neck, PlaneThrough.Step,
+                PlaneThrough.Taper })
             {
                 Band ratio = ShearRatios.Of(shearClass, plane).Ratio.SiBand;
                 Assert.DoesNotContain(new[] { ratio.Low, ratio.Expected, ratio.High }, r => Math.Abs(r - 0.577) < 0.002);
@@ -141,7 +144,8 @@ public class ShearRatiosPublished
         foreach (PlaneThrough plane in new[] { PlaneThrough.Shank, PlaneThrough.Thread })
         {
             Band widest = ShearRatios.Of(ShearClass.NotKnown, plane).Ratio.SiBand;
-            foreach (ShearClass steel in Enum.GetValues<ShearClass>().Where(c => c is not (ShearClass.NotKnown or ShearClass.Aluminium or ShearClass.Copper)))
+            foreach (ShearClass steel in Enum.GetValues<ShearClass>()
+                .Where(c => c is not (ShearClass.NotKnown or ShearClass.Aluminium or ShearClass.Copper)))
             {
                 Band ratio = ShearRatios.Of(steel, plane).Ratio.SiBand;
                 Assert.True(widest.Low <= ratio.Low && widest.High >= ratio.High, steel + " " + plane);

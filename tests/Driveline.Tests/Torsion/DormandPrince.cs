@@ -66,7 +66,8 @@ internal static class DormandPrince
         return states;
     }
 
-    private static double[][] Stages(Func<double, double[], double[]> rates, double t, double[] y, double h, double[] first, out double[] end)
+    private static double[][] Stages(
+        Func<double, double[], double[]> rates, double t, double[] y, double h, double[] first, out double[] end)
     {
         var k = new double[7][];
         k[0] = first;

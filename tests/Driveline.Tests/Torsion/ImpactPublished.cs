@@ -74,7 +74,8 @@ public class ImpactPublished
     {
         string[] tested = typeof(ImpactPublished).GetMethod(nameof(Transient_TorsionalImpactRow_Matches))!
             .GetCustomAttributesData().Where(a => a.AttributeType == typeof(InlineDataAttribute))
-            .Select(a => (string)((IReadOnlyList<System.Reflection.CustomAttributeTypedArgument>)a.ConstructorArguments[0].Value!)[0].Value!)
+            .Select(a =>
+                (string)((IReadOnlyList<System.Reflection.CustomAttributeTypedArgument>)a.ConstructorArguments[0].Value!)[0].Value!)
             .Distinct().ToArray();
         Assert.Empty(ReferenceFile.Rows("clutch", "torsional-impact.csv").Where(r => r[4].Length > 0).Select(r => r[0]).Except(tested));
     }
@@ -104,7 +105,8 @@ public class ImpactPublished
     {
         foreach ((string quantity, string printed) in new[] { ("w2max/w1", largest), ("w2min/w1", least) })
         {
-            string[] row = ReferenceFile.Rows("pto", "ujoint.csv").Single(r => r[2] == degrees.ToString(CultureInfo.InvariantCulture) && r[3] == quantity);
+            string[] row = ReferenceFile.Rows("pto", "ujoint.csv")
+                .Single(r => r[2] == degrees.ToString(CultureInfo.InvariantCulture) && r[3] == quantity);
             Assert.Equal(printed, row[4]);
         }
 
@@ -120,7 +122,8 @@ public class ImpactPublished
         switch (id[..3])
         {
             case "T01":
-                double omega = Modes.Of(new TorsionModelBuilder().Rotor("a", 0.8).Rotor("b", 0.2).AddShaft("s", "a", "b", Shaft(2000)).Build())[1].RadPerS;
+                double omega = Modes.Of(
+                    new TorsionModelBuilder().Rotor("a", 0.8).Rotor("b", 0.2).AddShaft("s", "a", "b", Shaft(2000)).Build())[1].RadPerS;
                 return what == "w" ? omega : what == "f" ? omega / (2 * Math.PI) : 2 * Math.PI / omega;
             case "T02":
                 TransientResult stop = Strike(0.5, 2000, W, 0, 0);
@@ -144,7 +147,8 @@ public class ImpactPublished
             case "T09":
                 TransientResult engaged = new TorsionModelBuilder().Rotor("a", 0.8).Rotor("b", 0.2)
                     .AddCoupling("clutch", "a", "b", FrictionCoupling.Of(Nm(300))).Build().AtRest().WithSpeed("a", RadPerS(W)).Run(0.1);
-                return what == "t" ? engaged.Event(0).Time.Seconds : what == "E" ? engaged.SlipEnergy("clutch").Joules : engaged.Speed("b").RadiansPerSecond;
+                return what == "t" ? engaged.Event(0).Time.Seconds : what == "E" ? engaged.SlipEnergy("clutch").Joules
+                    : engaged.Speed("b").RadiansPerSecond;
             case "T10":
                 return SlipClutch(what, 0);
             case "T11":
@@ -152,7 +156,8 @@ public class ImpactPublished
             case "T12":
                 return StickSlip(what);
             case "T13":
-                TransientResult friction = new TorsionModelBuilder().Rotor("pulley", 25).Held("wall", 0).AddShaft("s", "pulley", "wall", Shaft(49087.5))
+                TransientResult friction = new TorsionModelBuilder().Rotor("pulley", 25).Held("wall", 0)
+                    .AddShaft("s", "pulley", "wall", Shaft(49087.5))
                     .AddFrictionLoad("f", "pulley", Nm(400), Nm(400)).Build().AtRest().WithTorque("s", Nm(49087.5 * Math.PI / 30)).Run(3);
                 return what == "half cycles"
                     ? Enumerable.Range(0, friction.EventCount).Count(i => friction.Event(i).Kind == TransientEventKind.SlipEnded)
@@ -171,9 +176,11 @@ public class ImpactPublished
         }
     }
 
-    private static TransientResult Strike(double inertia, double stiffness, double speed, double drive, double preload) => new TorsionModelBuilder()
+    private static TransientResult Strike(double inertia, double stiffness, double speed, double drive, double preload) =>
+        new TorsionModelBuilder()
         .Rotor("rotor", inertia).Rotor("end", 1)
-        .AddShaft("shaft", "rotor", "end", Shaft(stiffness)).AddTorque("drive", "rotor", Nm(drive)).AddObstacle("stop", "end", Obstacle.Jam(S(0)))
+        .AddShaft("shaft", "rotor", "end", Shaft(stiffness)).AddTorque("drive", "rotor", Nm(drive))
+            .AddObstacle("stop", "end", Obstacle.Jam(S(0)))
         .Build().TurningAt(RadPerS(speed)).WithTorque("shaft", Nm(preload)).Run(Math.PI * Math.Sqrt(inertia / stiffness));
 
     private static double SpringPeakAfterStop(double zeta)
@@ -252,7 +259,8 @@ public class ImpactPublished
     {
         // The same block, the drive's steady friction torque taken off so that the swing below it shows as a reverse peak.
         TransientResult result = new TorsionModelBuilder().Held("drive", 1).Rotor("block", 0.5)
-            .AddShaft("s", "drive", "block", Shaft(2000)).AddFrictionLoad("f", "block", Nm(300), Nm(240)).AddTorque("help", "block", Nm(240))
+            .AddShaft("s", "drive", "block", Shaft(2000)).AddFrictionLoad("f", "block", Nm(300), Nm(240))
+                .AddTorque("help", "block", Nm(240))
             .Build().AtRest().WithTorque("s", Nm(-30)).Run(1);
         return 240 - result.ReversePeak("s").Own!.Value.NewtonMeters;
     }
@@ -268,7 +276,8 @@ public class ImpactPublished
     private static TransientResult StartUp() => new TorsionModelBuilder().Held("pto", 18 * Math.PI).Rotor("machine", 1.5)
         .AddCoupling("clutch", "pto", "machine", FrictionCoupling.Of(Nm(600))).Build().AtRest().Run(0.5);
 
-    private static TransientResult Geared(int degrees, double phase, double expected) => new TorsionModelBuilder().Held("driving", 1).Rotor("driven", 1e-6)
+    private static TransientResult Geared(int degrees, double phase, double expected) => new TorsionModelBuilder().Held("driving", 1)
+        .Rotor("driven", 1e-6)
         .AddShaft("s", "driving", "driven", Shaft(1000).WithJoint(UnitsNet.Angle.FromDegrees(degrees), UnitsNet.Angle.FromDegrees(phase)))
         .Build().AtRest().WithSpeed("driven", RadPerS(expected)).Run(1e-3);
 

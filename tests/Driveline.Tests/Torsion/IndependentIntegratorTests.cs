@@ -46,11 +46,13 @@ public class IndependentIntegratorTests
             checks++;
             if (!(Math.Abs(actual - expected) <= tolerance))
             {
-                wrong.Add(FormattableString.Invariant($"{row[1]} {row[2]}: expected {expected:R}, got {actual:R}, off {actual - expected:E2}"));
+                wrong.Add(FormattableString.Invariant(
+                    $"{row[1]} {row[2]}: expected {expected:R}, got {actual:R}, off {actual - expected:E2}"));
             }
         }
 
-        Assert.True(wrong.Count == 0, string.Join("; ", wrong) + "; events " + string.Join(", ", Enumerable.Range(0, result.EventCount).Select(i => result.Event(i))));
+        Assert.True(wrong.Count == 0, string.Join("; ", wrong) + "; events "
+            + string.Join(", ", Enumerable.Range(0, result.EventCount).Select(i => result.Event(i))));
         Assert.True(checks >= 3);
         Assert.True(Math.Abs(result.EnergyImbalance) < (friction ? 1e-10 : 1e-11), "imbalance " + result.EnergyImbalance);
     }
@@ -76,6 +78,7 @@ public class IndependentIntegratorTests
             "limited" => TransientEventKind.DriveLimited,
             _ => TransientEventKind.NotKnown,
         };
-        return Enumerable.Range(0, result.EventCount).Select(i => result.Event(i)).Where(e => e.Kind == kind).ElementAt(number - 1).Time.Seconds;
+        return Enumerable.Range(0, result.EventCount).Select(i => result.Event(i)).Where(e => e.Kind == kind)
+            .ElementAt(number - 1).Time.Seconds;
     }
 }

@@ -117,7 +117,8 @@ internal static class ReferenceModels
         .Build().TurningAt(RadPerS(W));
 
     private static TorsionStart C14() => new TorsionModelBuilder().Rotor("r0", 0.3).Rotor("r1", 0.2).Rotor("r2", 0.5).Rotor("r3", 0.1)
-        .AddShaft("s1", "r0", "r1", Shaft(4000, 0.5)).AddShaft("s2", "r0", "r2", Shaft(7000).WithRatio(2)).AddShaft("s3", "r0", "r3", Shaft(2500, 0.2))
+        .AddShaft("s1", "r0", "r1", Shaft(4000, 0.5)).AddShaft("s2", "r0", "r2", Shaft(7000).WithRatio(2))
+            .AddShaft("s3", "r0", "r3", Shaft(2500, 0.2))
         .AddTorque("push", "r0", Nm(100), S(0.01), S(0.005))
         .Build().AtRest();
 }

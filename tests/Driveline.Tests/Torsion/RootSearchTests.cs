@@ -38,7 +38,8 @@ public class RootSearchTests
     public void FirstRise_RootAtTheEnd_IsFoundJustPastIt() => Assert.Equal(0.5, RootSearch.FirstRise([-0.5, 1], 0, 0.500001), 1e-15);
 
     [Property(MaxTest = 200)]
-    public Property FirstRise_ThreeRoots_GivesTheFirstRisingOne() => Prop.ForAll(Place().ToArbitrary(), Place().ToArbitrary(), Place().ToArbitrary(), (a, b, d) =>
+    public Property FirstRise_ThreeRoots_GivesTheFirstRisingOne() =>
+        Prop.ForAll(Place().ToArbitrary(), Place().ToArbitrary(), Place().ToArbitrary(), (a, b, d) =>
     {
         double[] r = [a, b, d];
         Array.Sort(r);

@@ -23,7 +23,8 @@ public class SecondMethodTests
     [Theory]
     [InlineData(0.9, 0.07, 2.5, 14000, 9000, 1.1, 0.3)]
     [InlineData(0.2, 1.3, 0.4, 3000, 61000, 0.1, 4.0)]
-    public void Transient_DampedChainWithDrive_FollowsTheSecondMethod(double j1, double j2, double j3, double k1, double k2, double c1, double c2)
+    public void Transient_DampedChainWithDrive_FollowsTheSecondMethod(
+        double j1, double j2, double j3, double k1, double k2, double c1, double c2)
     {
         TorsionStart start = new TorsionModelBuilder().Rotor("a", j1).Rotor("b", j2).Rotor("c", j3)
             .AddShaft("s", "a", "b", Shaft(k1, c1)).AddShaft("t", "b", "c", Shaft(k2, c2))
@@ -56,7 +57,8 @@ public class SecondMethodTests
         ]);
     }
 
-    private static void Compare(TorsionStart start, Func<double[], double> torque, double seconds, double[] state, Func<double, double[], double[]> rates)
+    private static void Compare(
+        TorsionStart start, Func<double[], double> torque, double seconds, double[] state, Func<double, double[], double[]> rates)
     {
         double[] trace = new double[200];
         TransientResult result = Transient.TraceTorque(start, S(seconds), new TransientWorkspace(), "s", trace);

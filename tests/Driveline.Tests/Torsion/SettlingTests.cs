@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace Driveline.Tests.Torsion;
 
-/// <summary>Once no torque can reach its peak again, the rest of a run is one leap; traced runs, which never leap, are the oracle.</summary>
+/// <summary>
+/// Once no torque can reach its peak again, the rest of a run is one leap; traced runs, which never leap, are the oracle.
+/// </summary>
 public class SettlingTests
 {
     [Theory]

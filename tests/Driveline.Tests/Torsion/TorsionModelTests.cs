@@ -12,14 +12,16 @@ public class TorsionModelTests
     public void AddRotor_InertiaNotPositive_IsRefusedWithNameRangeAndValue(double inertia)
     {
         var error = Assert.Throws<ArgumentOutOfRangeException>(() => new TorsionModelBuilder().Rotor("blades", inertia));
-        Assert.Contains("Inertia of \"blades\" must be a finite value above 0 kg·m²; got " + (inertia == 0 ? "0" : "-0.2"), error.Message, StringComparison.Ordinal);
+        Assert.Contains("Inertia of \"blades\" must be a finite value above 0 kg·m²; got " + (inertia == 0 ? "0" : "-0.2"), error.Message,
+            StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData(0)]
     [InlineData(-1)]
     public void Shaft_StiffnessNotPositive_IsRefused(double stiffness) =>
-        Assert.Contains("Shaft stiffness must be a finite value above 0 N·m/rad", Assert.Throws<ArgumentOutOfRangeException>(() => Shaft(stiffness)).Message, StringComparison.Ordinal);
+        Assert.Contains("Shaft stiffness must be a finite value above 0 N·m/rad",
+            Assert.Throws<ArgumentOutOfRangeException>(() => Shaft(stiffness)).Message, StringComparison.Ordinal);
 
     [Theory]
     [InlineData(0)]
@@ -37,35 +39,45 @@ public class TorsionModelTests
 
     [Fact]
     public void Build_OneRotor_SaysHowManyAreNeeded() =>
-        Assert.Contains("at least 2 rotors; got 1", Assert.Throws<InvalidOperationException>(() => new TorsionModelBuilder().Rotor("a", 1).Build()).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "at least 2 rotors; got 1", Assert.Throws<InvalidOperationException>(
+            () => new TorsionModelBuilder().Rotor("a", 1).Build()).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Build_DetachedRotor_NamesIt() =>
-        Assert.Contains("\"c\" is detached", Assert.Throws<InvalidOperationException>(() => Two().Rotor("c", 1).Build()).Message, StringComparison.Ordinal);
+        Assert.Contains("\"c\" is detached", Assert.Throws<InvalidOperationException>(() => Two().Rotor("c", 1).Build()).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void Build_Ring_NamesTheLinkThatClosesIt() =>
-        Assert.Contains("\"t\" closes a ring", Assert.Throws<InvalidOperationException>(() => Two().AddShaft("t", "b", "a", Shaft(1)).Build()).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "\"t\" closes a ring", Assert.Throws<InvalidOperationException>(() => Two().AddShaft("t", "b", "a", Shaft(1)).Build()).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void Build_AllHeld_IsRefused() =>
-        Assert.Throws<InvalidOperationException>(() => new TorsionModelBuilder().Held("a", 0).Held("b", 1).AddShaft("s", "a", "b", Shaft(1)).Build());
+        Assert.Throws<InvalidOperationException>(
+            () => new TorsionModelBuilder().Held("a", 0).Held("b", 1).AddShaft("s", "a", "b", Shaft(1)).Build());
 
     [Fact]
     public void Build_HeldRotorsCoupledDirectly_IsRefused() =>
-        Assert.Contains("\"c\" does", Assert.Throws<InvalidOperationException>(() => new TorsionModelBuilder().Held("a", 0).Held("b", 1).Rotor("d", 1)
-            .AddCoupling("c", "a", "b", FrictionCoupling.Of(Nm(1))).AddShaft("s", "b", "d", Shaft(1)).Build()).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "\"c\" does", Assert.Throws<InvalidOperationException>(() => new TorsionModelBuilder().Held("a", 0).Held("b", 1).Rotor("d", 1)
+            .AddCoupling("c", "a", "b", FrictionCoupling.Of(Nm(1))).AddShaft("s", "b", "d", Shaft(1)).Build()).Message,
+                StringComparison.Ordinal);
 
     [Fact]
     public void Add_NameUsedTwice_IsRefused() => Assert.Throws<ArgumentException>(() => Two().AddViscousLoad("s", "a", 1));
 
     [Fact]
     public void AddShaft_UnknownRotor_ListsTheKnown() =>
-        Assert.Contains("There is no rotor \"x\" yet; there are: a, b.", Assert.Throws<ArgumentException>(() => Two().AddShaft("t", "a", "x", Shaft(1))).Message, StringComparison.Ordinal);
+        Assert.Contains("There is no rotor \"x\" yet; there are: a, b.",
+            Assert.Throws<ArgumentException>(() => Two().AddShaft("t", "a", "x", Shaft(1))).Message, StringComparison.Ordinal);
 
     [Fact]
     public void AddCoupling_OneWayWithoutShaft_IsRefused() =>
-        Assert.Throws<ArgumentException>(() => new TorsionModelBuilder().Rotor("a", 1).Rotor("b", 1).AddCoupling("c", "a", "b", OneWayCoupling.Forward));
+        Assert.Throws<ArgumentException>(
+            () => new TorsionModelBuilder().Rotor("a", 1).Rotor("b", 1).AddCoupling("c", "a", "b", OneWayCoupling.Forward));
 
     [Fact]
     public void AddShaft_BacklashAndCoupling_IsRefused() =>
@@ -74,7 +86,8 @@ public class TorsionModelTests
 
     [Fact]
     public void AddDrive_Second_IsRefused() =>
-        Assert.Throws<ArgumentException>(() => Two().AddDrive("d", "a", TorqueSpeedLine.Constant(Nm(1))).AddDrive("e", "b", TorqueSpeedLine.Constant(Nm(1))));
+        Assert.Throws<ArgumentException>(
+            () => Two().AddDrive("d", "a", TorqueSpeedLine.Constant(Nm(1))).AddDrive("e", "b", TorqueSpeedLine.Constant(Nm(1))));
 
     [Fact]
     public void AddObstacle_OnHeldRotor_IsRefused() =>
@@ -114,7 +127,8 @@ public class TorsionModelTests
     [InlineData(0.06, 0.05, 1.2, 80e9, 43916.85, "0.06⁴ − 0.05⁴ = 6.71e-6; · π/32 = 6.587527e-7 m⁴; · 80e9/1.2")]
     public void Shaft_Section_HasStiffnessGJOverL(double outer, double inner, double length, double shear, double expected, string source)
     {
-        double actual = Driveline.Torsion.Shaft.Tube(Length.FromMeters(outer), Length.FromMeters(inner), Length.FromMeters(length), Pressure.FromPascals(shear))
+        double actual = Driveline.Torsion.Shaft.Tube(
+            Length.FromMeters(outer), Length.FromMeters(inner), Length.FromMeters(length), Pressure.FromPascals(shear))
             .Stiffness.NewtonMetersPerRadian;
         Near(expected, actual, 1e-7, source);
     }

@@ -34,11 +34,13 @@ public class TransientLaws
         TransientResult b = mirrored.Model(1).Run(chain.Seconds);
         Modes forward = Modes.Of(chain.Model(0).Model);
         Modes backward = Modes.Of(mirrored.Model(0).Model);
-        bool same = Enumerable.Range(0, forward.Count).All(i => Close(forward[i].RadPerS, backward[i].RadPerS, 1e-10 * forward[^1].RadPerS));
+        bool same = Enumerable.Range(0, forward.Count)
+            .All(i => Close(forward[i].RadPerS, backward[i].RadPerS, 1e-10 * forward[^1].RadPerS));
         for (int i = 0; i < chain.Stiffness.Length; i++)
         {
             // A torque that drives forward in one chain drives backward in its mirror image.
-            same &= Close(a.PeakNm(Name("s", i)), b.ReversePeak(Name("s", chain.Stiffness.Length - 1 - i)).Own!.Value.NewtonMeters, 1e-10 * chain.TorqueScale);
+            same &= Close(a.PeakNm(Name("s", i)), b.ReversePeak(Name("s", chain.Stiffness.Length - 1 - i)).Own!.Value.NewtonMeters,
+                1e-10 * chain.TorqueScale);
         }
 
         return same;
@@ -49,7 +51,8 @@ public class TransientLaws
     {
         TransientResult a = chain.Model(1).Run(chain.Seconds);
         TransientResult b = chain.Times(inertia: 3.7, stiffness: 3.7, damping: 3.7).Model(1).Run(chain.Seconds);
-        return All(chain, s => Close(3.7 * a.PeakNm(s), b.PeakNm(s), 1e-10 * chain.TorqueScale) && Close(a.PeakS(s), b.PeakS(s), 1e-6 * chain.Seconds));
+        return All(chain, s => Close(3.7 * a.PeakNm(s), b.PeakNm(s), 1e-10 * chain.TorqueScale)
+            && Close(a.PeakS(s), b.PeakS(s), 1e-6 * chain.Seconds));
     });
 
     [Property(MaxTest = 30)]
@@ -75,28 +78,33 @@ public class TransientLaws
     {
         TransientResult a = chain.Model(1).Run(chain.Seconds);
         Drawn lighter = chain with { Inertia = [0.3 * chain.Inertia[0], .. chain.Inertia.Skip(1)] };
-        TransientResult b = lighter.Model(1, x => x.Rotor("half", 0.7 * chain.Inertia[0]).AddCoupling("bolts", "half", "r0", BreakingCoupling.At(Nm(1e9))))
+        TransientResult b = lighter.Model(
+            1, x => x.Rotor("half", 0.7 * chain.Inertia[0]).AddCoupling("bolts", "half", "r0", BreakingCoupling.At(Nm(1e9))))
             .WithSpeed("half", RadPerS(chain.Speed[0])).Run(chain.Seconds);
         return All(chain, s => Close(a.PeakNm(s), b.PeakNm(s), 1e-11 * chain.TorqueScale));
     });
 
     [Property(MaxTest = 60)]
-    public Property DevicesOfAllKindsAtOnce_RunEndsAndEnergyIsAccountedFor() => Prop.ForAll(Chains(0.4), LogUniform(5, 500).ToArbitrary(), (chain, torque) =>
+    public Property DevicesOfAllKindsAtOnce_RunEndsAndEnergyIsAccountedFor() =>
+        Prop.ForAll(Chains(0.4), LogUniform(5, 500).ToArbitrary(), (chain, torque) =>
     {
         TorsionStart start = chain.Model(1, b => b
-            .Rotor("front", 0.4).AddCoupling("plate", "front", "r0", FrictionCoupling.Of(Nm(torque), Nm(0.8 * torque)).Engaging(S(0.01), S(0.05)))
+            .Rotor("front", 0.4)
+                .AddCoupling("plate", "front", "r0", FrictionCoupling.Of(Nm(torque), Nm(0.8 * torque)).Engaging(S(0.01), S(0.05)))
             .Rotor("tail", 0.3).AddShaft("ratchet", chain.Last, "tail", Shaft(4000), OneWayCoupling.Forward)
             .Rotor("loose", 0.2).AddShaft("play", "tail", "loose", Shaft(3000, 0.2).WithBacklash(UnitsNet.Angle.FromDegrees(2)))
             .AddFrictionLoad("rub", "loose", Nm(0.2 * torque), Nm(0.1 * torque))
             .AddFrictionLoad("bearing", "r0", Nm(3), Nm(3))
             .AddDrive("engine", "front", TorqueSpeedLine.Of(Nm(torque), RadPerS(40), 1.5))
-            .AddObstacle("stump", chain.Last, Obstacle.Yielding(S(0.1), NmPerRad(8000), Nm(3 * torque)).AfterSwingBack(UnitsNet.Angle.FromDegrees(9), Nm(torque)))
+            .AddObstacle("stump", chain.Last,
+                Obstacle.Yielding(S(0.1), NmPerRad(8000), Nm(3 * torque)).AfterSwingBack(UnitsNet.Angle.FromDegrees(9), Nm(torque)))
             .AddObstacle("stone", "loose", Obstacle.RigidStop(S(0.2))))
             .WithSpeed("front", RadPerS(45)).WithSpeed("tail", RadPerS(20)).WithSpeed("loose", RadPerS(20));
         TransientResult result = start.Run(chain.Seconds);
         string last = result.EventCount == 0 ? "none" : result.Event(result.EventCount - 1).ToString();
         return (result.IsComplete && Math.Abs(result.EnergyImbalance) < 1e-9)
-            .Label(FormattableString.Invariant($"complete {result.IsComplete}, imbalance {result.EnergyImbalance:E2}, {result.EventCount} events, last {last}"));
+            .Label(FormattableString.Invariant(
+                $"complete {result.IsComplete}, imbalance {result.EnergyImbalance:E2}, {result.EventCount} events, last {last}"));
     });
 
     [Property(MaxTest = 30)]
@@ -122,7 +130,8 @@ public class TransientLaws
     [Property(MaxTest = 40)]
     public Property BreakingCoupling_Torque_NeverExceedsItsCapacity() => Prop.ForAll(Chains(), chain =>
     {
-        TransientResult result = chain.Model(1, b => b.AddObstacle("jam", chain.Last, Obstacle.Jam(S(0))), BreakingCoupling.At(Nm(80))).Run(chain.Seconds);
+        TransientResult result = chain.Model(1, b => b.AddObstacle("jam", chain.Last, Obstacle.Jam(S(0))), BreakingCoupling.At(Nm(80)))
+            .Run(chain.Seconds);
         return result.PeakNm("s0") <= 80 * (1 + 1e-13) && result.ReversePeak("s0").Own!.Value.NewtonMeters <= 80 * (1 + 1e-13);
     });
 
@@ -130,7 +139,8 @@ public class TransientLaws
     public Property Jam_InertiaOfTheJammedRotor_DoesNotChangeUpstreamPeaks() => Prop.ForAll(Chains(), chain =>
     {
         TransientResult a = chain.Model(1, b => b.AddObstacle("jam", chain.Last, Obstacle.Jam(S(0)))).Run(chain.Seconds);
-        TransientResult b = chain.WithLastInertia(17).Model(1, x => x.AddObstacle("jam", chain.Last, Obstacle.Jam(S(0)))).Run(chain.Seconds);
+        TransientResult b = chain.WithLastInertia(17).Model(1, x => x.AddObstacle("jam", chain.Last, Obstacle.Jam(S(0))))
+            .Run(chain.Seconds);
         return All(chain, s => a.PeakNm(s).Equals(b.PeakNm(s)));
     });
 
@@ -147,14 +157,16 @@ public class TransientLaws
         Modes a = Modes.Of(chain.Model(0).Model);
         Modes b = Modes.Of(chain.Times(2, 1, 1).Model(0).Model);
         return a.Count == chain.Inertia.Length
-            && Enumerable.Range(1, a.Count - 1).All(i => a[i].RadPerS > a[i - 1].RadPerS && Close(a[i].RadPerS / Math.Sqrt(2), b[i].RadPerS, 1e-12 * a[i].RadPerS));
+            && Enumerable.Range(1, a.Count - 1)
+                .All(i => a[i].RadPerS > a[i - 1].RadPerS && Close(a[i].RadPerS / Math.Sqrt(2), b[i].RadPerS, 1e-12 * a[i].RadPerS));
     });
 
     // Speed is nil where the spring's torque peaks, at acos ζ/ω_d after the stop.
     private static double SpringAtRest(double j, double k, double zeta)
     {
         double damped = Math.Sqrt(k / j) * Math.Sqrt(1 - (zeta * zeta));
-        return new TorsionModelBuilder().Rotor("rotor", j).Held("wall", 0).AddShaft("s", "rotor", "wall", Shaft(k, 2 * zeta * Math.Sqrt(k * j)))
+        return new TorsionModelBuilder().Rotor("rotor", j).Held("wall", 0)
+            .AddShaft("s", "rotor", "wall", Shaft(k, 2 * zeta * Math.Sqrt(k * j)))
             .Build().AtRest().WithSpeed("rotor", RadPerS(50)).Run(Math.Acos(zeta) / damped).SpringTorque("s").NewtonMeters;
     }
 
@@ -219,7 +231,8 @@ public class TransientLaws
         public Drawn Reversed() => new([.. Inertia.Reverse()], [.. Stiffness.Reverse()], [.. Damping.Reverse()], [.. Speed.Reverse()]);
 
         public Drawn Times(double inertia, double stiffness, double damping) =>
-            new([.. Inertia.Select(x => x * inertia)], [.. Stiffness.Select(x => x * stiffness)], [.. Damping.Select(x => x * damping)], Speed);
+            new([.. Inertia.Select(x => x * inertia)], [.. Stiffness.Select(x => x * stiffness)], [.. Damping.Select(x => x * damping)],
+                Speed);
 
         public Drawn WithLastInertia(double inertia) => this with { Inertia = [.. Inertia.SkipLast(1), inertia] };
 

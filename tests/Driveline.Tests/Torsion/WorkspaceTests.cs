@@ -124,14 +124,16 @@ public class WorkspaceTests
             .AddObstacle("stump", "b", Obstacle.RigidStop(S(0.01))).Build().TurningAt(RadPerS(20)).Run(0.02);
         Driveline.Findings.Finding finding = Assert.Single(result.Findings);
         Assert.Equal(TorsionFindings.RigidBlow, finding.Code);
-        Assert.Equal("stump does not give at all, so the torque of the blow itself has no known limit. It took 100 J.", Texts.English.Of(finding));
+        Assert.Equal(
+            "stump does not give at all, so the torque of the blow itself has no known limit. It took 100 J.", Texts.English.Of(finding));
     }
 
     [Fact]
     public void Run_RotorsJoinedByCouplingOneStruckDead_TheOtherRunsOnAndSlips()
     {
         // b stops at once; a keeps 30 rad/s and slips at 50 N·m: t = J·ω/T = 2·30/50, heat ½·2·30² = 900 J.
-        TransientResult result = new TorsionModelBuilder().Rotor("a", 2).Rotor("b", 1).AddCoupling("c", "a", "b", FrictionCoupling.Of(Nm(50)))
+        TransientResult result = new TorsionModelBuilder().Rotor("a", 2).Rotor("b", 1)
+            .AddCoupling("c", "a", "b", FrictionCoupling.Of(Nm(50)))
             .AddObstacle("jam", "b", Obstacle.Jam(S(0.1))).Build().TurningAt(RadPerS(30)).Run(3);
         Near(900, result.SlipEnergy("c").Joules, 1e-12, "½Jω²");
         Near(450, result.ImpactEnergy("jam").Joules, 1e-12, "½·1·30²");

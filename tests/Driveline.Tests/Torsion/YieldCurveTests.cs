@@ -56,7 +56,8 @@ public class YieldCurveTests
     [InlineData(0.05, -1, "N·m")]
     public void Of_CurveThatIsNone_IsRefusedWithTheRange(double rad, double newtonMeters, string says) => Assert.Contains(
         says,
-        Assert.ThrowsAny<ArgumentException>(() => YieldCurve.Of(Build.S(0), [Travel[0], Angle.FromRadians(rad)], [Torques[0], Build.Nm(newtonMeters)])).Message,
+        Assert.ThrowsAny<ArgumentException>(
+            () => YieldCurve.Of(Build.S(0), [Travel[0], Angle.FromRadians(rad)], [Torques[0], Build.Nm(newtonMeters)])).Message,
         StringComparison.Ordinal);
 
     [Fact]

@@ -22,7 +22,8 @@ public partial class SpanishNamesTests
     [InlineData("1/2-13 UNC unmarked inch bolt", "1/2-13 UNC, perno en pulgadas sin marca")]
     [InlineData("M10 not known", "M10, desconocido")]
     [InlineData("pin 8 mm 6061-T6 aluminium rod", "pasador de 8 mm, barra de aluminio 6061-T6")]
-    [InlineData("ISO 898-1:2013, Table 3 (read in three technical pages that agree)", "ISO 898-1:2013, tabla 3 (leído en tres páginas técnicas que coinciden)")]
+    [InlineData("ISO 898-1:2013, Table 3 (read in three technical pages that agree)",
+        "ISO 898-1:2013, tabla 3 (leído en tres páginas técnicas que coinciden)")]
     [InlineData("1/2-13 UNC, ungraded bolt", "1/2-13 UNC, perno sin grado")]
     public void Name_GivenByTheLibrary_IsInSpanish(string name, string words)
     {
@@ -61,7 +62,8 @@ public partial class SpanishNamesTests
     public void Facing_Each_HasWords() => Assert.All(Facings.All, f => Assert.NotEqual(f.Name, Texts.Spanish.Name(f.Name)));
 
     [Fact]
-    public void Machine_EachWithPowerFigures_HasWords() => Assert.All(ImplementPower.All, r => Assert.NotEqual(r.ToString(), Texts.Spanish.Name(r.ToString())));
+    public void Machine_EachWithPowerFigures_HasWords() =>
+        Assert.All(ImplementPower.All, r => Assert.NotEqual(r.ToString(), Texts.Spanish.Name(r.ToString())));
 
     [Fact]
     public void HeadMark_Each_HasWordsOrIsStamped() => Assert.All(BoltGrades.All.Select(g => g.HeadMark), IsSpanishOrADesignation);
@@ -117,6 +119,7 @@ public partial class SpanishNamesTests
     // A designation or citation has no English function word; anything else must have been put in Spanish.
     private static void IsSpanishOrADesignation(string name) => Assert.DoesNotMatch(EnglishWord(), Texts.Spanish.Name(name));
 
-    [GeneratedRegex(@"\b(the|and|of|in|is|it|not|by|for|with|bolt|head|lines|often|rod|page|table|chart|textbook|guess|unmarked|known|power|limit|read|before)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"\b(the|and|of|in|is|it|not|by|for|with|bolt|head|lines|often|rod|page|table|chart|textbook|guess|unmarked|known|power|limit|read|before)\b", RegexOptions.IgnoreCase)]
     private static partial Regex EnglishWord();
 }

@@ -26,7 +26,8 @@ public class SpanishQuantityTests
 
     [Fact]
     public void QuantityWords_UsCustomary_KeepsTheSymbols() =>
-        Assert.Equal("0,500 in", QuantityWords.Of(0.0127, QuantityKind.Length, DisplayUnits.UsCustomary, Language.Spanish));   // 0.0127 m / 0.0254
+        // 0.0127 m / 0.0254
+        Assert.Equal("0,500 in", QuantityWords.Of(0.0127, QuantityKind.Length, DisplayUnits.UsCustomary, Language.Spanish));
 
     [Theory]
     [InlineData(1.5, "F2", Language.Spanish, "1,50")]

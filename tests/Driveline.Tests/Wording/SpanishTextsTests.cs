@@ -74,7 +74,8 @@ public partial class SpanishTextsTests
     }
 
     [Theory]
-    [InlineData("caution.stopAndKeyOut", "desconecte la toma de fuerza, pare el motor, saque la llave y espere a que todo haya dejado de girar")]
+    [InlineData("caution.stopAndKeyOut",
+        "desconecte la toma de fuerza, pare el motor, saque la llave y espere a que todo haya dejado de girar")]
     [InlineData("caution.strongerIsAChange", "consulte antes a su fabricante")]
     [InlineData("bolt.hubSeized", "el perno no protege nada")]
     [InlineData("clutch.stuck", "No trabaje hasta que se haya liberado y probado")]

@@ -20,7 +20,8 @@ internal static class BoltChecks
             walk.Contradiction(
                 facts,
                 ShearBoltMembers.BoltCircleDiameter,
-                "The bolt circle " + MemberChecks.Shown(circle) + " is not twice the radius " + MemberChecks.Shown(radius) + "; state one of the two.");
+                "The bolt circle " + MemberChecks.Shown(circle) + " is not twice the radius " + MemberChecks.Shown(radius)
+                    + "; state one of the two.");
         }
     }
 
@@ -50,7 +51,8 @@ internal static class BoltChecks
         for (int i = 1; i < stated.Length; i++)
         {
             walk.Contradiction(
-                facts, stated[i], "A shear bolt has a thread, a pin diameter or a spring pin; \"" + stated[0].Name + "\" is stated already.");
+                facts, stated[i],
+                    "A shear bolt has a thread, a pin diameter or a spring pin; \"" + stated[0].Name + "\" is stated already.");
         }
     }
 
@@ -85,7 +87,8 @@ internal static class BoltChecks
             walk.Contradiction(
                 facts,
                 rows.Grade,
-                "A pin without thread has no bolt grade: state its measured hardness or a rod material; got grade \"" + bolt.Designation + "\".");
+                "A pin without thread has no bolt grade: state its measured hardness or a rod material; got grade \"" + bolt.Designation
+                    + "\".");
         }
 
         if (hardness is not null && (isPin || thread is not null) && !hardness.TryToTensile(out _))
@@ -100,7 +103,8 @@ internal static class BoltChecks
             && facts.Get(ShearBoltMembers.Grade)?.Grade is { } grade && grade.TryAt(thread, out _) && !grade.TryAt(thread, length, out _))
         {
             walk.Contradiction(
-                facts, ShearBoltMembers.BoltLength, grade.Designation + " is not held at " + thread + " in that length; leave the length out when it is not sure.");
+                facts, ShearBoltMembers.BoltLength,
+                    grade.Designation + " is not held at " + thread + " in that length; leave the length out when it is not sure.");
         }
     }
 
@@ -112,12 +116,14 @@ internal static class BoltChecks
             walk,
             ShearBoltMembers.YokeEdge,
             facts.Si(ShearBoltMembers.YokeEdge) <= bolt / 2,
-            "The distance from the middle of the hole to the edge must be above half the bolt's diameter " + MemberChecks.Shown(bolt) + ".");
+            "The distance from the middle of the hole to the edge must be above half the bolt's diameter " + MemberChecks.Shown(bolt)
+                + ".");
         MemberChecks.Refuse(
             facts,
             walk,
             ShearBoltMembers.HubDiameter,
-            facts.Get(ShearBoltMembers.Layout) == JointLayout.ThroughShaft && facts.Si(ShearBoltMembers.HubDiameter) <= facts.Si(ShearBoltMembers.ShaftDiameter),
+            facts.Get(ShearBoltMembers.Layout) == JointLayout.ThroughShaft
+                && facts.Si(ShearBoltMembers.HubDiameter) <= facts.Si(ShearBoltMembers.ShaftDiameter),
             "The hub must be thicker than the shaft " + MemberChecks.Shown(facts.Si(ShearBoltMembers.ShaftDiameter)) + " in it.");
     }
 

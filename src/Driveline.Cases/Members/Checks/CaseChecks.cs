@@ -65,8 +65,10 @@ internal static class CaseChecks
         walk.Elements++;
         if (walk.Elements == ElementMembers.MostInAll + 1)
         {
-            string permitted = FormattableString.Invariant($"at most {ElementMembers.MostInAll} elements in all, those of branches included");
-            walk.Error(CaseErrorKind.OutOfRange, offset, "A driveline may have " + permitted + "; this is one too many.", permitted, null, null);
+            string permitted = FormattableString.Invariant(
+                $"at most {ElementMembers.MostInAll} elements in all, those of branches included");
+            walk.Error(CaseErrorKind.OutOfRange, offset, "A driveline may have " + permitted + "; this is one too many.", permitted, null,
+                null);
         }
 
         return walk.Elements <= ElementMembers.MostInAll;
@@ -95,7 +97,8 @@ internal static class CaseChecks
         {
             string received = day.ToString(Day, CultureInfo.InvariantCulture);
             string permitted = "a day up to the date of the case, " + today.ToString(Day, CultureInfo.InvariantCulture);
-            walk.Contradiction(facts, CaseFileMembers.Date, "The " + what + " must be " + permitted + "; got " + received + ".", permitted, received, null);
+            walk.Contradiction(facts, CaseFileMembers.Date, "The " + what + " must be " + permitted + "; got " + received + ".", permitted,
+                received, null);
         }
     }
 
@@ -112,7 +115,8 @@ internal static class CaseChecks
         walk.Contradiction(
             owner!,
             place,
-            "\"" + CaseWalk.Shown(at) + "\" is the name of " + (named == 0 ? "no element" : "more than one element") + " of the driveline; known are " + CaseWalk.Shown(known) + ".",
+            "\"" + CaseWalk.Shown(at) + "\" is the name of " + (named == 0 ? "no element" : "more than one element")
+                + " of the driveline; known are " + CaseWalk.Shown(known) + ".",
             known,
             CaseWalk.Shown(at),
             NearestName.Of(at, names));

@@ -7,7 +7,8 @@ internal static class ClutchChecks
 {
     public static void Fitted(CaseObject facts, CaseWalk walk)
     {
-        MemberChecks.Smaller(facts, walk, SlipClutchMembers.InnerDiameter, SlipClutchMembers.OuterDiameter, "inner diameter of the faces", "outer diameter");
+        MemberChecks.Smaller(
+            facts, walk, SlipClutchMembers.InnerDiameter, SlipClutchMembers.OuterDiameter, "inner diameter of the faces", "outer diameter");
         MemberChecks.NotBoth(facts, walk, SlipClutchMembers.SpringLength, SlipClutchMembers.NutTurns);
         MemberChecks.NotBoth(facts, walk, SlipClutchMembers.LeverTorque, SlipClutchMembers.LeverForce);
         MemberChecks.Needs(facts, walk, SlipClutchMembers.NutTurns, SlipClutchMembers.ThreadPitch);
@@ -51,7 +52,8 @@ internal static class ClutchChecks
             walk.Contradiction(
                 facts,
                 CoilSpringsMembers.SolidLength,
-                "The solid length " + MemberChecks.Shown(solid) + " is longer than that many coils of that wire can be, " + MemberChecks.Shown(longest) + ".");
+                "The solid length " + MemberChecks.Shown(solid) + " is longer than that many coils of that wire can be, "
+                    + MemberChecks.Shown(longest) + ".");
         }
 
         if (free <= longest)
@@ -59,22 +61,27 @@ internal static class ClutchChecks
             walk.Contradiction(
                 facts,
                 CoilSpringsMembers.FreeLength,
-                "The free length " + MemberChecks.Shown(free) + " must be above the solid length of that many coils of that wire, " + MemberChecks.Shown(longest) + ".");
+                "The free length " + MemberChecks.Shown(free) + " must be above the solid length of that many coils of that wire, "
+                    + MemberChecks.Shown(longest) + ".");
         }
     }
 
     public static void Disc(CaseObject facts, CaseWalk walk)
     {
-        MemberChecks.Smaller(facts, walk, DiscSpringsMembers.InnerDiameter, DiscSpringsMembers.OuterDiameter, "inner diameter of the disc", "outer diameter");
-        MemberChecks.Smaller(facts, walk, DiscSpringsMembers.Thickness, DiscSpringsMembers.FreeHeight, "thickness of the disc", "free height");
+        MemberChecks.Smaller(facts, walk, DiscSpringsMembers.InnerDiameter, DiscSpringsMembers.OuterDiameter, "inner diameter of the disc",
+            "outer diameter");
+        MemberChecks.Smaller(
+            facts, walk, DiscSpringsMembers.Thickness, DiscSpringsMembers.FreeHeight, "thickness of the disc", "free height");
         MemberChecks.Needs(facts, walk, DiscSpringsMembers.Series, DiscSpringsMembers.OuterDiameter);
-        Member[] measures = [DiscSpringsMembers.InnerDiameter, DiscSpringsMembers.Thickness, DiscSpringsMembers.ReducedThickness, DiscSpringsMembers.FreeHeight];
+        Member[] measures = [DiscSpringsMembers.InnerDiameter, DiscSpringsMembers.Thickness, DiscSpringsMembers.ReducedThickness,
+            DiscSpringsMembers.FreeHeight];
         foreach (Member measure in measures)
         {
             MemberChecks.NotBoth(facts, walk, DiscSpringsMembers.Series, measure);
         }
 
-        if (facts.Get(DiscSpringsMembers.Series) is { } series && facts.Get(DiscSpringsMembers.OuterDiameter) is { } outer && !Din2093.TryFind(series[0], outer, out _))
+        if (facts.Get(DiscSpringsMembers.Series) is { } series && facts.Get(DiscSpringsMembers.OuterDiameter) is { } outer
+            && !Din2093.TryFind(series[0], outer, out _))
         {
             walk.Contradiction(facts, DiscSpringsMembers.OuterDiameter, Din2093.NotHeldText(series[0]));
         }
@@ -96,7 +103,8 @@ internal static class ClutchChecks
             walk.Contradiction(
                 facts,
                 DiscSpringsMembers.Thickness,
-                "The thickness " + MemberChecks.Shown(thickness) + " must be at most the width of the ring, " + MemberChecks.Shown(wall) + ".");
+                "The thickness " + MemberChecks.Shown(thickness) + " must be at most the width of the ring, " + MemberChecks.Shown(wall)
+                    + ".");
         }
 
         if (height > 4 * thickness)
@@ -104,7 +112,8 @@ internal static class ClutchChecks
             walk.Contradiction(
                 facts,
                 DiscSpringsMembers.FreeHeight,
-                "The free height " + MemberChecks.Shown(height) + " must be at most four times the thickness, " + MemberChecks.Shown(4 * thickness) + ".");
+                "The free height " + MemberChecks.Shown(height) + " must be at most four times the thickness, "
+                    + MemberChecks.Shown(4 * thickness) + ".");
         }
 
         if (reduced < 0.9 * thickness || reduced > thickness)
@@ -112,7 +121,8 @@ internal static class ClutchChecks
             walk.Contradiction(
                 facts,
                 DiscSpringsMembers.ReducedThickness,
-                "The reduced thickness " + MemberChecks.Shown(reduced) + " must be from 0.9 times the thickness to all of it, " + MemberChecks.Shown(thickness) + ".");
+                "The reduced thickness " + MemberChecks.Shown(reduced) + " must be from 0.9 times the thickness to all of it, "
+                    + MemberChecks.Shown(thickness) + ".");
         }
     }
 

@@ -11,9 +11,12 @@ internal static class DeckChecks
     public static void Across(CaseObject facts, CaseWalk walk)
     {
         double? span = facts.Si(DeckMembers.BladeSpan);
-        Below(facts, walk, DeckMembers.FrontTip, facts.Si(DeckMembers.FrontTip) - facts.Si(DeckMembers.RearTip), span, "heights of the blade tips");
-        Below(facts, walk, DeckMembers.ManualFrontBelowRear, facts.Si(DeckMembers.ManualFrontBelowRear), span, "heights that the manual wants");
-        if (!HasTips(facts) && GeometryOf(facts) is { } geometry && facts.Si(DeckMembers.HitchHeight) is { } hitch && facts.Si(DeckMembers.TailHeight) is { } tail
+        Below(facts, walk, DeckMembers.FrontTip, facts.Si(DeckMembers.FrontTip) - facts.Si(DeckMembers.RearTip), span,
+            "heights of the blade tips");
+        Below(facts, walk, DeckMembers.ManualFrontBelowRear, facts.Si(DeckMembers.ManualFrontBelowRear), span,
+            "heights that the manual wants");
+        if (!HasTips(facts) && GeometryOf(facts) is { } geometry && facts.Si(DeckMembers.HitchHeight) is { } hitch
+            && facts.Si(DeckMembers.TailHeight) is { } tail
             && DeckAttitude.HitchProblem(hitch, tail, geometry) is { } problem)
         {
             walk.Contradiction(facts, DeckMembers.HitchHeight, problem);
@@ -34,13 +37,15 @@ internal static class DeckChecks
                 : null;
         }
 
-        return GeometryOf(facts) is { } geometry && facts.Get(DeckMembers.HitchHeight) is { } hitch && facts.Get(DeckMembers.TailHeight) is { } tail
+        return GeometryOf(facts) is { } geometry && facts.Get(DeckMembers.HitchHeight) is { } hitch
+            && facts.Get(DeckMembers.TailHeight) is { } tail
             ? DeckAttitude.FromHitchAndTailWheel(hitch, tail, geometry, Measured)
             : null;
     }
 
     public static TopLink? LinkOf(CaseObject facts) =>
-        facts.Get(DeckMembers.MastHeight) is { } mast && facts.Get(DeckMembers.TopLinkLength) is { } length && facts.Get(DeckMembers.TopLinkPinHeight) is { } pin
+        facts.Get(DeckMembers.MastHeight) is { } mast && facts.Get(DeckMembers.TopLinkLength) is { } length
+            && facts.Get(DeckMembers.TopLinkPinHeight) is { } pin
             ? TopLink.Of(mast, length, pin)
             : null;
 
@@ -59,7 +64,8 @@ internal static class DeckChecks
             walk.Contradiction(
                 facts,
                 member,
-                "The difference of the " + what + ", " + MemberChecks.Shown(Math.Abs(differenceM ?? 0)) + ", must be below the blade span, " + MemberChecks.Shown(spanM) + ".");
+                "The difference of the " + what + ", " + MemberChecks.Shown(Math.Abs(differenceM ?? 0)) + ", must be below the blade span, "
+                    + MemberChecks.Shown(spanM) + ".");
         }
     }
 }

@@ -24,7 +24,8 @@ internal static class ElementChecks
         Member first = naming.OrderBy(facts.OffsetOf).First();
         foreach (Member other in naming.Where(m => m != first))
         {
-            walk.Contradiction(facts, other, "An element has one kind: it is named \"" + first.Name + "\" and \"" + other.Name + "\"; make them two elements.");
+            walk.Contradiction(facts, other,
+                "An element has one kind: it is named \"" + first.Name + "\" and \"" + other.Name + "\"; make them two elements.");
         }
 
         if (naming.Length == 1)
@@ -43,8 +44,11 @@ internal static class ElementChecks
             bool belongs = member.AppliesTo(naming.NamedKind);
             if (!belongs && member.NamedKind == ElementKind.NotKnown && facts.IsStated(member))
             {
-                string owners = string.Join(", ", facts.Table.Members.Where(m => m.NamedKind != ElementKind.NotKnown && member.AppliesTo(m.NamedKind)).Select(m => m.Name));
-                walk.NotBelonging(facts, member, "\"" + member.Name + "\" does not belong to \"" + naming.Name + "\"; it belongs to " + owners + ".", owners);
+                string owners = string.Join(
+                    ", ", facts.Table.Members.Where(m => m.NamedKind != ElementKind.NotKnown && member.AppliesTo(m.NamedKind))
+                    .Select(m => m.Name));
+                walk.NotBelonging(facts, member,
+                    "\"" + member.Name + "\" does not belong to \"" + naming.Name + "\"; it belongs to " + owners + ".", owners);
             }
 
             if (belongs && member.IsRequired && !facts.IsStated(member))
@@ -61,19 +65,22 @@ internal static class ElementChecks
         double? root = facts.Si(ElementMembers.SplineRootDiameter);
         if (inner >= outer || inner >= root)
         {
-            walk.Contradiction(facts, ElementMembers.InnerDiameter, "The bore " + MemberChecks.Shown(inner) + " must be smaller than the outer diameter or spline root " + MemberChecks.Shown(inner >= outer ? outer : root) + ".");
+            walk.Contradiction(facts, ElementMembers.InnerDiameter, "The bore " + MemberChecks.Shown(inner)
+                + " must be smaller than the outer diameter or spline root " + MemberChecks.Shown(inner >= outer ? outer : root) + ".");
         }
 
         if (root > outer)
         {
-            walk.Contradiction(facts, ElementMembers.SplineRootDiameter, "The spline root " + MemberChecks.Shown(root) + " must not be larger than the outer diameter " + MemberChecks.Shown(outer) + ".");
+            walk.Contradiction(facts, ElementMembers.SplineRootDiameter, "The spline root " + MemberChecks.Shown(root)
+                + " must not be larger than the outer diameter " + MemberChecks.Shown(outer) + ".");
         }
 
         MemberChecks.Needs(facts, walk, ElementMembers.InnerDiameter, ElementMembers.OuterDiameter, ElementMembers.SplineRootDiameter);
         MemberChecks.Needs(facts, walk, ElementMembers.OverloadFactor, ElementMembers.RatedTorque);
         MemberChecks.Needs(facts, walk, ElementMembers.OverloadSource, ElementMembers.OverloadFactor);
         MemberChecks.Bounded(facts, walk, ElementMembers.PowerShare);
-        bool needsSteel = (outer ?? root) is not null && !facts.IsStated(ElementMembers.DamagedAt) && !facts.IsStated(ElementMembers.YieldStrength);
+        bool needsSteel = (outer ?? root) is not null && !facts.IsStated(ElementMembers.DamagedAt)
+            && !facts.IsStated(ElementMembers.YieldStrength);
         if (needsSteel && facts.Get(ElementMembers.Material) is { Held: null })
         {
             walk.Contradiction(

@@ -10,7 +10,8 @@ internal static class MemberChecks
         if (!members.Any(facts.IsStated))
         {
             string names = string.Join(", ", members.Select(m => m.Name));
-            walk.Error(CaseErrorKind.MissingMember, facts.Offset, "A " + facts.Table.Name + " needs one of " + names + ".", names, null, null);
+            walk.Error(CaseErrorKind.MissingMember, facts.Offset, "A " + facts.Table.Name + " needs one of " + names + ".", names, null,
+                null);
         }
 
         AtMostOne(facts, walk, members);
@@ -30,7 +31,8 @@ internal static class MemberChecks
         Refuse(facts, walk, other, facts.IsStated(one), "State \"" + one.Name + "\" or \"" + other.Name + "\", not both.");
 
     public static void Needs(CaseObject facts, CaseWalk walk, Member member, Member needed) =>
-        Refuse(facts, walk, member, !facts.IsStated(needed), "\"" + member.Name + "\" means nothing without \"" + needed.Name + "\"; state that too.");
+        Refuse(facts, walk, member, !facts.IsStated(needed),
+            "\"" + member.Name + "\" means nothing without \"" + needed.Name + "\"; state that too.");
 
     public static void Needs(CaseObject facts, CaseWalk walk, Member member, Member needed, Member orNeeded) => Refuse(
         facts,
@@ -44,7 +46,8 @@ internal static class MemberChecks
         if (facts.Si(member) is { } value && value > facts.Si(most))
         {
             string limit = QuantityText.Format(facts.Si(most)!.Value, dimension);
-            walk.Contradiction(facts, member, "\"" + member.Name + "\" must be at most \"" + most.Name + "\", " + limit + "; got " + QuantityText.Format(value, dimension) + ".");
+            walk.Contradiction(facts, member, "\"" + member.Name + "\" must be at most \"" + most.Name + "\", " + limit + "; got "
+                + QuantityText.Format(value, dimension) + ".");
         }
     }
 
@@ -55,7 +58,8 @@ internal static class MemberChecks
             walk.Contradiction(
                 facts,
                 inner,
-                "The " + innerWords + " " + Shown(facts.Si(inner)) + " must be smaller than the " + outerWords + " " + Shown(facts.Si(outer)) + ".");
+                "The " + innerWords + " " + Shown(facts.Si(inner)) + " must be smaller than the " + outerWords + " "
+                    + Shown(facts.Si(outer)) + ".");
         }
     }
 

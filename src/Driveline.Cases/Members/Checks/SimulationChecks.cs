@@ -11,7 +11,8 @@ internal static class SimulationChecks
         MemberChecks.Needs(facts, walk, EngineTorqueLineMembers.Highest, EngineTorqueLineMembers.Torque);
         if (facts.Si(EngineTorqueLineMembers.Torque) > facts.Si(EngineTorqueLineMembers.Highest))
         {
-            walk.Contradiction(facts, EngineTorqueLineMembers.Highest, "The highest torque of the engine must not be below its torque at work.");
+            walk.Contradiction(
+                facts, EngineTorqueLineMembers.Highest, "The highest torque of the engine must not be below its torque at work.");
         }
     }
 
@@ -24,7 +25,8 @@ internal static class SimulationChecks
         MemberChecks.Needs(facts, walk, StrikeMembers.SwingTorque, StrikeMembers.Swing);
         if (facts.IsStated(StrikeMembers.Torque) && facts.IsStated(StrikeMembers.Force))
         {
-            walk.Contradiction(facts, StrikeMembers.Force, "What is struck gives way at a torque or at a force with its radius; state one of them.");
+            walk.Contradiction(
+                facts, StrikeMembers.Force, "What is struck gives way at a torque or at a force with its radius; state one of them.");
         }
 
         StrikeKind kind = facts.Get(StrikeMembers.Kind);
@@ -47,7 +49,8 @@ internal static class SimulationChecks
     {
         if (facts.IsStated(member) && kind != StrikeKind.NotKnown && kind != first && kind != second)
         {
-            walk.Contradiction(facts, member, "\"" + member.Name + "\" does not belong to a strike of kind " + kind + "; it belongs to " + (first == second ? first.ToString() : first + " and " + second) + ".");
+            walk.Contradiction(facts, member, "\"" + member.Name + "\" does not belong to a strike of kind " + kind + "; it belongs to "
+                + (first == second ? first.ToString() : first + " and " + second) + ".");
         }
     }
 }

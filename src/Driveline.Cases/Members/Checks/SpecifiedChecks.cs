@@ -11,9 +11,12 @@ internal static class SpecifiedChecks
         }
 
         CaseObject[] bolts = [.. elements.Where(e => e.Get(ElementMembers.ShearBolt) is not null)];
-        CaseObject[] clutches = [.. elements.Where(e => e.Get(ElementMembers.SlipClutch) is not null || e.Get(ElementMembers.CutOut) is not null)];
-        Check(root, walk, SpecifiedMembers.ShearBolt, bolts, "shear bolts", "{ \"shearBolt\": {…}, \"specified\": { \"shearBolt\": {…} } }");
-        Check(root, walk, SpecifiedMembers.SlipTorque, clutches, "clutches", "{ \"slipClutch\": {…}, \"specified\": { \"slipTorque\": … } }");
+        CaseObject[] clutches =
+            [.. elements.Where(e => e.Get(ElementMembers.SlipClutch) is not null || e.Get(ElementMembers.CutOut) is not null)];
+        Check(root, walk, SpecifiedMembers.ShearBolt, bolts, "shear bolts",
+            "{ \"shearBolt\": {…}, \"specified\": { \"shearBolt\": {…} } }");
+        Check(root, walk, SpecifiedMembers.SlipTorque, clutches, "clutches",
+            "{ \"slipClutch\": {…}, \"specified\": { \"slipTorque\": … } }");
     }
 
     /// <summary>An element's own specification is of its own kind.</summary>
@@ -30,16 +33,19 @@ internal static class SpecifiedChecks
             walk.Contradiction(
                 facts,
                 ElementMembers.Specified,
-                isBolt ? "For a shear bolt \"specified\" holds a \"shearBolt\", no \"slipTorque\"." : "For a clutch \"specified\" holds a \"slipTorque\", no \"shearBolt\".");
+                isBolt ? "For a shear bolt \"specified\" holds a \"shearBolt\", no \"slipTorque\"."
+                    : "For a clutch \"specified\" holds a \"slipTorque\", no \"shearBolt\".");
         }
     }
 
     private static void Check(CaseObject root, CaseWalk walk, Member member, CaseObject[] fitted, string what, string example)
     {
         string? message = root[member] is null ? null
-            : fitted.Length > 1 ? FormattableString.Invariant(
-                $"The driveline has {fitted.Length} {what}, and this does not say for which of them it is. State \"specified\" inside the element, as in {example}; at the root it is for the only one.")
-            : fitted.Any(e => e.Get(ElementMembers.Specified) is not null) ? "This is stated at the root and inside the element: state it once."
+            : fitted.Length > 1 ? FormattableString.Invariant($"The driveline has {fitted.Length} {what}")
+                + ", and this does not say for which of them it is. State \"specified\" inside the element, as in " + example
+                + "; at the root it is for the only one."
+            : fitted.Any(e => e.Get(ElementMembers.Specified) is not null)
+                ? "This is stated at the root and inside the element: state it once."
             : null;
         if (message is not null)
         {

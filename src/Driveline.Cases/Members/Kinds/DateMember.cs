@@ -28,10 +28,12 @@ internal sealed class DateMember : ValueMember<DateTime>
             return null;
         }
 
-        if (!DateTime.TryParseExact(text, Format, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime date) || date < First || date > Last)
+        if (!DateTime.TryParseExact(text, Format, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime date) || date < First
+            || date > Last)
         {
             string shown = CaseWalk.Shown(text);
-            walk.Error(CaseErrorKind.NotReadable, offset, "Here " + PermittedWords + " is wanted; got \"" + shown + "\".", PermittedWords, shown, null);
+            walk.Error(CaseErrorKind.NotReadable, offset, "Here " + PermittedWords + " is wanted; got \"" + shown + "\".", PermittedWords,
+                shown, null);
             return null;
         }
 

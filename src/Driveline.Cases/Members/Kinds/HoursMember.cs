@@ -23,7 +23,8 @@ internal sealed class HoursMember : ReferenceMember<Fact>
         : (Fact)value;
 
     public override object? Read(ref Utf8JsonReader reader, CaseWalk walk) =>
-        reader.TokenType == JsonTokenType.Number || IsNumberText(CaseWalk.TextOrNull(ref reader)) ? hours.Read(ref reader, walk) : answers.Read(ref reader, walk);
+        reader.TokenType == JsonTokenType.Number || IsNumberText(CaseWalk.TextOrNull(ref reader)) ? hours.Read(ref reader, walk)
+            : answers.Read(ref reader, walk);
 
     public override void Write(Utf8JsonWriter writer, object value)
     {

@@ -57,21 +57,27 @@ internal sealed class MemberTable
 
     /// <summary>A quantity that may also be a number in SI.</summary>
     public QuantityMember<T> SiQuantity<T>(string name, QuantityType<T> type, string interval, string doc)
-        where T : struct => Add(new QuantityMember<T>(name, QuantityValue.OrSiNumber(ValueRange.Of(type.Dimension, interval)), type.OfSi, doc));
+        where T : struct =>
+            Add(new QuantityMember<T>(name, QuantityValue.OrSiNumber(ValueRange.Of(type.Dimension, interval)), type.OfSi, doc));
 
     /// <summary>An object whose members are names of the file's own, each with such a quantity.</summary>
     public NamedQuantitiesMember NamedQuantities(string name, Dimension dimension, string interval, string nameWords, string doc) =>
         Add(new NamedQuantitiesMember(name, QuantityValue.OrSiNumber(ValueRange.Of(dimension, interval)), nameWords, doc));
 
-    public BandMember<TorqueBand> Torques(string name, string interval, string doc) => Band(name, Dimension.Torque, interval, TorqueBand.OfSi, doc);
+    public BandMember<TorqueBand> Torques(string name, string interval, string doc) =>
+        Band(name, Dimension.Torque, interval, TorqueBand.OfSi, doc);
 
-    public BandMember<PowerBand> Powers(string name, string interval, string doc) => Band(name, Dimension.Power, interval, PowerBand.OfSi, doc);
+    public BandMember<PowerBand> Powers(string name, string interval, string doc) =>
+        Band(name, Dimension.Power, interval, PowerBand.OfSi, doc);
 
-    public BandMember<StressBand> Stresses(string name, string interval, string doc) => Band(name, Dimension.Stress, interval, StressBand.OfSi, doc);
+    public BandMember<StressBand> Stresses(string name, string interval, string doc) =>
+        Band(name, Dimension.Stress, interval, StressBand.OfSi, doc);
 
-    public BandMember<LengthBand> Lengths(string name, string interval, string doc) => Band(name, Dimension.Length, interval, LengthBand.OfSi, doc);
+    public BandMember<LengthBand> Lengths(string name, string interval, string doc) =>
+        Band(name, Dimension.Length, interval, LengthBand.OfSi, doc);
 
-    public BandMember<RatioBand> Ratios(string name, string interval, string doc) => Band(name, Dimension.Number, interval, RatioBand.OfSi, doc);
+    public BandMember<RatioBand> Ratios(string name, string interval, string doc) =>
+        Band(name, Dimension.Number, interval, RatioBand.OfSi, doc);
 
     /// <summary>An amount of money, 0 to 1000 million of whatever currency.</summary>
     public BandMember<MoneyBand> Money(string name, string doc) => Band(name, Dimension.Number, "[0; 1000000000]", MoneyBand.OfSi, doc);
@@ -89,7 +95,8 @@ internal sealed class MemberTable
     public ObjectMember Object(string name, Func<MemberTable> table, string doc) => Add(new ObjectMember(name, table, doc));
 
     /// <summary>A list of objects.</summary>
-    public ListMember Objects(string name, Func<MemberTable> table, int most, string doc) => Add(new ListMember(name, table, most, null, null, null, doc));
+    public ListMember Objects(string name, Func<MemberTable> table, int most, string doc) =>
+        Add(new ListMember(name, table, most, null, null, null, doc));
 
     /// <summary>A list of objects that have a word for them.</summary>
     public ListMember Objects(string name, Func<MemberTable> table, int most, string items, string doc) =>

@@ -14,7 +14,8 @@ internal static class QuantityTypes
     public static readonly QuantityType<UnitsNet.Force> Force = new(Dimension.Force, si => UnitsNet.Force.FromNewtons(si));
     public static readonly QuantityType<UnitsNet.Torque> Torque = new(Dimension.Torque, si => UnitsNet.Torque.FromNewtonMeters(si));
     public static readonly QuantityType<UnitsNet.Power> Power = new(Dimension.Power, si => UnitsNet.Power.FromWatts(si));
-    public static readonly QuantityType<UnitsNet.MassFlow> MassFlow = new(Dimension.MassFlow, si => UnitsNet.MassFlow.FromKilogramsPerSecond(si));
+    public static readonly QuantityType<UnitsNet.MassFlow> MassFlow = new(
+        Dimension.MassFlow, si => UnitsNet.MassFlow.FromKilogramsPerSecond(si));
     public static readonly QuantityType<UnitsNet.MassMomentOfInertia> Inertia =
         new(Dimension.Inertia, si => UnitsNet.MassMomentOfInertia.FromKilogramSquareMeters(si));
     public static readonly QuantityType<UnitsNet.RotationalSpeed> RotationalSpeed =

@@ -40,7 +40,8 @@ internal sealed class QuantityValue
     private string SiUnit => WrittenUnits.Of(Range.Dimension)[0].Symbol;
 
     private string Wanted => IsNumber ? "a number or a percentage"
-        : (takesNumber ? "a number in " + SiUnit + ", or " : string.Empty) + WrittenUnits.Words(Range.Dimension) + " as a text with its unit (" + QuantityText.AcceptedUnits(Range.Dimension) + ")";
+        : (takesNumber ? "a number in " + SiUnit + ", or " : string.Empty) + WrittenUnits.Words(Range.Dimension)
+            + " as a text with its unit (" + QuantityText.AcceptedUnits(Range.Dimension) + ")";
 
     public object? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
@@ -71,7 +72,8 @@ internal sealed class QuantityValue
 
         if (!Range.Contains(si))
         {
-            walk.Error(CaseErrorKind.OutOfRange, offset, "This must be " + Range.Words + "; got " + received + ".", Range.Words, received, null);
+            walk.Error(CaseErrorKind.OutOfRange, offset, "This must be " + Range.Words + "; got " + received + ".", Range.Words, received,
+                null);
             return null;
         }
 

@@ -5,7 +5,8 @@ namespace Driveline.Cases.Members;
 /// <summary>The rows of case.</summary>
 internal static class CaseFileMembers
 {
-    public static readonly MemberTable Table = new("case", "A case: one tractor, one implement and the driveline between them. Facts that are not known are left out.", CaseChecks.Across);
+    public static readonly MemberTable Table = new("case",
+        "A case: one tractor, one implement and the driveline between them. Facts that are not known are left out.", CaseChecks.Across);
 
     public static readonly TextMember Title = Table.Text("title", 200, "What the case is, in one line.");
     public static readonly TextMember Notes = Table.Text("notes", 20000, "Anything else worth keeping.");
@@ -17,13 +18,19 @@ internal static class CaseFileMembers
     public static readonly FlagMember PartsComplete = Table.Flag(
         "partsComplete", "True when the driveline lists every part that the protection should save.");
     public static readonly ObjectMember Specified = Table.Object(
-        "specified", () => SpecifiedMembers.Table, "What the manual or parts list specifies for the only shear bolt, and for the only clutch; of several each element states its own.");
+        "specified", () => SpecifiedMembers.Table,
+            "What the manual or parts list specifies for the only shear bolt, and for the only clutch; of several each element states "
+                + "its own.");
     public static readonly ParsedMember<StockList> Stock = Table.Text<StockList>(
-        "stock", 20000, StockList.TryParse, "Bolts to choose from, e.g. \"3/8-16 UNC, SAE 5, 0.45; M10, 8.8\": thread, grade and perhaps the price of one; those of usual shops when left out.");
+        "stock", 20000, StockList.TryParse,
+            "Bolts to choose from, e.g. \"3/8-16 UNC, SAE 5, 0.45; M10, 8.8\": thread, grade and perhaps the price of one; those of "
+                + "usual shops when left out.");
     public static readonly ObjectMember Work = Table.Object("work", () => WorkMembers.Table, "The load of normal work.");
-    public static readonly ObjectMember Complaint = Table.Object("complaint", () => ComplaintMembers.Table, "What is wrong, as the owner tells it.");
+    public static readonly ObjectMember Complaint = Table.Object(
+        "complaint", () => ComplaintMembers.Table, "What is wrong, as the owner tells it.");
     public static readonly ObjectMember Deck = Table.Object("deck", () => DeckMembers.Table, "How a cutter's deck stands.");
-    public static readonly ObjectMember Costs = Table.Object("costs", () => CostMembers.Table, "What the owner's options cost over the years.");
+    public static readonly ObjectMember Costs = Table.Object(
+        "costs", () => CostMembers.Table, "What the owner's options cost over the years.");
     public static readonly ObjectMember Strike = Table.Object(
         "strike", () => StrikeMembers.Table, "A strike to be simulated.");
 }

@@ -15,8 +15,12 @@ internal static class CostMembers
     public static readonly WholeMember Years = Table.Whole("years", 1, 50, "Years looked at; 10 when left out.");
     public static readonly QuantityMember<double> DiscountRate = Table.Quantity(
         "discountRate", QuantityTypes.Number, "[0; 0.5]", "Discount rate a year; 0 when left out.");
-    public static readonly BandMember<MoneyBand> HourOfWork = Table.Money("hourOfWork", "What an hour of the owner's or mechanic's work is worth.");
-    public static readonly BandMember<MoneyBand> HourOfDowntime = Table.Money("hourOfDowntime", "What an hour is worth in which the machine stands.");
-    public static readonly BandMember<MoneyBand> BoltPrice = Table.Money("boltPrice", "Price of the shear bolt; an option may state another.");
-    public static readonly ListMember Options = Table.Objects("options", () => CostOptionMembers.Table, MostOptions, "options", "What the owner may do.");
+    public static readonly BandMember<MoneyBand> HourOfWork = Table.Money(
+        "hourOfWork", "What an hour of the owner's or mechanic's work is worth.");
+    public static readonly BandMember<MoneyBand> HourOfDowntime = Table.Money(
+        "hourOfDowntime", "What an hour is worth in which the machine stands.");
+    public static readonly BandMember<MoneyBand> BoltPrice = Table.Money(
+        "boltPrice", "Price of the shear bolt; an option may state another.");
+    public static readonly ListMember Options = Table.Objects(
+        "options", () => CostOptionMembers.Table, MostOptions, "options", "What the owner may do.");
 }

@@ -11,7 +11,8 @@ internal static class ElementMembers
     /// <summary>Most elements in a case, those of branches included.</summary>
     public const int MostInAll = 1000;
 
-    public static readonly MemberTable Table = new MemberTable("element", "One element of the driveline. Exactly one member names its kind.", ElementChecks.Across).WithKinds();
+    public static readonly MemberTable Table = new MemberTable(
+        "element", "One element of the driveline. Exactly one member names its kind.", ElementChecks.Across).WithKinds();
 
     private static readonly ElementKind[] Parts =
     [
@@ -43,7 +44,8 @@ internal static class ElementMembers
     public static readonly QuantityMember<double> Efficiency = Table.Quantity(
         "efficiency", QuantityTypes.Number, "(0; 1]", "Output power over input power.").For(ElementKind.Gearbox);
     public static readonly QuantityMember<UnitsNet.Angle> Angle = Table.Quantity(
-        "angle", QuantityTypes.Angle, "[0 deg; 90 deg)", "Angle between the two shafts of the joint at work.").For(ElementKind.UniversalJoint);
+        "angle", QuantityTypes.Angle, "[0 deg; 90 deg)", "Angle between the two shafts of the joint at work.")
+            .For(ElementKind.UniversalJoint);
     public static readonly QuantityMember<UnitsNet.MassMomentOfInertia> Inertia = Table.Quantity(
         "inertia", QuantityTypes.Inertia, "(0 kg.m2; 10000 kg.m2]", "Mass moment of inertia about its own axis.").For(Parts);
     public static readonly BandMember<TorqueBand> DamagedAt = Table.Torques(
@@ -60,7 +62,8 @@ internal static class ElementMembers
         "material", 100, StatedSteel.TryParse, "Its material by name, when the yield strength is not known.").For(Parts);
     public static readonly QuantityMember<UnitsNet.Torque> RatedTorque = Table.Quantity(
         "ratedTorque", QuantityTypes.Torque, "(0 N.m; 1000 kN.m]", "Torque on its plate or in its catalogue.").For(Parts);
-    public static readonly BandMember<RatioBand> OverloadFactor = Table.Ratios("overloadFactor", "[1; 20]", "Damaging torque over rated torque.").For(Parts);
+    public static readonly BandMember<RatioBand> OverloadFactor = Table.Ratios(
+        "overloadFactor", "[1; 20]", "Damaging torque over rated torque.").For(Parts);
     public static readonly TextMember OverloadSource = Table.Text(
         "overloadSource", 300, "Who states the overload factor, and where; without it the factor counts as unsourced.").For(Parts);
     public static readonly BandMember<RatioBand> PowerShare = Table.Ratios(
@@ -68,11 +71,14 @@ internal static class ElementMembers
     public static readonly ListMember Driveline = Table.Elements(
         "driveline", "The elements of the branch, in order from where it leaves.").For(ElementKind.Branch);
     public static readonly QuantityMember<UnitsNet.Length> Length = Table.Quantity(
-        "length", QuantityTypes.Length, "[1 mm; 20 m]", "Length that twists, taken to have the outer diameter all along; pieces of different size are several shafts.").For(ElementKind.Shaft);
+        "length", QuantityTypes.Length, "[1 mm; 20 m]",
+            "Length that twists, taken to have the outer diameter all along; pieces of different size are several shafts.")
+            .For(ElementKind.Shaft);
     public static readonly BandMember<StiffnessBand> Stiffness = Table.Stiffnesses(
         "stiffness", "[1 N.m/rad; 1000000000 N.m/rad]", "Torsional stiffness from the part's input to its output.").For(Parts);
     public static readonly ObjectMember Specified = Table.Object(
-        "specified", () => SpecifiedMembers.Table, "What the manual or parts list specifies in its place.").For(ElementKind.ShearBolt, ElementKind.SlipClutch, ElementKind.CutOut);
+        "specified", () => SpecifiedMembers.Table, "What the manual or parts list specifies in its place.")
+            .For(ElementKind.ShearBolt, ElementKind.SlipClutch, ElementKind.CutOut);
     public static readonly QuantityMember<double> Damping = Table.Quantity(
         "damping", QuantityTypes.TorsionalDamping, "[0 N.m.s/rad; 1000000 N.m.s/rad]", "Damping of its twist, N·m·s/rad.").For(Parts);
 }

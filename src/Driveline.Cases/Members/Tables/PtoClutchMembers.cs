@@ -6,7 +6,8 @@ namespace Driveline.Cases.Members;
 /// <summary>The rows of ptoClutch.</summary>
 internal static class PtoClutchMembers
 {
-    public static readonly MemberTable Table = new("ptoClutch", "The tractor's PTO clutch, which limits what the engine's stored energy can send.");
+    public static readonly MemberTable Table = new(
+        "ptoClutch", "The tractor's PTO clutch, which limits what the engine's stored energy can send.");
 
     public static readonly ChoiceMember<PtoClutchKind> Kind = Table.Choice<PtoClutchKind>("kind", "How the PTO clutch is worked.");
     public static readonly BandMember<TorqueBand> Capacity = Table.Torques(

@@ -13,7 +13,8 @@ internal static class ShearBoltMembers
     public static readonly ParsedMember<ScrewThread> Thread = Table.Text<ScrewThread>(
         "thread", 60, ScrewThread.TryParse, "Thread size as it is sold, e.g. \"1/2-13 UNC\" or \"M10\".");
     public static readonly ParsedMember<MaterialName> Grade = Table.Text<MaterialName>(
-        "grade", 100, MaterialName.TryParse, "Strength class or rod material, e.g. \"SAE 2\", \"8.8\", \"A2-70\"; \"unmarked\" for a bolt without marks.");
+        "grade", 100, MaterialName.TryParse,
+            "Strength class or rod material, e.g. \"SAE 2\", \"8.8\", \"A2-70\"; \"unmarked\" for a bolt without marks.");
     public static readonly ParsedMember<HeadMark> HeadMarks = Table.Text<HeadMark>(
         "headMarks", 200, HeadMark.TryParse, "Marks on the bolt's head, as seen, e.g. \"three radial lines\", \"8.8\", \"none\".");
     public static readonly ParsedMember<Fasteners.Hardness> Hardness = Table.Text<Fasteners.Hardness>(
@@ -31,7 +32,8 @@ internal static class ShearBoltMembers
         "boltCircleDiameter", QuantityTypes.Length, "[4 mm; 2 m]", "Diameter of the bolt circle.");
     public static readonly WholeMember Bolts = Table.Whole("bolts", 1, 24, "Number of bolts that must shear.");
     public static readonly WholeMember Planes = Table.Whole("planes", 1, 2, "Number of planes in which each bolt shears.");
-    public static readonly ChoiceMember<PlaneThrough> PlaneThrough = Table.Choice<PlaneThrough>("planeThrough", "What the shear plane passes through.");
+    public static readonly ChoiceMember<PlaneThrough> PlaneThrough = Table.Choice<PlaneThrough>(
+        "planeThrough", "What the shear plane passes through.");
     public static readonly QuantityMember<UnitsNet.Length> NeckDiameter = Table.Quantity(
         "neckDiameter", QuantityTypes.Length, "[1 mm; 80 mm]", "Diameter at the neck, step or taper.");
     public static readonly ChoiceMember<HubState> Hub = Table.Choice<HubState>(
@@ -40,9 +42,11 @@ internal static class ShearBoltMembers
         "hubFriction", "[0 N.m; 1000 kN.m]", "Torque that turns the hub on the shaft with the bolt out.");
     public static readonly ChoiceMember<HoleFit> HoleFit = Table.Choice<HoleFit>("holeFit", "How the bolt fits its holes.");
     public static readonly QuantityMember<UnitsNet.Length> HoleDiameter = Table.Quantity(
-        "holeDiameter", QuantityTypes.Length, "[2 mm; 100 mm]", "Measured diameter of the bolt's hole: it weakens the shaft it crosses, and a thin bolt is loose in it.");
+        "holeDiameter", QuantityTypes.Length, "[2 mm; 100 mm]",
+            "Measured diameter of the bolt's hole: it weakens the shaft it crosses, and a thin bolt is loose in it.");
     public static readonly QuantityMember<UnitsNet.Length> PermittedHole = Table.Quantity(
-        "permittedHole", QuantityTypes.Length, "[2 mm; 100 mm]", "Diameter of another hole, re-drilled or bushed, that the machine's maker permits; only for choosing another bolt.");
+        "permittedHole", QuantityTypes.Length, "[2 mm; 100 mm]",
+            "Diameter of another hole, re-drilled or bushed, that the machine's maker permits; only for choosing another bolt.");
     public static readonly QuantityMember<UnitsNet.Length> StandOff = Table.Quantity(
         "standOff", QuantityTypes.Length, "[0 mm; 100 mm]", "Gap between the two parts at the shear plane.");
     public static readonly QuantityMember<UnitsNet.Length> BoltLength = Table.Quantity(
@@ -54,11 +58,15 @@ internal static class ShearBoltMembers
     public static readonly BandMember<StressBand> ShaftYieldStrength = Table.Stresses(
         "shaftYieldStrength", "[10 MPa; 3000 MPa]", "Yield strength of the shaft that the bolt passes through.");
     public static readonly BandMember<StressBand> YokeTensileStrength = Table.Stresses(
-        "yokeTensileStrength", "[10 MPa; 3000 MPa]", "Tensile strength of the yoke's or flange's material, at which the bolt tears out of it.");
+        "yokeTensileStrength", "[10 MPa; 3000 MPa]",
+            "Tensile strength of the yoke's or flange's material, at which the bolt tears out of it.");
     public static readonly QuantityMember<UnitsNet.Length> YokeEdge = Table.Quantity(
-        "yokeEdge", QuantityTypes.Length, "[2 mm; 500 mm]", "Distance from the middle of the bolt's hole to the nearest edge of the yoke or flange.");
+        "yokeEdge", QuantityTypes.Length, "[2 mm; 500 mm]",
+            "Distance from the middle of the bolt's hole to the nearest edge of the yoke or flange.");
     public static readonly QuantityMember<UnitsNet.Length> HubDiameter = Table.Quantity(
-        "hubDiameter", QuantityTypes.Length, "[5 mm; 500 mm]", "Outer diameter of the hub that a bolt through the shaft passes through; with boltLength it tells how far the bolt stands out.");
+        "hubDiameter", QuantityTypes.Length, "[5 mm; 500 mm]",
+            "Outer diameter of the hub that a bolt through the shaft passes through; with boltLength it tells how far the bolt "
+                + "stands out.");
     public static readonly DateMember HubSeen = Table.Date(
         "hubSeen", "When the hub was last tried; after 12 months it may have rusted fast. Without it, hub holds for the date of the case.");
     public static readonly DateMember LastTrip = Table.Date("lastTrip", "When the bolt last sheared and the hub was seen to turn.");

@@ -5,7 +5,9 @@ namespace Driveline.Cases.Members;
 /// <summary>The rows of strike.</summary>
 internal static class StrikeMembers
 {
-    public static readonly MemberTable Table = new("strike", "A strike at work, to be simulated. Torques, angles and stiffness are at the element that is struck.", SimulationChecks.AcrossStrike);
+    public static readonly MemberTable Table = new(
+        "strike", "A strike at work, to be simulated. Torques, angles and stiffness are at the element that is struck.",
+        SimulationChecks.AcrossStrike);
 
     public static readonly TextMember At = Table.Text(
         "at", 200, "The element of the driveline that is stopped, by its name; left out, the only rotor.");

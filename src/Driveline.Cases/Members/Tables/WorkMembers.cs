@@ -9,9 +9,11 @@ internal static class WorkMembers
 
     public static readonly BandMember<TorqueBand> SteadyPeak = Table.Torques(
         "steadyPeak", "(0 N.m; 1000 kN.m]", "Highest torque in normal work, engagement and strikes left out.");
-    public static readonly BandMember<TorqueBand> SteadyMean = Table.Torques("steadyMean", "(0 N.m; 1000 kN.m]", "Mean torque in normal work.");
+    public static readonly BandMember<TorqueBand> SteadyMean = Table.Torques(
+        "steadyMean", "(0 N.m; 1000 kN.m]", "Mean torque in normal work.");
     public static readonly BandMember<PowerBand> MeanPower = Table.Powers("meanPower", "(0 kW; 1000 kW]", "Mean power in normal work.");
-    public static readonly BandMember<RatioBand> PeakFactor = Table.Ratios("peakFactor", "[1; 20]", "Highest torque over mean torque in normal work.");
+    public static readonly BandMember<RatioBand> PeakFactor = Table.Ratios(
+        "peakFactor", "[1; 20]", "Highest torque over mean torque in normal work.");
     public static readonly QuantityMember<double> PeaksPerHour = Table.Quantity(
         "peaksPerHour", QuantityTypes.Number, "[0; 1000000]", "How many such peaks an hour of work brings.");
     public static readonly TextMember At = Table.Text(
@@ -20,5 +22,6 @@ internal static class WorkMembers
     public static readonly FlagMember TripsInNormalWork = Table.Flag(
         "tripsInNormalWork", "Whether the protection has acted in normal work, with nothing struck and nothing plugged.");
     public static readonly ChoiceMember<PeaksFrom> Peaks = Table.Choice<PeaksFrom>(
-        "peaks", "Where the torque of engagement and strike is from: as stated, or simulated from the facts of the case. Peaks of steady work are never simulated.");
+        "peaks", "Where the torque of engagement and strike is from: as stated, or simulated from the facts of the case. Peaks of "
+            + "steady work are never simulated.");
 }

@@ -43,7 +43,8 @@ public sealed class BoltChangeCard
         steps.Add(new("boltChange.specifiedBolt", Advice.Cautions.ManualDecides, Advice.Cautions.StrongerIsAChange));
         steps.Add(new("boltChange.shankInPlane"));
         steps.Add(new("boltChange.tighten"));
-        steps.Add(new(machine == MachineKind.PostHoleAuger ? "boltChange.nothingProudAuger" : "boltChange.nothingProud", Advice.Cautions.NoProudBolt));
+        steps.Add(new(machine == MachineKind.PostHoleAuger ? "boltChange.nothingProudAuger" : "boltChange.nothingProud",
+            Advice.Cautions.NoProudBolt));
         steps.Add(new("boltChange.shieldsBack", Advice.Cautions.GuardsOn));
         steps.Add(new("boltChange.turnByHand", Advice.Cautions.StopAndKeyOut));
         steps.Add(new("boltChange.clearAway", Advice.Cautions.GuardsOn, Advice.Cautions.BystandersAway));

@@ -2,7 +2,9 @@ using Driveline.Findings;
 
 namespace Driveline.Advice;
 
-/// <summary>One thing to inspect after a strike. Its code has three texts: what to look and listen for, and, under ".stop", when not to run on.</summary>
+/// <summary>
+/// One thing to inspect after a strike. Its code has three texts: what to look and listen for, and, under ".stop", when not to run on.
+/// </summary>
 public sealed class InspectionItem
 {
     internal InspectionItem(string code, bool isReachedThroughDriveline, Finding? load)

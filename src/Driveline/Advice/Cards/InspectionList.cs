@@ -53,7 +53,8 @@ public sealed class InspectionList
     }
 
     /// <summary>What to do before the first look: everything off, still and blocked.</summary>
-    public IReadOnlyList<CardStep> Before { get; } = [new("inspect.stop", Advice.Cautions.StopAndKeyOut, Advice.Cautions.RotorCoasts, Advice.Cautions.BlockRaisedDeck)];
+    public IReadOnlyList<CardStep> Before { get; } =
+        [new("inspect.stop", Advice.Cautions.StopAndKeyOut, Advice.Cautions.RotorCoasts, Advice.Cautions.BlockRaisedDeck)];
 
     /// <summary>What to inspect, most urgent first.</summary>
     public IReadOnlyList<InspectionItem> Items { get; }
@@ -85,7 +86,8 @@ public sealed class InspectionList
     /// <param name="peakAtPto">The torque that the strike put on the driveline, at the PTO; simulated, measured or stated.</param>
     /// <example>At most 900 N·m at the PTO, 3000 N·m damages a weak PTO stub: it was very likely spared.</example>
     public static InspectionList After(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict, TorqueBand peakAtPto) =>
-        Of(IsBeside(struckBy), LoadsOn(struckBy, deviceActed, Guard.NotNull(verdict, nameof(verdict)), Guard.NotNull(peakAtPto, nameof(peakAtPto))))
+        Of(IsBeside(struckBy),
+            LoadsOn(struckBy, deviceActed, Guard.NotNull(verdict, nameof(verdict)), Guard.NotNull(peakAtPto, nameof(peakAtPto))))
             .GearboxEarlyAfter(struckBy);
 
     /// <summary>After a strike that was simulated: each part's own load, at its place.</summary>
@@ -107,7 +109,8 @@ public sealed class InspectionList
 
     private static bool IsBeside(StruckBy struckBy) => struckBy is StruckBy.Pan or StruckBy.Deck;
 
-    private static IEnumerable<(Part Part, Finding Load, double Ratio)> LoadsOn(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict, TorqueBand? peakAtPto) =>
+    private static IEnumerable<(Part Part, Finding Load, double Ratio)> LoadsOn(
+        StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict, TorqueBand? peakAtPto) =>
         verdict.Parts.Select(p => IsBeside(struckBy) ? Beside(p.Part) : LoadOn(p, deviceActed, PeakAt(p, verdict, peakAtPto)));
 
     private static InspectionList Of(bool isBeside, IEnumerable<(Part Part, Finding Load, double Ratio)> of)
@@ -139,11 +142,13 @@ public sealed class InspectionList
 
     // At the part's own place: as much less there than at the PTO as its limit is. A branch may carry all of a strike in it.
     private static double PeakAt(PartCheck check, ProtectionVerdict verdict, TorqueBand? peakAtPto) =>
-        peakAtPto is null || check.PassesInertia || check.DamagedAtPto is not { } limitAtPto || !verdict.Question.Chain.Elements.Contains(check.Part)
+        peakAtPto is null || check.PassesInertia || check.DamagedAtPto is not { } limitAtPto
+            || !verdict.Question.Chain.Elements.Contains(check.Part)
             ? double.PositiveInfinity
             : peakAtPto.SiBand.High * check.Part.Limit!.DamagedAt.SiBand.Low / limitAtPto.SiBand.Low;
 
-    private static (Part Part, Finding Load, double Ratio) Beside(Part part) => (part, Finding.Of(BlowBesideDriveline, Severity.Note).With("name", part.Name), 0);
+    private static (Part Part, Finding Load, double Ratio) Beside(Part part) =>
+        (part, Finding.Of(BlowBesideDriveline, Severity.Note).With("name", part.Name), 0);
 
     private static (Part Part, Finding Load, double Ratio) NotBounded(Part part) =>
         (part, Finding.Of(LoadNotKnown, Severity.Warning).With("name", part.Name), double.PositiveInfinity);
@@ -171,7 +176,8 @@ public sealed class InspectionList
 
     private static (Part Part, Finding Load, double Ratio) LoadOn(PartCheck check, bool deviceActed, double peak)
     {
-        double acted = deviceActed && !check.IsOpen && !check.PassesInertia && check.Acts.IsBounded ? check.Acts.High : double.PositiveInfinity;
+        double acted = deviceActed && !check.IsOpen && !check.PassesInertia && check.Acts.IsBounded ? check.Acts.High
+            : double.PositiveInfinity;
         double most = Math.Min(acted, peak);
         if (double.IsPositiveInfinity(most) || check.Part.Limit is not { } limit)
         {
@@ -182,7 +188,8 @@ public sealed class InspectionList
         bool isByStrike = peak < acted;
         bool isBelow = ratio < 1 && !limit.IsAssumed && !check.RestsOnEfficiency && (isByStrike || !check.IsBarredByDevice);
         Finding load = Finding.Of(
-                !isBelow ? MayHaveReachedDamage : isByStrike ? StrikeBelowDamage : BoundedBelowDamage, isBelow ? Severity.Note : Severity.Danger)
+                !isBelow ? MayHaveReachedDamage : isByStrike ? StrikeBelowDamage : BoundedBelowDamage, isBelow ? Severity.Note
+                    : Severity.Danger)
             .With("name", check.Part.Name)
             .With("atMost", QuantityKind.Torque, most)
             .With("damagedLow", QuantityKind.Torque, limit.DamagedAt.SiBand.Low);

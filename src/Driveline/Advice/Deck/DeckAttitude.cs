@@ -72,7 +72,8 @@ public sealed class DeckAttitude
         double spanM = Guard.Within(Si.Meters(bladeSpan), 0.3, 5, "Blade span", "m", nameof(bladeSpan));
         return Math.Abs(frontM - rearM) < spanM
             ? new DeckAttitude(frontM, rearM, spanM, Guard.NotNull(basis, nameof(basis)))
-            : throw Guard.OutOfRange("Difference of the tip heights", FormattableString.Invariant($"below the blade span of {spanM:G4} m"), frontM - rearM, "m", nameof(front));
+            : throw Guard.OutOfRange("Difference of the tip heights", FormattableString.Invariant($"below the blade span of {spanM:G4} m"),
+                frontM - rearM, "m", nameof(front));
     }
 
     /// <summary>From the heights at the hitch and at the tail wheel, for a deck whose blades cannot be reached safely to measure.</summary>
@@ -106,11 +107,14 @@ public sealed class DeckAttitude
 
         double lowest = OfHitch(hitchM, tailM, geometry, Basis.Given("measured")).LowestM;
         return lowest >= 0 ? null
-            : Guard.RangeText("Height of a blade tip from these measurements", "0 m or more (a tip in the ground is measured with the deck raised)", lowest, "m");
+            : Guard.RangeText("Height of a blade tip from these measurements",
+                "0 m or more (a tip in the ground is measured with the deck raised)", lowest, "m");
     }
 
     /// <summary>Do the blades reach into the ground where its bumps rise this far above the line its wheels follow?</summary>
-    /// <remarks>Yes: even the lowest bumps reach the lower tip. No: even the highest stay below it. Unbounded bumps never give a No.</remarks>
+    /// <remarks>
+    /// Yes: even the lowest bumps reach the lower tip. No: even the highest stay below it. Unbounded bumps never give a No.
+    /// </remarks>
     /// <param name="bumps">Height of the bumps above the wheel line; low, expected and highest.</param>
     public Answer ReachesGround(LengthBand bumps)
     {
@@ -123,7 +127,8 @@ public sealed class DeckAttitude
 
     /// <summary>What a caller must notice over ground of that roughness.</summary>
     /// <param name="bumps">Height of the bumps above the wheel line; low, expected and highest.</param>
-    public IReadOnlyList<Finding> FindingsOver(LengthBand bumps) => [.. DeckFindings.OfAttitude(this), .. DeckFindings.OfGround(this, bumps)];
+    public IReadOnlyList<Finding> FindingsOver(LengthBand bumps) =>
+        [.. DeckFindings.OfAttitude(this), .. DeckFindings.OfGround(this, bumps)];
 
     /// <summary>How far the tail-wheel point sinks when the deck is turned about its hitch pins to another attitude.</summary>
     /// <remarks>Set the tail wheel up by as much, or raise the lift arms; d (sin θ' − sin θ), negative when it rises.</remarks>
@@ -140,7 +145,8 @@ public sealed class DeckAttitude
         double difference = Si.Meters(frontBelowRear);
         return Math.Abs(difference) < spanM
             ? Math.Asin(-difference / spanM)
-            : throw Guard.OutOfRange("Wanted difference of the tip heights", FormattableString.Invariant($"below the blade span of {spanM:G4} m"), difference, "m", nameof(frontBelowRear));
+            : throw Guard.OutOfRange("Wanted difference of the tip heights",
+                FormattableString.Invariant($"below the blade span of {spanM:G4} m"), difference, "m", nameof(frontBelowRear));
     }
 
     private static DeckAttitude OfHitch(double hitchM, double tailM, DeckGeometry geometry, Basis basis)

@@ -10,11 +10,14 @@ namespace Driveline.Advice;
 public static class DeckPractice
 {
     /// <summary>Least cutting height of a rotary cutter; lower settings scalp.</summary>
-    public static readonly Sourced LeastHeight = new(76.2, "mm", Basis.CommonPractice("extension article on rotary cutters: 3 in; lower settings scalp"));
+    public static readonly Sourced LeastHeight = new(
+        76.2, "mm", Basis.CommonPractice("extension article on rotary cutters: 3 in; lower settings scalp"));
 
     /// <summary>How far a lawn mower's front is set below its rear, for comparison only.</summary>
-    public static readonly Sourced LawnMowerFrontLow = new(6.3, "mm", Basis.CommonPractice("two lawn mower manuals: 1/4 in; another prints 1/8 in and never rear lower than front"));
+    public static readonly Sourced LawnMowerFrontLow = new(
+        6.3, "mm", Basis.CommonPractice("two lawn mower manuals: 1/4 in; another prints 1/8 in and never rear lower than front"));
 
     /// <summary>The pitch within which a deck counts as about level here: 26 mm over a span of 1.5 m.</summary>
-    public static readonly Sourced AboutLevel = new(1.0, "°", Basis.FromMemory("tolerance of 'approximately level' for a farm cutter; no printed figure found"));
+    public static readonly Sourced AboutLevel = new(
+        1.0, "°", Basis.FromMemory("tolerance of 'approximately level' for a farm cutter; no printed figure found"));
 }

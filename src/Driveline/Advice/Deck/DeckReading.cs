@@ -41,11 +41,17 @@ public sealed class DeckReading
     /// <summary>How far the pitch lies above the wanted one; negative is nose-down.</summary>
     public Angle AboveWanted => Angle.FromRadians(AboveWantedRad);
 
-    /// <summary>The change of the top link's length that mends the pitch, positive is longer; null when the link is not measured or nothing wants mending.</summary>
+    /// <summary>
+    /// The change of the top link's length that mends the pitch, positive is longer; null when the link is not measured or nothing wants
+    /// mending.
+    /// </summary>
     public Length? TopLinkChange => Link is null || IsAboutRight ? null : Link.ChangeFor(Attitude, Manual ?? Length.Zero);
 
-    /// <summary>How far the tail-wheel point sinks when the pitch is mended; null when the distance is not known or nothing wants mending.</summary>
-    public Length? TailWheelDrop => HitchToTail is not { } distance || IsAboutRight ? null : Attitude.TailWheelDropFor(Manual ?? Length.Zero, distance);
+    /// <summary>
+    /// How far the tail-wheel point sinks when the pitch is mended; null when the distance is not known or nothing wants mending.
+    /// </summary>
+    public Length? TailWheelDrop => HitchToTail is not { } distance || IsAboutRight ? null
+        : Attitude.TailWheelDropFor(Manual ?? Length.Zero, distance);
 
     /// <summary>What a caller must notice, and what mends it.</summary>
     public IReadOnlyList<Finding> Findings => [.. DeckFindings.OfReading(this)];
@@ -54,7 +60,8 @@ public sealed class DeckReading
     public Fact AttitudeFact => Fact.Of("deckAttitude", IsAboutRight ? "level" : AboveWantedRad < 0 ? "noseDown" : "noseUp");
 
     /// <summary>The fact of the cutting height, by the lower blade tip.</summary>
-    public Fact HeightFact => Fact.Of("cuttingHeight", Attitude.LowestM < 0.075 ? "under75mm" : Attitude.LowestM <= 0.150 ? "from75to150mm" : "over150mm");
+    public Fact HeightFact =>
+        Fact.Of("cuttingHeight", Attitude.LowestM < 0.075 ? "under75mm" : Attitude.LowestM <= 0.150 ? "from75to150mm" : "over150mm");
 
     internal double AboveWantedRad => Attitude.PitchRad - Attitude.PitchForRad(Manual ?? Length.Zero);
 

@@ -58,7 +58,8 @@ public sealed class TopLink
         double rise = (mastM * Math.Cos(deck.PitchRad)) - anchorM;
         double run2 = (lengthM * lengthM) - (rise * rise);
         return run2 > 0 ? null
-            : FormattableString.Invariant($"A top link of {lengthM:G4} m cannot span a height difference of {Math.Abs(rise):G4} m; measure both again.");
+            : FormattableString.Invariant(
+                $"A top link of {lengthM:G4} m cannot span a height difference of {Math.Abs(rise):G4} m; measure both again.");
     }
 
     internal static double Change(double mastM, double anchorM, double lengthM, double nowRad, double wantedRad)

@@ -25,7 +25,9 @@ public sealed class Complaint
     public static Complaint Of(Symptom symptom) => new(symptom, [], ModelEvidence.None);
 
     /// <summary>The same complaint with a fact more; the same fact again changes nothing.</summary>
-    /// <exception cref="ArgumentException">The question is answered otherwise already, or question or answer is not in the catalogue.</exception>
+    /// <exception cref="ArgumentException">
+    /// The question is answered otherwise already, or question or answer is not in the catalogue.
+    /// </exception>
     public Complaint With(string question, string answer) => With(Fact.Of(question, answer));
 
     /// <summary>The same complaint with a fact more; the same fact again changes nothing.</summary>
@@ -37,13 +39,16 @@ public sealed class Complaint
         return held is null ? new Complaint(Symptom, [.. Facts, fact], Model)
             : held.Equals(fact) ? this
             : held.Answer == Fact.NotKnown ? new Complaint(Symptom, [.. Facts.Select(f => f.Question == fact.Question ? fact : f)], Model)
-            : throw new ArgumentException("'" + fact.Question + "' is answered with '" + held.Answer + "' already; got '" + fact.Answer + "'.", nameof(fact));
+            : throw new ArgumentException(
+                "'" + fact.Question + "' is answered with '" + held.Answer + "' already; got '" + fact.Answer + "'.", nameof(fact));
     }
 
     /// <summary>The same complaint with what the model says.</summary>
     public Complaint WithModel(ModelEvidence model) => new(Symptom, Facts, Guard.NotNull(model, nameof(model)));
 
-    /// <summary>The answer to a question, or what the complaint itself says, e.g. that a bolt that breaks is a shear bolt; null when nobody knows.</summary>
+    /// <summary>
+    /// The answer to a question, or what the complaint itself says, e.g. that a bolt that breaks is a shear bolt; null when nobody knows.
+    /// </summary>
     /// <exception cref="ArgumentException">The question is not in the catalogue.</exception>
     public string? AnswerTo(string question)
     {

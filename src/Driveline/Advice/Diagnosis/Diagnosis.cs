@@ -48,7 +48,8 @@ public sealed class Diagnosis
         Causes = [.. Enumerable.Range(0, chances.Length)
             .OrderByDescending(c => chances[c])
             .Select(c => new LikelyCause(
-                (Cause)c, new Probability(chances[c], Basis), IsSeen(c, prior, facts), Reasons(c, prior, facts, true), Reasons(c, prior, facts, false)))];
+                (Cause)c, new Probability(chances[c], Basis), IsSeen(c, prior, facts), Reasons(c, prior, facts, true),
+                    Reasons(c, prior, facts, false)))];
         Next = Best(facts);
         Remedies = Advice.Remedies.For(Causes, IsEnoughKnown, complaint.Model.Verdict);
     }
@@ -59,7 +60,9 @@ public sealed class Diagnosis
     /// <summary>Every cause, likeliest first; their probabilities add to 1.</summary>
     public IReadOnlyList<LikelyCause> Causes { get; }
 
-    /// <summary>True when the likeliest cause has a chance of one half or more and 2.5 times that of the next one with a name; else check first.</summary>
+    /// <summary>
+    /// True when the likeliest cause has a chance of one half or more and 2.5 times that of the next one with a name; else check first.
+    /// </summary>
     public bool IsEnoughKnown => Causes[0].Cause != Cause.NotKnown && Causes[0].Probability.Value >= Enough
         && Causes[0].Probability.Value >= Lead * Causes.Skip(1).First(c => c.Cause != Cause.NotKnown).Probability.Value;
 
@@ -128,7 +131,8 @@ public sealed class Diagnosis
             Finding.Of(f.Code, Severity.Note), FactorOn(cause, prior, c => table.Likelihood(f.Question, f.Answer)[c])));
 
         // A number that is about other causes is a reason for them, not one against this.
-        IEnumerable<Reason> ofModel = Complaint.Model.Factors.Where(m => m.On((Cause)cause) != 1).Select(m => new Reason(m.Finding, FactorOn(cause, prior, c => m.On((Cause)c))));
+        IEnumerable<Reason> ofModel = Complaint.Model.Factors.Where(m => m.On((Cause)cause) != 1)
+            .Select(m => new Reason(m.Finding, FactorOn(cause, prior, c => m.On((Cause)c))));
         return [.. ofFacts.Concat(ofModel)
             .Where(r => isFor ? r.Factor >= Telling : r.Factor <= 1 / Telling)
             .OrderByDescending(r => Math.Abs(Math.Log(r.Factor)))

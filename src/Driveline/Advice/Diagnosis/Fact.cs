@@ -32,7 +32,8 @@ public sealed class Fact : IEquatable<Fact>
         return answer == NotKnown || known.Answers.Contains(answer)
             ? new Fact(question, answer)
             : throw new ArgumentException(
-                "'" + answer + "' is not an answer to '" + question + "'; answers: " + string.Join(", ", known.Answers) + ", " + NotKnown + ".", nameof(answer));
+                "'" + answer + "' is not an answer to '" + question + "'; answers: " + string.Join(", ", known.Answers) + ", " + NotKnown
+                    + ".", nameof(answer));
     }
 
     /// <inheritdoc/>

@@ -35,14 +35,17 @@ public sealed class FactQuestion
     public IReadOnlyList<Caution> Cautions => Place switch
     {
         CheckPlace.Desk => [],
-        CheckPlace.Seat => [Advice.Cautions.BystandersAway, Advice.Cautions.GuardsOn, Advice.Cautions.HotClutch, Advice.Cautions.HotClutchDryGrass, Advice.Cautions.StopAndKeyOut],
-        _ => [Advice.Cautions.StopAndKeyOut, Advice.Cautions.RotorCoasts, Advice.Cautions.BlockRaisedDeck, Advice.Cautions.JammedDriveSpringsBack, Advice.Cautions.SupportHalfShafts],
+        CheckPlace.Seat => [Advice.Cautions.BystandersAway, Advice.Cautions.GuardsOn, Advice.Cautions.HotClutch,
+            Advice.Cautions.HotClutchDryGrass, Advice.Cautions.StopAndKeyOut],
+        _ => [Advice.Cautions.StopAndKeyOut, Advice.Cautions.RotorCoasts, Advice.Cautions.BlockRaisedDeck,
+            Advice.Cautions.JammedDriveSpringsBack, Advice.Cautions.SupportHalfShafts],
     };
 
     /// <summary>The question of that code.</summary>
     /// <exception cref="ArgumentException">There is none; the message lists the codes there are.</exception>
     public static FactQuestion Get(string code) => Find(code)
-        ?? throw new ArgumentException("'" + code + "' is not a question held here; held: " + string.Join(", ", All.Select(q => q.Code)) + ".", nameof(code));
+        ?? throw new ArgumentException(
+            "'" + code + "' is not a question held here; held: " + string.Join(", ", All.Select(q => q.Code)) + ".", nameof(code));
 
     /// <summary>The question of that code; null when there is none.</summary>
     public static FactQuestion? Find(string code) => LikelihoodTable.Held.Find(Guard.NotNull(code, nameof(code)));

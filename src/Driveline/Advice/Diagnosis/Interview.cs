@@ -2,8 +2,12 @@ using Driveline.Quantities;
 
 namespace Driveline.Advice;
 
-/// <summary>An interview any host can drive: state in, next question out, answer in. Its whole state is a symptom and a list of facts.</summary>
-/// <remarks>Immutable: each answer gives a new state, so that a host can save, go back or branch. Resuming asks on as if never stopped.</remarks>
+/// <summary>
+/// An interview any host can drive: state in, next question out, answer in. Its whole state is a symptom and a list of facts.
+/// </summary>
+/// <remarks>
+/// Immutable: each answer gives a new state, so that a host can save, go back or branch. Resuming asks on as if never stopped.
+/// </remarks>
 public sealed class Interview
 {
     private Interview(Complaint complaint)

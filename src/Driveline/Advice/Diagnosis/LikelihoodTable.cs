@@ -38,7 +38,8 @@ internal sealed class LikelihoodTable
     public FactQuestion? Find(string code) => questions.TryGetValue(code, out FactQuestion? question) ? question : null;
 
     /// <summary>True when the question makes sense for the complaint.</summary>
-    public bool MakesSense(string question, Symptom symptom) => !only.TryGetValue(question, out Symptom[]? symptoms) || Array.IndexOf(symptoms, symptom) >= 0;
+    public bool MakesSense(string question, Symptom symptom) => !only.TryGetValue(question, out Symptom[]? symptoms)
+        || Array.IndexOf(symptoms, symptom) >= 0;
 
     /// <summary>What the complaint itself says: pairs of question and answer.</summary>
     public IEnumerable<Fact> Implied(Symptom symptom) =>
@@ -102,7 +103,8 @@ internal sealed class LikelihoodTable
     };
 
     private static double Number(string[] row, int column) =>
-        row.Length == column + 1 && double.TryParse(row[column], NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && value > 0
+        row.Length == column + 1 && double.TryParse(row[column], NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+            && value > 0
             ? value
             : throw Bad(row, "its last column must be a number above 0");
 
@@ -112,7 +114,8 @@ internal sealed class LikelihoodTable
     private static Symptom SymptomOf(string[] row, string code) =>
         AdviceCodes.TrySymptom(code, out Symptom symptom) ? symptom : throw Bad(row, "'" + code + "' is not a symptom");
 
-    private static FormatException Bad(string[] row, string why) => new("Line '" + string.Join(",", row) + "' of the likelihood table: " + why + ".");
+    private static FormatException Bad(string[] row, string why) =>
+        new("Line '" + string.Join(",", row) + "' of the likelihood table: " + why + ".");
 
     private void Apply(string[] row)
     {

@@ -75,11 +75,15 @@ public sealed class ModelEvidence
     public ModelEvidence WithStrike(TorqueBand peakAtPto)
     {
         Guard.NotNull(peakAtPto, nameof(peakAtPto));
-        ProtectionVerdict verdict = Verdict ?? throw new InvalidOperationException("A strike needs a verdict whose trip torque it is compared with.");
+        ProtectionVerdict verdict = Verdict
+            ?? throw new InvalidOperationException("A strike needs a verdict whose trip torque it is compared with.");
         return new ModelEvidence([.. Factors, .. Against(peakAtPto, verdict.Trip)], verdict, peakAtPto, null);
     }
 
-    /// <summary>The same evidence with a simulated strike, while nothing gave: the blow at the device nearest to its trip, against that device in good order.</summary>
+    /// <summary>
+    /// The same evidence with a simulated strike, while nothing gave: the blow at the device nearest to its trip, against that device in
+    /// good order.
+    /// </summary>
     /// <remarks>Changes no chance when the simulation rests on more than stated facts, or the blow did not pass the driveline.</remarks>
     /// <param name="strike">The strike, with and without protection.</param>
     /// <exception cref="InvalidOperationException">There is no verdict beside it.</exception>
@@ -87,7 +91,8 @@ public sealed class ModelEvidence
     {
         Guard.NotNull(strike, nameof(strike));
         ProtectionVerdict verdict = Verdict ?? throw new InvalidOperationException("A strike needs a verdict of the same machine.");
-        return new ModelEvidence([.. Factors, .. strike.BlowAtDevice is { } blow ? Against(blow, strike.NearestDevice!.InGoodOrder) : []], verdict, null, strike);
+        return new ModelEvidence([.. Factors, .. strike.BlowAtDevice is { } blow ? Against(blow, strike.NearestDevice!.InGoodOrder) : []],
+            verdict, null, strike);
     }
 
     /// <summary>The same evidence without one of its numbers, so that what is known as a fact already is not counted twice.</summary>
@@ -129,7 +134,8 @@ public sealed class ModelEvidence
 
     private static IEnumerable<ModelFactor> Work(ProtectionVerdict verdict)
     {
-        if (verdict.Question.Work is { IsAssumed: false } work && work.Torque.HasExpected && verdict.Trip is { HasExpected: true } trip && trip.SiBand.Expected > 0)
+        if (verdict.Question.Work is { IsAssumed: false } work && work.Torque.HasExpected && verdict.Trip is { HasExpected: true } trip
+            && trip.SiBand.Expected > 0)
         {
             yield return new ModelFactor(
                 Against(WorkAgainstTrip, work.Torque, trip),
@@ -163,7 +169,8 @@ public sealed class ModelEvidence
         {
             Finding finding = Finding.Of(FittedAgainstSpecified, Severity.Note).With("ratio", QuantityKind.Number, ratio.SiBand.Expected);
             yield return new ModelFactor(finding, Power(ratio.SiBand.Expected, 1.0), Cause.GradeTooStrong, Cause.DiameterTooLarge);
-            yield return new ModelFactor(finding, Power(1 / Math.Max(ratio.SiBand.Expected, 1e-6), 1.0), Cause.GradeTooSoft, Cause.DiameterTooSmall);
+            yield return new ModelFactor(
+                finding, Power(1 / Math.Max(ratio.SiBand.Expected, 1e-6), 1.0), Cause.GradeTooSoft, Cause.DiameterTooSmall);
         }
     }
 

@@ -17,7 +17,9 @@ internal static class SeenDefects
         return [.. smoke.Concat(told).OfType<SeenDefect>().Distinct().OrderBy(d => d)];
     }
 
-    /// <summary>True when the answers say that tube and gearbox show no damage and, on a machine that may have blades, that these are even.</summary>
+    /// <summary>
+    /// True when the answers say that tube and gearbox show no damage and, on a machine that may have blades, that these are even.
+    /// </summary>
     /// <param name="facts">The answers.</param>
     /// <param name="machine">The kind of machine.</param>
     public static bool AreRuledOut(IEnumerable<Fact> facts, MachineKind machine)

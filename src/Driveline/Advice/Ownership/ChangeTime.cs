@@ -4,7 +4,9 @@ using Driveline.Quantities;
 namespace Driveline.Advice;
 
 /// <summary>How many minutes a bolt change takes by its place, from stopping to running again.</summary>
-/// <remarks>That a through-shaft bolt at the gearbox is far harder to change than one in a yoke is common practice; the minutes are from memory.</remarks>
+/// <remarks>
+/// That a through-shaft bolt at the gearbox is far harder to change than one in a yoke is common practice; the minutes are from memory.
+/// </remarks>
 public static class ChangeTime
 {
     private static readonly Basis Memory = Basis.FromMemory("minutes of a shear-bolt change by access; nobody has timed it");

@@ -3,7 +3,9 @@ using Driveline.Quantities;
 
 namespace Driveline.Advice;
 
-/// <summary>Low, expected and high amount of money in the caller's currency, each with its basis. Expected and high may be unbounded (null).</summary>
+/// <summary>
+/// Low, expected and high amount of money in the caller's currency, each with its basis. Expected and high may be unbounded (null).
+/// </summary>
 public sealed class MoneyBand : QuantityBand
 {
     /// <summary>Nothing, as stated.</summary>

@@ -118,8 +118,14 @@ public sealed class OwnershipOption
     {
         Guard.NotNull(failsToProtect, nameof(failsToProtect));
         return failsToProtect.SiBand.High <= 1
-            ? new(this) { OverloadsPerYear = Guard.NotNull(perYear, nameof(perYear)), FailsToProtect = failsToProtect, Damage = Guard.NotNull(damage, nameof(damage)) }
-            : throw Guard.OutOfRange("Share of overloads that are not caught", "from 0 to 1", failsToProtect.SiBand.High, string.Empty, nameof(failsToProtect));
+            ? new(this)
+            {
+                OverloadsPerYear = Guard.NotNull(perYear, nameof(perYear)),
+                FailsToProtect = failsToProtect,
+                Damage = Guard.NotNull(damage, nameof(damage))
+            }
+            : throw Guard.OutOfRange(
+                "Share of overloads that are not caught", "from 0 to 1", failsToProtect.SiBand.High, string.Empty, nameof(failsToProtect));
     }
 
     /// <summary>The same option with a slip clutch under an owner's habit: a clutch nobody slips turns into a stuck one.</summary>

@@ -41,10 +41,12 @@ public sealed class OwnershipTerms
         MoneyBand.Nothing);
 
     /// <summary>The same terms with the value of an hour of work.</summary>
-    public OwnershipTerms WithHourOfWork(MoneyBand value) => new(Currency, Years, DiscountRate, Guard.NotNull(value, nameof(value)), HourOfDowntime);
+    public OwnershipTerms WithHourOfWork(MoneyBand value) =>
+        new(Currency, Years, DiscountRate, Guard.NotNull(value, nameof(value)), HourOfDowntime);
 
     /// <summary>The same terms with the value of an hour of downtime.</summary>
-    public OwnershipTerms WithHourOfDowntime(MoneyBand value) => new(Currency, Years, DiscountRate, HourOfWork, Guard.NotNull(value, nameof(value)));
+    public OwnershipTerms WithHourOfDowntime(MoneyBand value) =>
+        new(Currency, Years, DiscountRate, HourOfWork, Guard.NotNull(value, nameof(value)));
 
     /// <summary>Discount factor of a payment at the end of a year: (1 + r)^−k.</summary>
     /// <example>5 %, year 3: 0.8638.</example>

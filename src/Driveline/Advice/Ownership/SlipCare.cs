@@ -1,6 +1,8 @@
 namespace Driveline.Advice;
 
-/// <summary>How often the owner slips and resets the clutch. The habit, not the clutch, decides whether it still slips when needed.</summary>
+/// <summary>
+/// How often the owner slips and resets the clutch. The habit, not the clutch, decides whether it still slips when needed.
+/// </summary>
 public enum SlipCare
 {
     /// <summary>Not known: counted like never, because a clutch nobody has seen slip may be stuck.</summary>

@@ -12,7 +12,8 @@ namespace Driveline.Advice;
 /// </remarks>
 public static class StuckClutch
 {
-    private static readonly Basis Guess = Basis.FromMemory("share of slip clutches that stick within a year, by habit and climate; a wide guess");
+    private static readonly Basis Guess = Basis.FromMemory(
+        "share of slip clutches that stick within a year, by habit and climate; a wide guess");
 
     /// <summary>Share of clutches that stick within one year.</summary>
     public static RatioBand WithinAYear(SlipCare care, StorageClimate climate)
@@ -27,7 +28,9 @@ public static class StuckClutch
         return RatioBand.Between(moist.Low * factor, moist.Expected * factor, moist.High * factor, Guess);
     }
 
-    /// <summary>Share of clutches that are stuck when needed in a year of ownership: p_k = 1 − (1 − a)^k, or a when slipped every year.</summary>
+    /// <summary>
+    /// Share of clutches that are stuck when needed in a year of ownership: p_k = 1 − (1 − a)^k, or a when slipped every year.
+    /// </summary>
     /// <param name="care">The owner's habit.</param>
     /// <param name="climate">Where the machine stands.</param>
     /// <param name="year">Year of ownership, 1 to 100.</param>

@@ -5,10 +5,15 @@ using Driveline.Protection;
 namespace Driveline.Advice;
 
 /// <summary>The slip torque of a clutch once it is free, set, and seen to slip on that day.</summary>
-/// <remarks>Oil and glaze stay: no slip takes them off. What slips in the field is damp and hot at times, so clean faces are never taken as dry.</remarks>
+/// <remarks>
+/// Oil and glaze stay: no slip takes them off. What slips in the field is damp and hot at times, so clean faces are never taken as dry.
+/// </remarks>
 internal static class RemediedClutch
 {
-    /// <summary>Freed, slipped and set: to the manual's torque; without that as it was measured, else as its springs are set. Null when none is known.</summary>
+    /// <summary>
+    /// Freed, slipped and set: to the manual's torque; without that as it was measured, else as its springs are set. Null when none is
+    /// known.
+    /// </summary>
     public static SlipTorque? Freed(SlipClutchDevice fitted, ProtectionQuestion question) =>
         SetAsManual(fitted, question) ?? AsItIs(fitted.SlipTorque);
 
@@ -28,7 +33,8 @@ internal static class RemediedClutch
         }
 
         // Solid or loose springs are no setting to go back to.
-        return now.Clutch is { SpringLength: not null } clutch && SlipTorque.Of(clutch, good) is { Breakaway.IsBounded: true } slip && slip.Running.SiBand.Low > 0
+        return now.Clutch is { SpringLength: not null } clutch && SlipTorque.Of(clutch, good) is { Breakaway.IsBounded: true } slip
+            && slip.Running.SiBand.Low > 0
             ? slip
             : null;
     }
@@ -37,7 +43,8 @@ internal static class RemediedClutch
     {
         ClutchCondition good = ClutchCondition.AsOf(told.Day)
             .WithRunIn(told.RunIn)
-            .WithSurface(told.Surface is SurfaceState.Oiled or SurfaceState.Glazed or SurfaceState.NotKnown ? told.Surface : SurfaceState.CleanInWork)
+            .WithSurface(told.Surface is SurfaceState.Oiled or SurfaceState.Glazed or SurfaceState.NotKnown ? told.Surface
+                : SurfaceState.CleanInWork)
             .WithSlipTest(SlipTest.Slipped(told.Day));
         return told.Wear is { } wear ? good.WithWear(wear) : good;
     }

@@ -5,8 +5,14 @@ using static Driveline.Advice.MarginEffect;
 
 namespace Driveline.Advice;
 
-/// <summary>The remedies the advice knows, in order: engagement, attitude and work, holes and hub, clutch, the specified part, and last a stronger bolt.</summary>
-/// <remarks>"Leave it as it is" is said only where its cause comes first and is known, or is computed. A stronger bolt is offered only where every limit is known and the check, run again with it, still says that it guards with a margin of 1 or more.</remarks>
+/// <summary>
+/// The remedies the advice knows, in order: engagement, attitude and work, holes and hub, clutch, the specified part, and last a stronger
+/// bolt.
+/// </summary>
+/// <remarks>
+/// "Leave it as it is" is said only where its cause comes first and is known, or is computed. A stronger bolt is offered only where every
+/// limit is known and the check, run again with it, still says that it guards with a margin of 1 or more.
+/// </remarks>
 public static class Remedies
 {
     /// <summary>Code: a stronger bolt, only with the maker's consent and known limits.</summary>
@@ -51,7 +57,8 @@ public static class Remedies
 
     private static readonly RemedyEntry[] Entries =
     [
-        new(EngageGently, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Cautions.BystandersAway, AbruptEngagement, EngagementSpeedTooHigh),
+        new(EngageGently, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Cautions.BystandersAway, AbruptEngagement,
+            EngagementSpeedTooHigh),
         new(LeaveAsIs, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Cautions.StopAndKeyOut, StrikeTooSoft),
         new(AcceptTrips, 1, 0, RemedySpending.NotKnown, Unchanged, Unchanged, Cautions.StrongerIsAChange, WorkJams),
         new("remedy.easeTheWork", 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Cautions.BystandersAway, Overload, TractorTooStrong),
@@ -66,13 +73,16 @@ public static class Remedies
         new("remedy.straightenDriveline", 3, 60, RemedySpending.Work, Raises, Unchanged, Cautions.KeepOverlap, JointAngle),
         new("remedy.renewBlades", 3, 90, RemedySpending.WorkAndParts, Raises, Unchanged, Cautions.BlockRaisedDeck, RotorUnbalanced),
         new(SlipAndReset, 4, 60, RemedySpending.Work, Lowers, Raises, Cautions.BystandersAway, ClutchStuck),
-        new(SetSpringsAsManual, 4, 30, RemedySpending.Work, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides, ClutchSetTooLoose),
+        new(SetSpringsAsManual, 4, 30, RemedySpending.Work, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides,
+            ClutchSetTooLoose),
         new(LoosenSpringsToManual, 4, 30, RemedySpending.Work, Lowers, Raises, Cautions.ManualDecides, ClutchOvertightened),
         new(RightSprings, 4, 60, RemedySpending.WorkAndParts, Lowers, Raises, Cautions.ManualDecides, ClutchCoilBound),
         new("remedy.renewFacings", 4, 120, RemedySpending.WorkAndParts, Raises, Lowers, Cautions.HotClutch, ClutchWorn, ClutchOiled),
-        new(SpecifiedBolt, 5, 20, RemedySpending.WorkAndBolt, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides, GradeTooSoft, GradeTooStrong, BoltUnmarked, DiameterTooSmall, DiameterTooLarge),
+        new(SpecifiedBolt, 5, 20, RemedySpending.WorkAndBolt, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides,
+            GradeTooSoft, GradeTooStrong, BoltUnmarked, DiameterTooSmall, DiameterTooLarge),
         new("remedy.fitProtection", 5, null, RemedySpending.NotKnown, Lowers, Raises, Cautions.ManualDecides, ProtectionMissing),
-        new(StrongerBolt, 9, 20, RemedySpending.WorkAndBolt, Raises, Lowers, Cautions.StrongerIsAChange, Overload, WorkJams, TractorTooStrong),
+        new(StrongerBolt, 9, 20, RemedySpending.WorkAndBolt, Raises, Lowers, Cautions.StrongerIsAChange, Overload, WorkJams,
+            TractorTooStrong),
     ];
 
     /// <summary>Every remedy's code, in order.</summary>
@@ -81,7 +91,8 @@ public static class Remedies
     internal static IReadOnlyList<Remedy> For(IReadOnlyList<LikelyCause> causes, bool isEnoughKnown, ProtectionVerdict? verdict)
     {
         double Chance(RemedyEntry entry) =>
-            causes.Where(c => (c.Probability.Value >= WorthARemedy || c.IsSeen) && Array.IndexOf(entry.Causes, c.Cause) >= 0).Sum(c => c.Probability.Value);
+            causes.Where(c => (c.Probability.Value >= WorthARemedy || c.IsSeen) && Array.IndexOf(entry.Causes, c.Cause) >= 0)
+                .Sum(c => c.Probability.Value);
         return [.. Entries
             .Where(e => Chance(e) > 0 && e.Code switch
             {
@@ -100,5 +111,6 @@ public static class Remedies
     // A stronger bolt is no remedy where a part's limit is unknown, or where it would leave a part in doubt.
     private static bool MayBeStronger(bool isEnoughKnown, ProtectionVerdict? verdict) =>
         isEnoughKnown && verdict is { Guards: Answer.Yes, GuardMargin: > 1 } && verdict.Question.PartsComplete
-        && (RemediedCheck.Of(StrongerBolt, verdict) is { Guards: Answer.Yes, GuardMargin: >= 1 } || !verdict.Devices.Any(d => d.Device is ShearBoltDevice));
+        && (RemediedCheck.Of(StrongerBolt, verdict) is { Guards: Answer.Yes, GuardMargin: >= 1 }
+            || !verdict.Devices.Any(d => d.Device is ShearBoltDevice));
 }

@@ -2,8 +2,13 @@ using Driveline.Protection;
 
 namespace Driveline.Advice;
 
-/// <summary>Something to do about a cause, with what it does to both margins. Remedies come in order: habits first, a stronger bolt last.</summary>
-/// <remarks>Where the remedy changes something the model knows, the check is run again and both margins are its; else a margin is known only when the remedy leaves it alone.</remarks>
+/// <summary>
+/// Something to do about a cause, with what it does to both margins. Remedies come in order: habits first, a stronger bolt last.
+/// </summary>
+/// <remarks>
+/// Where the remedy changes something the model knows, the check is run again and both margins are its; else a margin is known only when
+/// the remedy leaves it alone.
+/// </remarks>
 public sealed class Remedy
 {
     private readonly RemedyEntry entry;
@@ -25,7 +30,10 @@ public sealed class Remedy
     /// <summary>Stable code of its text, e.g. "remedy.engageGently".</summary>
     public string Code => entry.Code;
 
-    /// <summary>Its place in the order: 1 habits, 2 attitude and work, 3 holes, hub and driveline, 4 clutch, 5 the specified part, 9 a stronger bolt.</summary>
+    /// <summary>
+    /// Its place in the order: 1 habits, 2 attitude and work, 3 holes, hub and driveline, 4 clutch, 5 the specified part, 9 a stronger
+    /// bolt.
+    /// </summary>
     public int Order => entry.Order;
 
     /// <summary>Minutes it takes, from memory; null when it is a workshop job or a purchase.</summary>
@@ -44,7 +52,8 @@ public sealed class Remedy
     public double? WorkMargin => After is not null ? After.WorkMargin : entry.OnWork == MarginEffect.Unchanged ? before?.WorkMargin : null;
 
     /// <summary>Guard margin after it; null when it is not known.</summary>
-    public double? GuardMargin => After is not null ? After.GuardMargin : entry.OnGuard == MarginEffect.Unchanged ? before?.GuardMargin : null;
+    public double? GuardMargin => After is not null ? After.GuardMargin : entry.OnGuard == MarginEffect.Unchanged ? before?.GuardMargin
+        : null;
 
     /// <summary>What it costs in the caller's currency; null when not known, as long as nobody has priced an hour.</summary>
     public MoneyBand? Cost { get; }
@@ -59,7 +68,8 @@ public sealed class Remedy
     internal Remedy Priced(MoneyBand? hourOfWork, MoneyBand? boltPrice) =>
         new(entry, before, After, RemedyCost.Of(entry.Spending, entry.Minutes, hourOfWork, boltPrice));
 
-    private static MarginEffect Effect(double? before, double? after, MarginEffect usual) => before is not { } was || after is not { } now ? usual
+    private static MarginEffect Effect(double? before, double? after, MarginEffect usual) => before is not { } was || after is not { } now
+        ? usual
         : now > was ? MarginEffect.Raises
         : now < was ? MarginEffect.Lowers
         : MarginEffect.Unchanged;

@@ -3,7 +3,8 @@ namespace Driveline.Advice;
 /// <summary>A line of the remedies catalogue.</summary>
 internal sealed class RemedyEntry
 {
-    public RemedyEntry(string code, int order, double? minutes, RemedySpending spending, MarginEffect onWork, MarginEffect onGuard, Caution caution, params Cause[] causes)
+    public RemedyEntry(string code, int order, double? minutes, RemedySpending spending, MarginEffect onWork, MarginEffect onGuard,
+        Caution caution, params Cause[] causes)
     {
         Code = code;
         Order = order;

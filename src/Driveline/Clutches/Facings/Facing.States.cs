@@ -69,14 +69,16 @@ public sealed partial class Facing
         Band r = read.SiBand;
         double expected = dry.SiBand.Expected * scale;
         RatioBand measured = RatioBand.OfSi(new Band(expected * r.Low / r.Expected, expected, expected * r.High / r.Expected), read.Basis);
-        RatioBand underOil = RatioBand.OfSi(Band.Exactly(OiledLow() * scale), BandBasis.Of(oiled is null ? LeastOiledBasis : oiled.Basis.Weakest));
+        RatioBand underOil = RatioBand.OfSi(
+            Band.Exactly(OiledLow() * scale), BandBasis.Of(oiled is null ? LeastOiledBasis : oiled.Basis.Weakest));
         return new Facing(Name, measured, Scaled(breakaway, scale), Scaled(hot, scale), underOil, Limits, Thermal, LimitBasis);
     }
 
     internal static RatioBand OnePrinted(double mu, Basis basis)
     {
         double half = Math.Min(HalfClass, LargestShare * mu);
-        Basis ends = Basis.Weakest(basis, Basis.CommonPractice("one printed value, spread by half a friction class (0.05), at most a quarter of it"));
+        Basis ends = Basis.Weakest(
+            basis, Basis.CommonPractice("one printed value, spread by half a friction class (0.05), at most a quarter of it"));
         return RatioBand.Between(mu - half, mu, mu + half, new BandBasis(ends, basis, ends, BandEnd.Interval95, BandEnd.Interval95));
     }
 
@@ -103,7 +105,8 @@ public sealed partial class Facing
             new BandBasis(Basis.Weakest(dry.Basis.Low, Remembered), expectedBasis, dry.Basis.High, BandEnd.Interval95, dry.Basis.HighEnd));
     }
 
-    private static RatioBand? Scaled(RatioBand? band, double scale) => band is null ? null : RatioBand.OfSi(band.SiBand.Times(scale), band.Basis);
+    private static RatioBand? Scaled(RatioBand? band, double scale) => band is null ? null
+        : RatioBand.OfSi(band.SiBand.Times(scale), band.Basis);
 
     private static RatioBand Raised(RatioBand band) => Raised(band, DampHigh);
 
@@ -148,7 +151,8 @@ public sealed partial class Facing
     {
         if (breakaway is null)
         {
-            return RatioBand.OfSi(running.SiBand.Times(FrictionBand.BreakawayRatio), BandBasis.Combine(running.Basis, FrictionBand.BreakawayRatioBasis));
+            return RatioBand.OfSi(
+                running.SiBand.Times(FrictionBand.BreakawayRatio), BandBasis.Combine(running.Basis, FrictionBand.BreakawayRatioBasis));
         }
 
         if (state == SurfaceState.Dry)

@@ -75,7 +75,8 @@ public sealed partial class Facing
         Basis.FromMemory("no limits stated"));
 
     internal static Facing Listed(
-        string name, RatioBand dry, RatioBand? breakaway, RatioBand? oiled, FacingLimits limits, ThermalMaterial? thermal, Basis limitBasis) =>
+        string name, RatioBand dry, RatioBand? breakaway, RatioBand? oiled, FacingLimits limits, ThermalMaterial? thermal,
+            Basis limitBasis) =>
         new(name, dry, breakaway, null, oiled, limits, thermal, limitBasis);
 
     /// <summary>The same facing with a stated breakaway friction, clean and dry.</summary>

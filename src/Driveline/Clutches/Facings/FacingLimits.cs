@@ -3,7 +3,8 @@ namespace Driveline.Clutches;
 /// <summary>Limits of a facing in SI; NaN where not known.</summary>
 internal readonly struct FacingLimits
 {
-    public FacingLimits(double lowPressurePa, double highPressurePa, double continuousK, double maximumK, double lowPowerWPerM2, double highPowerWPerM2)
+    public FacingLimits(
+        double lowPressurePa, double highPressurePa, double continuousK, double maximumK, double lowPowerWPerM2, double highPowerWPerM2)
     {
         LowPressurePa = lowPressurePa;
         HighPressurePa = highPressurePa;

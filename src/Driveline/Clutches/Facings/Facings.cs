@@ -14,20 +14,24 @@ public static class Facings
     private const double Unknown = double.NaN;
 
     private static readonly Basis Handbook = Basis.Published("Tribology Handbook", "2nd ed.", "Table 7.4");
-    private static readonly Basis Textbook = Basis.FromMemory("machine-design textbook, tables of friction materials for brakes and clutches");
+    private static readonly Basis Textbook = Basis.FromMemory(
+        "machine-design textbook, tables of friction materials for brakes and clutches");
     private static readonly Basis FrictionCode = Basis.CommonPractice("SAE J866:2019 Table 1 as summarised on a public standards page");
 
     /// <summary>Woven lining, light duty.</summary>
-    public static Facing WovenLining { get; } = Printed("woven lining", 0.35, 0.40, 0.08, 175, 520, 150, 250, 0.3, 0.6, ThermalMaterials.WovenFacing);
+    public static Facing WovenLining { get; } = Printed(
+        "woven lining", 0.35, 0.40, 0.08, 175, 520, 150, 250, 0.3, 0.6, ThermalMaterials.WovenFacing);
 
     /// <summary>Millboard lining, light duty.</summary>
     public static Facing MillboardLining { get; } = Printed("millboard lining", 0.40, 0.40, Unknown, 175, 700, 150, 250, 0.3, 0.6, null);
 
     /// <summary>Wound tape and yarn, medium duty.</summary>
-    public static Facing WoundLining { get; } = Printed("wound tape and yarn", 0.40, 0.40, Unknown, 175, 700, 200, 350, 0.3, 1.2, ThermalMaterials.WovenFacing);
+    public static Facing WoundLining { get; } = Printed(
+        "wound tape and yarn", 0.40, 0.40, Unknown, 175, 700, 200, 350, 0.3, 1.2, ThermalMaterials.WovenFacing);
 
     /// <summary>Moulded organic lining, medium duty: the usual facing of a driveline slip clutch.</summary>
-    public static Facing MouldedLining { get; } = Printed("moulded organic lining", 0.35, 0.35, 0.04, 175, 700, 200, 350, 0.6, 1.2, ThermalMaterials.MouldedFacing);
+    public static Facing MouldedLining { get; } = Printed(
+        "moulded organic lining", 0.35, 0.35, 0.04, 175, 700, 200, 350, 0.6, 1.2, ThermalMaterials.MouldedFacing);
 
     /// <summary>Sintered metal, heavy duty; the only dry facing with a printed static value, 0.36.</summary>
     public static Facing SinteredMetal { get; } =
@@ -133,7 +137,8 @@ public static class Facings
             thermal,
             Handbook);
 
-    private static Facing Remembered(string name, double low, double high, double oiled, double highKpa, double continuousC, double maximumC) =>
+    private static Facing Remembered(
+        string name, double low, double high, double oiled, double highKpa, double continuousC, double maximumC) =>
         Facing.Listed(
             name,
             Friction(low, high, Textbook)!,

@@ -52,12 +52,15 @@ public sealed class HeatPath
     /// <param name="clutch">The clutch.</param>
     /// <param name="plate">Metal of the plates.</param>
     /// <param name="thicknessPerFace">Plate thickness that belongs to one face: half of a plate rubbed on both sides; above 0.</param>
-    /// <exception cref="ArgumentException">The facing's thermal properties are not known; give them with <see cref="Facing.WithThermal"/>.</exception>
+    /// <exception cref="ArgumentException">
+    /// The facing's thermal properties are not known; give them with <see cref="Facing.WithThermal"/>.
+    /// </exception>
     public static HeatPath Of(DiscClutch clutch, ThermalMaterial plate, Length thicknessPerFace)
     {
         Guard.NotNull(clutch, nameof(clutch));
         ThermalMaterial facing = clutch.Facing.Thermal
-            ?? throw new ArgumentException("The thermal properties of facing \"" + clutch.Facing.Name + "\" must be known; none are held.", nameof(clutch));
+            ?? throw new ArgumentException(
+                "The thermal properties of facing \"" + clutch.Facing.Name + "\" must be known; none are held.", nameof(clutch));
         return Of(clutch.FaceArea, clutch.Faces, plate, thicknessPerFace, facing);
     }
 

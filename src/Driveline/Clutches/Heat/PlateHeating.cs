@@ -56,7 +56,8 @@ internal static class PlateHeating
 
     /// <summary>Rise at a depth of a semi-infinite body after a pulse of energy per area.</summary>
     public static double PulseRise(double joulesPerM2, double timeS, double depthM, double rhoC, double diffusivityM2PerS) =>
-        joulesPerM2 / (rhoC * Math.Sqrt(Math.PI * diffusivityM2PerS * timeS)) * Math.Exp(-depthM * depthM / (4 * diffusivityM2PerS * timeS));
+        joulesPerM2 / (rhoC * Math.Sqrt(Math.PI * diffusivityM2PerS * timeS)) * Math.Exp(
+            -depthM * depthM / (4 * diffusivityM2PerS * timeS));
 
     private static double Fourier(double timeS, ThermalMaterial material, double thicknessM) =>
         material.DiffusivityM2PerS * timeS / (thicknessM * thicknessM);

@@ -46,10 +46,13 @@ public sealed class RepeatedSlips
     /// <param name="interval">Time from slip to slip, t1; above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of its range.</exception>
     public static RepeatedSlips Of(
-        Energy energy, Mass mass, ThermalMaterial material, HeatTransferCoefficient coefficient, Area cooledArea, Temperature ambient, Duration interval)
+        Energy energy, Mass mass, ThermalMaterial material, HeatTransferCoefficient coefficient, Area cooledArea, Temperature ambient,
+            Duration interval)
     {
-        double capacity = Guard.Positive(Si.Kilograms(mass), "Mass", "kg", nameof(mass)) * Guard.NotNull(material, nameof(material)).JPerKgK;
-        double loss = Guard.Positive(Si.WattsPerSquareMeterKelvin(coefficient), "Heat transfer coefficient", "W/(m²·K)", nameof(coefficient))
+        double capacity = Guard.Positive(Si.Kilograms(mass), "Mass", "kg", nameof(mass)) * Guard.NotNull(
+            material, nameof(material)).JPerKgK;
+        double loss = Guard.Positive(
+            Si.WattsPerSquareMeterKelvin(coefficient), "Heat transfer coefficient", "W/(m²·K)", nameof(coefficient))
             * Guard.Positive(Si.SquareMeters(cooledArea), "Cooled area", "m²", nameof(cooledArea));
         return new RepeatedSlips(
             Guard.NotNegative(Si.Joules(energy), "Heat of one slip", "J", nameof(energy)) / capacity,
@@ -98,7 +101,8 @@ public sealed class RepeatedSlips
         double low = Si.Kelvins(to);
         if (!(low > ambientK))
         {
-            throw Guard.OutOfRange("Temperature wanted", FormattableString.Invariant($"above the air's {ambientK:G6} K"), low, "K", nameof(to));
+            throw Guard.OutOfRange(
+                "Temperature wanted", FormattableString.Invariant($"above the air's {ambientK:G6} K"), low, "K", nameof(to));
         }
 
         double high = Guard.Within(Si.Kelvins(from), low, 3000, "Temperature at the start", "K", nameof(from));
@@ -108,5 +112,6 @@ public sealed class RepeatedSlips
     private static double Ambient(Temperature ambient) =>
         Guard.Within(Si.Kelvins(ambient), 213.15, 373.15, "Temperature of the air", "K", nameof(ambient));
 
-    private static double Interval(Duration interval) => Guard.Positive(Si.Seconds(interval), "Time from slip to slip", "s", nameof(interval));
+    private static double Interval(Duration interval) =>
+        Guard.Positive(Si.Seconds(interval), "Time from slip to slip", "s", nameof(interval));
 }

@@ -108,11 +108,13 @@ public sealed class SlipEvent
     /// <param name="drivingTorque">Outside torque that drives the faster side, Td; below zero when it brakes it.</param>
     /// <param name="load">Torque that resists the slower side, Tl; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of its range.</exception>
-    public static SlipEvent TwoInertias(Torque torque, MassMomentOfInertia drive, MassMomentOfInertia driven, RotationalSpeed slip, Torque drivingTorque, Torque load)
+    public static SlipEvent TwoInertias(
+        Torque torque, MassMomentOfInertia drive, MassMomentOfInertia driven, RotationalSpeed slip, Torque drivingTorque, Torque load)
     {
         double td = Si.NewtonMeters(drivingTorque);
         Guard.Within(td, -1e7, 1e7, "Driving torque", "N·m", nameof(drivingTorque));
-        return Falling(torque, Speed(slip, nameof(slip)), Inertia(drive, nameof(drive)), Inertia(driven, nameof(driven)), td, Nm(load, nameof(load)));
+        return Falling(
+            torque, Speed(slip, nameof(slip)), Inertia(drive, nameof(drive)), Inertia(driven, nameof(driven)), td, Nm(load, nameof(load)));
     }
 
     /// <summary>The calculation, line by line.</summary>

@@ -34,7 +34,9 @@ public sealed class SlipHeat
         Findings = Judge();
     }
 
-    /// <summary>Temperature at which an organic facing begins to smoke; common practice, never printed: 230 °C, binders from about 200 to 300 °C.</summary>
+    /// <summary>
+    /// Temperature at which an organic facing begins to smoke; common practice, never printed: 230 °C, binders from about 200 to 300 °C.
+    /// </summary>
     public static Sourced FirstSmoke { get; } =
         new(SmokeC, "°C", Basis.CommonPractice("organic binders begin to smoke at about 200 to 300 °C"));
 
@@ -56,7 +58,9 @@ public sealed class SlipHeat
     /// <summary>Time until the face reaches the facing's maximum temperature; null when not reached or the limit is not known.</summary>
     public Duration? TimeToMaximum => TimeTo(facing.Limits.MaximumK);
 
-    /// <summary>Time until an organic facing smokes, see <see cref="FirstSmoke"/>; null when not reached. Says nothing of sintered metal.</summary>
+    /// <summary>
+    /// Time until an organic facing smokes, see <see cref="FirstSmoke"/>; null when not reached. Says nothing of sintered metal.
+    /// </summary>
     public Duration? TimeToFirstSmoke => TimeTo(SmokeC + 273.15);
 
     /// <summary>What a caller must notice.</summary>
@@ -132,7 +136,8 @@ public sealed class SlipHeat
 
         double ts = slip.TimeS;
         return Brent.FindRoot(
-            t => (ts * PlateHeating.RisePerFluxRate(t, path.Plate, path.ThicknessM)) - PlateHeating.RisePerFlux(t, path.Plate, path.ThicknessM),
+            t => (ts * PlateHeating.RisePerFluxRate(t, path.Plate, path.ThicknessM)) - PlateHeating.RisePerFlux(
+                t, path.Plate, path.ThicknessM),
             ts * 1e-6,
             ts,
             ts * 1e-12,
@@ -159,7 +164,8 @@ public sealed class SlipHeat
     }
 
     // The plate warming through is a lower bound of the rise, so its time is an upper bound.
-    private double UpperTimeS(double riseK) => PlateFlux <= 0 ? 0 : riseK * path.ThicknessM * path.Plate.KgPerM3 * path.Plate.JPerKgK / PlateFlux;
+    private double UpperTimeS(double riseK) => PlateFlux <= 0 ? 0
+        : riseK * path.ThicknessM * path.Plate.KgPerM3 * path.Plate.JPerKgK / PlateFlux;
 
     private Finding[] Judge()
     {

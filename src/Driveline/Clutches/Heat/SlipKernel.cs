@@ -6,7 +6,8 @@ namespace Driveline.Clutches;
 internal static class SlipKernel
 {
     /// <summary>Time until the speeds meet; +∞ when they never do.</summary>
-    public static double TimeS<S>(double slipRadPerS, double clutchNm, double driveInertia, double loadInertia, double driveNm, double loadNm, ref S log)
+    public static double TimeS<S>(
+        double slipRadPerS, double clutchNm, double driveInertia, double loadInertia, double driveNm, double loadNm, ref S log)
         where S : struct, ISteps
     {
         double rate = ((clutchNm - driveNm) / driveInertia) + ((clutchNm - loadNm) / loadInertia);

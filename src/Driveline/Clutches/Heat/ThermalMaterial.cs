@@ -45,7 +45,8 @@ public sealed class ThermalMaterial
 
     /// <summary>A material of stated properties; each above 0.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A property is zero, negative or not finite.</exception>
-    public static ThermalMaterial Of(string name, ThermalConductivity conductivity, Density density, SpecificEntropy heatCapacity, Basis basis) => new(
+    public static ThermalMaterial Of(
+        string name, ThermalConductivity conductivity, Density density, SpecificEntropy heatCapacity, Basis basis) => new(
         Guard.NotBlank(name, "Material name", nameof(name)),
         Guard.Positive(Si.WattsPerMeterKelvin(conductivity), "Thermal conductivity", "W/(m·K)", nameof(conductivity)),
         Guard.Positive(Si.KilogramsPerCubicMeter(density), "Density", "kg/m³", nameof(density)),

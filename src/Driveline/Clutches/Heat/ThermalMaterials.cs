@@ -8,19 +8,25 @@ public static class ThermalMaterials
     private static readonly Basis HandbookTable = Basis.Published("Tribology Handbook", "2nd ed.", "Table 7.5");
 
     /// <summary>Moulded resin-based facing: 0.8 W/(m·K), 2800 kg/m³, 1250 J/(kg·K).</summary>
-    public static ThermalMaterial MouldedFacing { get; } = ThermalMaterial.OfSi("resin-based facing, moulded", 0.8, 2800, 1250, HandbookTable);
+    public static ThermalMaterial MouldedFacing { get; } = ThermalMaterial.OfSi(
+        "resin-based facing, moulded", 0.8, 2800, 1250, HandbookTable);
 
     /// <summary>Woven or wound resin-based facing: 0.8 W/(m·K), 1600 kg/m³, 1250 J/(kg·K).</summary>
-    public static ThermalMaterial WovenFacing { get; } = ThermalMaterial.OfSi("resin-based facing, woven or wound", 0.8, 1600, 1250, HandbookTable);
+    public static ThermalMaterial WovenFacing { get; } = ThermalMaterial.OfSi(
+        "resin-based facing, woven or wound", 0.8, 1600, 1250, HandbookTable);
 
     /// <summary>Sintered metal facing: 16 W/(m·K), 6000 kg/m³, 420 J/(kg·K).</summary>
     public static ThermalMaterial SinteredFacing { get; } = ThermalMaterial.OfSi("sintered metal facing", 16, 6000, 420, HandbookTable);
 
-    /// <summary>Organic clutch lining, new: 0.652 W/(m·K), 542 J/(kg·K); density 1449 kg/m³ implied by the printed diffusivity 8.3e-7 m²/s.</summary>
+    /// <summary>
+    /// Organic clutch lining, new: 0.652 W/(m·K), 542 J/(kg·K); density 1449 kg/m³ implied by the printed diffusivity 8.3e-7 m²/s.
+    /// </summary>
     public static ThermalMaterial OrganicLiningNew { get; } = ThermalMaterial.OfSi(
         "organic clutch lining, new", 0.652, 1449, 542, Basis.Published("Applied Sciences 9, 4287", "2019", "Table A2"));
 
-    /// <summary>Organic clutch lining, worn: 0.353 W/(m·K), 614 J/(kg·K); density 1250 kg/m³ implied by the printed diffusivity 4.6e-7 m²/s.</summary>
+    /// <summary>
+    /// Organic clutch lining, worn: 0.353 W/(m·K), 614 J/(kg·K); density 1250 kg/m³ implied by the printed diffusivity 4.6e-7 m²/s.
+    /// </summary>
     public static ThermalMaterial OrganicLiningWorn { get; } = ThermalMaterial.OfSi(
         "organic clutch lining, worn", 0.353, 1250, 614, Basis.Published("Applied Sciences 9, 4287", "2019", "Table A2"));
 

@@ -6,7 +6,8 @@ namespace Driveline.Clutches;
 internal static class ClutchSteps
 {
     public static readonly CalculationStep CoilRate = new("coilRate", "k", "G · d⁴ / (8 · D³ · Na)", "N/m", "elementary spring theory");
-    public static readonly CalculationStep CoilForce = new("coilForce", "F1", "k · (free length - length)", "N", "elementary spring theory");
+    public static readonly CalculationStep CoilForce = new(
+        "coilForce", "F1", "k · (free length - length)", "N", "elementary spring theory");
     public static readonly CalculationStep Wahl = new("wahl", "K", "(4C-1)/(4C-4) + 0.615/C", "1", "Wahl");
     public static readonly CalculationStep CoilStress = new("coilStress", "τ", "K · 8 · F · D / (π · d³)", "Pa", "Wahl");
     public static readonly CalculationStep DiscDeflection = new("discDeflection", "s", "deflection of one disc", "m", "geometry");
@@ -28,7 +29,8 @@ internal static class ClutchSteps
     public static readonly CalculationStep SlipAngle = new("slipAngle", "φ", "∫ Δω dt", "rad", "kinematics");
     public static readonly CalculationStep SlipEnergy = new("slipEnergy", "E", "T · φ", "J", "work");
     public static readonly CalculationStep SlipPower = new("slipPower", "P", "T · Δω", "W", "work");
-    public static readonly CalculationStep HeatShare = new("heatShare", "σ", "e1 / (e1 + e2), e = √(k·ρ·c)", "1", "equal face temperatures");
+    public static readonly CalculationStep HeatShare = new(
+        "heatShare", "σ", "e1 / (e1 + e2), e = √(k·ρ·c)", "1", "equal face temperatures");
     public static readonly CalculationStep Flux = new("heatFlux", "q", "σ · P / (N · A)", "W/m²", "heat balance");
     public static readonly CalculationStep FaceRise = new(
         "faceRise", "ΔT", "q · response of a plate heated on one face", "K", "Carslaw and Jaeger, conduction in a slab");

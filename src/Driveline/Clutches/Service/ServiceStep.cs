@@ -3,8 +3,13 @@ using Driveline.Provenance;
 
 namespace Driveline.Clutches;
 
-/// <summary>One step of a service procedure, for a program to show on its own: its code, its cautions, its figures and their source.</summary>
-/// <remarks>Words are rendered from <see cref="Words"/>. Figures named low and high are the range of printed practices; the machine's manual decides.</remarks>
+/// <summary>
+/// One step of a service procedure, for a program to show on its own: its code, its cautions, its figures and their source.
+/// </summary>
+/// <remarks>
+/// Words are rendered from <see cref="Words"/>. Figures named low and high are the range of printed practices; the machine's manual
+/// decides.
+/// </remarks>
 public sealed class ServiceStep
 {
     private readonly string[] cautions;

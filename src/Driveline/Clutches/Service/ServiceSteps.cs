@@ -18,7 +18,8 @@ public static class ServiceSteps
     private const string Raised = "caution.blockRaisedDeck";
     private const string Tight = "clutch.caution.neverTighter";
 
-    private static readonly Basis Safety = Basis.CommonPractice("stop, key out and standstill before reaching in; guards, people and seat before the PTO turns");
+    private static readonly Basis Safety = Basis.CommonPractice(
+        "stop, key out and standstill before reaching in; guards, people and seat before the PTO turns");
 
     /// <summary>Slipping a new or long idle clutch on purpose, so that its faces bed in and come loose.</summary>
     public static ServiceProcedure RunIn { get; } = Procedure(
@@ -45,7 +46,8 @@ public static class ServiceSteps
         Step("clutch.service.yearly.reset", LoaderWagon("friction clutch, run-in"), Stop, Tight),
         Step("clutch.service.guardBack", Safety, Stop, Guards, People),
         Step("clutch.service.yearly.slipTest", Cutters("5", "run-in"), People, Guards, Hot).Turning(),
-        Range("clutch.service.yearly.when", QuantityKind.Number, 6, 12, Other("fertilizer spreader operator manual", "friction clutch, care"), Manual));
+        Range("clutch.service.yearly.when", QuantityKind.Number, 6, 12,
+            Other("fertilizer spreader operator manual", "friction clutch, care"), Manual));
 
     /// <summary>The slip test with a line across the plates: proves that the clutch slips, not at which torque.</summary>
     public static ServiceProcedure ScribeLineTest { get; } = Procedure(
@@ -90,8 +92,10 @@ public static class ServiceSteps
     public static ServiceProcedure Storage { get; } = Procedure(
         "clutch.service.storage",
         Step("clutch.service.stop", Safety, Stop, Raised),
-        Draft.Of("clutch.service.storage.loosen", Basis.Published("farm trade magazine", "undated copy", "mechanic's column"), Stop, Manual),
-        Draft.Of("clutch.service.storage.after", Basis.Published("farm trade magazine", "undated copy", "mechanic's column"), Stop, People, Guards, Tight));
+        Draft.Of("clutch.service.storage.loosen", Basis.Published("farm trade magazine", "undated copy", "mechanic's column"), Stop,
+            Manual),
+        Draft.Of("clutch.service.storage.after", Basis.Published("farm trade magazine", "undated copy", "mechanic's column"), Stop, People,
+            Guards, Tight));
 
     /// <summary>All procedures.</summary>
     public static IReadOnlyList<ServiceProcedure> All { get; } =
@@ -101,7 +105,9 @@ public static class ServiceSteps
         new(code, Array.ConvertAll(steps, s => s.Step()));
 
     private static Basis Cutters(string numbers, string place) =>
-        Basis.Published("rotary cutter operator " + (numbers.Length > 1 ? "manuals " + numbers + " (makers withheld)" : "manual " + numbers + " (maker withheld)"), "undated copies", place);
+        Basis.Published(
+            "rotary cutter operator " + (numbers.Length > 1 ? "manuals " + numbers + " (makers withheld)"
+            : "manual " + numbers + " (maker withheld)"), "undated copies", place);
 
     private static Basis LoaderWagon(string place) => Other("loader-wagon operator manual", place);
 
@@ -139,7 +145,8 @@ public static class ServiceSteps
             this.cautions = cautions;
         }
 
-        public static Draft Of(string code, Basis source, params string[] cautions) => new(Finding.Of(code, Severity.Note), source, cautions, false);
+        public static Draft Of(string code, Basis source, params string[] cautions) =>
+            new(Finding.Of(code, Severity.Note), source, cautions, false);
 
         public Draft With(string name, QuantityKind kind, double si) => new(words.With(name, kind, si), source, cautions, turnsPto);
 

@@ -14,7 +14,8 @@ public sealed class SlipTest
 {
     private static readonly Basis LeverError = Basis.CommonPractice("lever reading within 10 %, the width of a printed acceptance band");
 
-    private SlipTest(DateTime date, SlipTestOutcome outcome, TorqueBand? running, TorqueBand? breakaway, double leverForceN, double leverArmM)
+    private SlipTest(
+        DateTime date, SlipTestOutcome outcome, TorqueBand? running, TorqueBand? breakaway, double leverForceN, double leverArmM)
     {
         Date = date;
         Outcome = outcome;
@@ -71,7 +72,9 @@ public sealed class SlipTest
         return new SlipTest(Day(date), SlipTestOutcome.Slipped, Read(newtons * meters), null, newtons, meters);
     }
 
-    /// <summary>A lever measurement of both forces, each read within 10 %: at the first movement, and while the clutch keeps slipping.</summary>
+    /// <summary>
+    /// A lever measurement of both forces, each read within 10 %: at the first movement, and while the clutch keeps slipping.
+    /// </summary>
     /// <param name="date">The day of the test.</param>
     /// <param name="firstMovement">Highest force up to the first movement, square to the arm; above 0.</param>
     /// <param name="slipping">Force while the faces keep moving; above 0.</param>
@@ -92,7 +95,9 @@ public sealed class SlipTest
         new(Day(date), SlipTestOutcome.Slipped, Reading(running, nameof(running)), null, double.NaN, double.NaN);
 
     /// <summary>The same test with the torque read at the first movement.</summary>
-    /// <exception cref="ArgumentException">The torque is unbounded, or no running torque was measured, or the clutch did not slip.</exception>
+    /// <exception cref="ArgumentException">
+    /// The torque is unbounded, or no running torque was measured, or the clutch did not slip.
+    /// </exception>
     public SlipTest WithBreakaway(TorqueBand firstMovement) => Running is null
         ? throw new ArgumentException("A breakaway reading needs a running torque measured in the same test.", nameof(firstMovement))
         : new SlipTest(Date, Outcome, Running, Reading(firstMovement, nameof(firstMovement)), LeverForceN, LeverArmM);
@@ -103,7 +108,8 @@ public sealed class SlipTest
 
     internal static DateTime Day(DateTime date) => date.Year >= 1900
         ? date.Date
-        : throw new ArgumentOutOfRangeException(nameof(date), FormattableString.Invariant($"Date must be from 1900-01-01 on; got {date:yyyy-MM-dd}."));
+        : throw new ArgumentOutOfRangeException(
+            nameof(date), FormattableString.Invariant($"Date must be from 1900-01-01 on; got {date:yyyy-MM-dd}."));
 
     private static double ArmM(Length arm) => Guard.Within(
         Guard.Positive(Si.Meters(arm), "Lever arm", "m", nameof(arm)), 0, 10, "Lever arm", "m", nameof(arm));
@@ -112,7 +118,8 @@ public sealed class SlipTest
         new Band(0.9 * nm, nm, 1.1 * nm),
         new BandBasis(LeverError, Basis.Given("lever measurement"), LeverError, BandEnd.Interval95, BandEnd.Interval95));
 
-    private static TorqueBand Reading(TorqueBand torque, string parameter) => Guard.NotNull(torque, parameter).IsBounded && torque.SiBand.Low > 0
+    private static TorqueBand Reading(TorqueBand torque, string parameter) => Guard.NotNull(torque, parameter).IsBounded
+        && torque.SiBand.Low > 0
         ? torque
         : throw new ArgumentException("A measured torque must have a high end and a low end above 0 N·m; got " + torque + ".", parameter);
 }

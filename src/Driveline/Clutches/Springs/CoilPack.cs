@@ -19,7 +19,8 @@ public sealed class CoilPack : SpringPack
     public static new CoilPack Of(CoilSpring spring, int count)
     {
         Band rate = Guard.NotNull(spring, nameof(spring)).RateNPerM;
-        return new CoilPack(spring, Guard.Within(count, 1, 48, "Number of springs", nameof(count)), rate.Times(1 / rate.Expected), spring.RateBasis);
+        return new CoilPack(
+            spring, Guard.Within(count, 1, 48, "Number of springs", nameof(count)), rate.Times(1 / rate.Expected), spring.RateBasis);
     }
 
     /// <inheritdoc/>

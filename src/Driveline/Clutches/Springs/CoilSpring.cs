@@ -62,7 +62,8 @@ public sealed class CoilSpring
     /// <param name="freeLength">Length without load; above the solid length.</param>
     /// <exception cref="ArgumentOutOfRangeException">A measure is out of its range.</exception>
     public static CoilSpring OfWire(Length wire, Length meanDiameter, double totalCoils, CoilEnds ends, Length freeLength) =>
-        Build(wire, meanDiameter, totalCoils, ends, new Band(77.2e9, 81.4e9, 85e9), Basis.CommonPractice("shear modulus of spring steel, 77.2 to 85 GPa in textbooks"), freeLength);
+        Build(wire, meanDiameter, totalCoils, ends, new Band(77.2e9, 81.4e9, 85e9),
+            Basis.CommonPractice("shear modulus of spring steel, 77.2 to 85 GPa in textbooks"), freeLength);
 
     /// <summary>A spring from its measures and a stated shear modulus.</summary>
     /// <param name="wire">Wire diameter d; above 0.</param>
@@ -73,7 +74,8 @@ public sealed class CoilSpring
     /// <param name="freeLength">Length without load; above the solid length.</param>
     /// <exception cref="ArgumentOutOfRangeException">A measure is out of its range.</exception>
     /// <example>d 7 mm, D 42 mm, Nt 10 squared and ground, G 81.37 GPa: 41.2 N/mm, solid at 70 mm.</example>
-    public static CoilSpring OfWire(Length wire, Length meanDiameter, double totalCoils, CoilEnds ends, Pressure shearModulus, Length freeLength) => Build(
+    public static CoilSpring OfWire(
+        Length wire, Length meanDiameter, double totalCoils, CoilEnds ends, Pressure shearModulus, Length freeLength) => Build(
         wire,
         meanDiameter,
         totalCoils,
@@ -140,7 +142,8 @@ public sealed class CoilSpring
     public override string ToString() => FormattableString.Invariant(
         $"coil spring {RateNPerM.Expected / 1000:G4} N/mm, {FreeM * 1000:G4} mm free, {SolidM * 1000:G4} mm solid");
 
-    private static CoilSpring Build(Length wire, Length meanDiameter, double totalCoils, CoilEnds ends, Band modulusPa, Basis modulusBasis, Length freeLength)
+    private static CoilSpring Build(
+        Length wire, Length meanDiameter, double totalCoils, CoilEnds ends, Band modulusPa, Basis modulusBasis, Length freeLength)
     {
         double d = Guard.Positive(Si.Meters(wire), "Wire diameter", "m", nameof(wire));
         double mean = Guard.Within(Si.Meters(meanDiameter), 2 * d, 50 * d, "Mean coil diameter", "m", nameof(meanDiameter));
@@ -167,5 +170,6 @@ public sealed class CoilSpring
 
     private static double Longer(double freeM, double solidM, string parameter) => freeM > solidM && Guard.IsFinite(freeM)
         ? freeM
-        : throw Guard.OutOfRange("Free length", FormattableString.Invariant($"above the solid length of {solidM:G6} m"), freeM, "m", parameter);
+        : throw Guard.OutOfRange(
+            "Free length", FormattableString.Invariant($"above the solid length of {solidM:G6} m"), freeM, "m", parameter);
 }

@@ -101,12 +101,14 @@ public static class Din2093
 
     private static Din2093Spring Row(char series, double de, double di, double t, double reduced, double l0, double forceN, Basis basis)
     {
-        DiscSpring spring = DiscSpring.Of(Length.FromMillimeters(de), Length.FromMillimeters(di), Length.FromMillimeters(t), Length.FromMillimeters(l0));
+        DiscSpring spring = DiscSpring.Of(
+            Length.FromMillimeters(de), Length.FromMillimeters(di), Length.FromMillimeters(t), Length.FromMillimeters(l0));
         return new Din2093Spring(
             series, reduced < t ? spring.WithReducedThickness(Length.FromMillimeters(reduced)) : spring, forceN, basis);
     }
 
     internal static string NotHeldText(char series) =>
         FormattableString.Invariant($"Series {series} disc spring of that outer diameter is not held here; held: ")
-        + string.Join(", ", All.Where(s => s.Series == series).Select(s => FormattableString.Invariant($"{s.Spring.OuterM * 1000:G4} mm"))) + ".";
+        + string.Join(", ", All.Where(s => s.Series == series).Select(s => FormattableString.Invariant($"{s.Spring.OuterM * 1000:G4} mm")))
+            + ".";
 }

@@ -19,7 +19,8 @@ public sealed class DiscPack : SpringPack
     private static readonly Basis FrictionBasis = Basis.FromMemory("disc-spring layer and edge friction, EN 16984");
 
     private DiscPack(DiscSpring spring, int parallel, int series, int count, Band factor, BandBasis basis)
-        : base(count, FreeLengthM(spring, parallel, series), FreeLengthM(spring, parallel, series) - (series * spring.Shape.ConeM), factor, basis)
+        : base(count, FreeLengthM(spring, parallel, series), FreeLengthM(spring, parallel, series) - (series * spring.Shape.ConeM), factor,
+            basis)
     {
         Spring = spring;
         Parallel = parallel;

@@ -78,7 +78,8 @@ public sealed class DiscSpring
         double outer = Si.Meters(outerDiameter);
         if (!(outer > inner && Guard.IsFinite(outer)))
         {
-            throw Guard.OutOfRange("Outer diameter", FormattableString.Invariant($"above the inner diameter of {inner:G6} m"), outer, "m", nameof(outerDiameter));
+            throw Guard.OutOfRange("Outer diameter", FormattableString.Invariant($"above the inner diameter of {inner:G6} m"), outer, "m",
+                nameof(outerDiameter));
         }
 
         double t = Guard.Positive(Si.Meters(thickness), "Thickness", "m", nameof(thickness));
@@ -86,7 +87,8 @@ public sealed class DiscSpring
         double height = Si.Meters(freeHeight);
         if (!(height > t && height <= 4 * t))
         {
-            throw Guard.OutOfRange("Free height", FormattableString.Invariant($"above {t:G6} m and at most {4 * t:G6} m"), height, "m", nameof(freeHeight));
+            throw Guard.OutOfRange(
+                "Free height", FormattableString.Invariant($"above {t:G6} m and at most {4 * t:G6} m"), height, "m", nameof(freeHeight));
         }
 
         return new DiscSpring(outer, inner, t, t, height);

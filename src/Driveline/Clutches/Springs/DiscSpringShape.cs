@@ -3,7 +3,8 @@ namespace Driveline.Clutches;
 /// <summary>What the disc-spring arithmetic needs, in SI.</summary>
 internal readonly struct DiscSpringShape
 {
-    public DiscSpringShape(double outerM, double innerM, double thicknessM, double reducedM, double freeHeightM, double modulusPa, double poisson)
+    public DiscSpringShape(
+        double outerM, double innerM, double thicknessM, double reducedM, double freeHeightM, double modulusPa, double poisson)
     {
         Ratio = outerM / innerM;
         ThicknessM = reducedM;

@@ -54,7 +54,9 @@ public abstract class SpringPack
     public static SpringPack Of(DiscSpring spring) => DiscPack.Of(spring, 1, 1, 1);
 
     /// <summary>The total clamp force at a length of the springs.</summary>
-    /// <param name="length">Length of the springs as set; above 0. Above the free length gives 0; solid or shorter gives no high end.</param>
+    /// <param name="length">
+    /// Length of the springs as set; above 0. Above the free length gives 0; solid or shorter gives no high end.
+    /// </param>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
     public ForceBand ForceAtLength(Length length)
     {
@@ -104,7 +106,8 @@ public abstract class SpringPack
         double nominal = NominalN(deflection);
         if (!force.IsBounded || force.SiBand.Low <= 0 || nominal <= 0)
         {
-            throw new ArgumentException("A measured force must be bounded and above 0 N, at a length below the free length.", nameof(force));
+            throw new ArgumentException(
+                "A measured force must be bounded and above 0 N, at a length below the free length.", nameof(force));
         }
 
         return Rescaled(force.SiBand.Times(1 / nominal), force.Basis);

@@ -23,7 +23,8 @@ public sealed class ClutchSetting
     private readonly double pitchM;
     private readonly double nmPerMeter;
 
-    private ClutchSetting(DiscClutch clutch, ClutchCondition condition, double wantedNm, double clampN, double deflectionM, double pitchM, double nmPerMeter, IReadOnlyList<Finding> findings)
+    private ClutchSetting(DiscClutch clutch, ClutchCondition condition, double wantedNm, double clampN, double deflectionM, double pitchM,
+        double nmPerMeter, IReadOnlyList<Finding> findings)
     {
         Clutch = clutch;
         this.wantedNm = wantedNm;
@@ -34,7 +35,8 @@ public sealed class ClutchSetting
         Findings = findings;
         if (IsReached)
         {
-            Clutch = clutch.WithSpringLength(LengthBand.OfSi(Band.Exactly(clutch.Springs.FreeM - deflectionM), BandBasis.Of(Basis.Given("setting computed"))));
+            Clutch = clutch.WithSpringLength(
+                LengthBand.OfSi(Band.Exactly(clutch.Springs.FreeM - deflectionM), BandBasis.Of(Basis.Given("setting computed"))));
             Predicted = SlipTorque.Of(Clutch, condition);
         }
     }
@@ -63,7 +65,10 @@ public sealed class ClutchSetting
     /// <summary>Turns of every nut from finger-tight; null when not reached or the pitch is not known.</summary>
     public double? NutTurns => IsReached && !double.IsNaN(pitchM) ? deflectionM / pitchM : null;
 
-    /// <summary>Change of torque for one turn of every nut; null when not reached or the pitch is not known. Below zero where a disc spring's force falls.</summary>
+    /// <summary>
+    /// Change of torque for one turn of every nut; null when not reached or the pitch is not known. Below zero where a disc spring's force
+    /// falls.
+    /// </summary>
     public Torque? TorquePerTurn => IsReached && !double.IsNaN(pitchM) ? Torque.FromNewtonMeters(nmPerMeter * pitchM) : null;
 
     /// <summary>Torque lost for one millimeter of wear of the whole pack; null when not reached.</summary>
@@ -96,7 +101,9 @@ public sealed class ClutchSetting
         return Solve(clutch, wanted, condition, Guard.Within(p, 0, 0.01, "Pitch of the bolt thread", "m", nameof(pitch)));
     }
 
-    /// <summary>Turns of every nut from a present spring length; above zero tightens. Null when not reached or the pitch is not known.</summary>
+    /// <summary>
+    /// Turns of every nut from a present spring length; above zero tightens. Null when not reached or the pitch is not known.
+    /// </summary>
     /// <param name="present">Present spring length; above 0.</param>
     public double? TurnsFrom(Length present)
     {

@@ -3,7 +3,9 @@ using Driveline.Quantities;
 
 namespace Driveline.Clutches;
 
-/// <summary>Slip torques printed in machine documents: what clutches of such machines are set to, never a setting for another machine.</summary>
+/// <summary>
+/// Slip torques printed in machine documents: what clutches of such machines are set to, never a setting for another machine.
+/// </summary>
 public static class FactoryTorques
 {
     /// <summary>All of them.</summary>

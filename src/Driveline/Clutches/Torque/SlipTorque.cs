@@ -63,7 +63,9 @@ public sealed class SlipTorque
         : StressBand.OfSi(ClampForce.SiBand.Times(1 / (2 * Math.PI * Clutch!.InnerM * (Clutch.OuterM - Clutch.InnerM))), ClampForce.Basis);
 
     /// <summary>Whether the clutch may be trusted to slip at all.</summary>
-    /// <remarks>Springs pressed solid hold with more than anybody knows: such a clutch must not be trusted, whatever its last test was.</remarks>
+    /// <remarks>
+    /// Springs pressed solid hold with more than anybody knows: such a clutch must not be trusted, whatever its last test was.
+    /// </remarks>
     public SlipTrust Trust => Has(ClutchFindings.SpringsSolid) || Has(ClutchFindings.ShorterThanSolid) ? SlipTrust.MustNotBeTrusted
         : Condition.Trust == SlipTrust.MayBeTrusted && Has(ClutchFindings.SpringsMayBeSolid) ? SlipTrust.NotKnown
         : Condition.Trust;
@@ -108,7 +110,8 @@ public sealed class SlipTorque
         var findings = new List<Finding>();
         SlipTorqueRules.Faces(condition, findings);
         TorqueBand running = SlipTorqueRules.Stated(stated, condition.Surface);
-        return Judge(null, condition, SlipTorqueSource.Stated, running, SlipTorqueRules.BreakawayOf(running, condition.Surface), null, findings);
+        return Judge(
+            null, condition, SlipTorqueSource.Stated, running, SlipTorqueRules.BreakawayOf(running, condition.Surface), null, findings);
     }
 
     /// <summary>The slip torque of a clutch of which only a lever measurement is known.</summary>
@@ -118,7 +121,8 @@ public sealed class SlipTorque
     {
         TorqueBand running = Guard.NotNull(condition, nameof(condition)).LastSlipTest?.Running
             ?? throw new ArgumentException("The last slip test must have a measured torque; this condition has none.", nameof(condition));
-        return Judge(null, condition, SlipTorqueSource.Measured, running, SlipTorqueRules.BreakawayOf(running, condition.Surface), null, []);
+        return Judge(
+            null, condition, SlipTorqueSource.Measured, running, SlipTorqueRules.BreakawayOf(running, condition.Surface), null, []);
     }
 
     /// <summary>A clutch of whose torque nothing is known; its condition alone may still tell that it is stuck.</summary>
@@ -179,6 +183,7 @@ public sealed class SlipTorque
         }
 
         SlipTorqueRules.Trust(condition, findings);
-        return new SlipTorque(clutch, condition, source, running, SlipTorqueRules.Released(breakaway, condition), clamp, findings.ToArray());
+        return new SlipTorque(
+            clutch, condition, source, running, SlipTorqueRules.Released(breakaway, condition), clamp, findings.ToArray());
     }
 }

@@ -24,11 +24,13 @@ internal static class SlipTorqueRules
     private static readonly Basis RadiusBasis = Basis.Given("clutch measures stated");
     private static readonly Basis NoMeasurement = Basis.FromMemory("spring length not known");
     private static readonly Basis LossInWork = Basis.FromMemory("loss of friction when hot or damp");
-    private static readonly Basis NotBounded = Basis.CommonPractice("no printed value bounds the breakaway of a clutch that was not slipped");
+    private static readonly Basis NotBounded = Basis.CommonPractice(
+        "no printed value bounds the breakaway of a clutch that was not slipped");
 
     /// <summary>The torque of a clutch of which no torque is known: anything at all.</summary>
     public static TorqueBand NothingKnown { get; } =
-        TorqueBand.OfSi(new Band(0, double.PositiveInfinity, double.PositiveInfinity), BandBasis.Of(Basis.FromMemory("slip torque not known")));
+        TorqueBand.OfSi(
+            new Band(0, double.PositiveInfinity, double.PositiveInfinity), BandBasis.Of(Basis.FromMemory("slip torque not known")));
 
     public static SlipTorqueSource SourceOf(DiscClutch clutch) =>
         clutch.SpringLength is null ? SlipTorqueSource.NotKnown : SlipTorqueSource.Calculated;
@@ -54,7 +56,8 @@ internal static class SlipTorqueRules
         double low = DiscClutchKernel.SlipTorqueNm(clutch.Faces, f.Low, c.Low, radiusM.Low, ref log);
         double expected = Times(clutch.Faces, f.Expected, c.Expected, radiusM.Expected);
         double high = Times(clutch.Faces, f.High, c.High, radiusM.High);
-        return TorqueBand.OfSi(new Band(low, Math.Max(low, expected), Math.Max(high, expected)), BandBasis.Combine(friction.Basis, clamp.Basis).With(RadiusBasis));
+        return TorqueBand.OfSi(new Band(low, Math.Max(low, expected), Math.Max(high, expected)),
+            BandBasis.Combine(friction.Basis, clamp.Basis).With(RadiusBasis));
     }
 
     /// <summary>Deflection of the springs today: length as set, and wear that lets them out again.</summary>
@@ -82,20 +85,24 @@ internal static class SlipTorqueRules
         Band set = clutch.SpringLength.SiBand;
         if (set.Expected < springs.SolidM)
         {
-            findings.Add(At(ClutchFindings.ShorterThanSolid, Severity.Danger, set.Expected).Barring(Bars.Guards).With("solid", QuantityKind.Length, springs.SolidM));
+            findings.Add(At(ClutchFindings.ShorterThanSolid, Severity.Danger, set.Expected).Barring(Bars.Guards)
+                .With("solid", QuantityKind.Length, springs.SolidM));
         }
         else if (deflection.Expected >= springs.TravelM)
         {
-            findings.Add(At(ClutchFindings.SpringsSolid, Severity.Danger, set.Expected).Barring(Bars.Guards).With("solid", QuantityKind.Length, springs.SolidM));
+            findings.Add(At(ClutchFindings.SpringsSolid, Severity.Danger, set.Expected).Barring(Bars.Guards)
+                .With("solid", QuantityKind.Length, springs.SolidM));
         }
         else if (deflection.High >= springs.TravelM)
         {
-            findings.Add(At(ClutchFindings.SpringsMayBeSolid, Severity.Danger, set.Low).Barring(Bars.Guards).With("solid", QuantityKind.Length, springs.SolidM));
+            findings.Add(At(ClutchFindings.SpringsMayBeSolid, Severity.Danger, set.Low).Barring(Bars.Guards)
+                .With("solid", QuantityKind.Length, springs.SolidM));
         }
 
         if (deflection.Expected <= 0)
         {
-            findings.Add(At(ClutchFindings.SpringsLoose, Severity.Warning, set.Expected).Barring(Bars.Quiet).With("free", QuantityKind.Length, springs.FreeM));
+            findings.Add(At(ClutchFindings.SpringsLoose, Severity.Warning, set.Expected).Barring(Bars.Quiet)
+                .With("free", QuantityKind.Length, springs.FreeM));
         }
 
         Sensitivity(springs, deflection.Expected, findings);
@@ -180,12 +187,14 @@ internal static class SlipTorqueRules
         if (condition.LastStorageEnded is not null && condition.Climate != StorageClimate.Dry)
         {
             Finding moist = Finding.Of(ClutchFindings.StoodMoist, Severity.Danger);
-            findings.Add(condition.StorageMonths is { } months ? moist.With("months", QuantityKind.Number, months) : moist.With("months", "an unknown number of"));
+            findings.Add(condition.StorageMonths is { } months ? moist.With("months", QuantityKind.Number, months)
+                : moist.With("months", "an unknown number of"));
         }
     }
 
     /// <summary>
-    /// A measured torque in the present surface state. Clean faces: as read; that they fade when hot is a note, not a cut. Else less may be left
+    /// A measured torque in the present surface state. Clean faces: as read; that they fade when hot is a note, not a cut. Else less may be
+    /// left
     /// in work, or with oil or glaze that came after; damp faces may also hold more.
     /// </summary>
     public static TorqueBand Measured(TorqueBand torque, SurfaceState surface, Facing? facing)
@@ -217,7 +226,9 @@ internal static class SlipTorqueRules
 
     public static bool IsClean(SurfaceState surface) => surface is SurfaceState.Dry or SurfaceState.CleanInWork;
 
-    /// <summary>A torque set by the book on clean dry faces, in a surface state: scaled as a moulded lining, which loses most under oil.</summary>
+    /// <summary>
+    /// A torque set by the book on clean dry faces, in a surface state: scaled as a moulded lining, which loses most under oil.
+    /// </summary>
     public static TorqueBand Stated(TorqueBand stated, SurfaceState surface)
     {
         if (surface == SurfaceState.Dry)
@@ -245,20 +256,26 @@ internal static class SlipTorqueRules
     {
         (double slipping, double still) = Facing.RiseOf(surface);
         Band b = running.SiBand.Times(FrictionBand.BreakawayRatio);
-        return TorqueBand.OfSi(new Band(b.Low, b.Expected, b.High * still / slipping), BandBasis.Combine(running.Basis, FrictionBand.BreakawayRatioBasis));
+        return TorqueBand.OfSi(
+            new Band(b.Low, b.Expected, b.High * still / slipping), BandBasis.Combine(running.Basis, FrictionBand.BreakawayRatioBasis));
     }
 
     /// <summary>Breakaway from a running torque read: low from the present running torque, the rest from the reading.</summary>
     public static TorqueBand BreakawayOf(TorqueBand read, TorqueBand running, SurfaceState surface) =>
-        FirstMovement(TorqueBand.OfSi(read.SiBand.Times(FrictionBand.BreakawayRatio), BandBasis.Combine(read.Basis, FrictionBand.BreakawayRatioBasis)), running, surface);
+        FirstMovement(
+            TorqueBand.OfSi(read.SiBand.Times(FrictionBand.BreakawayRatio),
+            BandBasis.Combine(read.Basis, FrictionBand.BreakawayRatioBasis)), running, surface);
 
-    /// <summary>Breakaway read at the first movement; its low end not above the present running torque, its high end what damp faces may hold.</summary>
+    /// <summary>
+    /// Breakaway read at the first movement; its low end not above the present running torque, its high end what damp faces may hold.
+    /// </summary>
     public static TorqueBand FirstMovement(TorqueBand read, TorqueBand running, SurfaceState surface)
     {
         Band b = read.SiBand;
         double rise = Facing.RiseOf(surface).Breakaway;
         BandBasis basis = rise > 1
-            ? new BandBasis(read.Basis.Low, read.Basis.Expected, Basis.Weakest(read.Basis.High, LossInWork), read.Basis.LowEnd, read.Basis.HighEnd)
+            ? new BandBasis(
+                read.Basis.Low, read.Basis.Expected, Basis.Weakest(read.Basis.High, LossInWork), read.Basis.LowEnd, read.Basis.HighEnd)
             : read.Basis;
         return TorqueBand.OfSi(new Band(Math.Min(running.SiBand.Low, b.Low), b.Expected, b.High * rise), basis);
     }
@@ -283,7 +300,8 @@ internal static class SlipTorqueRules
         double withstood = condition.LastSlipTest is { Outcome: SlipTestOutcome.DidNotSlip, Breakaway: { } held } ? held.SiBand.Low : 0;
         return TorqueBand.OfSi(
             new Band(Math.Max(b.Low, withstood), double.PositiveInfinity, double.PositiveInfinity),
-            new BandBasis(basis.Low, Basis.Weakest(basis.Expected, NotBounded), Basis.Weakest(basis.High, NotBounded), basis.LowEnd, BandEnd.Limit));
+            new BandBasis(
+                basis.Low, Basis.Weakest(basis.Expected, NotBounded), Basis.Weakest(basis.High, NotBounded), basis.LowEnd, BandEnd.Limit));
     }
 
     public static void Compare(TorqueBand read, TorqueBand calculated, SlipTorqueSource source, List<Finding> findings)
@@ -300,7 +318,8 @@ internal static class SlipTorqueRules
 
     /// <summary>
     /// Springs that give more than was measured even with the least dry friction were tightened after the measurement. What is not known
-    /// (wear, spread of the springs, bedding in) is taken tight, so that leaving a fact out never hides it; an unknown facing bars on its own.
+    /// (wear, spread of the springs, bedding in) is taken tight, so that leaving a fact out never hides it; an unknown facing bars on its
+    /// own.
     /// </summary>
     public static void Tightened(DiscClutch clutch, ForceBand clamp, TorqueBand read, List<Finding> findings)
     {
@@ -314,16 +333,20 @@ internal static class SlipTorqueRules
         if (least > read.SiBand.High && !double.IsInfinity(least))
         {
             findings.RemoveAll(f => f.Code == ClutchFindings.MeasuredDiffers);
-            findings.Add(Finding.Of(ClutchFindings.TighterThanMeasured, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest)
+            findings.Add(
+                Finding.Of(ClutchFindings.TighterThanMeasured, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest)
                 .With("measured", QuantityKind.Torque, read.SiBand.Expected)
                 .With("calculated", QuantityKind.Torque, least));
         }
     }
 
-    /// <summary>Measured over calculated running torque at the stated spring length; null where the reading tells nothing of the friction.</summary>
+    /// <summary>
+    /// Measured over calculated running torque at the stated spring length; null where the reading tells nothing of the friction.
+    /// </summary>
     public static double? ScaleOf(DiscClutch clutch, ClutchCondition condition)
     {
-        if (condition.LastSlipTest?.Running is not { } read || clutch.SpringLength is null || ReferenceEquals(clutch.Facing, Facings.NotKnown))
+        if (condition.LastSlipTest?.Running is not { } read || clutch.SpringLength is null
+            || ReferenceEquals(clutch.Facing, Facings.NotKnown))
         {
             return null;
         }

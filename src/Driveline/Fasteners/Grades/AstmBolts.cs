@@ -80,14 +80,18 @@ public static class AstmBolts
     public static IReadOnlyList<BoltGrade> All { get; } =
         [A307A, A307B, A307C, F1554Grade36, F1554Grade55, A449, A325, A325Before2014, A490, A354Bc, A354Bd, A574];
 
-    private static Basis A325Hardness => Basis.FromMemory("ASTM F3125 grade A325: one chart prints HRC 24 to 35, the specification is remembered as 25 to 34");
+    private static Basis A325Hardness =>
+        Basis.FromMemory("ASTM F3125 grade A325: one chart prints HRC 24 to 35, the specification is remembered as 25 to 34");
 
-    private static Basis A574Basis => Basis.Published("ASTM A574", "1980s", "table of bolt specifications").ReadVia("a machine-design textbook");
+    private static Basis A574Basis => Basis.Published("ASTM A574", "1980s", "table of bolt specifications")
+        .ReadVia("a machine-design textbook");
 
     private static Basis Chart(string specification) =>
-        Basis.Published("ASTM " + specification, "edition not stated", "mechanical requirements").ReadVia("a trade identification-marking chart");
+        Basis.Published("ASTM " + specification, "edition not stated", "mechanical requirements")
+            .ReadVia("a trade identification-marking chart");
 
-    private static GradeRange Row(string specification, SizeRange sizes, double? proof, double? yield, double tensile, HardnessRange? hardness) =>
+    private static GradeRange Row(
+        string specification, SizeRange sizes, double? proof, double? yield, double tensile, HardnessRange? hardness) =>
         GradeRange.Of(sizes, "ksi", proof, yield, tensile, hardness, Chart(specification));
 
     private static SizeRange QuarterTo(double inches, string text) => SizeRange.Inches(0.25, inches, text);

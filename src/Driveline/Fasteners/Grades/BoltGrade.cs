@@ -3,20 +3,24 @@ using UnitsNet;
 
 namespace Driveline.Fasteners;
 
-/// <summary>A bolt grade or property class of a standard, with the strength it promises by size. Immutable; equal when the designations are equal.</summary>
+/// <summary>
+/// A bolt grade or property class of a standard, with the strength it promises by size. Immutable; equal when the designations are equal.
+/// </summary>
 public sealed class BoltGrade : IEquatable<BoltGrade>
 {
     private readonly BoltGrade? longBoltGrade;
     private readonly double longBoltOverM;
 
     internal BoltGrade(
-        string standard, string name, string designation, string headMark, MaterialFamily family, ShearClass shearClass, params GradeRange[] ranges)
+        string standard, string name, string designation, string headMark, MaterialFamily family, ShearClass shearClass,
+            params GradeRange[] ranges)
         : this(standard, name, designation, headMark, family, shearClass, ranges, double.PositiveInfinity, null)
     {
     }
 
     private BoltGrade(
-        string standard, string name, string designation, string headMark, MaterialFamily family, ShearClass shearClass, GradeRange[] ranges,
+        string standard, string name, string designation, string headMark, MaterialFamily family, ShearClass shearClass,
+            GradeRange[] ranges,
         double longBoltOverM, BoltGrade? longBoltGrade)
     {
         Standard = standard;
@@ -65,7 +69,8 @@ public sealed class BoltGrade : IEquatable<BoltGrade>
     /// <param name="text">See <see cref="Parse"/>; null is a problem, not an exception.</param>
     /// <param name="grade">The grade; null when there is a problem.</param>
     /// <param name="problem">What is wrong and which grades are held; null when there is a grade.</param>
-    public static bool TryParse(string? text, out BoltGrade? grade, out string? problem) => GradeText.TryParse(text, out grade, out problem);
+    public static bool TryParse(string? text, out BoltGrade? grade, out string? problem) =>
+        GradeText.TryParse(text, out grade, out problem);
 
     /// <summary>What the grade promises at a size; false when the standard does not hold the grade at that size.</summary>
     /// <remarks>Bolts are taken as short; see <see cref="TryAt(ScrewThread, Length, out GradeStrength)"/>.</remarks>

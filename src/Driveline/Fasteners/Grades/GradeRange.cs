@@ -50,7 +50,8 @@ public sealed class GradeRange
     /// <summary>The size range.</summary>
     public override string ToString() => Sizes.Text;
 
-    internal static GradeRange Of(SizeRange sizes, string unit, double? proof, double? yield, double tensileMinimum, HardnessRange? hardness, Basis basis) => new(
+    internal static GradeRange Of(
+        SizeRange sizes, string unit, double? proof, double? yield, double tensileMinimum, HardnessRange? hardness, Basis basis) => new(
         sizes,
         new Sourced(tensileMinimum, unit, basis),
         null,
@@ -69,7 +70,8 @@ public sealed class GradeRange
         new(Sizes, tensileMinimum, tensileMaximum, proof, yield, hardness, value, Basis, Conflicts);
 
     internal GradeRange WithConflict(string subject, Sourced used, Sourced other) =>
-        new(Sizes, tensileMinimum, tensileMaximum, proof, yield, hardness, worstHardness, Basis, [.. Conflicts, new SourceConflict(subject, used, other)]);
+        new(Sizes, tensileMinimum, tensileMaximum, proof, yield, hardness, worstHardness, Basis,
+            [.. Conflicts, new SourceConflict(subject, used, other)]);
 
     private StressBand TensileBand()
     {

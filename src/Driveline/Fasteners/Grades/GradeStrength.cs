@@ -14,7 +14,8 @@ namespace Driveline.Fasteners;
 public sealed class GradeStrength
 {
     internal GradeStrength(
-        string sizeRange, StressBand tensile, Sourced minimumTensile, Sourced? proofStress, Sourced? yieldStrength, HardnessRange? coreHardness, Basis basis)
+        string sizeRange, StressBand tensile, Sourced minimumTensile, Sourced? proofStress, Sourced? yieldStrength,
+            HardnessRange? coreHardness, Basis basis)
     {
         SizeRange = sizeRange;
         Tensile = tensile;

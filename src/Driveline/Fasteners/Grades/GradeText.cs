@@ -13,7 +13,9 @@ internal static class GradeText
 
     private static readonly Regex SaePrefix = new(@"^(?:SAE(?:J429[A-Z]?)?|J429[A-Z]?)(?=[0-9.])", RegexOptions.CultureInvariant);
 
-    private static readonly Regex IsoPrefix = new(@"^(?:(?:DIN)?(?:EN)?ISO|DINEN)?(?:8981|35061?)?(?=[0-9][0-9]?\.|A[0-9])|^(?:DIN)?(?:EN)?ISO(?=[0-9])", RegexOptions.CultureInvariant);
+    private static readonly Regex IsoPrefix = new(
+        @"^(?:(?:DIN)?(?:EN)?ISO|DINEN)?(?:8981|35061?)?(?=[0-9][0-9]?\.|A[0-9])|^(?:DIN)?(?:EN)?ISO(?=[0-9])",
+        RegexOptions.CultureInvariant);
 
     public static bool TryParse(string? text, out BoltGrade? grade, out string? problem)
     {
@@ -54,10 +56,12 @@ internal static class GradeText
 
     private static string NotHeld(string text, bool saysIso, bool saysAstm)
     {
-        string name = Regex.Replace(text.Trim(), @"^(?:SAE\s*)?(?:J429\s*)?(?:(?:grade|gr\.?)\s*)?", string.Empty, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        string name = Regex.Replace(text.Trim(), @"^(?:SAE\s*)?(?:J429\s*)?(?:(?:grade|gr\.?)\s*)?", string.Empty,
+            RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
         bool isSae = name.Length < text.Trim().Length || text.TrimStart().StartsWith("SAE", StringComparison.OrdinalIgnoreCase);
         return isSae ? "Grade \"" + name + "\" is not in the SAE J429 data held here; held: " + Names(SaeJ429.All) + "."
-            : saysIso ? "\"" + text.Trim() + "\" is not in the ISO 898-1 and ISO 3506-1 data held here; held: " + Names(Iso898.All) + ", " + Names(Iso3506.All) + "."
+            : saysIso ? "\"" + text.Trim() + "\" is not in the ISO 898-1 and ISO 3506-1 data held here; held: " + Names(Iso898.All) + ", "
+                + Names(Iso3506.All) + "."
             : saysAstm ? "\"" + text.Trim() + "\" is not in the ASTM data held here; " + Held(AstmBolts.All)
             : "\"" + text.Trim() + "\" is not a bolt grade held here; " + Held(BoltGrades.All);
     }

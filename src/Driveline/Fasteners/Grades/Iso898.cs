@@ -24,16 +24,19 @@ public static class Iso898
     public static BoltGrade Class4_6 { get; } = Soft("4.6", MaterialFamily.MildSteel, ShearClass.Soft46, 225, 240, 400, 120, 220, Table3);
 
     /// <summary>Class 4.8: mild steel, cold worked.</summary>
-    public static BoltGrade Class4_8 { get; } = Soft("4.8", MaterialFamily.ColdWorkedMildSteel, ShearClass.ColdWorked48, 310, 340, 420, 130, 220, Table3);
+    public static BoltGrade Class4_8 { get; } = Soft(
+        "4.8", MaterialFamily.ColdWorkedMildSteel, ShearClass.ColdWorked48, 310, 340, 420, 130, 220, Table3);
 
     /// <summary>Class 5.6: mild steel.</summary>
     public static BoltGrade Class5_6 { get; } = Soft("5.6", MaterialFamily.MildSteel, ShearClass.Soft56, 280, 300, 500, 155, 220, Table3);
 
     /// <summary>Class 5.8: mild steel, cold worked.</summary>
-    public static BoltGrade Class5_8 { get; } = Soft("5.8", MaterialFamily.ColdWorkedMildSteel, ShearClass.ColdWorked58, 380, 420, 520, 160, 220, Table3);
+    public static BoltGrade Class5_8 { get; } = Soft(
+        "5.8", MaterialFamily.ColdWorkedMildSteel, ShearClass.ColdWorked58, 380, 420, 520, 160, 220, Table3);
 
     /// <summary>Class 6.8: mild steel, cold worked.</summary>
-    public static BoltGrade Class6_8 { get; } = Soft("6.8", MaterialFamily.ColdWorkedMildSteel, ShearClass.ColdWorked68, 440, 480, 600, 190, 250, Table3);
+    public static BoltGrade Class6_8 { get; } = Soft(
+        "6.8", MaterialFamily.ColdWorkedMildSteel, ShearClass.ColdWorked68, 440, 480, 600, 190, 250, Table3);
 
     /// <summary>Class 8.8: quenched and tempered; other limits over 16 mm. Structural bolts take the higher limits from 12 mm on.</summary>
     public static BoltGrade Class8_8 { get; } = Quenched(
@@ -68,12 +71,15 @@ public static class Iso898
     private static SizeRange Whole => SizeRange.Millimeters(1.6, 39, "M1.6 to M39");
 
     private static BoltGrade Soft(
-        string name, MaterialFamily family, ShearClass shearClass, double proof, double yield, double tensile, double vickersLow, double vickersHigh, Basis basis) =>
-        new(Standard, name, "ISO " + name, name + ", often left off", family, shearClass, Row(Whole, proof, yield, tensile, vickersLow, vickersHigh, basis));
+        string name, MaterialFamily family, ShearClass shearClass, double proof, double yield, double tensile, double vickersLow,
+            double vickersHigh, Basis basis) =>
+        new(Standard, name, "ISO " + name, name + ", often left off", family, shearClass,
+            Row(Whole, proof, yield, tensile, vickersLow, vickersHigh, basis));
 
     private static BoltGrade Quenched(string name, ShearClass shearClass, params GradeRange[] rows) =>
         new(Standard, name, "ISO " + name, name, MaterialFamily.QuenchedSteel, shearClass, rows);
 
-    private static GradeRange Row(SizeRange sizes, double proof, double yield, double tensile, double vickersLow, double vickersHigh, Basis basis) =>
+    private static GradeRange Row(
+        SizeRange sizes, double proof, double yield, double tensile, double vickersLow, double vickersHigh, Basis basis) =>
         GradeRange.Of(sizes, "MPa", proof, yield, tensile, HardnessRange.Of(HardnessScale.Vickers, vickersLow, vickersHigh), basis);
 }

@@ -22,7 +22,8 @@ public static class SaeJ429
     public static BoltGrade Grade2 { get; } = new BoltGrade(
         Standard, "2", "SAE 2", "no grade mark", MaterialFamily.MildSteel, ShearClass.ColdHeaded,
         Row(SizeRange.Inches(0.25, 0.75, "1/4 to 3/4 in"), 55, 57, 74, RockwellB(80, 100), Table1)
-            .WithConflict("minimum tensile strength", Ksi(74, Table1), Ksi(72, Basis.CommonPractice("one distributor page; taken as a misprint"))),
+            .WithConflict(
+                "minimum tensile strength", Ksi(74, Table1), Ksi(72, Basis.CommonPractice("one distributor page; taken as a misprint"))),
         Row(SizeRange.InchesOver(0.75, 1.5, "over 3/4 to 1-1/2 in"), 33, 36, 60, RockwellB(70, 100), Table1)).WithLongBolts(6, Grade1);
 
     /// <summary>Grade 4: medium carbon steel, cold drawn; studs.</summary>
@@ -62,7 +63,9 @@ public static class SaeJ429
         Standard, "8.1", "SAE 8.1", "no grade mark (studs)", MaterialFamily.QuenchedSteel, ShearClass.Quenched109,
         Row(SizeRange.Inches(0.25, 1.5, "1/4 to 1-1/2 in"), 120, 130, 150, RockwellC(32, 38), EditionJ));
 
-    /// <summary>Grade 8.2: low carbon boron steel, quenched and tempered. Old stock may be as hard as HRC 42, which sets the high end.</summary>
+    /// <summary>
+    /// Grade 8.2: low carbon boron steel, quenched and tempered. Old stock may be as hard as HRC 42, which sets the high end.
+    /// </summary>
     public static BoltGrade Grade8_2 { get; } = new(
         Standard, "8.2", "SAE 8.2", "6 radial lines grouped", MaterialFamily.QuenchedSteel, ShearClass.Quenched109,
         Row(SizeRange.Inches(0.25, 1, "1/4 to 1 in"), 120, 130, 150, RockwellC(33, 39), Table1)

@@ -1,6 +1,8 @@
 namespace Driveline.Fasteners;
 
-/// <summary>Which row of a shear-to-tensile ratio table applies to a fastener, named after the ISO property class it behaves like.</summary>
+/// <summary>
+/// Which row of a shear-to-tensile ratio table applies to a fastener, named after the ISO property class it behaves like.
+/// </summary>
 public enum ShearClass
 {
     /// <summary>Not known: only the widest ratio is safe.</summary>
@@ -42,7 +44,9 @@ public enum ShearClass
     /// <summary>Copper alloy.</summary>
     Copper,
 
-    /// <summary>Not hardened, cold headed and not annealed, of low carbon steel: SAE 2. In long or thick sizes it may be as soft as class 4.6.</summary>
+    /// <summary>
+    /// Not hardened, cold headed and not annealed, of low carbon steel: SAE 2. In long or thick sizes it may be as soft as class 4.6.
+    /// </summary>
     ColdHeaded,
 
     /// <summary>A plain pin turned from bar of steel that is not hardened.</summary>

@@ -8,7 +8,8 @@ namespace Driveline.Fasteners;
 public sealed class Hardness : IEquatable<Hardness>
 {
     private static readonly Regex Reading = new(
-        @"^\s*(?:(?<s>HV|HBW|HBS|HB|BHN|HRB|HRBW|HRC)\s*:?\s*(?<v>[0-9]+(?:[.,][0-9]+)?)|(?<v>[0-9]+(?:[.,][0-9]+)?)\s*(?<s>HV|HBW|HBS|HB|BHN|HRB|HRBW|HRC)(?:\s*[0-9]+)?)\s*$",
+        @"^\s*(?:(?<s>HV|HBW|HBS|HB|BHN|HRB|HRBW|HRC)\s*:?\s*(?<v>[0-9]+(?:[.,][0-9]+)?)"
+            + @"|(?<v>[0-9]+(?:[.,][0-9]+)?)\s*(?<s>HV|HBW|HBS|HB|BHN|HRB|HRBW|HRC)(?:\s*[0-9]+)?)\s*$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
 
     private const double Least = 1;
@@ -64,7 +65,8 @@ public sealed class Hardness : IEquatable<Hardness>
         double most = Most(scale)!.Value;
         bool isOnScale = value >= Least && value <= most;
         hardness = isOnScale ? new Hardness(scale, value) : null;
-        problem = isOnScale ? null : Guard.RangeText("Hardness", FormattableString.Invariant($"from {Least:G6} to {most:G6} {Symbol(scale)}"), value, Symbol(scale));
+        problem = isOnScale ? null : Guard.RangeText(
+            "Hardness", FormattableString.Invariant($"from {Least:G6} to {most:G6} {Symbol(scale)}"), value, Symbol(scale));
         return isOnScale;
     }
 

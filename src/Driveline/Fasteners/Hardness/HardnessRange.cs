@@ -13,7 +13,8 @@ public sealed class HardnessRange
         Maximum = Guard.NotNull(maximum, nameof(maximum));
         if (minimum.Scale != maximum.Scale || minimum.Value > maximum.Value)
         {
-            throw new ArgumentException("A hardness range needs one scale and minimum ≤ maximum; got " + minimum + " to " + maximum + ".", nameof(maximum));
+            throw new ArgumentException(
+                "A hardness range needs one scale and minimum ≤ maximum; got " + minimum + " to " + maximum + ".", nameof(maximum));
         }
     }
 

@@ -17,7 +17,8 @@ internal static class HardnessTableData
         Basis.FromMemory("DIN 50150 at HV 80: the page prints 250 MPa, ISO 18265 Table A.1 gives 255");
 
     private static readonly Basis SteelByBrinellBasis =
-        Basis.Published("Approximate conversion for steel by Brinell", "SAE J417 and ASTM A370 family", "conversion table").ReadVia("a steel supplier page");
+        Basis.Published("Approximate conversion for steel by Brinell", "SAE J417 and ASTM A370 family", "conversion table")
+            .ReadVia("a steel supplier page");
 
     private static readonly Basis A370SeenBasis =
         Basis.Published("ASTM A370", "edition not stated", "Tables 2 and 3").ReadVia("a second public page with the same figure");

@@ -25,7 +25,8 @@ public static class HardnessTables
     ];
 
     /// <summary>Tensile strength by the preferred table of the scale: DIN 50150 for HV and HBW, ASTM A370 for HRB, the Brinell-based
-    /// steel table for HRC where it reaches (HRC 20.5 to 44.5), else straight from its last line to the nearest line of ASTM A370 and on.</summary>
+    /// steel table for HRC where it reaches (HRC 20.5 to 44.5), else straight from its last line to the nearest line of ASTM A370 and
+    /// on.</summary>
     internal static bool TryPreferred(Hardness hardness, out double pascals, out Basis? basis)
     {
         if (Preferred(hardness.Scale).TryTensile(hardness, out Sourced? tensile))
@@ -66,13 +67,15 @@ public static class HardnessTables
         return true;
     }
 
-    internal static ArgumentOutOfRangeException OffTheTables(Hardness hardness, string parameter) => new(parameter, OffTheTablesText(hardness));
+    internal static ArgumentOutOfRangeException OffTheTables(Hardness hardness, string parameter) =>
+        new(parameter, OffTheTablesText(hardness));
 
     internal static string OffTheTablesText(Hardness hardness)
     {
         _ = Preferred(hardness.Scale).TryRange(hardness.Scale, out double low, out double high);
         string symbol = Hardness.Symbol(hardness.Scale);
-        return string.Format(CultureInfo.InvariantCulture, "The conversion tables held reach from {0} {1:0.##} to {0} {2:0.##}; got {3}.", symbol, low, high, hardness);
+        return string.Format(CultureInfo.InvariantCulture, "The conversion tables held reach from {0} {1:0.##} to {0} {2:0.##}; got {3}.",
+            symbol, low, high, hardness);
     }
 
     private static HardnessTable Preferred(HardnessScale scale) => scale switch

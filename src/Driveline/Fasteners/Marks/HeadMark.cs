@@ -51,7 +51,8 @@ public sealed class HeadMark
         : throw new ArgumentException(problem, nameof(text));
 
     /// <summary>The mark in a text, or what is wrong with the text; see <see cref="Parse"/>.</summary>
-    public static bool TryParse(string? text, out HeadMark? mark, out string? problem) => HeadMarkText.TryParse(text, out mark, out problem);
+    public static bool TryParse(string? text, out HeadMark? mark, out string? problem) =>
+        HeadMarkText.TryParse(text, out mark, out problem);
 
     /// <summary>The same mark with letters or numbers beside it.</summary>
     /// <exception cref="ArgumentException">The text is empty.</exception>

@@ -11,7 +11,8 @@ internal static class HeadMarkData
 
     private static readonly Basis Grouped = Basis.FromMemory("lines grouped in one part of the head; the angle is not verified");
 
-    private static readonly Basis OlderStock = Basis.FromMemory("older stock of this specification may carry the lines of the like SAE grade");
+    private static readonly Basis OlderStock = Basis.FromMemory(
+        "older stock of this specification may carry the lines of the like SAE grade");
 
     private static readonly Basis Iso898Marking = Basis.CommonPractice("ISO 898-1, clause on marking");
 

@@ -5,7 +5,8 @@ namespace Driveline.Fasteners;
 /// <summary>What a bolt with a given head mark and size may be, and how to settle it.</summary>
 public sealed class HeadMarkIdentification
 {
-    internal HeadMarkIdentification(HeadMark mark, ScrewThread thread, IReadOnlyList<HeadMarkCandidate> candidates, IReadOnlyList<Finding> findings)
+    internal HeadMarkIdentification(
+        HeadMark mark, ScrewThread thread, IReadOnlyList<HeadMarkCandidate> candidates, IReadOnlyList<Finding> findings)
     {
         Mark = mark;
         Thread = thread;

@@ -11,17 +11,20 @@ internal static class HeadMarkText
     private const string Numbers = "zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve";
 
     private const string SpacingWords =
-        @"(?<even>even(?:ly)?(?:\s+spaced)?)|(?<t>(?:as|in|like)?\s*(?:an?\s+)?upside[\s-]*down\s+T)|(?<grouped>grouped(?:\s+(?:together|in\s+one\s+(?:half|part)))?|close\s+together)";
+        @"(?<even>even(?:ly)?(?:\s+spaced)?)|(?<t>(?:as|in|like)?\s*(?:an?\s+)?upside[\s-]*down\s+T)"
+        + @"|(?<grouped>grouped(?:\s+(?:together|in\s+one\s+(?:half|part)))?|close\s+together)";
 
     private const RegexOptions Reading = RegexOptions.CultureInvariant | RegexOptions.IgnoreCase;
 
     private static readonly Regex Unmarked = new(
-        @"^(?:none|nothing|blank|plain|unmarked|ungraded|(?:no|zero|0)\s+(?:grade\s+|head\s+|radial\s+)*(?:marks?|markings?|lines?)(?:\s+at\s+all)?)$", Reading);
+        @"^(?:none|nothing|blank|plain|unmarked|ungraded"
+        + @"|(?:no|zero|0)\s+(?:grade\s+|head\s+|radial\s+)*(?:marks?|markings?|lines?)(?:\s+at\s+all)?)$", Reading);
 
     private static readonly Regex Lines = new(
         @"^(?:an?\s+)?(?<n>[0-9]{1,2}|" + Numbers + @")\s+(?:(?:" + SpacingWords + @")\s+)?(?:raised\s+|radial\s+|short\s+)*"
         + "(?:lines?|dashes|dash|marks?|ticks?|slashes|slash|bars?|rays?|strokes?|stripes?)"
-        + @"(?:\s*,?\s*(?:" + SpacingWords + @"))?(?:\s*,?\s*(?:and|with|plus|,)\s+(?:the\s+)?(?:letters?\s+|text\s+|number\s+)?(?<text>\S.*))?$",
+        + @"(?:\s*,?\s*(?:" + SpacingWords
+            + @"))?(?:\s*,?\s*(?:and|with|plus|,)\s+(?:the\s+)?(?:letters?\s+|text\s+|number\s+)?(?<text>\S.*))?$",
         Reading);
 
     private static readonly Regex BareCount = new("^(?:[0-9]{1,2}|" + Numbers + ")$", Reading);
@@ -50,7 +53,8 @@ internal static class HeadMarkText
         }
         else if (BareCount.IsMatch(words))
         {
-            problem = "\"" + words + "\" does not say what is seen: write \"" + words + " lines\" for lines, or the whole text of the head, such as \"8.8\".";
+            problem = "\"" + words + "\" does not say what is seen: write \"" + words
+                + " lines\" for lines, or the whole text of the head, such as \"8.8\".";
         }
         else
         {

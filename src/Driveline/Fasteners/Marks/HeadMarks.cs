@@ -6,7 +6,10 @@ using Driveline.Quantities;
 namespace Driveline.Fasteners;
 
 /// <summary>What a mark on a bolt head can mean.</summary>
-/// <remarks>A mark narrows the grade down; it never proves it. Marks this library does not hold give no candidates and a finding, never an exception.</remarks>
+/// <remarks>
+/// A mark narrows the grade down; it never proves it. Marks this library does not hold give no candidates and a finding, never an
+/// exception.
+/// </remarks>
 public static class HeadMarks
 {
     // Proprietary "grade 9" type bolts: 180 ksi, 9 or more lines or a word mark (trade identification charts).
@@ -18,11 +21,15 @@ public static class HeadMarks
     private const double KilogramForcePerSquareMillimeter = Si.Gravity * 1e6;
 
     /// <summary>What an inch bolt with this many radial lines may be.</summary>
-    public static HeadMarkIdentification Identify(int radialLines, ScrewThread thread) => Identify(HeadMark.RadialLines(radialLines), thread);
+    public static HeadMarkIdentification Identify(int radialLines, ScrewThread thread) =>
+        Identify(HeadMark.RadialLines(radialLines), thread);
 
-    /// <summary>What a bolt with the marks in a text may be, see <see cref="HeadMark.Parse"/>; an empty text is no mark, a bare number is stamped.</summary>
+    /// <summary>
+    /// What a bolt with the marks in a text may be, see <see cref="HeadMark.Parse"/>; an empty text is no mark, a bare number is stamped.
+    /// </summary>
     public static HeadMarkIdentification Identify(string? text, ScrewThread thread) => Identify(
-        string.IsNullOrWhiteSpace(text) ? HeadMark.None : HeadMark.TryParse(text, out HeadMark? mark, out _) ? mark! : HeadMark.OfText(text!), thread);
+        string.IsNullOrWhiteSpace(text) ? HeadMark.None : HeadMark.TryParse(text, out HeadMark? mark, out _) ? mark!
+            : HeadMark.OfText(text!), thread);
 
     /// <summary>What a bolt with this mark and thread may be.</summary>
     /// <param name="mark">What is seen on the head.</param>
@@ -123,7 +130,8 @@ public static class HeadMarks
         if (text is "4T" or "7T" or "9T" or "11T")
         {
             Basis old = Basis.FromMemory("JIS B 1051, old marks: the number is the tensile strength in 10 kgf/mm²");
-            double pascals = int.Parse(text.TrimEnd('T'), System.Globalization.CultureInfo.InvariantCulture) * 10 * KilogramForcePerSquareMillimeter;
+            double pascals = int.Parse(
+                text.TrimEnd('T'), System.Globalization.CultureInfo.InvariantCulture) * 10 * KilogramForcePerSquareMillimeter;
             candidates.Add(new HeadMarkCandidate(
                 text + " (old JIS)", null, text, StressBand.AtLeast(UnitsNet.Pressure.FromPascals(pascals), old), old));
         }
@@ -163,7 +171,8 @@ public static class HeadMarks
             findings.Add(Finding.Of(FastenerFindings.StainlessScattersWidely, Severity.Warning));
         }
 
-        if (candidates.Count > 0 && mark.Text is { } text && Regex.IsMatch(Compact(text), @"^0[0-9]+\.[0-9]$", RegexOptions.CultureInvariant))
+        if (candidates.Count > 0 && mark.Text is { } text
+            && Regex.IsMatch(Compact(text), @"^0[0-9]+\.[0-9]$", RegexOptions.CultureInvariant))
         {
             findings.Add(Finding.Of(FastenerFindings.HeadLimitsTension, Severity.Note).With("mark", mark.ToString()));
         }
@@ -188,5 +197,6 @@ public static class HeadMarks
     }
 
     private static string Compact(string text) =>
-        Regex.Replace(text.Length > 32 ? string.Empty : text.ToUpperInvariant().Replace(',', '.'), @"[\s\-_]", string.Empty, RegexOptions.CultureInvariant);
+        Regex.Replace(text.Length > 32 ? string.Empty : text.ToUpperInvariant().Replace(',', '.'), @"[\s\-_]", string.Empty,
+            RegexOptions.CultureInvariant);
 }

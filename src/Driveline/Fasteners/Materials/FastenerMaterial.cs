@@ -3,11 +3,15 @@ using Driveline.Quantities;
 
 namespace Driveline.Fasteners;
 
-/// <summary>What a shear bolt or pin is made of, as far as it is known: a grade at a size, a measured hardness, a rod material, unmarked, or not known.</summary>
+/// <summary>
+/// What a shear bolt or pin is made of, as far as it is known: a grade at a size, a measured hardness, a rod material, unmarked, or not
+/// known.
+/// </summary>
 public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
 {
     private FastenerMaterial(
-        string name, MaterialFamily family, ShearClass shearClass, StressBand? tensile, bool isIdentified, BoltGrade? grade, RodMaterial? rod,
+        string name, MaterialFamily family, ShearClass shearClass, StressBand? tensile, bool isIdentified, BoltGrade? grade,
+            RodMaterial? rod,
         HeadMarkConflict? conflict)
     {
         Name = name;
@@ -21,7 +25,8 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
     }
 
     /// <summary>Nothing is known: no strength, which never counts as safe.</summary>
-    public static FastenerMaterial NotKnown { get; } = new("not known", MaterialFamily.NotKnown, ShearClass.NotKnown, null, false, null, null, null);
+    public static FastenerMaterial NotKnown { get; } = new(
+        "not known", MaterialFamily.NotKnown, ShearClass.NotKnown, null, false, null, null, null);
 
     /// <summary>An inch bolt without a grade mark: all it may be.</summary>
     /// <remarks>
@@ -91,7 +96,8 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
     /// <summary>A steel fastener whose hardness was measured.</summary>
     /// <remarks>
     /// From 780 MPa expected the steel is taken as quenched and tempered, with the class nearest in strength. Below, hardness cannot tell
-    /// soft from cold-worked steel, so the shear class is <see cref="ShearClass.NotKnown"/> and the widest ratio applies. Measure the core, on a
+    /// soft from cold-worked steel, so the shear class is <see cref="ShearClass.NotKnown"/> and the widest ratio applies. Measure the core,
+    /// on a
     /// cut and ground end: a plated, decarburised or case-hardened surface reads otherwise.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">The conversion tables do not reach the reading.</exception>
@@ -106,21 +112,28 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
             : mpa < 1260 ? ShearClass.Quenched109
             : ShearClass.Quenched129;
         return new FastenerMaterial(
-            hardness.ToString(), quenched ? MaterialFamily.QuenchedSteel : MaterialFamily.NotKnown, shearClass, tensile, true, null, null, null);
+            hardness.ToString(), quenched ? MaterialFamily.QuenchedSteel : MaterialFamily.NotKnown, shearClass, tensile, true, null, null,
+                null);
     }
 
     /// <summary>A rod or bolt of a named material.</summary>
     public static FastenerMaterial Rod(RodMaterial material)
     {
         Guard.NotNull(material, nameof(material));
-        return new FastenerMaterial(material.Designation, material.Family, material.ShearClass, material.Tensile, true, null, material, null);
+        return new FastenerMaterial(
+            material.Designation, material.Family, material.ShearClass, material.Tensile, true, null, material, null);
     }
 
-    /// <summary>The material in a text: a grade, a hardness reading, a rod material, "unmarked" or "not known"; see <see cref="MaterialName"/>.</summary>
+    /// <summary>
+    /// The material in a text: a grade, a hardness reading, a rod material, "unmarked" or "not known"; see <see cref="MaterialName"/>.
+    /// </summary>
     /// <param name="text">E.g. "SAE 5", "8.8", "HRC 28", "6061-T6", "unmarked", "not known".</param>
     /// <param name="thread">The thread, which decides the strength of a grade and whether unmarked means inch or metric.</param>
-    /// <exception cref="ArgumentException">The text names nothing held, or a grade not held at the size; the message says what is held.</exception>
-    public static FastenerMaterial Parse(string text, ScrewThread thread) => TryParse(text, thread, out FastenerMaterial? material, out string? problem)
+    /// <exception cref="ArgumentException">
+    /// The text names nothing held, or a grade not held at the size; the message says what is held.
+    /// </exception>
+    public static FastenerMaterial Parse(string text, ScrewThread thread) =>
+        TryParse(text, thread, out FastenerMaterial? material, out string? problem)
         ? material!
         : throw new ArgumentException(problem, nameof(text));
 
@@ -136,7 +149,8 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
     /// <summary>The same material judged by the marks on the head.</summary>
     /// <remarks>
     /// Marks that belong to it change nothing; no mark agrees with a grade that has none. Marks of another grade, or marks nobody knows
-    /// beside a grade, leave open which it is: the band spans both, and the bolt is not identified. Nothing stated: see <see cref="Marked"/>.
+    /// beside a grade, leave open which it is: the band spans both, and the bolt is not identified. Nothing stated: see
+    /// <see cref="Marked"/>.
     /// </remarks>
     public FastenerMaterial WithHeadMark(HeadMark mark, ScrewThread thread) =>
         MarkedMaterial.Judge(this, Guard.NotNull(mark, nameof(mark)), Guard.NotNull(thread, nameof(thread)));
@@ -155,8 +169,10 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
     public override string ToString() => Name;
 
     internal static FastenerMaterial OfMarks(
-        string name, MaterialFamily family, ShearClass shearClass, StressBand? tensile, BoltGrade? grade, HeadMarkConflict? conflict) => new(
-        name, family, shearClass, tensile, conflict is null && (grade is not null || tensile is { IsBounded: true }), grade, null, conflict);
+        string name, MaterialFamily family, ShearClass shearClass, StressBand? tensile, BoltGrade? grade, HeadMarkConflict? conflict) =>
+            new(
+        name, family, shearClass, tensile, conflict is null && (grade is not null || tensile is { IsBounded: true }), grade, null,
+            conflict);
 
     private static FastenerMaterial OfGrade(BoltGrade grade, GradeStrength strength) =>
         new(grade.Designation, grade.Family, grade.ShearClass, strength.Tensile, true, grade, null, null);
@@ -171,6 +187,7 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
             practice,
             BandEnd.Interval95,
             BandEnd.Interval95);
-        return new FastenerMaterial(name, MaterialFamily.NotKnown, ShearClass.NotKnown, StressBand.OfSi(band, basis), false, null, null, null);
+        return new FastenerMaterial(
+            name, MaterialFamily.NotKnown, ShearClass.NotKnown, StressBand.OfSi(band, basis), false, null, null, null);
     }
 }

@@ -49,7 +49,8 @@ internal static class MarkedMaterial
 
         IReadOnlyList<HeadMarkCandidate> candidates = HeadMarks.Identify(mark, thread).Candidates;
         bool anyUnknown = candidates.Count == 0 || stated.Tensile is null || candidates.Any(c => c.Tensile is null);
-        StressBand? both = anyUnknown ? null : Union([stated.Tensile!, .. candidates.Select(c => c.Tensile!)], candidates.Select(c => c.Basis));
+        StressBand? both = anyUnknown ? null
+            : Union([stated.Tensile!, .. candidates.Select(c => c.Tensile!)], candidates.Select(c => c.Basis));
         return FastenerMaterial.OfMarks(
             stated.Name, MaterialFamily.NotKnown, ShearClass.NotKnown, both, null, new HeadMarkConflict(stated.Name, mark, candidates));
     }
@@ -59,7 +60,8 @@ internal static class MarkedMaterial
         IReadOnlyList<HeadMarkCandidate> candidates = HeadMarks.Identify(mark, thread).Candidates;
         if (stated.Grade is { } grade)
         {
-            return candidates.Any(c => grade.Equals(c.Grade)) || (mark.IsNone && grade.HeadMark.StartsWith("no ", StringComparison.Ordinal));
+            return candidates.Any(c => grade.Equals(c.Grade))
+                || (mark.IsNone && grade.HeadMark.StartsWith("no ", StringComparison.Ordinal));
         }
 
         if (!stated.IsIdentified)

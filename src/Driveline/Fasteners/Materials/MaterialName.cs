@@ -2,7 +2,10 @@ using Driveline.Quantities;
 
 namespace Driveline.Fasteners;
 
-/// <summary>What a text says a bolt or pin is made of, before its size is known: a grade, a rod material, a measured hardness, unmarked, or not known.</summary>
+/// <summary>
+/// What a text says a bolt or pin is made of, before its size is known: a grade, a rod material, a measured hardness, unmarked, or not
+/// known.
+/// </summary>
 /// <remarks>The one vocabulary of a bolt's material. Immutable; equal when they name the same material.</remarks>
 public sealed class MaterialName : IEquatable<MaterialName>
 {

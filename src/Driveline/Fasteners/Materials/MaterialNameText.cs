@@ -48,15 +48,18 @@ internal static class MaterialNameText
 
         // An alloy that fits several rods is nearer to the mark than the list of grades.
         bool isAlloy = RodMaterials.All.Any(m => Names(name, m));
-        noRod ??= "\"" + word + "\" is not a rod material held here; held: " + string.Join(", ", RodMaterials.All.Select(m => m.Designation)) + ".";
+        noRod ??= "\"" + word + "\" is not a rod material held here; held: "
+            + string.Join(", ", RodMaterials.All.Select(m => m.Designation)) + ".";
         problem = saysRod || isAlloy
             ? noRod
-            : noGrade + " Also read here: a hardness such as HRC 28, a rod material such as 6061-T6 or rod SAE 1018, \"unmarked\", \"not known\".";
+            : noGrade + " Also read here: a hardness such as HRC 28, a rod material such as 6061-T6 or rod SAE 1018, \"unmarked\", "
+                + "\"not known\".";
         return false;
     }
 
     // "SAE 101" must not pass for SAE 1010: every word of the text is a whole word of the designation.
-    private static bool Names(string text, RodMaterial rod) => Words(text) is { Count: > 0 } words && words.All(Words(rod.Designation).Contains);
+    private static bool Names(string text, RodMaterial rod) => Words(text) is { Count: > 0 } words
+        && words.All(Words(rod.Designation).Contains);
 
     private static HashSet<string> Words(string text) => new(
         new string([.. text.ToUpperInvariant().Replace("ALUMINUM", "ALUMINIUM").Select(c => char.IsLetterOrDigit(c) ? c : ' ')])

@@ -4,11 +4,15 @@ using UnitsNet;
 
 namespace Driveline.Fasteners;
 
-/// <summary>A rod or bolt material without a bolt grade: aluminium, brass, bronze, low-carbon steel. Immutable; equal when the designations are equal.</summary>
+/// <summary>
+/// A rod or bolt material without a bolt grade: aluminium, brass, bronze, low-carbon steel. Immutable; equal when the designations are
+/// equal.
+/// </summary>
 public sealed class RodMaterial : IEquatable<RodMaterial>
 {
     internal RodMaterial(
-        string designation, MaterialFamily family, ShearClass shearClass, RodValueKind valueKind, Sourced tensile, Sourced? yield, Sourced? typicalShear,
+        string designation, MaterialFamily family, ShearClass shearClass, RodValueKind valueKind, Sourced tensile, Sourced? yield,
+            Sourced? typicalShear,
         params SourceConflict[] conflicts)
     {
         Designation = designation;
@@ -94,7 +98,8 @@ public sealed class RodMaterial : IEquatable<RodMaterial>
         const double Spread = 0.10;
         double low = printed * (1 - Spread);
         double high = printed * (1 + Spread);
-        Basis ends = Basis.Weakest(tensile.Basis, Basis.CommonPractice("rods of one alloy and temper lie within about 10 % of the typical strength"));
+        Basis ends = Basis.Weakest(
+            tensile.Basis, Basis.CommonPractice("rods of one alloy and temper lie within about 10 % of the typical strength"));
         foreach (SourceConflict conflict in conflicts.Where(c => c.Subject == RodMaterials.TensileStrength))
         {
             low = Math.Min(low, Si.Pascals(conflict.Other) * (1 - Spread));
@@ -102,6 +107,7 @@ public sealed class RodMaterial : IEquatable<RodMaterial>
             ends = Basis.Weakest(ends, conflict.Other.Basis);
         }
 
-        return StressBand.OfSi(new Band(low, printed, high), new BandBasis(ends, tensile.Basis, ends, BandEnd.Interval95, BandEnd.Interval95));
+        return StressBand.OfSi(
+            new Band(low, printed, high), new BandBasis(ends, tensile.Basis, ends, BandEnd.Interval95, BandEnd.Interval95));
     }
 }

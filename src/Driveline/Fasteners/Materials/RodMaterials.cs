@@ -19,7 +19,8 @@ public static class RodMaterials
     private static readonly Basis GradeChart =
         Basis.Published("Bolt materials", "edition not stated", "minimum strengths").ReadVia("a distributor bolt-grade chart");
 
-    private static readonly Basis ColdDrawn = Basis.FromMemory("expected minimum strengths of cold-drawn low-carbon bar, textbook table A-20");
+    private static readonly Basis ColdDrawn = Basis.FromMemory(
+        "expected minimum strengths of cold-drawn low-carbon bar, textbook table A-20");
 
     private static readonly Basis Iso8839 = Basis.FromMemory("ISO 8839:1986, minimum strengths");
 
@@ -28,19 +29,23 @@ public static class RodMaterials
     /// <summary>Every material held.</summary>
     public static IReadOnlyList<RodMaterial> All { get; } =
     [
-        Aluminium("1100-H14", 18, 17, 11, TypicalTable, new SourceConflict(TensileStrength, Ksi(18, TypicalTable), Ksi(20, Basis.CommonPractice("a second public page")))),
+        Aluminium("1100-H14", 18, 17, 11, TypicalTable,
+            new SourceConflict(TensileStrength, Ksi(18, TypicalTable), Ksi(20, Basis.CommonPractice("a second public page")))),
         Aluminium("2117-T4", 43, 24, 28, Handbook),
         Aluminium("6061-T6", 45, 40, 30, TypicalMemory, new SourceConflict(TensileStrength, Ksi(45, TypicalMemory), Ksi(42, Statics))),
-        Aluminium("2011-T3", 55, 43, 32, TypicalTable, new SourceConflict("yield strength", Ksi(43, TypicalTable), Ksi(48, Basis.CommonPractice("a second public page")))),
+        Aluminium("2011-T3", 55, 43, 32, TypicalTable,
+            new SourceConflict("yield strength", Ksi(43, TypicalTable), Ksi(48, Basis.CommonPractice("a second public page")))),
         Aluminium("2011-T8", 59, 45, 35, TypicalTable),
         Aluminium("2017-T4", 62, 40, 38, TypicalTable),
-        Aluminium("2024-T4", 68, 47, 41, Handbook, new SourceConflict("yield strength", Ksi(47, Handbook), Ksi(48, Basis.CommonPractice("a second public page")))),
+        Aluminium("2024-T4", 68, 47, 41, Handbook,
+            new SourceConflict("yield strength", Ksi(47, Handbook), Ksi(48, Basis.CommonPractice("a second public page")))),
         Aluminium("2024-T3", 70, 50, 41, Handbook),
         Aluminium("2014-T6", 70, 60, 42, TypicalTable, new SourceConflict(TensileStrength, Ksi(70, TypicalTable), Ksi(68, Statics))),
         Minimum("2024 aluminium bolt", MaterialFamily.AluminiumAlloy, ShearClass.Aluminium, 55, 36, "ksi", GradeChart),
         Minimum("651 silicon bronze bolt", MaterialFamily.CopperAlloy, ShearClass.Copper, 70, 55, "ksi", GradeChart),
         Minimum("18-8 or 316 stainless inch bolt", MaterialFamily.StainlessSteel, ShearClass.Stainless, 65, 20, "ksi", GradeChart),
-        new("C36000 brass rod", MaterialFamily.CopperAlloy, ShearClass.Copper, RodValueKind.Minimum, Ksi(55, Brass), Ksi(25, Brass), Ksi(34, Brass)),
+        new("C36000 brass rod", MaterialFamily.CopperAlloy, ShearClass.Copper, RodValueKind.Minimum, Ksi(55, Brass), Ksi(25, Brass),
+            Ksi(34, Brass)),
         Minimum("SAE 1010 cold-drawn steel rod", MaterialFamily.ColdWorkedMildSteel, ShearClass.BarSteel, 53, 44, "ksi", ColdDrawn),
         Minimum("SAE 1018 cold-drawn steel rod", MaterialFamily.ColdWorkedMildSteel, ShearClass.BarSteel, 64, 54, "ksi", ColdDrawn),
         Minimum("SAE 1020 cold-drawn steel rod", MaterialFamily.ColdWorkedMildSteel, ShearClass.BarSteel, 68, 57, "ksi", ColdDrawn),
@@ -65,13 +70,18 @@ public static class RodMaterials
     }
 
     private static string Key(string text) =>
-        Regex.Replace(text.Length > 64 ? string.Empty : text.ToUpperInvariant().Replace("ALUMINUM", "ALUMINIUM"), @"[\s\-_]", string.Empty, RegexOptions.CultureInvariant);
+        Regex.Replace(text.Length > 64 ? string.Empty : text.ToUpperInvariant().Replace("ALUMINUM", "ALUMINIUM"), @"[\s\-_]", string.Empty,
+            RegexOptions.CultureInvariant);
 
-    private static RodMaterial Aluminium(string alloy, double tensile, double yield, double shear, Basis basis, params SourceConflict[] conflicts) =>
-        new(alloy + " aluminium rod", MaterialFamily.AluminiumAlloy, ShearClass.Aluminium, RodValueKind.Typical, Ksi(tensile, basis), Ksi(yield, basis), Ksi(shear, basis), conflicts);
+    private static RodMaterial Aluminium(
+        string alloy, double tensile, double yield, double shear, Basis basis, params SourceConflict[] conflicts) =>
+        new(alloy + " aluminium rod", MaterialFamily.AluminiumAlloy, ShearClass.Aluminium, RodValueKind.Typical, Ksi(tensile, basis),
+            Ksi(yield, basis), Ksi(shear, basis), conflicts);
 
-    private static RodMaterial Minimum(string designation, MaterialFamily family, ShearClass shearClass, double tensile, double yield, string unit, Basis basis) =>
-        new(designation, family, shearClass, RodValueKind.Minimum, new Sourced(tensile, unit, basis), new Sourced(yield, unit, basis), null);
+    private static RodMaterial Minimum(
+        string designation, MaterialFamily family, ShearClass shearClass, double tensile, double yield, string unit, Basis basis) =>
+        new(designation, family, shearClass, RodValueKind.Minimum, new Sourced(tensile, unit, basis), new Sourced(yield, unit, basis),
+            null);
 
     private static Sourced Ksi(double value, Basis basis) => new(value, "ksi", basis);
 }

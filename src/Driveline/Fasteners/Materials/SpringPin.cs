@@ -4,11 +4,16 @@ using UnitsNet;
 
 namespace Driveline.Fasteners;
 
-/// <summary>A spring pin or hardened dowel with its published minimum shear load. Immutable; equal when the designations are equal.</summary>
-/// <remarks>Standards give only a minimum: a pin may be stronger and nothing assures by how much, so expected and high are unbounded.</remarks>
+/// <summary>
+/// A spring pin or hardened dowel with its published minimum shear load. Immutable; equal when the designations are equal.
+/// </summary>
+/// <remarks>
+/// Standards give only a minimum: a pin may be stronger and nothing assures by how much, so expected and high are unbounded.
+/// </remarks>
 public sealed class SpringPin : IEquatable<SpringPin>
 {
-    internal SpringPin(SpringPinKind kind, string standard, string size, double diameterM, string material, MaterialFamily family, Sourced load, int planes)
+    internal SpringPin(SpringPinKind kind, string standard, string size, double diameterM, string material, MaterialFamily family,
+        Sourced load, int planes)
     {
         Kind = kind;
         Standard = standard;
@@ -60,14 +65,17 @@ public sealed class SpringPin : IEquatable<SpringPin>
 
     internal double MinimumDoubleShearN => Si.Newtons(PublishedLoad) * 2 / PublishedPlanes;
 
-    /// <summary>The pin in a text: standard and size, optionally "austenitic" or "A", e.g. "ISO 8752 8 mm", "ISO 8752 - 8 x 40 - St".</summary>
+    /// <summary>
+    /// The pin in a text: standard and size, optionally "austenitic" or "A", e.g. "ISO 8752 8 mm", "ISO 8752 - 8 x 40 - St".
+    /// </summary>
     /// <exception cref="ArgumentException">No pin held is meant; the message lists the nearest or the standards held.</exception>
     public static SpringPin Parse(string text) => TryParse(text, out SpringPin? pin, out string? problem)
         ? pin!
         : throw new ArgumentException(problem, nameof(text));
 
     /// <summary>The pin in a text, or what is wrong with the text.</summary>
-    public static bool TryParse(string? text, out SpringPin? pin, out string? problem) => SpringPinText.TryParse(text, out pin, out problem);
+    public static bool TryParse(string? text, out SpringPin? pin, out string? problem) =>
+        SpringPinText.TryParse(text, out pin, out problem);
 
     /// <inheritdoc/>
     public bool Equals(SpringPin? other) => other is not null && Designation == other.Designation && Kind == other.Kind;

@@ -18,7 +18,8 @@ internal static class SpringPinText
     private static readonly Regex AusteniticWord = new(
         @"\b(?:austenitic|stainless|A|A[24]|30302|30304)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
 
-    private static readonly Regex CopperWord = new(@"\b(?:beryllium|copper|BeCu)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
+    private static readonly Regex CopperWord = new(
+        @"\b(?:beryllium|copper|BeCu)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
 
     private static readonly Regex DowelWord = new(@"\bdowel\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
 

@@ -18,7 +18,8 @@ internal static class PublishedLoads
         : null;
 
     private static PublishedLoad? Find(BoltGrade grade, ScrewThread thread) =>
-        (thread.System == ThreadSystem.Inch ? Inch : Metric).TryGetValue(Key(grade.Designation, thread.Designation), out PublishedLoad? load) ? load : null;
+        (thread.System == ThreadSystem.Inch ? Inch : Metric)
+            .TryGetValue(Key(grade.Designation, thread.Designation), out PublishedLoad? load) ? load : null;
 
     private static string UnitOf(ScrewThread thread) =>
         thread.System == ThreadSystem.Inch ? PublishedLoadsInch.Unit : PublishedLoadsMetric.Unit;

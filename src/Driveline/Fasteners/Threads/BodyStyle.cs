@@ -9,6 +9,8 @@ public enum BodyStyle
     /// <summary>Hexagon cap screw or hexagon bolt of the finer tolerance: ASME B18.2.1 Table 6, ISO 4014.</summary>
     HexCapScrew,
 
-    /// <summary>Round-head square-neck (carriage) bolt and the wider hexagon-bolt body: ASME B18.5. The body may exceed the nominal size.</summary>
+    /// <summary>
+    /// Round-head square-neck (carriage) bolt and the wider hexagon-bolt body: ASME B18.5. The body may exceed the nominal size.
+    /// </summary>
     SquareNeckBolt,
 }

@@ -6,19 +6,22 @@ namespace Driveline.Fasteners;
 /// <summary>Diameters of the holes a bolt of a size goes through, as the standards grade them: normal and loose.</summary>
 internal static class ClearanceHoles
 {
-    public static readonly Basis Source = Basis.FromMemory("clearance holes of ISO 273:1979 (medium, coarse) and ASME B18.2.8:1999 (normal, loose)");
+    public static readonly Basis Source = Basis.FromMemory(
+        "clearance holes of ISO 273:1979 (medium, coarse) and ASME B18.2.8:1999 (normal, loose)");
 
     // Nominal size, normal hole, loose hole: millimeters.
     private static readonly double[][] Metric =
     [
-        [2, 2.4, 2.6], [2.5, 2.9, 3.1], [3, 3.4, 3.6], [4, 4.5, 4.8], [5, 5.5, 5.8], [6, 6.6, 7], [8, 9, 10], [10, 11, 12], [12, 13.5, 14.5], [14, 15.5, 16.5], [16, 17.5, 18.5],
+        [2, 2.4, 2.6], [2.5, 2.9, 3.1], [3, 3.4, 3.6], [4, 4.5, 4.8], [5, 5.5, 5.8], [6, 6.6, 7], [8, 9, 10], [10, 11, 12],
+            [12, 13.5, 14.5], [14, 15.5, 16.5], [16, 17.5, 18.5],
         [18, 20, 21], [20, 22, 24], [22, 24, 26], [24, 26, 28], [27, 30, 32], [30, 33, 35], [33, 36, 38], [36, 39, 42], [39, 42, 45],
     ];
 
     // Nominal size, normal hole, loose hole: inches.
     private static readonly double[][] Inch =
     [
-        [0.19, 0.221, 0.238], [0.25, 0.281, 0.297], [0.3125, 0.344, 0.359], [0.375, 0.406, 0.422], [0.4375, 0.469, 0.484], [0.5, 0.562, 0.609],
+        [0.19, 0.221, 0.238], [0.25, 0.281, 0.297], [0.3125, 0.344, 0.359], [0.375, 0.406, 0.422], [0.4375, 0.469, 0.484],
+            [0.5, 0.562, 0.609],
         [0.625, 0.688, 0.734], [0.75, 0.812, 0.906], [0.875, 0.938, 1.031], [1, 1.094, 1.156], [1.125, 1.219, 1.312], [1.25, 1.344, 1.438],
         [1.375, 1.5, 1.609], [1.5, 1.625, 1.734],
     ];

@@ -27,7 +27,8 @@ public sealed class MetricThread : ScrewThread
     public override Sourced? PublishedStressArea => new(publishedMm2, "mm²", MetricThreads.PublishedBasis(Series));
 
     /// <inheritdoc/>
-    public override Basis AreaBasis => Series == ThreadSeries.MetricCoarse ? MetricThreads.PublishedBasis(Series) : MetricThreads.FormulaBasis;
+    public override Basis AreaBasis => Series == ThreadSeries.MetricCoarse ? MetricThreads.PublishedBasis(Series)
+        : MetricThreads.FormulaBasis;
 
     /// <inheritdoc/>
     public override Basis RootAreaBasis => MetricThreads.FormulaBasis;

@@ -39,14 +39,19 @@ public abstract class ScrewThread : IEquatable<ScrewThread>
     /// <summary>Pitch (P); 1/n for n threads per inch.</summary>
     public Length Pitch => Length.FromMeters(PitchM);
 
-    /// <summary>Tensile stress area (A_s): as published, rounded, where a copy of the table was seen; else by formula, rounded as the standard rounds.</summary>
+    /// <summary>
+    /// Tensile stress area (A_s): as published, rounded, where a copy of the table was seen; else by formula, rounded as the standard
+    /// rounds.
+    /// </summary>
     /// <remarks>Inch: π/4·(D − 0.9743/n)². Metric: π/4·(d − 0.9382·P)², to three significant figures.</remarks>
     public Area StressArea => Area.FromSquareMeters(StressAreaM2);
 
     /// <summary>Tensile stress area by formula, not rounded.</summary>
     public Area FormulaStressArea => Area.FromSquareMeters(FormulaStressAreaM2);
 
-    /// <summary>Area at the root of the external thread: π/4·(d − 1.22687·P)² metric (d_3); π/4·(D − 1.299038/n)² inch (minor-diameter section).</summary>
+    /// <summary>
+    /// Area at the root of the external thread: π/4·(d − 1.22687·P)² metric (d_3); π/4·(D − 1.299038/n)² inch (minor-diameter section).
+    /// </summary>
     public Area RootArea => Area.FromSquareMeters(RootAreaM2);
 
     /// <summary>Nominal shank area, π/4·d².</summary>
@@ -83,7 +88,9 @@ public abstract class ScrewThread : IEquatable<ScrewThread>
 
     /// <summary>The thread in a text, as people write it.</summary>
     /// <param name="text">E.g. "1/2-13 UNC", "1/2 in", "#10-24", "M10", "M10x1.25". A size alone means the coarse series.</param>
-    /// <exception cref="ArgumentException">The text names no thread held here; the message lists what is accepted and the nearest size.</exception>
+    /// <exception cref="ArgumentException">
+    /// The text names no thread held here; the message lists what is accepted and the nearest size.
+    /// </exception>
     public static ScrewThread Parse(string text) => TryParse(text, out ScrewThread? thread, out string? problem)
         ? thread!
         : throw new ArgumentException(problem, nameof(text));

@@ -48,11 +48,15 @@ public sealed class SizeRange
     /// <inheritdoc/>
     public override string ToString() => Text;
 
-    internal static SizeRange Inches(double from, double to, string text) => new(ThreadSystem.Inch, from * Si.Inch, true, to * Si.Inch, text);
+    internal static SizeRange Inches(double from, double to, string text) =>
+        new(ThreadSystem.Inch, from * Si.Inch, true, to * Si.Inch, text);
 
-    internal static SizeRange InchesOver(double over, double to, string text) => new(ThreadSystem.Inch, over * Si.Inch, false, to * Si.Inch, text);
+    internal static SizeRange InchesOver(double over, double to, string text) =>
+        new(ThreadSystem.Inch, over * Si.Inch, false, to * Si.Inch, text);
 
-    internal static SizeRange Millimeters(double from, double to, string text) => new(ThreadSystem.Metric, from / 1000, true, to / 1000, text);
+    internal static SizeRange Millimeters(double from, double to, string text) =>
+        new(ThreadSystem.Metric, from / 1000, true, to / 1000, text);
 
-    internal static SizeRange MillimetersOver(double over, double to, string text) => new(ThreadSystem.Metric, over / 1000, false, to / 1000, text);
+    internal static SizeRange MillimetersOver(double over, double to, string text) =>
+        new(ThreadSystem.Metric, over / 1000, false, to / 1000, text);
 }

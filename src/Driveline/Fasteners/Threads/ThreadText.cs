@@ -21,8 +21,10 @@ internal static class ThreadText
         RegexOptions.CultureInvariant);
 
     private static readonly Regex Inch = new(
-        @"^(?:(?:#|no\.?|number)\s*(?<no>[0-9]+)|(?<no>[0-9]+)(?=-(?:24|32)\b)|(?<w>[0-9]+)\s*[- ]\s*(?<a>[0-9]+)/(?<b>[0-9]+)|(?<a>[0-9]+)/(?<b>[0-9]+)|(?<dec>[0-9]*[.,][0-9]+|[0-9]+[.,]?))"
-        + @"\s*(?<unit>in\.?|inch|inches|"")?\s*(?:(?<x>[-x*])\s*(?<n>[0-9]+)?)?\s*(?:tpi)?\s*(?<s>unr?c|unr?f|nc|nf|coarse|fine)?\s*(?:-?\s*[123]a)?$",
+        @"^(?:(?:#|no\.?|number)\s*(?<no>[0-9]+)|(?<no>[0-9]+)(?=-(?:24|32)\b)|(?<w>[0-9]+)\s*[- ]\s*(?<a>[0-9]+)/(?<b>[0-9]+)"
+            + @"|(?<a>[0-9]+)/(?<b>[0-9]+)|(?<dec>[0-9]*[.,][0-9]+|[0-9]+[.,]?))"
+        + @"\s*(?<unit>in\.?|inch|inches|"")?\s*(?:(?<x>[-x*])\s*(?<n>[0-9]+)?)?\s*(?:tpi)?"
+            + @"\s*(?<s>unr?c|unr?f|nc|nf|coarse|fine)?\s*(?:-?\s*[123]a)?$",
         RegexOptions.CultureInvariant);
 
     public static bool TryParse(string? text, out ScrewThread? thread, out string? problem)
@@ -73,7 +75,8 @@ internal static class ThreadText
         double pitch = hasPitch ? Number(match.Groups["p"].Value) : 0;
         if (pitch > LargestPitchMm)
         {
-            problem = "\"" + text.Trim() + "\" gives " + match.Groups["p"].Value + " mm where a pitch belongs, which looks like a length; write "
+            problem = "\"" + text.Trim() + "\" gives " + match.Groups["p"].Value
+                + " mm where a pitch belongs, which looks like a length; write "
                 + "M" + match.Groups["d"].Value + " alone or with a pitch, such as M10x1.25.";
             return null;
         }
@@ -106,7 +109,8 @@ internal static class ThreadText
             return null;
         }
 
-        bool bare = number is null && match.Groups["dec"].Success && !hasCount && !match.Groups["unit"].Success && !match.Groups["s"].Success
+        bool bare = number is null && match.Groups["dec"].Success && !hasCount && !match.Groups["unit"].Success
+            && !match.Groups["s"].Success
             && match.Groups["dec"].Value.IndexOfAny(['.', ',']) < 0;
         if (bare)
         {

@@ -8,7 +8,8 @@ public sealed class UnifiedThread : ScrewThread
 {
     private readonly double stressAreaIn2;
 
-    internal UnifiedThread(string size, double diameterInch, int threadsPerInch, ThreadSeries series, double stressAreaIn2, bool isSeriesAssumed)
+    internal UnifiedThread(
+        string size, double diameterInch, int threadsPerInch, ThreadSeries series, double stressAreaIn2, bool isSeriesAssumed)
         : base(Name(size, threadsPerInch, series), series, diameterInch * Si.Inch, Si.Inch / threadsPerInch, isSeriesAssumed)
     {
         Size = size;

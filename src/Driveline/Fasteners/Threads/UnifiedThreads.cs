@@ -12,7 +12,8 @@ internal static class UnifiedThreads
         Basis.Published("ASME B1.1", "edition not stated", "UNF tensile stress areas").ReadVia("a fastener reference page");
 
     public static readonly Basis RootBasis =
-        Basis.Published("ASME B1.1", "edition not stated", "section at the minor diameter D − 1.299038/n").ReadVia("public thread tables and textbooks");
+        Basis.Published("ASME B1.1", "edition not stated", "section at the minor diameter D − 1.299038/n")
+            .ReadVia("public thread tables and textbooks");
 
     public static readonly IReadOnlyList<UnifiedThread> All =
     [

@@ -57,7 +57,9 @@ public sealed class Engagement
     /// <summary>The same engagement with a measured or stated peak.</summary>
     public Engagement WithPeak(TorqueBand peak) => new(Clutch, Manner, Capacity, Guard.NotNull(peak, nameof(peak)), PeakAtMost);
 
-    /// <summary>The same engagement with a torque at the PTO that its peak stays below: enough to stay quiet, never a reason to trip.</summary>
+    /// <summary>
+    /// The same engagement with a torque at the PTO that its peak stays below: enough to stay quiet, never a reason to trip.
+    /// </summary>
     /// <param name="bound">Only its high end counts.</param>
     public Engagement WithPeakAtMost(TorqueBand bound) => new(Clutch, Manner, Capacity, Peak, Guard.NotNull(bound, nameof(bound)));
 }

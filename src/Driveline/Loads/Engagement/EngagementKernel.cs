@@ -2,7 +2,9 @@ using Driveline.Provenance;
 
 namespace Driveline.Loads;
 
-/// <summary>Arithmetic of running up a rotor through a slipping clutch, in SI at the PTO. A drive inertia of +∞ is held at its speed.</summary>
+/// <summary>
+/// Arithmetic of running up a rotor through a slipping clutch, in SI at the PTO. A drive inertia of +∞ is held at its speed.
+/// </summary>
 internal static class EngagementKernel
 {
     /// <summary>Time until the speeds meet at constant clutch torque; +∞ when they never do.</summary>
@@ -30,8 +32,11 @@ internal static class EngagementKernel
         return t;
     }
 
-    /// <summary>Heat of the slip: the inertias' share, plus the load torque over the slip angle. Free of the clutch torque but through that angle.</summary>
-    public static double SlipJoules<S>(double driveKgM2, double rotorKgM2, double slipRadPerS, double loadNm, double slipAngleRad, ref S log)
+    /// <summary>
+    /// Heat of the slip: the inertias' share, plus the load torque over the slip angle. Free of the clutch torque but through that angle.
+    /// </summary>
+    public static double SlipJoules<S>(
+        double driveKgM2, double rotorKgM2, double slipRadPerS, double loadNm, double slipAngleRad, ref S log)
         where S : struct, ISteps
     {
         double common = double.IsPositiveInfinity(driveKgM2) ? rotorKgM2

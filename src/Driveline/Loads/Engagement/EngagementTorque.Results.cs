@@ -13,7 +13,9 @@ public sealed partial class EngagementTorque
 
     private static readonly Basis Constant = Basis.CommonPractice("clutch that passes an even torque, drive held at its speed");
 
-    /// <summary>Highest torque of the engagement at the first device: low, expected and high; no bound when the capacity is not known.</summary>
+    /// <summary>
+    /// Highest torque of the engagement at the first device: low, expected and high; no bound when the capacity is not known.
+    /// </summary>
     /// <example>Capacity 1100 N·m exactly, abrupt: 1100 to 2200 N·m, expected 1100 N·m.</example>
     public TorqueBand Peak
     {
@@ -39,7 +41,9 @@ public sealed partial class EngagementTorque
         }
     }
 
-    /// <summary>Peak of a clutch that does not slip at all, T_l + ω √(J k): an estimate, never a cap; null without inertia and stiffness.</summary>
+    /// <summary>
+    /// Peak of a clutch that does not slip at all, T_l + ω √(J k): an estimate, never a cap; null without inertia and stiffness.
+    /// </summary>
     public TorqueBand? RigidPeak
     {
         get
@@ -82,7 +86,10 @@ public sealed partial class EngagementTorque
         }
     }
 
-    /// <summary>Heating power at the first moment of slip, T_c · ω: it goes on while a stuck machine stands still; no bound without a known capacity.</summary>
+    /// <summary>
+    /// Heating power at the first moment of slip, T_c · ω: it goes on while a stuck machine stands still; no bound without a known
+    /// capacity.
+    /// </summary>
     public PowerBand SlipPower => PowerBand.OfSi(Capacity.Times(omega), Engagement.Capacity?.Basis ?? BandBasis.Of(UnknownCapacity));
 
     /// <summary>What a caller must notice.</summary>
@@ -96,7 +103,8 @@ public sealed partial class EngagementTorque
                 findings.Add(Finding.Of(LoadsFindings.EngagementCapacityNotKnown, Severity.Warning));
                 if (RigidPeak is { } rigid)
                 {
-                    findings.Add(Finding.Of(LoadsFindings.EngagementRigidEstimate, Severity.Note).With("rigid", QuantityKind.Torque, rigid.SiBand.Expected));
+                    findings.Add(Finding.Of(LoadsFindings.EngagementRigidEstimate, Severity.Note)
+                        .With("rigid", QuantityKind.Torque, rigid.SiBand.Expected));
                 }
             }
 
@@ -183,7 +191,8 @@ public sealed partial class EngagementTorque
         Band t = rise.SiBand, j = rotor.SiBand;
         return new Band(
             t.IsBounded ? EngagementKernel.RampNm(j.Low, omega, capacity.Low, t.High, load.Low, ref log) : Math.Min(load.Low, capacity.Low),
-            t.HasExpected ? EngagementKernel.RampNm(j.Expected, omega, capacity.Expected, t.Expected, load.Expected, ref log) : capacity.Expected,
+            t.HasExpected ? EngagementKernel.RampNm(j.Expected, omega, capacity.Expected, t.Expected, load.Expected, ref log)
+                : capacity.Expected,
             EngagementKernel.RampNm(j.High, omega, capacity.High, t.Low, load.High, ref log));
     }
 
@@ -243,7 +252,8 @@ public sealed partial class EngagementTorque
         double low = EngagementKernel.SlipJoules(DriveLow, j.Low, omega, load.Low, omega * t.Low / 2, ref log);
         double expected = EngagementKernel.SlipJoules(
             double.PositiveInfinity, j.Expected, omega, loadExpected, omega * (t.Expected + rise.Expected) / 2, ref log);
-        double high = EngagementKernel.SlipJoules(double.PositiveInfinity, j.High, omega, load.High, omega * (t.High + rise.High) / 2, ref log);
+        double high = EngagementKernel.SlipJoules(
+            double.PositiveInfinity, j.High, omega, load.High, omega * (t.High + rise.High) / 2, ref log);
         expected = Math.Max(low, expected);
         return new Band(low, expected, Math.Max(expected, high));
     }

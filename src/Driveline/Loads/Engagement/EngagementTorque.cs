@@ -57,7 +57,8 @@ public sealed partial class EngagementTorque
     /// <param name="ptoSpeed">Speed of the engaged PTO at that engine speed; above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The speed is zero, negative or not finite.</exception>
     public static EngagementTorque Of(Engagement engagement, RotationalSpeed ptoSpeed) => new(
-        null, Guard.NotNull(engagement, nameof(engagement)), Guard.Positive(Si.RadiansPerSecond(ptoSpeed), "PTO speed", "rad/s", nameof(ptoSpeed)));
+        null, Guard.NotNull(engagement, nameof(engagement)),
+            Guard.Positive(Si.RadiansPerSecond(ptoSpeed), "PTO speed", "rad/s", nameof(ptoSpeed)));
 
     /// <summary>The same with the inertia to run up, at the PTO.</summary>
     public EngagementTorque WithRotor(InertiaBand atPto) => new(this, Engagement, omega) { Rotor = Guard.NotNull(atPto, nameof(atPto)) };
@@ -69,7 +70,8 @@ public sealed partial class EngagementTorque
     public EngagementTorque WithRise(TimeBand rise) => new(this, Engagement, omega) { Rise = Guard.NotNull(rise, nameof(rise)) };
 
     /// <summary>The same with the stiffness of the line to the rotor, at the PTO.</summary>
-    public EngagementTorque WithStiffness(StiffnessBand atPto) => new(this, Engagement, omega) { Stiffness = Guard.NotNull(atPto, nameof(atPto)) };
+    public EngagementTorque WithStiffness(StiffnessBand atPto) =>
+        new(this, Engagement, omega) { Stiffness = Guard.NotNull(atPto, nameof(atPto)) };
 
     /// <summary>The same with the inertia of engine and flywheel, at the PTO.</summary>
     public EngagementTorque WithEngineInertia(InertiaBand atPto) =>

@@ -9,7 +9,8 @@ public static class StartUpWithoutSlip
 {
     /// <summary>Load without slip over load with it.</summary>
     public static Sourced Factor { get; } =
-        new(10, "1", Basis.Published("operator manual, twin-disc fertilizer spreader", "undated", "friction clutch: slip cuts the start load to about one tenth"));
+        new(10, "1", Basis.Published(
+            "operator manual, twin-disc fertilizer spreader", "undated", "friction clutch: slip cuts the start load to about one tenth"));
 
     /// <summary>The load that statement implies for a slip torque, both ends an interval.</summary>
     /// <example>180 to 220 N·m: 1800 to 2200 N·m.</example>

@@ -50,7 +50,8 @@ public sealed class LineStiffness
         if (!section.HasModulus)
         {
             throw new ArgumentException(
-                "Section must be a solid, hollow or splined round one; got " + section.Shape + ". State the stiffness of that profile instead.", nameof(section));
+                "Section must be a solid, hollow or splined round one; got " + section.Shape
+                    + ". State the stiffness of that profile instead.", nameof(section));
         }
 
         NoSteps none = default;

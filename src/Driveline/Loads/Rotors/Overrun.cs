@@ -38,7 +38,8 @@ public sealed class Overrun
         get
         {
             NoSteps none = default;
-            return EnergyBand.OfSi(rotor.SiBand.Times(RotorKernel.Joules(1, omega, ref none)), rotor.Basis.With(Basis.Given("speed as stated")));
+            return EnergyBand.OfSi(
+                rotor.SiBand.Times(RotorKernel.Joules(1, omega, ref none)), rotor.Basis.With(Basis.Given("speed as stated")));
         }
     }
 
@@ -83,7 +84,8 @@ public sealed class Overrun
     /// <param name="pto">The tractor's PTO clutch.</param>
     /// <exception cref="ArgumentOutOfRangeException">The speed is negative or not finite.</exception>
     public static Overrun Of(InertiaBand rotorAtPto, RotationalSpeed ptoSpeed, OverrunClutch clutch, PtoClutchKind pto) => new(
-        Guard.NotNull(rotorAtPto, nameof(rotorAtPto)), Guard.NotNegative(Si.RadiansPerSecond(ptoSpeed), "PTO speed", "rad/s", nameof(ptoSpeed)), clutch, pto);
+        Guard.NotNull(rotorAtPto, nameof(rotorAtPto)),
+            Guard.NotNegative(Si.RadiansPerSecond(ptoSpeed), "PTO speed", "rad/s", nameof(ptoSpeed)), clutch, pto);
 
     /// <summary>Time the rotor turns on against a steady drag at the PTO, t = J ω / T; no bound when the drag may be nothing.</summary>
     /// <param name="drag">Drag of air, crop and bearings, at the PTO.</param>

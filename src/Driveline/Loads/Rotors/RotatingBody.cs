@@ -117,7 +117,8 @@ public sealed class RotatingBody
         var log = StepList.New();
         return inner <= outer
             ? Rigid(RotorKernel.RingKgM2(Kilograms(mass), outer, inner, ref log), log)
-            : throw Guard.OutOfRange("Inner radius", FormattableString.Invariant($"at most the outer radius {outer:G6} m"), inner, "m", nameof(innerRadius));
+            : throw Guard.OutOfRange(
+                "Inner radius", FormattableString.Invariant($"at most the outer radius {outer:G6} m"), inner, "m", nameof(innerRadius));
     }
 
     /// <summary>A flail or hammer hung on a pin, taken with all its mass at one radius: J = m · r².</summary>
@@ -127,11 +128,13 @@ public sealed class RotatingBody
     /// <exception cref="ArgumentOutOfRangeException">A value is out of its range or not finite.</exception>
     public static RotatingBody Flail(Mass mass, Length massRadius, Length pivotRadius)
     {
-        double m = Kilograms(mass), r = Above0(massRadius, "Radius of the mass centre", nameof(massRadius)), pivot = Radius(pivotRadius, nameof(pivotRadius));
+        double m = Kilograms(mass), r = Above0(massRadius, "Radius of the mass centre", nameof(massRadius)),
+            pivot = Radius(pivotRadius, nameof(pivotRadius));
         var log = StepList.New();
         return r >= pivot
             ? new RotatingBody(Of(RotorKernel.GyrationKgM2(m, r, ref log)), Of(RotorKernel.ShockKgM2(m, pivot, ref log)), true, log.Lines)
-            : throw Guard.OutOfRange("Radius of the mass centre", FormattableString.Invariant($"at least the pivot radius {pivot:G6} m"), r, "m", nameof(massRadius));
+            : throw Guard.OutOfRange("Radius of the mass centre", FormattableString.Invariant($"at least the pivot radius {pivot:G6} m"), r,
+                "m", nameof(massRadius));
     }
 
     /// <summary>A body of measured mass and radius of gyration: J = m · k².</summary>
@@ -139,7 +142,9 @@ public sealed class RotatingBody
     public static RotatingBody OfGyration(Mass mass, Length radiusOfGyration)
     {
         var log = StepList.New();
-        return Rigid(RotorKernel.GyrationKgM2(Kilograms(mass), Above0(radiusOfGyration, "Radius of gyration", nameof(radiusOfGyration)), ref log), log);
+        return Rigid(
+            RotorKernel.GyrationKgM2(Kilograms(mass), Above0(radiusOfGyration, "Radius of gyration", nameof(radiusOfGyration)), ref log),
+            log);
     }
 
     /// <summary>A body of stated inertia about the rotor's axis.</summary>
@@ -166,11 +171,13 @@ public sealed class RotatingBody
 
     private static InertiaBand Of(double kgM2) => Guard.IsFinite(kgM2)
         ? InertiaBand.OfSi(Band.Exactly(kgM2), BandBasis.Of(Sizes))
-        : throw new ArgumentOutOfRangeException(nameof(kgM2), "Mass and sizes must give a finite inertia; got " + kgM2.ToString(System.Globalization.CultureInfo.InvariantCulture) + " kg·m².");
+        : throw new ArgumentOutOfRangeException(nameof(kgM2), "Mass and sizes must give a finite inertia; got "
+            + kgM2.ToString(System.Globalization.CultureInfo.InvariantCulture) + " kg·m².");
 
     private static double Kilograms(Mass mass) => Guard.Positive(Si.Kilograms(mass), "Mass", "kg", nameof(mass));
 
-    private static double Above0(Length length, string quantity, string parameter) => Guard.Positive(Si.Meters(length), quantity, "m", parameter);
+    private static double Above0(Length length, string quantity, string parameter) =>
+        Guard.Positive(Si.Meters(length), quantity, "m", parameter);
 
     private static double Radius(Length radius, string parameter) => Guard.NotNegative(Si.Meters(radius), "Radius", "m", parameter);
 }

@@ -44,7 +44,8 @@ public sealed class RotorInertia
         int n = Guard.Within(count, 1, 1000, "Number of bodies", nameof(count));
         Guard.NotNull(body, nameof(body));
         return new RotorInertia(
-            body.Inertia.SiBand.Times(n), body.Shock.SiBand.Times(n), BandBasis.Combine(body.Inertia.Basis, body.Shock.Basis), body.IsSwinging);
+            body.Inertia.SiBand.Times(n), body.Shock.SiBand.Times(n), BandBasis.Combine(body.Inertia.Basis, body.Shock.Basis),
+                body.IsSwinging);
     }
 
     /// <summary>A rotor of stated inertia at its own speed.</summary>
@@ -112,7 +113,8 @@ public sealed class RotorInertia
         double w1 = Guard.NotNegative(Si.RadiansPerSecond(after), "Speed after", "rad/s", nameof(after));
         return w1 < w0
             ? RotorKernel.DipJoules(kgM2, w0, w1, ref log)
-            : throw Guard.OutOfRange("Speed after", FormattableString.Invariant($"below the speed before, {w0:G6} rad/s"), w1, "rad/s", nameof(after));
+            : throw Guard.OutOfRange(
+                "Speed after", FormattableString.Invariant($"below the speed before, {w0:G6} rad/s"), w1, "rad/s", nameof(after));
     }
 
     private InertiaBand Referred(Band kgM2, double ratio)

@@ -22,7 +22,8 @@ public sealed class DrivelineSimulation
     // An engine that nothing slows, and a clutch that bites at once, put more on the line than the real ones.
     private static readonly string[] TooHigh = [SimulationFindings.EngineHeld, SimulationFindings.SuddenBite];
 
-    private static readonly Basis Undamped = Basis.CommonPractice("masses on springs, gears without loss, simulated at the ends of what is stated");
+    private static readonly Basis Undamped = Basis.CommonPractice(
+        "masses on springs, gears without loss, simulated at the ends of what is stated");
 
     private DrivelineSimulation(DrivelineChain chain, SimulationDrive drive, SimulatedStrike? strike)
     {
@@ -73,19 +74,25 @@ public sealed class DrivelineSimulation
     public SimulationOutcome Run(SimulatedDevices devices, BandPoint device) =>
         TryRun(devices, device, BandPoint.Expected, out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing)
             ? outcome!
-            : throw new InvalidOperationException("The simulation lacks facts: " + string.Join(", ", missing.Select(f => f.Code).Distinct()) + ".");
+            : throw new InvalidOperationException(
+                "The simulation lacks facts: " + string.Join(", ", missing.Select(f => f.Code).Distinct()) + ".");
 
     /// <summary>Runs it, with the bands of drive and line at the values of a mild or severe event, when no fact is missing.</summary>
     /// <param name="devices">What the devices can do.</param>
     /// <param name="device">The value of their bands at which they act.</param>
-    /// <param name="severity">Low, expected or high: a high one has the highest clutch capacity and stiffness; a strike then finds the highest load, an engagement the lowest and the shortest time.</param>
+    /// <param name="severity">
+    /// Low, expected or high: a high one has the highest clutch capacity and stiffness; a strike then finds the highest load, an engagement
+    /// the lowest and the shortest time.
+    /// </param>
     /// <param name="outcome">The outcome; null when facts are missing.</param>
     /// <param name="missing">The facts missing; empty when there is an outcome.</param>
-    public bool TryRun(SimulatedDevices devices, BandPoint device, BandPoint severity, out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing) =>
+    public bool TryRun(SimulatedDevices devices, BandPoint device, BandPoint severity, out SimulationOutcome? outcome,
+        out IReadOnlyList<Finding> missing) =>
         TryRun(devices, device, severity, new WorkMeter(SimulationLimits.Usual), out outcome, out missing);
 
     internal bool TryRun(
-        SimulatedDevices devices, BandPoint device, BandPoint severity, WorkMeter meter, out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing)
+        SimulatedDevices devices, BandPoint device, BandPoint severity, WorkMeter meter, out SimulationOutcome? outcome,
+            out IReadOnlyList<Finding> missing)
     {
         outcome = null;
         missing = Missing;
@@ -100,9 +107,13 @@ public sealed class DrivelineSimulation
         return outcome is not null;
     }
 
-    /// <summary>Highest torque of the engagement, no device acting, as the PTO torque at which a device would carry it; null when it is no engagement or rests on assumptions.</summary>
+    /// <summary>
+    /// Highest torque of the engagement, no device acting, as the PTO torque at which a device would carry it; null when it is no
+    /// engagement or rests on assumptions.
+    /// </summary>
     /// <remarks>
-    /// Runs at every end of clutch capacity, time of engagement and load, and at three values of the stiffness; the highest and lowest of them are the ends of the
+    /// Runs at every end of clutch capacity, time of engagement and load, and at three values of the stiffness; the highest and lowest of
+    /// them are the ends of the
     /// band, so that what lies beyond is unlikely, not impossible. Without a device the torque behind the PTO clutch counts.
     /// </remarks>
     public TorqueBand? EngagementPeak() => EngagementPeak(SimulationLimits.Usual).AtPto;
@@ -117,12 +128,17 @@ public sealed class DrivelineSimulation
 
     internal TorqueBand? EngagementPeak(WorkMeter meter) => Strike is null && RestsOnFacts ? PeakBand(meter) : null;
 
-    /// <summary>What the engagement peak stays below when all that was taken in place of facts makes it too high; null else, and when it rests on facts alone.</summary>
+    /// <summary>
+    /// What the engagement peak stays below when all that was taken in place of facts makes it too high; null else, and when it rests on
+    /// facts alone.
+    /// </summary>
     internal TorqueBand? EngagementPeakAtMost(WorkMeter meter) =>
-        Strike is null && CanRun && Assumed.Count > 0 && Assumed.All(f => TooHigh.Contains(f.Code)) && Drive.Engagement.Capacity is not null ? PeakBand(meter) : null;
+        Strike is null && CanRun && Assumed.Count > 0 && Assumed.All(f => TooHigh.Contains(f.Code)) && Drive.Engagement.Capacity is not null
+            ? PeakBand(meter) : null;
 
     internal SimulationOutcome? RunAt(in SimulationEnds ends, List<Finding> missing, WorkMeter meter) =>
-        meter.TrySpend(LayingWork()) && LineMapping.Of(Chain, Drive, Strike, in ends, missing) is { } line ? new SimulationOutcome(Chain, line, Event, meter) : null;
+        meter.TrySpend(LayingWork()) && LineMapping.Of(Chain, Drive, Strike, in ends, missing) is { } line
+            ? new SimulationOutcome(Chain, line, Event, meter) : null;
 
     private TorqueBand? PeakBand(WorkMeter meter)
     {
@@ -159,7 +175,8 @@ public sealed class DrivelineSimulation
     private IEnumerable<SimulationEnds> EngagementEnds()
     {
         yield return SimulationEnds.Of(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, isStrike: false);
-        BandPoint[] stiffness = Chain.Parts.Any(p => p.Stiffness is { } k && k.SiBand.Low < k.SiBand.High) ? AllPoints : [BandPoint.Expected];
+        BandPoint[] stiffness = Chain.Parts.Any(p => p.Stiffness is { } k && k.SiBand.Low < k.SiBand.High) ? AllPoints
+            : [BandPoint.Expected];
         BandPoint[] rise = Drive.Rise is { } t && t.SiBand.Low < t.SiBand.High ? BothEnds : [BandPoint.Expected];
         BandPoint[] capacity = Drive.Engagement.Capacity is { } c && c.SiBand.Low < c.SiBand.High ? BothEnds : [BandPoint.Expected];
         BandPoint[] load = Drive.Load is { } l && l.SiBand.Low < l.SiBand.High ? BothEnds : [BandPoint.Expected];
@@ -210,7 +227,8 @@ public sealed class DrivelineSimulation
             missing.Add(Finding.Of(SimulationFindings.RiseNotKnown, Severity.Warning));
         }
 
-        LineMapping.Of(Chain, Drive, Strike, SimulationEnds.Of(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, Strike is not null), missing);
+        LineMapping.Of(Chain, Drive, Strike,
+            SimulationEnds.Of(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, Strike is not null), missing);
         return missing;
     }
 
@@ -226,14 +244,16 @@ public sealed class DrivelineSimulation
         Add(assumed, Strike is not null && Drive.Engagement.Capacity is null, SimulationFindings.NoClutchCap);
         Add(assumed, Strike is { Place: StrikePlace.NotKnown }, SimulationFindings.PlaceNotKnown);
         Add(assumed, Strike is null && Drive.Load is null, SimulationFindings.NoLoad);
-        Add(assumed, Strike is null && Drive.Rise is null && Drive.Engagement.Manner != EngagementManner.Abrupt, SimulationFindings.SuddenBite);
+        Add(assumed, Strike is null && Drive.Rise is null && Drive.Engagement.Manner != EngagementManner.Abrupt,
+            SimulationFindings.SuddenBite);
         if (Strike is not null && DeviceAtStop() is { } device)
         {
             assumed.Add(Finding.Of(SimulationFindings.DeviceAtStop, Severity.Note).With("name", device));
         }
 
         Add(assumed, IsUnbounded(), SimulationFindings.FactUnbounded);
-        string[] light = [.. Chain.Parts.Where(p => p.InertiaKgM2 == 0 && p.Kind is not (PartKind.PtoStub or PartKind.ShaftAtCrossHole)).Select(p => p.Name)];
+        string[] light = [.. Chain.Parts.Where(p => p.InertiaKgM2 == 0 && p.Kind is not (PartKind.PtoStub or PartKind.ShaftAtCrossHole))
+            .Select(p => p.Name)];
         if (light.Length > 0)
         {
             assumed.Add(Finding.Of(SimulationFindings.PartsWithoutInertia, Severity.Note).With("names", string.Join(", ", light)));
@@ -243,7 +263,8 @@ public sealed class DrivelineSimulation
     }
 
     private string? DeviceAtStop() =>
-        LineMapping.Of(Chain, Drive, Strike, SimulationEnds.Of(SimulatedDevices.Fitted, BandPoint.Low, BandPoint.Expected, isStrike: true), [])?.DeviceAtStop;
+        LineMapping.Of(Chain, Drive, Strike, SimulationEnds.Of(SimulatedDevices.Fitted, BandPoint.Low, BandPoint.Expected, isStrike: true),
+            [])?.DeviceAtStop;
 
     private bool IsUnbounded() => new QuantityBand?[] { Drive.Engagement.Capacity, Drive.Rise, Drive.Load, Drive.EngineInertia }
         .Concat(Chain.Parts.Select(p => p.Stiffness)).Any(band => band is { IsBounded: false });

@@ -32,7 +32,8 @@ internal sealed class LineMapping
     }
 
     /// <summary>The line at one value of each band; null, with what is missing, when facts do not suffice.</summary>
-    public static SimulatedLine? Of(DrivelineChain chain, SimulationDrive drive, SimulatedStrike? strike, in SimulationEnds ends, List<Finding> missing)
+    public static SimulatedLine? Of(
+        DrivelineChain chain, SimulationDrive drive, SimulatedStrike? strike, in SimulationEnds ends, List<Finding> missing)
     {
         int before = missing.Count;
         var mapping = new LineMapping(chain, drive, strike, in ends, missing);
@@ -53,7 +54,12 @@ internal sealed class LineMapping
 
     private void Lay()
     {
-        lumps.Add(new Lump { InertiaKgM2 = drive.IsEngineFree(strike is not null) ? drive.EngineInertia!.SiBand.Expected : double.PositiveInfinity, Name = SimulatedLine.Engine });
+        lumps.Add(new Lump
+        {
+            InertiaKgM2 = drive.IsEngineFree(strike is not null) ? drive.EngineInertia!.SiBand.Expected
+            : double.PositiveInfinity,
+            Name = SimulatedLine.Engine
+        });
         LayPtoClutch();
         Lump? rotor = null;
         for (int k = 0; k < chain.Nodes.Length; k++)
@@ -101,7 +107,8 @@ internal sealed class LineMapping
         }
 
         FrictionCoupling clutch = FrictionCoupling.Of(UnitsNet.Torque.FromNewtonMeters(capacity));
-        Append(LineLink.Of(SimulatedLine.PtoClutch, strike is null ? clutch.Engaging(UnitsNet.Duration.Zero, UnitsNet.Duration.FromSeconds(drive.RiseS(ends.Rise))) : clutch));
+        Append(LineLink.Of(SimulatedLine.PtoClutch, strike is null
+            ? clutch.Engaging(UnitsNet.Duration.Zero, UnitsNet.Duration.FromSeconds(drive.RiseS(ends.Rise))) : clutch));
     }
 
     private void LayDevice(int k, ProtectiveDevice device, double ratio)
@@ -219,8 +226,10 @@ internal sealed class LineMapping
             if (joined is null)
             {
                 missing.Add(lump.IsStruck || l == links.Count
-                    ? Finding.Of(SimulationFindings.InertiaNotKnown, Severity.Warning).With("name", lump.IsStruck ? strike!.At.Name : lump.Name)
-                    : Finding.Of(SimulationFindings.InertiaBetweenNotKnown, Severity.Warning).With("first", links[l - 1].Name).With("second", links[l].Name));
+                    ? Finding.Of(SimulationFindings.InertiaNotKnown, Severity.Warning)
+                        .With("name", lump.IsStruck ? strike!.At.Name : lump.Name)
+                    : Finding.Of(SimulationFindings.InertiaBetweenNotKnown, Severity.Warning).With("first", links[l - 1].Name)
+                        .With("second", links[l].Name));
                 return;
             }
 

@@ -48,12 +48,14 @@ internal static class SimulatedDevice
     public static TorqueBand? TripOf(ProtectiveDevice device, bool isHealthy) => isHealthy ? device.InGoodOrder : device.Breakaway;
 
     /// <summary>True when it is known to pass on what comes: a stuck clutch, a bolt in a seized hub.</summary>
-    public static bool IsStuck(ProtectiveDevice device) => device.IsStuck || device is ShearBoltDevice { BreakTorque.Joint.Hub: HubState.Seized };
+    public static bool IsStuck(ProtectiveDevice device) => device.IsStuck
+        || device is ShearBoltDevice { BreakTorque.Joint.Hub: HubState.Seized };
 
     /// <summary>True when nobody knows at which torque it acts as fitted, so that a run with it proves nothing.</summary>
     public static bool IsUnsure(ProtectiveDevice device) =>
         !IsStuck(device) && (device.Breakaway is not { SiBand.HasExpected: true } || !device.IsIdentified);
 
     private static double DragNm(ProtectiveDevice device) =>
-        device is ShearBoltDevice { BreakTorque.Joint: { Hub: HubState.Stiff, HubFriction: { IsBounded: true } drag } } ? drag.SiBand.Expected : 0;
+        device is ShearBoltDevice { BreakTorque.Joint: { Hub: HubState.Stiff, HubFriction: { IsBounded: true } drag } }
+            ? drag.SiBand.Expected : 0;
 }

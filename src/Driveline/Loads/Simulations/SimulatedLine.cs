@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace Driveline.Loads;
 
-/// <summary>A driveline as a torsional model at PTO speed, with the start and length of its run, and which link each element rides on.</summary>
+/// <summary>
+/// A driveline as a torsional model at PTO speed, with the start and length of its run, and which link each element rides on.
+/// </summary>
 /// <remarks>
 /// The length of a run covers the event, the slip of the PTO clutch as far as it ends, and some swings of the slowest mode. A strike
 /// starts in the steady state: every link before the load carries T₀.
@@ -33,7 +35,8 @@ internal sealed class SimulatedLine
     private readonly double loadNm;
     private double durationS = double.NaN;
 
-    public SimulatedLine(DrivelineChain chain, SimulationDrive drive, SimulatedStrike? strike, in SimulationEnds ends, List<Lump> lumps, List<LineLink> links)
+    public SimulatedLine(DrivelineChain chain, SimulationDrive drive, SimulatedStrike? strike, in SimulationEnds ends, List<Lump> lumps,
+        List<LineLink> links)
     {
         this.chain = chain;
         this.strike = strike;
@@ -90,7 +93,9 @@ internal sealed class SimulatedLine
         return [];
     }
 
-    /// <summary>True for an element within what is stopped as one, with inertia before it: no one knows how the blow is shared there.</summary>
+    /// <summary>
+    /// True for an element within what is stopped as one, with inertia before it: no one knows how the blow is shared there.
+    /// </summary>
     public bool IsWithinStop(int node)
     {
         int struck = strike is null ? -1 : chain.IndexOf(strike.At);
@@ -109,12 +114,14 @@ internal sealed class SimulatedLine
     }
 
     /// <summary>The links with a clutch that slips and heats, and the link of the PTO clutch among them.</summary>
-    public IEnumerable<string> SlippingLinks => links.Select((link, l) => (link, l)).Where(p => p.link.Coupling is FrictionCoupling).Select(p => linkNames[p.l]);
+    public IEnumerable<string> SlippingLinks => links.Select((link, l) => (link, l)).Where(p => p.link.Coupling is FrictionCoupling)
+        .Select(p => linkNames[p.l]);
 
     /// <summary>The link of a device's coupling; null when it is rigid in this run.</summary>
     public string? CouplingOf(int node)
     {
-        int l = links.FindIndex(link => link.Coupling is not null && link.Nodes.Contains(node) && link.Name == chain.Nodes[node].Element!.Name);
+        int l = links.FindIndex(
+            link => link.Coupling is not null && link.Nodes.Contains(node) && link.Name == chain.Nodes[node].Element!.Name);
         return l < 0 ? null : linkNames[l];
     }
 
@@ -222,7 +229,8 @@ internal sealed class SimulatedLine
     private TorsionStart Standing(double radPerS)
     {
         TorsionStart start = Model.AtRest();
-        return double.IsPositiveInfinity(lumps[0].InertiaKgM2) ? start : start.WithSpeed(Engine, RotationalSpeed.FromRadiansPerSecond(radPerS));
+        return double.IsPositiveInfinity(lumps[0].InertiaKgM2) ? start
+            : start.WithSpeed(Engine, RotationalSpeed.FromRadiansPerSecond(radPerS));
     }
 
     private double SwingS()

@@ -67,11 +67,13 @@ public sealed class SimulatedStrike
     /// <param name="stiffness">Stiffness up to that torque; above 0.</param>
     /// <param name="torque">Torque at which it gives way; above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of its range.</exception>
-    public static SimulatedStrike Yielding(Element at, StrikePlace place, RotationalStiffness stiffness, Torque torque) => new(new SimulatedStrike(at, place))
-    {
-        StiffnessNmPerRad = Guard.Positive(Si.NewtonMetersPerRadian(stiffness), "Stiffness of what is struck", "N·m/rad", nameof(stiffness)),
-        YieldNm = Guard.Positive(Si.NewtonMeters(torque), "Torque at which it gives way", "N·m", nameof(torque)),
-    };
+    public static SimulatedStrike Yielding(Element at, StrikePlace place, RotationalStiffness stiffness, Torque torque) =>
+        new(new SimulatedStrike(at, place))
+        {
+            StiffnessNmPerRad = Guard.Positive(
+            Si.NewtonMetersPerRadian(stiffness), "Stiffness of what is struck", "N·m/rad", nameof(stiffness)),
+            YieldNm = Guard.Positive(Si.NewtonMeters(torque), "Torque at which it gives way", "N·m", nameof(torque)),
+        };
 
     /// <summary>A spring and damper side by side that push back and never pull.</summary>
     /// <param name="at">The element that is stopped.</param>
@@ -79,11 +81,14 @@ public sealed class SimulatedStrike
     /// <param name="stiffness">Stiffness; above 0.</param>
     /// <param name="newtonMeterSecondsPerRadian">Damping; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of its range.</exception>
-    public static SimulatedStrike Springy(Element at, StrikePlace place, RotationalStiffness stiffness, double newtonMeterSecondsPerRadian) => new(new SimulatedStrike(at, place))
-    {
-        StiffnessNmPerRad = Guard.Positive(Si.NewtonMetersPerRadian(stiffness), "Stiffness of what is struck", "N·m/rad", nameof(stiffness)),
-        DampingNms = Guard.NotNegative(newtonMeterSecondsPerRadian, "Damping of what is struck", "N·m·s/rad", nameof(newtonMeterSecondsPerRadian)),
-    };
+    public static SimulatedStrike Springy(Element at, StrikePlace place, RotationalStiffness stiffness,
+        double newtonMeterSecondsPerRadian) => new(new SimulatedStrike(at, place))
+        {
+            StiffnessNmPerRad = Guard.Positive(
+            Si.NewtonMetersPerRadian(stiffness), "Stiffness of what is struck", "N·m/rad", nameof(stiffness)),
+            DampingNms = Guard.NotNegative(
+            newtonMeterSecondsPerRadian, "Damping of what is struck", "N·m·s/rad", nameof(newtonMeterSecondsPerRadian)),
+        };
 
     /// <summary>A blow on pan or deck, which does not pass the driveline.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The place is another one.</exception>
@@ -105,7 +110,8 @@ public sealed class SimulatedStrike
 
     /// <summary>The same at another time since the start of the run; 0 s or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The time is negative or not finite.</exception>
-    public SimulatedStrike Starting(Duration at) => new(this) { StartS = Guard.NotNegative(Si.Seconds(at), "Time of the strike", "s", nameof(at)) };
+    public SimulatedStrike Starting(Duration at) =>
+        new(this) { StartS = Guard.NotNegative(Si.Seconds(at), "Time of the strike", "s", nameof(at)) };
 
     /// <summary>The obstacle at the PTO's speed, behind a speed ratio.</summary>
     internal Obstacle AtPto(double ratio)
@@ -116,6 +122,7 @@ public sealed class SimulatedStrike
         Obstacle obstacle = IsRigid ? (staysStopped ? Obstacle.Jam(start) : Obstacle.RigidStop(start))
             : double.IsPositiveInfinity(YieldNm) ? Obstacle.SpringDamper(start, stiffness, DampingNms * ratio * ratio)
             : Obstacle.Yielding(start, stiffness, Torque.FromNewtonMeters(YieldNm * ratio));
-        return SwingRad > 0 ? obstacle.AfterSwingBack(Angle.FromRadians(SwingRad / ratio), Torque.FromNewtonMeters(SwingNm * ratio)) : obstacle;
+        return SwingRad > 0 ? obstacle.AfterSwingBack(Angle.FromRadians(SwingRad / ratio), Torque.FromNewtonMeters(SwingNm * ratio))
+            : obstacle;
     }
 }

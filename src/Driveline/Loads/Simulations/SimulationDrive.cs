@@ -44,7 +44,9 @@ public sealed class SimulationDrive
 
     internal double SpeedRadPerS { get; }
 
-    /// <summary>True when the engine slows: its inertia is known, and for an engagement also its torque. Else it is held at its speed.</summary>
+    /// <summary>
+    /// True when the engine slows: its inertia is known, and for an engagement also its torque. Else it is held at its speed.
+    /// </summary>
     internal bool IsEngineFree(bool isStrike) => EngineInertia is { HasExpected: true } && (isStrike || EngineLine is not null);
 
     internal double LoadNm(BandPoint point) => Load is null ? 0 : Bounded(Load.SiBand, point);
@@ -66,7 +68,8 @@ public sealed class SimulationDrive
     public SimulationDrive WithEngineLine(TorqueSpeedLine atPto) => new(this) { EngineLine = Guard.NotNull(atPto, nameof(atPto)) };
 
     /// <summary>The same with the PTO clutch.</summary>
-    public SimulationDrive WithEngagement(Engagement engagement) => new(this) { Engagement = Guard.NotNull(engagement, nameof(engagement)) };
+    public SimulationDrive WithEngagement(Engagement engagement) =>
+        new(this) { Engagement = Guard.NotNull(engagement, nameof(engagement)) };
 
     /// <summary>The same with the time in which the PTO clutch is let in.</summary>
     public SimulationDrive WithRise(TimeBand rise) => new(this) { Rise = Guard.NotNull(rise, nameof(rise)) };

@@ -5,7 +5,8 @@ namespace Driveline.Loads;
 /// <summary>Which value of each band a run takes, and what becomes of the devices.</summary>
 internal readonly struct SimulationEnds
 {
-    public SimulationEnds(SimulatedDevices devices, BandPoint device, BandPoint capacity, BandPoint stiffness, BandPoint rise, BandPoint load)
+    public SimulationEnds(
+        SimulatedDevices devices, BandPoint device, BandPoint capacity, BandPoint stiffness, BandPoint rise, BandPoint load)
     {
         Devices = devices;
         Device = device;

@@ -32,7 +32,8 @@ public sealed class SimulationOutcome
         double trip = double.PositiveInfinity;
         for (int k = 0; k < peakNm.Length; k++)
         {
-            if (chain.Nodes[k].Device is { } device && line.CouplingOf(k) is { } link && result.TripTime(link) is { } at && at.Seconds < trip)
+            if (chain.Nodes[k].Device is { } device && line.CouplingOf(k) is { } link && result.TripTime(link) is { } at
+                && at.Seconds < trip)
             {
                 trip = at.Seconds;
                 TrippedDevice = device;
@@ -40,7 +41,8 @@ public sealed class SimulationOutcome
         }
 
         TripTime = TrippedDevice is null ? null : Duration.FromSeconds(trip);
-        Slips = [.. line.SlippingLinks.Select(name => new SimulatedSlip(name, result.SlipEnergy(name).Joules, Math.Abs(result.SlipAngle(name).Radians)))];
+        Slips = [.. line.SlippingLinks.Select(
+            name => new SimulatedSlip(name, result.SlipEnergy(name).Joules, Math.Abs(result.SlipAngle(name).Radians)))];
         EnergyError = Math.Abs(result.EnergyImbalance);
         IsComplete = result.IsComplete;
         Length = Duration.FromSeconds(line.DurationS);
@@ -141,7 +143,9 @@ public sealed class SimulationOutcome
         return trace;
     }
 
-    /// <summary>False for an element within what the blow stops as one, with inertia before it: its peak is at least the one given.</summary>
+    /// <summary>
+    /// False for an element within what the blow stops as one, with inertia before it: its peak is at least the one given.
+    /// </summary>
     /// <exception cref="ArgumentException">The element is not in the chain.</exception>
     public bool IsPeakWhole(Element element) => IsPeakWhole(chain.IndexOf(Guard.NotNull(element, nameof(element))));
 

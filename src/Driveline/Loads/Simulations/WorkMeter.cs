@@ -33,7 +33,8 @@ internal sealed class WorkMeter
     /// <summary>Runs a line as far as the work lasts. The result is valid until the next run.</summary>
     public TransientResult Run(TorsionStart start, double seconds)
     {
-        TransientResult result = Transient.Run(start, Duration.FromSeconds(seconds), TransientLimits.Usual.WithWork(most - Done), workspace);
+        TransientResult result = Transient.Run(
+            start, Duration.FromSeconds(seconds), TransientLimits.Usual.WithWork(most - Done), workspace);
         Done += result.Work;
         IsSpent |= Done > most;
         return result;

@@ -104,7 +104,8 @@ public sealed partial class StrikeEstimate
         Band line = Side.LineInertia?.SiBand ?? AnyTorque;
         Band all = line + (Side.EngineInertia?.SiBand ?? AnyTorque);
         Band capacity = Side.ClutchCapacity?.SiBand ?? AnyTorque;
-        double low = IsDeadStop && PassesDriveline == true ? LowNm(steady.Low, capacity.Low, line.Low, all.Low, k.Low, ref log) : steady.Low;
+        double low = IsDeadStop && PassesDriveline == true ? LowNm(steady.Low, capacity.Low, line.Low, all.Low, k.Low, ref log)
+            : steady.Low;
         double expected = PeakNm(steady.Expected, capacity.Expected, line.Expected, all.Expected, k.Expected, ref log);
         double high = PeakNm(steady.High, capacity.High, line.High, all.High, k.High, ref log);
         return new Band(low, expected, high);

@@ -53,7 +53,9 @@ public sealed partial class StrikeEstimate
         _ => null,
     };
 
-    /// <summary>Highest torque in the line before the stopped point. The steady torque when the blow does not pass; no bound when facts are missing.</summary>
+    /// <summary>
+    /// Highest torque in the line before the stopped point. The steady torque when the blow does not pass; no bound when facts are missing.
+    /// </summary>
     /// <example>No steady torque, 540 min⁻¹, no engine inertia, line 2.0 kg·m² and 5000 N·m/rad, dead stop: 5655 N·m.</example>
     public TorqueBand Peak
     {
@@ -64,12 +66,16 @@ public sealed partial class StrikeEstimate
         }
     }
 
-    /// <summary>Highest torque between the stopped point and the rotor, when something before the rotor stops; null when it does not arise or is not known.</summary>
+    /// <summary>
+    /// Highest torque between the stopped point and the rotor, when something before the rotor stops; null when it does not arise or is not
+    /// known.
+    /// </summary>
     public TorqueBand? RotorSidePeak
     {
         get
         {
-            if (PassesDriveline == false || Place == StrikePlace.Blade || Overrun == OverrunClutch.Fitted || Rotor is not { } rotor || RotorStiffness is not { } stiffness)
+            if (PassesDriveline == false || Place == StrikePlace.Blade || Overrun == OverrunClutch.Fitted || Rotor is not { } rotor
+                || RotorStiffness is not { } stiffness)
             {
                 return null;
             }
@@ -78,14 +84,17 @@ public sealed partial class StrikeEstimate
             Band j = rotor.SiBand, k = stiffness.SiBand;
             double omega = Side.SpeedRadPerS;
             var band = new Band(
-                Place == StrikePlace.Driveline && Overrun == OverrunClutch.None && IsDeadStop ? StrikeKernel.ImpactNm(0, omega, j.Low, k.Low, ref none) : 0,
+                Place == StrikePlace.Driveline && Overrun == OverrunClutch.None && IsDeadStop
+                    ? StrikeKernel.ImpactNm(0, omega, j.Low, k.Low, ref none) : 0,
                 StrikeKernel.ImpactNm(0, omega, j.Expected, k.Expected, ref none),
                 StrikeKernel.ImpactNm(0, omega, j.High, k.High, ref none));
             return TorqueBand.OfSi(band, BandBasis.Combine(rotor.Basis, stiffness.Basis));
         }
     }
 
-    /// <summary>Energy the rotor spends: in what its blades strike, or in the line when that stops; null when its inertia is not known.</summary>
+    /// <summary>
+    /// Energy the rotor spends: in what its blades strike, or in the line when that stops; null when its inertia is not known.
+    /// </summary>
     public EnergyBand? RotorEnergy
     {
         get

@@ -24,7 +24,9 @@ public sealed class EngineSide
         this.ratioAssumed = ratioAssumed;
     }
 
-    /// <summary>What the reserve of a modern diesel is remembered to be: 0.20 to 0.50, expected 0.35. For orientation, never used unasked.</summary>
+    /// <summary>
+    /// What the reserve of a modern diesel is remembered to be: 0.20 to 0.50, expected 0.35. For orientation, never used unasked.
+    /// </summary>
     public static RatioBand RememberedTorqueReserve { get; } =
         RatioBand.Between(0.20, 0.35, 0.50, Basis.FromMemory("torque reserve of modern diesels, 20 to 50 %, low confidence"));
 
@@ -34,7 +36,9 @@ public sealed class EngineSide
     /// <summary>Share by which the engine can exceed its rated torque; null when not stated.</summary>
     public RatioBand? TorqueReserve { get; }
 
-    /// <summary>Highest torque the engine holds before it stalls, T · (1 + reserve); no bound above the rated torque when the reserve is not stated.</summary>
+    /// <summary>
+    /// Highest torque the engine holds before it stalls, T · (1 + reserve); no bound above the rated torque when the reserve is not stated.
+    /// </summary>
     public TorqueBand StallTorque => TorqueReserve is { } reserve
         ? TorqueBand.OfSi(RatedTorque.SiBand.Times(Band.Exactly(1) + reserve.SiBand), BandBasis.Combine(RatedTorque.Basis, reserve.Basis))
         : TorqueBand.OfSi(
@@ -99,7 +103,8 @@ public sealed class EngineSide
         Band engine = engineTorque.SiBand;
         NoSteps none = default;
         var band = new Band(
-            PtoNm(engine.Low, i, share.Low, ref none), PtoNm(engine.Expected, i, share.Expected, ref none), PtoNm(engine.High, i, share.High, ref none));
+            PtoNm(engine.Low, i, share.Low, ref none), PtoNm(engine.Expected, i, share.Expected, ref none),
+                PtoNm(engine.High, i, share.High, ref none));
         return new EngineSide(TorqueBand.OfSi(band, BandBasis.Combine(engineTorque.Basis, efficiency.Basis)), null, false);
     }
 
@@ -110,7 +115,8 @@ public sealed class EngineSide
     {
         Guard.NotNull(enginePower, nameof(enginePower));
         return PowerBand.OfSi(
-            enginePower.SiBand.Times(Share(ratio, "PTO power over engine power", nameof(ratio))), BandBasis.Combine(enginePower.Basis, ratio.Basis));
+            enginePower.SiBand.Times(Share(ratio, "PTO power over engine power", nameof(ratio))),
+                BandBasis.Combine(enginePower.Basis, ratio.Basis));
     }
 
     /// <summary>The same with the share by which the engine can exceed its rated torque.</summary>

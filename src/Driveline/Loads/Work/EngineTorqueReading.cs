@@ -57,5 +57,6 @@ public sealed class EngineTorqueReading
         return TorqueBand.OfSi(new Band(0, expected, high), efficiency.Basis.With(Basis.Given("engine torque as reported")));
     }
 
-    private static double Percent(double value, string quantity, string parameter) => Guard.Within(value, -125, 125, quantity, "%", parameter);
+    private static double Percent(double value, string quantity, string parameter) =>
+        Guard.Within(value, -125, 125, quantity, "%", parameter);
 }

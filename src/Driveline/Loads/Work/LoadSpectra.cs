@@ -11,7 +11,8 @@ namespace Driveline.Loads;
 /// </remarks>
 public static class LoadSpectra
 {
-    private static readonly Basis Field = Basis.CommonPractice("rotary tillage field data in a gear maker's article, original paper not identified");
+    private static readonly Basis Field = Basis.CommonPractice(
+        "rotary tillage field data in a gear maker's article, original paper not identified");
 
     /// <summary>Rotary tillage in gear L1: mean 910.79 N·m, standard deviation 204.54 N·m.</summary>
     public static LoadSpectrum TillageGearL1 { get; } =

@@ -38,7 +38,8 @@ public sealed class LoadSpectrum
 
     /// <summary>Mean plus 3 standard deviations over the mean, both ends an interval.</summary>
     /// <example>910.79 and 204.54 N·m: 1.674.</example>
-    public RatioBand PeakFactor => RatioBand.OfSi(Band.Exactly(Factor(UsualDeviations)), new BandBasis(Basis, Basis, Basis, BandEnd.Interval95, BandEnd.Interval95));
+    public RatioBand PeakFactor =>
+        RatioBand.OfSi(Band.Exactly(Factor(UsualDeviations)), new BandBasis(Basis, Basis, Basis, BandEnd.Interval95, BandEnd.Interval95));
 
     /// <summary>A measured mean and standard deviation.</summary>
     /// <param name="mean">Mean torque; above 0.</param>
@@ -53,7 +54,8 @@ public sealed class LoadSpectrum
     /// <summary>The peak factor that leaves fewer peaks above it: 1 + z · v.</summary>
     /// <param name="deviations">z, standard deviations above the mean; 0 to 10.</param>
     /// <exception cref="ArgumentOutOfRangeException">z is not within 0 to 10.</exception>
-    public double FactorAt(double deviations) => Factor(Guard.Within(deviations, 0, 10, "Standard deviations", string.Empty, nameof(deviations)));
+    public double FactorAt(double deviations) =>
+        Factor(Guard.Within(deviations, 0, 10, "Standard deviations", string.Empty, nameof(deviations)));
 
     internal static double PeakFactorOf<S>(double meanNm, double deviationNm, double deviations, ref S log)
         where S : struct, ISteps

@@ -62,7 +62,9 @@ public sealed class PowerNeed
     public static PowerNeed Of(PowerRow row, MassFlow feed) => Of(
         Guard.NotNull(row, nameof(row)), 0, Guard.Positive(Si.KilogramsPerSecond(feed), "Feed rate", "kg/s", nameof(feed)));
 
-    /// <summary>The need of a kind of machine by every row held that follows from its width: from the lowest to the highest of them.</summary>
+    /// <summary>
+    /// The need of a kind of machine by every row held that follows from its width: from the lowest to the highest of them.
+    /// </summary>
     /// <param name="kind">The kind of machine.</param>
     /// <param name="width">Working width w; above 0.</param>
     /// <exception cref="ArgumentException">No row of the kind follows from a width; state the power instead.</exception>
@@ -71,7 +73,8 @@ public sealed class PowerNeed
         ? need!
         : throw new ArgumentException(
             "No power per width is held for " + kind + "; state the power. Held for: "
-            + string.Join(", ", ImplementPower.All.Where(r => r.NeedsWidth).Select(r => r.Kind).Where(k => k != MachineKind.Other).Distinct()) + ".",
+            + string.Join(
+                ", ", ImplementPower.All.Where(r => r.NeedsWidth).Select(r => r.Kind).Where(k => k != MachineKind.Other).Distinct()) + ".",
             nameof(kind));
 
     /// <summary>The need of a kind of machine by width; false when no row of the kind follows from a width.</summary>
@@ -131,7 +134,8 @@ public sealed class PowerNeed
         if (row.NeedsWidth != widthM > 0 || row.NeedsFeed != feedKgPerS > 0)
         {
             throw new ArgumentException(
-                "The power of '" + row + "' follows from " + (row.NeedsWidth ? "its working width" : row.NeedsFeed ? "its feed rate" : "neither width nor feed rate")
+                "The power of '" + row + "' follows from "
+                    + (row.NeedsWidth ? "its working width" : row.NeedsFeed ? "its feed rate" : "neither width nor feed rate")
                 + "; got " + (widthM > 0 ? "a width" : feedKgPerS > 0 ? "a feed rate" : "neither") + ".",
                 nameof(row));
         }
@@ -162,7 +166,8 @@ public sealed class PowerNeed
     // 1 kW·h/t is 3600 J/kg.
     private static Band Parameters<S>(PowerRow row, double widthM, double feedKgPerS, ref S log)
         where S : struct, ISteps => Watts(
-            row.ConstantKilowatts * 1e3, row.KilowattsPerMeter * 1e3, widthM, row.KilowattHoursPerTonne * 3600, feedKgPerS, row.RangePercent / 100, ref log);
+            row.ConstantKilowatts * 1e3, row.KilowattsPerMeter * 1e3, widthM, row.KilowattHoursPerTonne * 3600, feedKgPerS,
+                row.RangePercent / 100, ref log);
 
     private static PowerBand ByPrint(PowerRow row, double widthM, List<Finding> findings)
     {

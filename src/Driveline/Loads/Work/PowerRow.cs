@@ -74,7 +74,8 @@ public sealed class PowerRow
     public override string ToString() => Variant.Length > 0 ? Machine + ", " + Variant : Machine;
 
     internal static PowerRow Parameters(
-        string machine, string variant, MachineKind kind, double a, double b, double c, double rangePercent, Basis basis, params string[] remarks) =>
+        string machine, string variant, MachineKind kind, double a, double b, double c, double rangePercent, Basis basis,
+            params string[] remarks) =>
         new(machine, variant, kind, PowerMeaning.MachineDraws, basis)
         {
             ConstantKilowatts = a,
@@ -86,7 +87,8 @@ public sealed class PowerRow
 
     // A high value of 0 stands for "at least".
     internal static PowerRow Range(
-        string machine, string variant, MachineKind kind, PowerMeaning meaning, double lowKw, double highKw, double widthM, bool isPerWidth, Basis basis) =>
+        string machine, string variant, MachineKind kind, PowerMeaning meaning, double lowKw, double highKw, double widthM, bool isPerWidth,
+            Basis basis) =>
         new(machine, variant, kind, meaning, basis)
         {
             Printed = highKw > 0

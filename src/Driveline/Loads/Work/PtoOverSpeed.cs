@@ -17,7 +17,8 @@ public sealed class PtoOverSpeed
     }
 
     /// <summary>The settings held: 540, 540 economy and 1000 min⁻¹ of one row-crop tractor.</summary>
-    public static IReadOnlyList<PtoOverSpeed> All { get; } = Array.AsReadOnly<PtoOverSpeed>([new(540, false, 630), new(540, true, 687), new(1000, false, 1170)]);
+    public static IReadOnlyList<PtoOverSpeed> All { get; } = Array.AsReadOnly<PtoOverSpeed>(
+        [new(540, false, 630), new(540, true, 687), new(1000, false, 1170)]);
 
     /// <summary>Where they come from.</summary>
     public static Basis Basis { get; } = Basis.Published("operator manual, row-crop tractor", "undated", "PTO speeds");

@@ -101,7 +101,8 @@ public sealed class BandDistribution : Distribution
     /// <summary>The distribution of a band.</summary>
     /// <exception cref="InvalidOperationException">The band has no expected value.</exception>
     public static BandDistribution Of(QuantityBand band, BandShape shape) => TryOf(band, shape)
-        ?? throw new InvalidOperationException("A band without an expected value has no distribution: only that it is " + band + " is known.");
+        ?? throw new InvalidOperationException(
+            "A band without an expected value has no distribution: only that it is " + band + " is known.");
 
     /// <summary>The distribution of a band with the default shape; null when the band has no expected value.</summary>
     public static BandDistribution? TryOf(QuantityBand band) => TryOf(band, BandShape.Default);

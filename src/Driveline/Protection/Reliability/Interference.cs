@@ -18,7 +18,8 @@ public static class Interference
 
     /// <summary>Probability that one load reaches one strength.</summary>
     public static Probability Of(Distribution load, Distribution strength) =>
-        new(Reached(load, strength), Basis.Weakest(Guard.NotNull(load, nameof(load)).Basis, Guard.NotNull(strength, nameof(strength)).Basis));
+        new(Reached(load, strength),
+            Basis.Weakest(Guard.NotNull(load, nameof(load)).Basis, Guard.NotNull(strength, nameof(strength)).Basis));
 
     /// <summary>Probability that at least one of several independent loads reaches one and the same strength.</summary>
     /// <param name="load">One load.</param>

@@ -20,11 +20,15 @@ public static class NormalInterference
     }
 
     /// <summary>Ratio of mean strength to mean load at which the load exceeds the strength with a stated probability.</summary>
-    /// <remarks>n = [1 + √(1 − (1 − z²C_S²)(1 − z²C_L²))] / (1 − z²C_S²), with C the coefficients of variation and z = Φ⁻¹(1 − P).</remarks>
+    /// <remarks>
+    /// n = [1 + √(1 − (1 − z²C_S²)(1 − z²C_L²))] / (1 − z²C_S²), with C the coefficients of variation and z = Φ⁻¹(1 − P).
+    /// </remarks>
     /// <param name="loadVariation">C_L; 0 or more.</param>
     /// <param name="strengthVariation">C_S; 0 or more, and z C_S below 1.</param>
     /// <param name="probability">P; above 0, at most 0.5.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is out of its range: no ratio gives so small a probability at that scatter.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A value is out of its range: no ratio gives so small a probability at that scatter.
+    /// </exception>
     public static double DesignFactor(double loadVariation, double strengthVariation, double probability)
     {
         double z = InterferenceDesign.Z(loadVariation, strengthVariation, probability);
@@ -32,7 +36,9 @@ public static class NormalInterference
         double l = 1 - (z * z * loadVariation * loadVariation);
         return s > 0
             ? (1 + Math.Sqrt(1 - (s * l))) / s
-            : throw Guard.OutOfRange("Coefficient of variation of the strength", FormattableString.Invariant($"below {1 / z:G4} at this probability"), strengthVariation, string.Empty, nameof(strengthVariation));
+            : throw Guard.OutOfRange(
+                "Coefficient of variation of the strength", FormattableString.Invariant($"below {1 / z:G4} at this probability"),
+                strengthVariation, string.Empty, nameof(strengthVariation));
     }
 
     internal static double Exceeds<S>(double loadMean, double loadSd, double strengthMean, double strengthSd, ref S log)

@@ -4,7 +4,9 @@ using Driveline.Quantities;
 
 namespace Driveline.Protection;
 
-/// <summary>A probability with its basis. It is never shown as 0 or 1: below 0.001 the shape of the tails decides, and nobody knows it.</summary>
+/// <summary>
+/// A probability with its basis. It is never shown as 0 or 1: below 0.001 the shape of the tails decides, and nobody knows it.
+/// </summary>
 public sealed class Probability
 {
     /// <summary>Below this, and above one less this, only the bound is shown.</summary>
@@ -34,5 +36,6 @@ public sealed class Probability
         new(Guard.Within(value, 0, 1, "Probability", string.Empty, nameof(value)), Guard.NotNull(basis, nameof(basis)));
 
     /// <summary>"&lt; 0.001", "&gt; 0.999", or three significant digits, invariant culture.</summary>
-    public override string ToString() => IsBelowFloor ? "< 0.001" : IsAboveCeiling ? "> 0.999" : Value.ToString("G3", CultureInfo.InvariantCulture);
+    public override string ToString() => IsBelowFloor ? "< 0.001" : IsAboveCeiling ? "> 0.999"
+        : Value.ToString("G3", CultureInfo.InvariantCulture);
 }

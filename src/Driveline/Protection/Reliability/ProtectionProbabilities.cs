@@ -27,7 +27,9 @@ public sealed class ProtectionProbabilities
     /// <summary>The part most likely to be damaged before a device acts; null when none is known.</summary>
     public PartRisk? MostAtRisk => Parts.Count == 0 ? null : Parts.OrderByDescending(p => p.DamagedFirst.Value).First();
 
-    /// <summary>True when a part is missing from the list or has no known limit: the risk of the machine is then at least what is shown.</summary>
+    /// <summary>
+    /// True when a part is missing from the list or has no known limit: the risk of the machine is then at least what is shown.
+    /// </summary>
     public bool IsAtLeast => !verdict.Question.PartsComplete || verdict.MissingParts.Count > 0
         || verdict.Parts.Any(p => !p.Part.StoresEnergy && Parts.All(r => !ReferenceEquals(r.Part, p.Part)));
 
@@ -54,13 +56,16 @@ public sealed class ProtectionProbabilities
         }
     }
 
-    /// <summary>Which device acts first, in order of <see cref="ProtectionVerdict.Devices"/>; null when a trip torque or a ratio is not known.</summary>
+    /// <summary>
+    /// Which device acts first, in order of <see cref="ProtectionVerdict.Devices"/>; null when a trip torque or a ratio is not known.
+    /// </summary>
     public FirstToAct? FirstToAct
     {
         get
         {
             Distribution?[] trips = [.. verdict.Devices.Select(d => d.TripAtPto is { } trip ? BandDistribution.TryOf(trip, shape) : null)];
-            return trips.Length == 0 || Array.Exists(trips, t => t is null) ? null : Protection.FirstToAct.Among([.. trips.OfType<Distribution>()]);
+            return trips.Length == 0 || Array.Exists(trips, t => t is null) ? null
+                : Protection.FirstToAct.Among([.. trips.OfType<Distribution>()]);
         }
     }
 

@@ -50,10 +50,12 @@ public sealed class FittedAgainstSpecified
     internal static FittedAgainstSpecified Compare(ProtectiveDevice? fitted, ProtectiveDevice? specified, ProtectionPolicy policy)
     {
         FittedAgainstSpecified asTheyAre = AsTheyAre(fitted, fitted, specified, policy);
-        return InPlaneOf(fitted, specified) is { } like && AsTheyAre(fitted, like, specified, policy) is { Answer: FittedComparison.Stronger } stronger ? stronger : asTheyAre;
+        return InPlaneOf(fitted, specified) is { } like
+            && AsTheyAre(fitted, like, specified, policy) is { Answer: FittedComparison.Stronger } stronger ? stronger : asTheyAre;
     }
 
-    private static FittedAgainstSpecified AsTheyAre(ProtectiveDevice? device, ProtectiveDevice? fitted, ProtectiveDevice? specified, ProtectionPolicy policy)
+    private static FittedAgainstSpecified AsTheyAre(
+        ProtectiveDevice? device, ProtectiveDevice? fitted, ProtectiveDevice? specified, ProtectionPolicy policy)
     {
         if (fitted is not { IsIdentified: true, InGoodOrder: { } own } || specified is not { IsIdentified: true, InGoodOrder: { } named })
         {
@@ -64,7 +66,8 @@ public sealed class FittedAgainstSpecified
         Band s = named.SiBand;
         if (!s.HasExpected)
         {
-            return new FittedAgainstSpecified(device, specified, f.IsBounded && f.High < s.Low ? FittedComparison.Weaker : FittedComparison.NotKnown, null);
+            return new FittedAgainstSpecified(
+                device, specified, f.IsBounded && f.High < s.Low ? FittedComparison.Weaker : FittedComparison.NotKnown, null);
         }
 
         RatioBand ratio = RatioBand.OfSi(f.Over(s), BandBasis.Combine(own.Basis, named.Basis));
@@ -78,13 +81,15 @@ public sealed class FittedAgainstSpecified
     // The fitted bolt cut where the specified one is; null when the planes are alike or either bolt is not plain.
     private static ShearBoltDevice? InPlaneOf(ProtectiveDevice? fitted, ProtectiveDevice? specified)
     {
-        if (fitted is not ShearBoltDevice { BreakTorque.Joint: { } joint } || specified is not ShearBoltDevice { BreakTorque.Joint.Bolt: { } manual })
+        if (fitted is not ShearBoltDevice { BreakTorque.Joint: { } joint }
+            || specified is not ShearBoltDevice { BreakTorque.Joint.Bolt: { } manual })
         {
             return null;
         }
 
         bool isPlain = joint.Bolt is { NeedsNeck: false, Thread: not null } && manual is { NeedsNeck: false, Thread: not null };
-        return isPlain && joint.Bolt.PlaneThrough != manual.PlaneThrough && (manual.PlaneThrough is PlaneThrough.Shank or PlaneThrough.Thread)
+        return isPlain && joint.Bolt.PlaneThrough != manual.PlaneThrough
+            && (manual.PlaneThrough is PlaneThrough.Shank or PlaneThrough.Thread)
             ? ShearBoltDevice.Of(fitted.Name, joint.With(joint.Bolt.With(manual.PlaneThrough)))
             : null;
     }

@@ -6,7 +6,9 @@ using Driveline.ShearBolts;
 namespace Driveline.Protection;
 
 /// <summary>The same driveline with a bolt one grade weaker or stronger in the same hole: what it would do to both questions.</summary>
-/// <remarks>Showing a stronger bolt is not recommending it: only the bolt the machine's manual names may be fitted, unless its maker agrees.</remarks>
+/// <remarks>
+/// Showing a stronger bolt is not recommending it: only the bolt the machine's manual names may be fitted, unless its maker agrees.
+/// </remarks>
 public sealed class NeighbourGrade
 {
     private readonly ShearBoltDevice device;

@@ -14,7 +14,8 @@ namespace Driveline.Protection;
 /// device at any value of its band, stays below the lowest damage torque; else Maybe. A run that rests on anything but stated
 /// facts, and a limit nobody stated, give neither Yes nor No. A blow against what does not give has no known limit: a rotor that
 /// springs back from it at the share e of its speed twists a line of stiffness k behind the inertia J up to T₀ + (1 + e) ω √(J k),
-/// and the run knows no e; what stays below its limit there is not known, never No. With a device of which nobody knows when it acts, there is no run
+/// and the run knows no e; what stays below its limit there is not known, never No. With a device of which nobody knows when it acts, there
+/// is no run
 /// with protection.
 /// Severe: highest clutch capacity and steady torque, or quickest engagement, at every stated stiffness. Immutable.
 /// </remarks>
@@ -44,7 +45,9 @@ public sealed class SimulationCheck
     /// <summary>What was simulated.</summary>
     public DrivelineSimulation Simulation { get; }
 
-    /// <summary>The run with the devices as fitted, at their expected torques; null when facts are missing or the blow does not pass the driveline.</summary>
+    /// <summary>
+    /// The run with the devices as fitted, at their expected torques; null when facts are missing or the blow does not pass the driveline.
+    /// </summary>
     public SimulationOutcome? With { get; }
 
     /// <summary>The run in which no device can act; null when facts are missing or the blow does not pass the driveline.</summary>
@@ -58,14 +61,21 @@ public sealed class SimulationCheck
         : With is { Tripped: true } or { IsComplete: true } ? With.Tripped
         : null;
 
-    /// <summary>The device that comes nearest to acting when none can act; null without a device, without a run, or when some device in good order is not known.</summary>
-    public ProtectiveDevice? NearestDevice => Without is { IsComplete: true } && Chain.Devices.Count > 0 && Chain.Devices.All(d => d.InGoodOrder is not null) ? NearestToTrip() : null;
+    /// <summary>
+    /// The device that comes nearest to acting when none can act; null without a device, without a run, or when some device in good order
+    /// is not known.
+    /// </summary>
+    public ProtectiveDevice? NearestDevice => Without is { IsComplete: true } && Chain.Devices.Count > 0
+        && Chain.Devices.All(d => d.InGoodOrder is not null) ? NearestToTrip() : null;
 
     /// <summary>True when the strike met something that does not give: its torques are at least those of the run.</summary>
     public bool IsBlowUnbounded => IsUnbounded(With) || IsUnbounded(Without);
 
     /// <summary>What a strike put on <see cref="NearestDevice"/>, at its place, while none acted.</summary>
-    /// <remarks>Null when the run does not rest on stated facts alone, or nothing bounds the blow and even a mean device need not act at what is known of it.</remarks>
+    /// <remarks>
+    /// Null when the run does not rest on stated facts alone, or nothing bounds the blow and even a mean device need not act at what is
+    /// known of it.
+    /// </remarks>
     public TorqueBand? BlowAtDevice => Simulation is { Strike: not null, RestsOnFacts: true } && NearestDevice is { } device
         && Whole(Without, Chain.IndexOf(device)) is { } peak && Without!.IsComplete
         && !(IsBlowUnbounded && peak < device.InGoodOrder!.SiBand.Expected)
@@ -92,7 +102,8 @@ public sealed class SimulationCheck
     /// <summary>Runs a simulation within limits and checks it. What they cut off decides nothing.</summary>
     public static SimulationCheck Of(DrivelineSimulation simulation, SimulationLimits limits) => Of(simulation, new WorkMeter(limits));
 
-    internal static SimulationCheck Of(DrivelineSimulation simulation, WorkMeter meter) => new(Guard.NotNull(simulation, nameof(simulation)), meter);
+    internal static SimulationCheck Of(DrivelineSimulation simulation, WorkMeter meter) =>
+        new(Guard.NotNull(simulation, nameof(simulation)), meter);
 
     /// <summary>Codes of the cautions of a machine of which nothing could be simulated.</summary>
     /// <param name="machine">The kind of machine.</param>
@@ -157,7 +168,8 @@ public sealed class SimulationCheck
         bool isBand = Chain.Parts.Any(p => p.Stiffness is { } k && k.SiBand.Low < k.SiBand.High);
         foreach (BandPoint stiffness in isBand ? DevicePoints : [BandPoint.Expected])
         {
-            yield return Simulation.RunAt(SimulationEnds.Of(devices, device, BandPoint.High, Simulation.Strike is not null).WithStiffness(stiffness), [], meter);
+            yield return Simulation.RunAt(
+                SimulationEnds.Of(devices, device, BandPoint.High, Simulation.Strike is not null).WithStiffness(stiffness), [], meter);
         }
     }
 
@@ -170,9 +182,11 @@ public sealed class SimulationCheck
             : null;
     }
 
-    private static bool IsUnbounded(SimulationOutcome? run) => run is not null && run.Findings.Any(f => f.Code == TorsionFindings.RigidBlow);
+    private static bool IsUnbounded(SimulationOutcome? run) => run is not null
+        && run.Findings.Any(f => f.Code == TorsionFindings.RigidBlow);
 
-    private static double? Whole(SimulationOutcome? run, int node) => run is { IsComplete: true } && run.IsPeakWhole(node) ? run.PeakNm(node) : null;
+    private static double? Whole(SimulationOutcome? run, int node) => run is { IsComplete: true } && run.IsPeakWhole(node)
+        ? run.PeakNm(node) : null;
 
     private Answer Damaged(Element element, int node, SimulationOutcome? expected, SimulationOutcome?[] severe)
     {
@@ -189,7 +203,8 @@ public sealed class SimulationCheck
         Band damaged = limit.DamagedAt.SiBand;
         bool decides = Simulation.RestsOnFacts && !limit.IsAssumed && expected.IsComplete;
         bool isAbove = expected.PeakNm(node) > damaged.Expected;
-        bool isBelow = expected.IsPeakWhole(node) && severe.All(run => run is { IsComplete: true } && run.PeakNm(node) < damaged.Low) && expected.PeakNm(node) < damaged.Low;
+        bool isBelow = expected.IsPeakWhole(node) && severe.All(run => run is { IsComplete: true } && run.PeakNm(node) < damaged.Low)
+            && expected.PeakNm(node) < damaged.Low;
         bool isBounded = !IsUnbounded(expected) && !severe.Any(IsUnbounded);
         return !decides ? Answer.Maybe : isAbove ? Answer.Yes : !isBelow ? Answer.Maybe : isBounded ? Answer.No : Answer.NotKnown;
     }
@@ -199,7 +214,8 @@ public sealed class SimulationCheck
         var findings = new List<Finding>();
         if (Simulation.Strike is { MissesDriveline: true } beside)
         {
-            findings.Add(Finding.Of(StrikeFindings.DidNotPassDriveline, Severity.Note).With("place", beside.Place == StrikePlace.Pan ? "pan" : "deck"));
+            findings.Add(Finding.Of(StrikeFindings.DidNotPassDriveline, Severity.Note)
+                .With("place", beside.Place == StrikePlace.Pan ? "pan" : "deck"));
             return findings;
         }
 
@@ -231,7 +247,8 @@ public sealed class SimulationCheck
         bool hasDevice = Chain.Devices.Count > 0;
         (string Code, Severity Severity)? said = load.DamagedWith == Answer.Yes ? (StrikeFindings.Overloaded, Severity.Danger)
             : MayOverload(load, damaged) ? (StrikeFindings.MayOverload, Severity.Warning)
-            : load.DamagedWith is Answer.No && load.DamagedWithout == Answer.Yes && hasDevice ? (StrikeFindings.SavedByDevice, Severity.Note)
+            : load.DamagedWith is Answer.No && load.DamagedWithout == Answer.Yes && hasDevice
+                ? (StrikeFindings.SavedByDevice, Severity.Note)
             : null;
         if (said is { } finding)
         {

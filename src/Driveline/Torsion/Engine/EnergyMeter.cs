@@ -114,7 +114,8 @@ internal sealed class EnergyMeter
             SpeedSquare[i] += square;
             if (driven)
             {
-                Drive += (plan.DriveConstant * h * Polynomial.Integral(series.Of(series.Speed, i))) - (x.DriveLimit == 0 ? m.DriveSlope * square : 0);
+                Drive += (plan.DriveConstant * h * Polynomial.Integral(series.Of(series.Speed, i))) - (
+                    x.DriveLimit == 0 ? m.DriveSlope * square : 0);
             }
 
             if (m.IsHeld(i))

@@ -8,7 +8,8 @@ internal static class MechanismOf
         int rotors = parts.Rotors.Count;
         if (rotors < 2)
         {
-            throw new InvalidOperationException(FormattableString.Invariant($"A torsional model must have at least 2 rotors; got {rotors}."));
+            throw new InvalidOperationException(
+                FormattableString.Invariant($"A torsional model must have at least 2 rotors; got {rotors}."));
         }
 
         int torques = parts.Loads.Count(p => !p.IsViscous);
@@ -62,7 +63,8 @@ internal static class MechanismOf
                 int other = m.From[l] == i ? m.To[l] : m.From[l];
                 if (m.RotorRatio[other] != 0)
                 {
-                    throw new InvalidOperationException("Shafts and couplings must form a tree; \"" + parts.Links[l].Name + "\" closes a ring.");
+                    throw new InvalidOperationException(
+                        "Shafts and couplings must form a tree; \"" + parts.Links[l].Name + "\" closes a ring.");
                 }
 
                 double ratio = parts.Links[l].Shaft?.Ratio ?? 1;
@@ -74,7 +76,8 @@ internal static class MechanismOf
         int lost = Array.IndexOf(m.RotorRatio, 0);
         if (lost >= 0)
         {
-            throw new InvalidOperationException("Every rotor must be joined to the others by shafts or couplings; \"" + parts.Rotors[lost].Name + "\" is detached.");
+            throw new InvalidOperationException(
+                "Every rotor must be joined to the others by shafts or couplings; \"" + parts.Rotors[lost].Name + "\" is detached.");
         }
     }
 
@@ -100,7 +103,8 @@ internal static class MechanismOf
         }
         else if (part.To >= 0 && m.IsHeld(part.From) && m.IsHeld(part.To))
         {
-            throw new InvalidOperationException("Two rotors held at their speeds must not be coupled directly; \"" + part.Name + "\" does.");
+            throw new InvalidOperationException(
+                "Two rotors held at their speeds must not be coupled directly; \"" + part.Name + "\" does.");
         }
 
         part.Coupling?.WriteTo(m, l, r);

@@ -3,7 +3,8 @@ namespace Driveline.Torsion;
 /// <summary>The largest value of a polynomial over a step, found by bounds and the roots of its slope.</summary>
 /// <remarks>
 /// Branch and bound: an interval is dropped when its upper bound does not exceed the best value so far (within 1e-15
-/// relative, and the rounding of its terms); where f′ has one sign the end decides; where f″ is proved negative the one interior peak is the root of f′.
+/// relative, and the rounding of its terms); where f′ has one sign the end decides; where f″ is proved negative the one interior peak is
+/// the root of f′.
 /// </remarks>
 internal static class PeakSearch
 {
@@ -45,7 +46,8 @@ internal static class PeakSearch
         double noise = Rounding * Polynomial.Size(c);
         Take(left, 0, ref best, ref at);
         Take(sign * right, 1, ref best, ref at);
-        Descend(c, sign, 0, left, leftSlope, 1, sign * right, sign * rightSlope, fourth, Polynomial.ThirdBound(c), noise, ref best, ref at, ref work);
+        Descend(c, sign, 0, left, leftSlope, 1, sign * right, sign * rightSlope, fourth, Polynomial.ThirdBound(c), noise, ref best, ref at,
+            ref work);
         return best > before;
     }
 

@@ -10,7 +10,9 @@ internal sealed partial class Propagator
     private double[] product = [];
 
     /// <summary>Takes all whole steps before a moment on the clock, when a bound shows that nothing happens in them.</summary>
-    /// <remarks>Φ(2h) = Φ², R(2h) = R + R·Φ for angles, G(2h) = G + Φᵀ·G·Φ for energies; the bits of the number of steps pick them.</remarks>
+    /// <remarks>
+    /// Φ(2h) = Φ², R(2h) = R + R·Φ for angles, G(2h) = G + Φᵀ·G·Φ for energies; the bits of the number of steps pick them.
+    /// </remarks>
     public bool TryLeap(Mechanism m, RunState x, Plan plan, StepSeries series, RunLog log, EnergyMeter energy, double next)
     {
         double h = TransientLoop.Reach / plan.Rate;

@@ -121,7 +121,8 @@ internal sealed partial class Propagator
             rightEnd[n] = right;
             double middle = (3 * (right - left)) - leftSlope - rightSlope;
             double error = SlopeError * bound;
-            bool isMonotone = Math.Min(Math.Min(leftSlope, middle), rightSlope) > error || Math.Max(Math.Max(leftSlope, middle), rightSlope) < -error;
+            bool isMonotone = Math.Min(Math.Min(leftSlope, middle), rightSlope) > error
+                || Math.Max(Math.Max(leftSlope, middle), rightSlope) < -error;
             if (!isMonotone && (up >= log.Most[l] || down >= log.Least[l]))
             {
                 return false;

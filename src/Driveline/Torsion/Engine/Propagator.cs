@@ -1,6 +1,8 @@
 namespace Driveline.Torsion;
 
-/// <summary>Whole steps by a matrix while nothing happens: the exponential of one step, kept as long as the links keep their states.</summary>
+/// <summary>
+/// Whole steps by a matrix while nothing happens: the exponential of one step, kept as long as the links keep their states.
+/// </summary>
 /// <remarks>
 /// A step is taken only when a bound shows that within it no torque passes a capacity, nor its peak so far other than at its
 /// end; otherwise the series decides. The bound: |T⁗| ≤ (√k + c/√J₁ + c/√J₂)·‖d⁴x/dt⁴‖ in terms of energy, which never rises
@@ -196,7 +198,8 @@ internal sealed partial class Propagator
                 continue;
             }
 
-            EnergyMeter.AtNodes(series.Of(series.Speed, i), new Span<double>(nodes, ((i * stride) + column) * EnergyMeter.NodeCount, EnergyMeter.NodeCount));
+            EnergyMeter.AtNodes(series.Of(series.Speed, i),
+                new Span<double>(nodes, ((i * stride) + column) * EnergyMeter.NodeCount, EnergyMeter.NodeCount));
         }
 
         for (int n = 0; n < plan.SpringCount; n++)
@@ -209,7 +212,8 @@ internal sealed partial class Propagator
                 continue;
             }
 
-            EnergyMeter.AtNodes(series.Of(series.Closing, l), new Span<double>(nodes, ((place * stride) + column) * EnergyMeter.NodeCount, EnergyMeter.NodeCount));
+            EnergyMeter.AtNodes(series.Of(series.Closing, l),
+                new Span<double>(nodes, ((place * stride) + column) * EnergyMeter.NodeCount, EnergyMeter.NodeCount));
         }
 
         phi[((size - 1) * stride) + column] = 0;

@@ -200,7 +200,8 @@ internal sealed class Settling
                 found = plan.Inverse[i] > 0 ? OnlyUnsolved(plan, i) : -1;
                 if (found >= 0)
                 {
-                    double rest = plan.Input[i] - (plan.Viscous[i] > 0 ? plan.Viscous[i] * speed[tree[i]] : 0) - (m.Inertia[i] * acceleration[tree[i]]);
+                    double rest = plan.Input[i] - (plan.Viscous[i] > 0 ? plan.Viscous[i] * speed[tree[i]] : 0) - (
+                        m.Inertia[i] * acceleration[tree[i]]);
                     Balance(plan, i, found, rest);
                 }
             }

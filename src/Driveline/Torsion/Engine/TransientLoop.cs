@@ -40,7 +40,8 @@ internal static class TransientLoop
         {
             double next = Transitions.NextTime(m, x, end);
             if (w.Plan.Rate * (next - x.Time) > Reach * (1 + 1e-9) && trace.Length == 0 && !log.WatchesSprings
-                && (w.Propagator.TryLeap(m, x, w.Plan, w.Series, log, w.Energy, next) || w.Propagator.TryStep(m, x, w.Plan, w.Series, log, w.Energy, next)))
+                && (w.Propagator.TryLeap(m, x, w.Plan, w.Series, log, w.Energy, next)
+                    || w.Propagator.TryStep(m, x, w.Plan, w.Series, log, w.Energy, next)))
             {
                 if (IsSpent(log, limits))
                 {

@@ -1,7 +1,9 @@
 namespace Driveline.Torsion;
 
 /// <summary>What joins two rotors, or sits in line with a shaft, and holds only so much torque.</summary>
-/// <remarks>Pure mechanics. The kinds are <see cref="BreakingCoupling"/>, <see cref="FrictionCoupling"/> and <see cref="OneWayCoupling"/>.</remarks>
+/// <remarks>
+/// Pure mechanics. The kinds are <see cref="BreakingCoupling"/>, <see cref="FrictionCoupling"/> and <see cref="OneWayCoupling"/>.
+/// </remarks>
 public abstract class Coupling
 {
     private protected Coupling()

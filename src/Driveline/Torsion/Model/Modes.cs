@@ -66,7 +66,8 @@ public sealed class Modes : IReadOnlyList<NaturalMode>
 
     IEnumerator IEnumerable.GetEnumerator() => modes.GetEnumerator();
 
-    private static void Solve(Mechanism m, int[] group, double[] inertia, int[] column, int[] springs, double[] frequencies, double[][] shapes)
+    private static void Solve(
+        Mechanism m, int[] group, double[] inertia, int[] column, int[] springs, double[] frequencies, double[][] shapes)
     {
         Matrix<double> w = DenseMatrix.Create(column.Length, springs.Length, 0);
         for (int s = 0; s < springs.Length; s++)

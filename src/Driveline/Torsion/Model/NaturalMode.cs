@@ -21,7 +21,9 @@ public sealed class NaturalMode
     /// <summary>Frequency f = ω/2π.</summary>
     public Frequency Frequency => Frequency.FromHertz(RadPerS / (2 * Math.PI));
 
-    /// <summary>Amplitude of a rotor, referred to the first rotor's speed; the largest of all is 1, the first that moves is positive.</summary>
+    /// <summary>
+    /// Amplitude of a rotor, referred to the first rotor's speed; the largest of all is 1, the first that moves is positive.
+    /// </summary>
     /// <exception cref="ArgumentException">There is no such rotor.</exception>
     public double Amplitude(string rotor) => shape[model.RotorIndex(rotor)];
 

@@ -53,7 +53,9 @@ public sealed class Obstacle
         double.PositiveInfinity,
         false);
 
-    /// <summary>A spring and damper side by side, T = k·θ + c·dθ/dt, that pushes and pulls: from that time the rotor is tied to the ground.</summary>
+    /// <summary>
+    /// A spring and damper side by side, T = k·θ + c·dθ/dt, that pushes and pulls: from that time the rotor is tied to the ground.
+    /// </summary>
     /// <param name="at">Time from which it holds; 0 s or more. θ counts from there.</param>
     /// <param name="stiffness">k; above 0.</param>
     /// <param name="newtonMeterSecondsPerRadian">Damping c, N·m·s/rad; 0 or more.</param>
@@ -82,7 +84,8 @@ public sealed class Obstacle
     public Obstacle AfterSwingBack(Angle travel, Torque resistance) => new(Start, Stiffness, Damping, Yield, false)
     {
         SwingAngle = HoldsBothWays
-            ? throw new InvalidOperationException("A jam or a tie leaves blades no travel to swing back; use a rigid stop, a spring-damper or a yielding obstacle.")
+            ? throw new InvalidOperationException(
+                "A jam or a tie leaves blades no travel to swing back; use a rigid stop, a spring-damper or a yielding obstacle.")
             : Guard.Positive(Si.Radians(travel), "Swing-back travel", "rad", nameof(travel)),
         SwingTorque = double.IsPositiveInfinity(Yield)
             ? Guard.NotNegative(Si.NewtonMeters(resistance), "Swing-back torque", "N·m", nameof(resistance))

@@ -1,6 +1,8 @@
 namespace Driveline.Torsion;
 
-/// <summary>A coupling that drives forward without limit and overruns freely; it takes hold again as soon as the driving side catches up.</summary>
+/// <summary>
+/// A coupling that drives forward without limit and overruns freely; it takes hold again as soon as the driving side catches up.
+/// </summary>
 /// <remarks>It sits in line with a shaft. Immutable.</remarks>
 public sealed class OneWayCoupling : Coupling
 {

@@ -70,7 +70,8 @@ public sealed class Shaft
         double inner = Guard.NotNegative(Si.Meters(innerDiameter), "Inner diameter", "m", nameof(innerDiameter));
         if (inner >= outer)
         {
-            throw Guard.OutOfRange("Inner diameter", FormattableString.Invariant($"below the outer diameter {outer:G6} m"), inner, "m", nameof(innerDiameter));
+            throw Guard.OutOfRange(
+                "Inner diameter", FormattableString.Invariant($"below the outer diameter {outer:G6} m"), inner, "m", nameof(innerDiameter));
         }
 
         var none = default(NoSteps);
@@ -86,14 +87,18 @@ public sealed class Shaft
     /// <exception cref="ArgumentOutOfRangeException">Damping is negative or not finite.</exception>
     public Shaft WithDamping(double newtonMeterSecondsPerRadian) => new(this)
     {
-        DampingNmsPerRad = Guard.NotNegative(newtonMeterSecondsPerRadian, "Shaft damping", "N·m·s/rad", nameof(newtonMeterSecondsPerRadian)),
+        DampingNmsPerRad = Guard.NotNegative(
+            newtonMeterSecondsPerRadian, "Shaft damping", "N·m·s/rad", nameof(newtonMeterSecondsPerRadian)),
     };
 
     /// <summary>The same shaft with a loss-free gear behind it: far speed = ratio × own speed, own torque = ratio × far torque.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is zero, negative or not finite.</exception>
     public Shaft WithRatio(double ratio) => new(this) { Ratio = Guard.Positive(ratio, "Gear ratio", string.Empty, nameof(ratio)) };
 
-    /// <summary>The same shaft with free play. A run starts with the play taken up in the driving direction, or in reverse when the shaft starts with reverse torque.</summary>
+    /// <summary>
+    /// The same shaft with free play. A run starts with the play taken up in the driving direction, or in reverse when the shaft starts
+    /// with reverse torque.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Play is negative or not finite.</exception>
     public Shaft WithBacklash(Angle play) => new(this)
     {
@@ -102,8 +107,13 @@ public sealed class Shaft
 
     /// <summary>The same shaft with one universal joint at its driving end: ω_shaft/ω_rotor = cos β/(1 − sin²β·cos²θ).</summary>
     /// <param name="jointAngle">Angle β between the two shafts; from 0 to 60°.</param>
-    /// <param name="phase">Yoke angle θ at the start; 0 when the driving yoke lies in the plane of the two shafts, where the ratio is 1/cos β.</param>
-    /// <remarks>The torque on the rotor is the shaft's times the same ratio: a joint loses no power. Two joints on a shaft: give the equivalent angle.</remarks>
+    /// <param name="phase">
+    /// Yoke angle θ at the start; 0 when the driving yoke lies in the plane of the two shafts, where the ratio is 1/cos β.
+    /// </param>
+    /// <remarks>
+    /// The torque on the rotor is the shaft's times the same ratio: a joint loses no power. Two joints on a shaft: give the equivalent
+    /// angle.
+    /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">The angle is outside its range.</exception>
     public Shaft WithJoint(Angle jointAngle, Angle phase)
     {

@@ -53,7 +53,8 @@ public sealed class TorqueSpeedLine
         double high = Finite(Si.NewtonMeters(most), "Largest drive torque", "N·m", nameof(most));
         return low < high
             ? new TorqueSpeedLine(TorqueNm, SpeedRadPerS, SlopeNms) { LeastNm = low, MostNm = high }
-            : throw Guard.OutOfRange("Least drive torque", FormattableString.Invariant($"below the largest, {high:G6} N·m"), low, "N·m", nameof(least));
+            : throw Guard.OutOfRange(
+                "Least drive torque", FormattableString.Invariant($"below the largest, {high:G6} N·m"), low, "N·m", nameof(least));
     }
 
     private static double Finite(double value, string quantity, string unit, string parameter) =>

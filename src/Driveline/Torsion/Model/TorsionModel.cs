@@ -27,7 +27,9 @@ public sealed class TorsionModel
     /// <summary>Names of the rotors, in the order they were added.</summary>
     public IReadOnlyList<string> Rotors => Array.ConvertAll(rotorParts, r => r.Name);
 
-    /// <summary>Names of the elements that carry torque between rotors or to the ground: shafts, couplings, friction loads, obstacles.</summary>
+    /// <summary>
+    /// Names of the elements that carry torque between rotors or to the ground: shafts, couplings, friction loads, obstacles.
+    /// </summary>
     public IReadOnlyList<string> Elements => Array.ConvertAll(linkParts, l => l.Name);
 
     internal Mechanism Mechanism { get; }
@@ -62,7 +64,8 @@ public sealed class TorsionModel
 
     internal int LinkIndex(string element) => links.TryGetValue(Guard.NotNull(element, nameof(element)), out int l)
         ? l
-        : throw new ArgumentException("There is no element \"" + element + "\"; there are: " + string.Join(", ", Elements) + ".", nameof(element));
+        : throw new ArgumentException(
+            "There is no element \"" + element + "\"; there are: " + string.Join(", ", Elements) + ".", nameof(element));
 
     internal bool TryLinkIndex(string element, out int link) => links.TryGetValue(element, out link);
 

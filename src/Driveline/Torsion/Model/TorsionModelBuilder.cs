@@ -63,7 +63,8 @@ public sealed class TorsionModelBuilder
         Guard.NotNull(coupling, nameof(coupling));
         if (Guard.NotNull(shaft, nameof(shaft)).BacklashRad > 0)
         {
-            throw new ArgumentException("A shaft must have either backlash or a coupling in line; got both in \"" + name + "\". Put the backlash on a shaft of its own.", nameof(shaft));
+            throw new ArgumentException("A shaft must have either backlash or a coupling in line; got both in \"" + name
+                + "\". Put the backlash on a shaft of its own.", nameof(shaft));
         }
 
         return Add(new LinkPart(Unused(name), Rotor(from, nameof(from)), Driven(from, to), shaft, coupling, null));
@@ -123,7 +124,9 @@ public sealed class TorsionModelBuilder
     }
 
     /// <summary>Adds the drive: a torque–speed line acting on a rotor. One a model.</summary>
-    /// <exception cref="ArgumentException">The rotor is not there or is held, the name is blank or already used, or there is a drive already.</exception>
+    /// <exception cref="ArgumentException">
+    /// The rotor is not there or is held, the name is blank or already used, or there is a drive already.
+    /// </exception>
     public TorsionModelBuilder AddDrive(string name, string rotor, TorqueSpeedLine line)
     {
         if (drive != null)
@@ -140,7 +143,9 @@ public sealed class TorsionModelBuilder
     }
 
     /// <summary>The model.</summary>
-    /// <exception cref="InvalidOperationException">Fewer than two rotors, a detached rotor, a ring of shafts, no rotor that is free to move, or held rotors coupled directly.</exception>
+    /// <exception cref="InvalidOperationException">
+    /// Fewer than two rotors, a detached rotor, a ring of shafts, no rotor that is free to move, or held rotors coupled directly.
+    /// </exception>
     public TorsionModel Build() => TorsionModel.From(this);
 
     private TorsionModelBuilder Add(RotorPart part)
@@ -175,7 +180,8 @@ public sealed class TorsionModelBuilder
 
     private int Rotor(string name, string parameter) => rotors.TryGetValue(Guard.NotNull(name, parameter), out int index)
         ? index
-        : throw new ArgumentException("There is no rotor \"" + name + "\" yet; there are: " + string.Join(", ", rotorParts.Select(r => r.Name)) + ".", parameter);
+        : throw new ArgumentException(
+            "There is no rotor \"" + name + "\" yet; there are: " + string.Join(", ", rotorParts.Select(r => r.Name)) + ".", parameter);
 
     private int Driven(string from, string to)
     {
@@ -189,7 +195,8 @@ public sealed class TorsionModelBuilder
     {
         int index = Rotor(rotor, nameof(rotor));
         return double.IsPositiveInfinity(rotorParts[index].Inertia)
-            ? throw new ArgumentException("Only a rotor that is free to move can take this; \"" + rotor + "\" is held at its speed.", nameof(rotor))
+            ? throw new ArgumentException(
+                "Only a rotor that is free to move can take this; \"" + rotor + "\" is held at its speed.", nameof(rotor))
             : index;
     }
 }

@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace Driveline.Torsion;
 
-/// <summary>A curve of torque over travel of something that gives way: a stump, soil, a root. Straight pieces that never get steeper.</summary>
+/// <summary>
+/// A curve of torque over travel of something that gives way: a stump, soil, a root. Straight pieces that never get steeper.
+/// </summary>
 /// <remarks>
 /// The curve runs from (0, 0) through its points; behind the last one the torque stays. With the slopes s₁ ≥ s₂ ≥ … ≥ sₙ ≥ 0 of its
 /// pieces and sₙ₊₁ = 0 it is the sum of elements i of stiffness kᵢ = sᵢ − sᵢ₊₁ that yield at kᵢ·θᵢ (elastic and perfectly plastic
@@ -23,7 +25,9 @@ public sealed class YieldCurve
             double stiffness = Slope(i) - (i + 1 < angles.Length ? Slope(i + 1) : 0);
             if (stiffness > 0)
             {
-                elements.Add(Obstacle.Yielding(at, RotationalStiffness.FromNewtonMetersPerRadian(stiffness), Torque.FromNewtonMeters(stiffness * angles[i])));
+                elements.Add(
+                    Obstacle.Yielding(
+                    at, RotationalStiffness.FromNewtonMetersPerRadian(stiffness), Torque.FromNewtonMeters(stiffness * angles[i])));
             }
         }
     }
@@ -40,29 +44,39 @@ public sealed class YieldCurve
     /// <param name="travel">Travel of the rotor at each point; above 0, rising.</param>
     /// <param name="torque">Torque on the rotor at each point; above 0, never falling.</param>
     /// <exception cref="ArgumentException">The lists differ in length or are empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, travel does not rise, torque falls, or a piece is steeper than the one before.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A value is outside its range, travel does not rise, torque falls, or a piece is steeper than the one before.
+    /// </exception>
     public static YieldCurve Of(Duration at, IReadOnlyList<Angle> travel, IReadOnlyList<Torque> torque)
     {
         Guard.NotNegative(Si.Seconds(at), "Time of the obstacle", "s", nameof(at));
-        double[] angles = [.. Guard.NotNull(travel, nameof(travel)).Select(a => Guard.Positive(Si.Radians(a), "Travel of a yield curve", "rad", nameof(travel)))];
-        double[] torques = [.. Guard.NotNull(torque, nameof(torque)).Select(t => Guard.Positive(Si.NewtonMeters(t), "Torque of a yield curve", "N·m", nameof(torque)))];
+        double[] angles = [.. Guard.NotNull(travel, nameof(travel))
+            .Select(a => Guard.Positive(Si.Radians(a), "Travel of a yield curve", "rad", nameof(travel)))];
+        double[] torques = [.. Guard.NotNull(torque, nameof(torque))
+            .Select(t => Guard.Positive(Si.NewtonMeters(t), "Torque of a yield curve", "N·m", nameof(torque)))];
         if (angles.Length == 0 || angles.Length != torques.Length)
         {
-            throw new ArgumentException(FormattableString.Invariant($"A yield curve needs as many torques as travels, at least one; received {angles.Length} travels and {torques.Length} torques."), nameof(torque));
+            throw new ArgumentException(
+                "A yield curve needs as many torques as travels, at least one; received " + FormattableString.Invariant(
+                $"{angles.Length} travels and {torques.Length} torques."), nameof(torque));
         }
 
         for (int i = 1; i < angles.Length; i++)
         {
             if (angles[i] <= angles[i - 1])
             {
-                throw Guard.OutOfRange("Travel of a yield curve", FormattableString.Invariant($"above the {angles[i - 1]} rad of the point before"), angles[i], "rad", nameof(travel));
+                throw Guard.OutOfRange("Travel of a yield curve",
+                    FormattableString.Invariant($"above the {angles[i - 1]} rad of the point before"), angles[i], "rad", nameof(travel));
             }
 
             double steepest = i == 1 ? torques[0] / angles[0] : (torques[i - 1] - torques[i - 2]) / (angles[i - 1] - angles[i - 2]);
             double most = torques[i - 1] + (steepest * (angles[i] - angles[i - 1]));
             if (torques[i] < torques[i - 1] || torques[i] > most)
             {
-                throw Guard.OutOfRange("Torque of a yield curve", FormattableString.Invariant($"from {torques[i - 1]} to {most} N·m, so that the curve neither falls nor gets steeper"), torques[i], "N·m", nameof(torque));
+                throw Guard.OutOfRange(
+                    "Torque of a yield curve",
+                    FormattableString.Invariant($"from {torques[i - 1]} to {most} N·m, so that the curve neither falls nor gets steeper"),
+                    torques[i], "N·m", nameof(torque));
             }
         }
 

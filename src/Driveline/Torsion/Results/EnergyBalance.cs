@@ -1,6 +1,8 @@
 namespace Driveline.Torsion;
 
-/// <summary>Where the energy of a run came from and went, J: Start + Drive + Torques + HeldRotors = Damping + Viscous + Slip + Impact + Stored.</summary>
+/// <summary>
+/// Where the energy of a run came from and went, J: Start + Drive + Torques + HeldRotors = Damping + Viscous + Slip + Impact + Stored.
+/// </summary>
 internal readonly struct EnergyBalance
 {
     public EnergyBalance(Mechanism m, RunState x, EnergyMeter meter)

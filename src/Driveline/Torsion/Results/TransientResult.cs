@@ -13,7 +13,9 @@ public sealed class TransientResult
 
     internal TransientResult(TransientWorkspace workspace) => this.workspace = workspace;
 
-    /// <summary>True when the run reached its end. When not, peaks and energies are those up to where it stopped: not safe to rely on.</summary>
+    /// <summary>
+    /// True when the run reached its end. When not, peaks and energies are those up to where it stopped: not safe to rely on.
+    /// </summary>
     public bool IsComplete => !workspace.Log.IsCutOff;
 
     /// <summary>Time reached.</summary>
@@ -47,7 +49,8 @@ public sealed class TransientResult
     {
         if (index < 0 || index >= workspace.Log.Count)
         {
-            throw new ArgumentOutOfRangeException(nameof(index), FormattableString.Invariant($"Event number must be from 0 to {workspace.Log.Count - 1}; got {index}."));
+            throw new ArgumentOutOfRangeException(
+                nameof(index), FormattableString.Invariant($"Event number must be from 0 to {workspace.Log.Count - 1}; got {index}."));
         }
 
         EventRecord record = workspace.Log[index];
@@ -84,7 +87,9 @@ public sealed class TransientResult
     /// <exception cref="InvalidOperationException">The run did not watch springs.</exception>
     public TorquePeak ReverseSpringPeak(string element) => Spring(element, workspace.Log.ReverseTwist, workspace.Log.ReverseTwistAt);
 
-    /// <summary>When a coupling first broke or slipped, a friction load first moved, or an obstacle first yielded; null when it did not.</summary>
+    /// <summary>
+    /// When a coupling first broke or slipped, a friction load first moved, or an obstacle first yielded; null when it did not.
+    /// </summary>
     /// <remarks>A coupling or load that slips from the start, because the speeds differ, has not tripped by that.</remarks>
     /// <exception cref="ArgumentException">There is no such element.</exception>
     public Duration? TripTime(string element)
@@ -120,13 +125,15 @@ public sealed class TransientResult
             if (part.Name == load)
             {
                 double r = m.RotorRatio[part.Rotor];
-                return Joules(part.IsViscous ? part.Coefficient * r * r * workspace.Energy.SpeedSquare[part.Rotor] : workspace.Energy.Torque[k]);
+                return Joules(
+                    part.IsViscous ? part.Coefficient * r * r * workspace.Energy.SpeedSquare[part.Rotor] : workspace.Energy.Torque[k]);
             }
 
             k += part.IsViscous ? 0 : 1;
         }
 
-        throw new ArgumentException("There is no load \"" + load + "\"; there are: " + string.Join(", ", model.LoadParts.Select(p => p.Name)) + ".", nameof(load));
+        throw new ArgumentException(
+            "There is no load \"" + load + "\"; there are: " + string.Join(", ", model.LoadParts.Select(p => p.Name)) + ".", nameof(load));
     }
 
     /// <summary>Work that whatever holds a held rotor has done on the driveline.</summary>

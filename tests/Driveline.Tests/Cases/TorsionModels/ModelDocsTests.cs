@@ -6,7 +6,9 @@ using Json.Schema;
 
 namespace Driveline.Tests.Cases.TorsionModels;
 
-/// <summary>The page and the schema of the model file are the ones the member tables write, and every kind of event is on the page.</summary>
+/// <summary>
+/// The page and the schema of the model file are the ones the member tables write, and every kind of event is on the page.
+/// </summary>
 public class ModelDocsTests
 {
     private static readonly JsonSchema Schema = JsonSchema.FromText(TorsionModelSchema.Json());
@@ -18,7 +20,8 @@ public class ModelDocsTests
             var data = new TheoryData<string>();
             foreach (string folder in new[] { "cases", Path.Combine("reference", "torsion", "models") })
             {
-                foreach (string file in Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, folder), "*.model.json").Order(StringComparer.Ordinal))
+                foreach (string file in Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, folder), "*.model.json")
+                    .Order(StringComparer.Ordinal))
                 {
                     data.Add(Path.GetRelativePath(AppContext.BaseDirectory, file));
                 }
@@ -29,7 +32,8 @@ public class ModelDocsTests
     }
 
     [Fact]
-    public void DocsPage_Tables_AreTheMembersOwn() => Assert.EndsWith(Lines(TorsionModelDocs.Markdown()), Page("torsional-model.md"), StringComparison.Ordinal);
+    public void DocsPage_Tables_AreTheMembersOwn() =>
+        Assert.EndsWith(Lines(TorsionModelDocs.Markdown()), Page("torsional-model.md"), StringComparison.Ordinal);
 
     [Fact]
     public void SchemaFile_IsTheMembersOwn() => Assert.Equal(Page("torsional-model.schema.json"), Lines(TorsionModelSchema.Json()));
@@ -38,7 +42,8 @@ public class ModelDocsTests
     public void DocsPage_EveryKindOfEvent_IsExplained()
     {
         string page = Page("torsional-model.md");
-        Assert.All(Enum.GetNames<TransientEventKind>().Where(n => n != nameof(TransientEventKind.NotKnown)), n => Assert.Contains("| `" + n + "` |", page, StringComparison.Ordinal));
+        Assert.All(Enum.GetNames<TransientEventKind>().Where(n => n != nameof(TransientEventKind.NotKnown)),
+            n => Assert.Contains("| `" + n + "` |", page, StringComparison.Ordinal));
     }
 
     [Fact]

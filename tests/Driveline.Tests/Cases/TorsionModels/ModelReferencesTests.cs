@@ -6,7 +6,10 @@ using Driveline.Torsion;
 
 namespace Driveline.Tests.Cases.TorsionModels;
 
-/// <summary>Every transient of shared/reference/torsion, as a model file through reader and result document, within the tolerances of the core's own test.</summary>
+/// <summary>
+/// Every transient of shared/reference/torsion, as a model file through reader and result document, within the tolerances of the core's own
+/// test.
+/// </summary>
 public class ModelReferencesTests
 {
     private static readonly string[] WithFriction = ["c04", "c05", "c06", "c07", "c08", "c11"];
@@ -59,7 +62,8 @@ public class ModelReferencesTests
 
         Assert.Empty(wrong);
         Assert.True(checks >= 3);
-        Assert.Equal(0, result.RootElement.GetProperty("findings").EnumerateArray().Count(f => f.GetProperty("severity").GetString() != "Note"));
+        Assert.Equal(
+            0, result.RootElement.GetProperty("findings").EnumerateArray().Count(f => f.GetProperty("severity").GetString() != "Note"));
         Assert.True(Math.Abs(result.RootElement.GetProperty("energy").GetProperty("errorRelative").GetDouble()) < 1e-10);
     }
 
@@ -81,7 +85,8 @@ public class ModelReferencesTests
 
     private static JsonDocument Run(string name)
     {
-        using FileStream file = File.OpenRead(Path.Combine(AppContext.BaseDirectory, "reference", "torsion", "models", name + ".model.json"));
+        using FileStream file = File.OpenRead(
+            Path.Combine(AppContext.BaseDirectory, "reference", "torsion", "models", name + ".model.json"));
         TorsionModelReadResult read = TorsionModelReader.Read(file);
         Assert.True(read.IsRead, string.Join("; ", read.Errors));
         using var stream = new MemoryStream();
@@ -93,9 +98,11 @@ public class ModelReferencesTests
         .Where(e => e.GetProperty("kind").GetString() == Kinds[label[..^1]])
         .ElementAt(label[^1] - '1').GetProperty("timeS").GetDouble();
 
-    private static double? Peak(JsonDocument result, string element, string member) => result.RootElement.GetProperty("peaks").EnumerateArray()
+    private static double? Peak(JsonDocument result, string element, string member) => result.RootElement.GetProperty("peaks")
+        .EnumerateArray()
         .Single(p => p.GetProperty("element").GetString() == element).GetProperty(member).GetDouble();
 
-    private static double? Speed(JsonDocument result, string rotor) => result.RootElement.GetProperty("finalState").GetProperty("rotors").EnumerateArray()
+    private static double? Speed(JsonDocument result, string rotor) => result.RootElement.GetProperty("finalState").GetProperty("rotors")
+        .EnumerateArray()
         .Single(r => r.GetProperty("name").GetString() == rotor).GetProperty("speedRadS").GetDouble();
 }
