@@ -51,7 +51,7 @@ public static class ClutchText
             ? phrase.Of(Phrase.Code("report.basis.weakest").With("kind", phrase.Of("basis." + basis.Kind)).With("document", basis.Document))
             : phrase.Of("report.basis.none")));
         blocks.Add(ReportBlock.Heading(phrase.Of("report.cautions")));
-        blocks.Add(ReportBlock.Bullets(seen.AllCautions.Select(phrase.Of)));
+        blocks.Add(ReportBlock.Bullets(seen.Cautions.Select(c => phrase.Of(c.Code))));
         return TextRendering.Of(blocks);
     }
 

@@ -1,6 +1,7 @@
 using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Clutches;
+using Driveline.Findings;
 using Driveline.Protection;
 using Driveline.Provenance;
 using Driveline.Quantities;
@@ -61,8 +62,8 @@ public sealed class CaseClutch
         return errors.Count == 0 ? clutches : throw new ArgumentException("The case contradicts itself: " + errors[0], nameof(file));
     }
 
-    /// <summary>Codes of the cautions that stand first for the machine of a case; none for most.</summary>
-    public static IReadOnlyList<string> CautionsOfMachine(CaseFile file) =>
+    /// <summary>The cautions that stand first for the machine of a case; none for most.</summary>
+    public static IReadOnlyList<Caution> CautionsOfMachine(CaseFile file) =>
         VerdictCautions.First(CaseQuestion.MachineOf(Guard.NotNull(file, nameof(file))));
 
     /// <summary>What the clutch is and does now.</summary>

@@ -37,8 +37,8 @@ public sealed class CaseSimulation
     /// <summary>The kind of machine.</summary>
     public MachineKind Machine { get; }
 
-    /// <summary>Codes of the cautions that go with it, whatever it finds.</summary>
-    public IReadOnlyList<string> Cautions => Check?.Cautions ?? SimulationCheck.CautionsFor(Machine);
+    /// <summary>The cautions that go with it, whatever it finds.</summary>
+    public IReadOnlyList<Caution> Cautions => Check?.Cautions ?? SimulationCheck.CautionsFor(Machine);
 
     /// <summary>The driveline; null when the facts contradict each other.</summary>
     public DrivelineChain? Chain { get; }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Driveline.Advice;
+using Driveline.Findings;
 using Driveline.Quantities;
 using Driveline.Wording;
 

@@ -60,7 +60,7 @@ public static class ClutchJson
         }
 
         json.WriteEndArray();
-        CautionJson.WriteAll(json, review.AllCautions, texts);
+        CautionJson.WriteAll(json, review.Cautions, texts);
         JsonNumbers.Text(json, "weakestBasis", review.WeakestBasis?.Kind.ToString());
         json.WriteEndObject();
     }

@@ -49,7 +49,7 @@ internal static class BoltWords
     /// <summary>The manual's bolt with its verdict in one sentence, and every caution of its own.</summary>
     public static string Verdict(RankedBolt bolt, Phrase phrase) => string.Join(
         " ",
-        bolt.Cautions.Select(phrase.Of).Prepend(phrase.Of(Phrase.Code("choice.manuals.verdict")
+        bolt.Cautions.Select(c => phrase.Of(c.Code)).Prepend(phrase.Of(Phrase.Code("choice.manuals.verdict")
             .With("bolt", bolt.Item.Name)
             .With("guards", phrase.Of("answer." + bolt.Verdict.Guards))
             .With("quiet", phrase.Of("answer." + bolt.Verdict.Quiet))
@@ -77,7 +77,7 @@ internal static class BoltWords
 
         string name = notes.Count > 0 ? bolt.Item.Name + " (" + string.Join(", ", notes) + ")" : bolt.Item.Name;
         return bolt.Cautions.Count == 0 ? name
-            : name + ": " + string.Join(" ", bolt.Cautions.Select(phrase.Of));
+            : name + ": " + string.Join(" ", bolt.Cautions.Select(c => phrase.Of(c.Code)));
 
         void AddWhen(bool holds, string code)
         {

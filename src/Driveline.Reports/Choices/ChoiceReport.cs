@@ -51,7 +51,8 @@ internal static class ChoiceReport
 
         AddStronger(choice, phrase, blocks);
         blocks.Add(ReportBlock.Heading(phrase.Of("report.cautions")));
-        blocks.Add(ReportBlock.Bullets(choice.Cautions.Concat(settings.SelectMany(s => s.Cautions)).Distinct().Select(phrase.Of)));
+        blocks.Add(ReportBlock.Bullets(
+            choice.Cautions.Concat(settings.SelectMany(s => s.Cautions)).Distinct().Select(c => phrase.Of(c.Code))));
         return blocks;
     }
 

@@ -41,7 +41,7 @@ internal static class MonitorWords
             ? ReportBlock.Bullets(report.Findings.Select(f => phrase.Of("severity." + f.Severity) + ": " + phrase.Of(f)))
             : ReportBlock.Paragraph(phrase.Of("report.findings.none")));
         blocks.Add(ReportBlock.Heading(phrase.Of("report.cautions")));
-        blocks.Add(ReportBlock.Bullets(MonitorCautions.Always.Select(phrase.Of)));
+        blocks.Add(ReportBlock.Bullets(MonitorCautions.Always.Select(c => phrase.Of(c.Code))));
         return blocks;
     }
 

@@ -63,7 +63,7 @@ internal static class SimulationReport
             : [ReportBlock.Title(what)];
     }
 
-    private static void Close(List<ReportBlock> blocks, IReadOnlyList<Finding> findings, IReadOnlyList<string> cautions, Phrase phrase)
+    private static void Close(List<ReportBlock> blocks, IReadOnlyList<Finding> findings, IReadOnlyList<Caution> cautions, Phrase phrase)
     {
         blocks.Add(ReportBlock.Heading(phrase.Of("report.findings")));
         blocks.Add(findings.Count > 0
@@ -71,7 +71,7 @@ internal static class SimulationReport
             : ReportBlock.Paragraph(phrase.Of("report.findings.none")));
         blocks.Add(ReportBlock.Paragraph(phrase.Of("simulate.howFar")));
         blocks.Add(ReportBlock.Heading(phrase.Of("report.cautions")));
-        blocks.Add(ReportBlock.Bullets(cautions.Select(phrase.Of)));
+        blocks.Add(ReportBlock.Bullets(cautions.Select(c => phrase.Of(c.Code))));
     }
 
     private static string[] Heads(Phrase phrase) =>

@@ -61,7 +61,7 @@ internal static class VerdictReport
             ? phrase.Of(Phrase.Code("report.basis.weakest").With("kind", phrase.Of("basis." + basis.Kind)).With("document", basis.Document))
             : phrase.Of("report.basis.none")));
         blocks.Add(ReportBlock.Heading(phrase.Of("report.cautions")));
-        blocks.Add(ReportBlock.Bullets(verdict.Cautions.Select(phrase.Of)));
+        blocks.Add(ReportBlock.Bullets(verdict.Cautions.Select(c => phrase.Of(c.Code))));
         return blocks;
     }
 

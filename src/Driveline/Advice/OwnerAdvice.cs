@@ -78,17 +78,17 @@ public sealed class OwnerAdvice
 
     /// <summary>
     /// Every caution of the whole answer, each once: those of a shaft that turns in the open, then the order of
-    /// <see cref="Advice.Cautions.All"/>.
+    /// <see cref="Caution.All"/>.
     /// </summary>
     public IReadOnlyList<Caution> Cautions
     {
         get
         {
-            Caution[] first = [.. VerdictCautions.First(Machine).Select(Advice.Cautions.Find).OfType<Caution>()];
-            Caution[] thrown = Machine is MachineKind.RotaryCutter or MachineKind.FlailMower ? [Advice.Cautions.ThrownObjects] : [];
+            IReadOnlyList<Caution> first = VerdictCautions.First(Machine);
+            Caution[] thrown = Machine is MachineKind.RotaryCutter or MachineKind.FlailMower ? [Caution.ThrownObjects] : [];
             var held = new HashSet<Caution>(
                 [.. thrown, .. Diagnosis.Cautions, .. Inspection?.Cautions ?? [], .. BoltChange?.Cautions ?? []]);
-            return [.. first.Concat(Advice.Cautions.All.Where(held.Contains)).Distinct()];
+            return [.. first.Concat(Caution.All.Where(held.Contains)).Distinct()];
         }
     }
 

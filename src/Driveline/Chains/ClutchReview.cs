@@ -92,19 +92,18 @@ public sealed class ClutchReview
         }
     }
 
-    /// <summary>Codes of the cautions that go with it; no renderer may drop them.</summary>
-    public static IReadOnlyList<string> Cautions { get; } =
+    /// <summary>The cautions that go with every clutch; no renderer may drop them.</summary>
+    public static IReadOnlyList<Caution> OfEveryClutch { get; } =
     [
-        "caution.stopAndKeyOut", "caution.guardsOn", "clutch.caution.people", "clutch.caution.hot", "caution.hotClutchDryGrass",
-            "clutch.caution.neverTighter",
-        "caution.manualDecides", "caution.licensedPractice",
+        Caution.StopAndKeyOut, Caution.GuardsOn, Caution.BystandersAway, Caution.HotClutch, Caution.HotClutchDryGrass,
+        Caution.NeverTighter, Caution.ManualDecides, Caution.LicensedPractice,
     ];
 
-    /// <summary>Codes of the cautions of this clutch: those of its machine before those of every clutch.</summary>
-    public IReadOnlyList<string> AllCautions => [.. FirstCautions.Concat(Cautions).Distinct()];
+    /// <summary>The cautions of this clutch: those of its machine before those of every clutch.</summary>
+    public IReadOnlyList<Caution> Cautions => [.. FirstCautions.Concat(OfEveryClutch).Distinct()];
 
-    /// <summary>Codes of the cautions of its machine, which stand first; empty when none are given.</summary>
-    public IReadOnlyList<string> FirstCautions { get; private set; } = [];
+    /// <summary>The cautions of its machine, which stand first; empty when none are given.</summary>
+    public IReadOnlyList<Caution> FirstCautions { get; private set; } = [];
 
     private bool CannotSlip => Device.IsStuck
         || Device.Findings.Any(f => f.Code is ClutchFindings.Stuck or ClutchFindings.SpringsSolid or ClutchFindings.ShorterThanSolid);
@@ -134,7 +133,7 @@ public sealed class ClutchReview
         new(Device, Slip, Heat, Guard.NotNull(setting, nameof(setting))) { FirstCautions = FirstCautions };
 
     /// <summary>The same with the cautions of its machine, which stand first.</summary>
-    /// <param name="codes">Codes of cautions, e.g. those of a verdict.</param>
-    public ClutchReview WithFirstCautions(IReadOnlyList<string> codes) =>
-        new(Device, Slip, Heat, Setting) { FirstCautions = [.. Guard.NotNull(codes, nameof(codes))] };
+    /// <param name="cautions">E.g. those of a verdict.</param>
+    public ClutchReview WithFirstCautions(IReadOnlyList<Caution> cautions) =>
+        new(Device, Slip, Heat, Setting) { FirstCautions = [.. Guard.NotNull(cautions, nameof(cautions))] };
 }

@@ -72,8 +72,8 @@ public sealed class BoltChoice
     /// <summary>What a caller must notice, worst first, and what would help when nothing fits.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
-    /// <summary>Codes of the cautions that go with every choice; each bolt has its own beside them.</summary>
-    public IReadOnlyList<string> Cautions => VerdictCautions.Of(Question.Machine, Question.Chain);
+    /// <summary>The cautions that go with every choice; each bolt has its own beside them.</summary>
+    public IReadOnlyList<Caution> Cautions => VerdictCautions.Of(Question.Machine, Question.Chain);
 
     /// <summary>The choice on the default terms.</summary>
     public static BoltChoice For(ProtectionQuestion question) => For(question, ChoiceTerms.Default);

@@ -76,8 +76,8 @@ public sealed class ClutchChoice
     /// <summary>What a caller must notice, worst first, and what would help when no setting fits.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
-    /// <summary>Codes of the cautions that go with every setting.</summary>
-    public IReadOnlyList<string> Cautions =>
+    /// <summary>The cautions that go with every setting.</summary>
+    public IReadOnlyList<Caution> Cautions =>
         [.. VerdictCautions.Of(Question.Machine, Question.Chain), ChoosingCautions.OnlyTheManualsSetting];
 
     /// <summary>The settings of a clutch in the place of a device, by the default policy.</summary>

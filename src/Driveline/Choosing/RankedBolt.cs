@@ -1,5 +1,6 @@
 using Driveline.Chains;
 using Driveline.Fasteners;
+using Driveline.Findings;
 using Driveline.Protection;
 using Driveline.Quantities;
 using UnitsNet;
@@ -34,7 +35,7 @@ public sealed class RankedBolt
         IsStrongerThanSpecified = against.IsStrongerThanSpecified;
         WorkMargin = verdict.WorkMargin;
         GuardMargin = verdict.GuardMargin;
-        Cautions = [.. CautionCodes()];
+        Cautions = [.. OwnCautions()];
         probabilities = new Lazy<ProtectionProbabilities>(() => ProtectionProbabilities.Of(verdict));
         steps = new Lazy<IReadOnlyList<NeighbourGrade>>(
             () => [.. NeighbourGrade.Of(verdict, device).Where(n => showsStronger || !n.IsStronger)]);
@@ -151,8 +152,8 @@ public sealed class RankedBolt
     /// <summary>The same size one grade weaker and one stronger; a stronger one only where every limit is known.</summary>
     public IReadOnlyList<NeighbourGrade> GradeSteps => steps.Value;
 
-    /// <summary>Codes of the cautions that belong to this bolt.</summary>
-    public IReadOnlyList<string> Cautions { get; }
+    /// <summary>The cautions that belong to this bolt.</summary>
+    public IReadOnlyList<Caution> Cautions { get; }
 
     /// <summary>The verdict with this bolt.</summary>
     public ProtectionVerdict Verdict { get; }
@@ -168,7 +169,7 @@ public sealed class RankedBolt
     /// <inheritdoc/>
     public override string ToString() => Item.Name;
 
-    private IEnumerable<string> CautionCodes()
+    private IEnumerable<Caution> OwnCautions()
     {
         if (IsStrongerThanSpecified != false)
         {

@@ -116,13 +116,4 @@ public static class ClutchFindings
 
     /// <summary>The trip of a cut-out clutch is not known.</summary>
     public const string CutOutTripNotKnown = "clutch.cutOutTripNotKnown";
-
-    /// <summary>It was not checked whether the overrun clutch runs free.</summary>
-    public const string OverrunNotKnown = "clutch.overrunNotKnown";
-
-    /// <summary>The overrun clutch is locked.</summary>
-    public const string OverrunLocked = "clutch.overrunLocked";
-
-    /// <summary>The overrun clutch slips in the driving direction.</summary>
-    public const string OverrunSlips = "clutch.overrunSlips";
 }

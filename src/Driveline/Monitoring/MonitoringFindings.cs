@@ -3,9 +3,6 @@ namespace Driveline.Monitoring;
 /// <summary>Codes of what monitoring reports.</summary>
 public static class MonitoringFindings
 {
-    /// <summary>The caution that goes with all that monitoring says: it is no safety function.</summary>
-    public const string NotASafetyFunction = "caution.notASafetyFunction";
-
     /// <summary>Too few peaks were seen for a tail.</summary>
     public const string TooFewPeaks = "monitor.tooFewPeaks";
 

@@ -173,8 +173,8 @@ public sealed class ProtectionVerdict
     /// <summary>What a bolt one grade weaker or stronger in the same hole would do; empty when the bolt has no such neighbours.</summary>
     public IReadOnlyList<NeighbourGrade> NeighbourGrades => NeighbourGrade.Of(this);
 
-    /// <summary>Codes of the cautions that go with this result.</summary>
-    public IReadOnlyList<string> Cautions => VerdictCautions.Of(Question.Machine, Question.Chain);
+    /// <summary>The cautions that go with this result.</summary>
+    public IReadOnlyList<Caution> Cautions => VerdictCautions.Of(Question.Machine, Question.Chain);
 
     /// <summary>All torques in order, as a picture shows them, referred to the PTO.</summary>
     public IReadOnlyList<LadderRung> Ladder => TorqueLadder.Of(this);

@@ -1,4 +1,5 @@
 using Driveline.Chains;
+using Driveline.Findings;
 using Driveline.Loads;
 
 namespace Driveline.Protection;
@@ -6,40 +7,40 @@ namespace Driveline.Protection;
 /// <summary>The cautions that go with every verdict, and those of the machine and its devices; no renderer may drop them.</summary>
 internal static class VerdictCautions
 {
-    public static readonly IReadOnlyList<string> Always =
+    public static readonly IReadOnlyList<Caution> Always =
     [
-        "caution.stopAndKeyOut",
-        "caution.guardsOn",
-        "caution.manualDecides",
-        "caution.strongerIsAChange",
-        "caution.licensedPractice",
+        Caution.StopAndKeyOut,
+        Caution.GuardsOn,
+        Caution.ManualDecides,
+        Caution.StrongerIsAChange,
+        Caution.LicensedPractice,
     ];
 
     /// <summary>Of a bolt that is taken out while the hub is turned.</summary>
-    private static readonly string[] Bolt = ["caution.supportHalfShafts"];
+    private static readonly Caution[] Bolt = [Caution.SupportHalfShafts];
 
     /// <summary>Of a clutch that is slipped, gets hot and is set.</summary>
-    private static readonly string[] Clutch =
-        ["caution.bystandersAway", "clutch.caution.hot", "caution.hotClutchDryGrass", "clutch.caution.neverTighter"];
+    private static readonly Caution[] Clutch =
+        [Caution.BystandersAway, Caution.HotClutch, Caution.HotClutchDryGrass, Caution.NeverTighter];
 
     /// <summary>Of a shaft that turns in the open within people's reach: they stand before all others.</summary>
-    private static readonly string[] Entanglement = ["caution.noProudBolt", "caution.bystandersAway", "caution.neverStepOver"];
+    private static readonly Caution[] Entanglement = [Caution.NoProudBolt, Caution.BystandersAway, Caution.NeverStepOver];
 
     /// <summary>True when the shaft or auger of such a machine turns in the open.</summary>
     public static bool TurnsInTheOpen(MachineKind machine) =>
         machine is MachineKind.PostHoleAuger or MachineKind.AugerWagon or MachineKind.SnowBlower or MachineKind.FeedMixer;
 
     /// <summary>What stands first for a machine; nothing for most.</summary>
-    public static IReadOnlyList<string> First(MachineKind machine) => TurnsInTheOpen(machine) ? Entanglement : [];
+    public static IReadOnlyList<Caution> First(MachineKind machine) => TurnsInTheOpen(machine) ? Entanglement : [];
 
     /// <summary>The cautions of a machine whose devices are not known.</summary>
-    public static IReadOnlyList<string> Of(MachineKind machine) => [.. First(machine), .. Always];
+    public static IReadOnlyList<Caution> Of(MachineKind machine) => [.. First(machine), .. Always];
 
     /// <summary>The cautions of a machine and the devices in its driveline, most urgent first.</summary>
-    public static IReadOnlyList<string> Of(MachineKind machine, DrivelineChain chain)
+    public static IReadOnlyList<Caution> Of(MachineKind machine, DrivelineChain chain)
     {
         bool Has(DeviceKind kind) => chain.Devices.Any(d => d.Kind == kind);
-        string[] devices = [.. Has(DeviceKind.ShearBolt) ? Bolt : [], .. Has(DeviceKind.SlipClutch) ? Clutch : []];
+        Caution[] devices = [.. Has(DeviceKind.ShearBolt) ? Bolt : [], .. Has(DeviceKind.SlipClutch) ? Clutch : []];
         return [.. First(machine).Concat(Always.Take(2)).Concat(devices).Concat(Always).Distinct()];
     }
 }

@@ -1,5 +1,6 @@
 using Driveline.Advice;
 using Driveline.Chains;
+using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Provenance;
@@ -13,9 +14,9 @@ public class CardTests
     [Fact]
     public void Cautions_EachHasWordsAndAUniqueCode()
     {
-        Assert.Equal(Cautions.All.Count, Cautions.All.Select(c => c.Code).Distinct().Count());
-        Assert.All(Cautions.All, c => Assert.Contains(c.Code, Texts.English.Codes));
-        Assert.All(Cautions.All, c => Assert.NotEqual(BasisKind.FromMemory, c.Source.Kind));
+        Assert.Equal(Caution.All.Count, Caution.All.Select(c => c.Code).Distinct().Count());
+        Assert.All(Caution.All, c => Assert.Contains(c.Code, Texts.English.Codes));
+        Assert.All(Caution.All, c => Assert.NotEqual(BasisKind.FromMemory, c.Source.Kind));
     }
 
     [Fact]
@@ -27,9 +28,9 @@ public class CardTests
             {
                 BoltChangeCard card = BoltChangeCard.For(machine, access);
                 Assert.Equal("boltChange.stop", card.Steps[0].Code);
-                Assert.Contains(Cautions.StopAndKeyOut, card.Steps[0].Cautions);
+                Assert.Contains(Caution.StopAndKeyOut, card.Steps[0].Cautions);
                 Assert.All(card.Steps, s => Assert.Contains(s.Code, Texts.English.Codes));
-                Assert.Superset(Cautions.Always.Select(c => c.Code).ToHashSet(), card.Cautions.Select(c => c.Code).ToHashSet());
+                Assert.Superset(Caution.Always.Select(c => c.Code).ToHashSet(), card.Cautions.Select(c => c.Code).ToHashSet());
             }
         }
     }

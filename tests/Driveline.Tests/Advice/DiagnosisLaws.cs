@@ -1,4 +1,5 @@
 using Driveline.Advice;
+using Driveline.Findings;
 using FsCheck.Xunit;
 
 namespace Driveline.Tests.Advice;
@@ -45,7 +46,7 @@ public class DiagnosisLaws
         }
 
         Assert.NotEqual(CheckPlace.NotKnown, next.Question.Place);
-        Assert.True(next.Question.Place == CheckPlace.Desk || next.Question.Cautions.Contains(Cautions.StopAndKeyOut));
+        Assert.True(next.Question.Place == CheckPlace.Desk || next.Question.Cautions.Contains(Caution.StopAndKeyOut));
         Assert.DoesNotContain(complaint.Facts, f => f.Question == next.Question.Code);
         Assert.True(next.Bits > 0);
     }

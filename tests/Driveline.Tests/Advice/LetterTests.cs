@@ -1,5 +1,6 @@
 using Driveline.Advice;
 using Driveline.Chains;
+using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Wording;
@@ -107,9 +108,9 @@ public class LetterTests
     public void Advice_OfAnyComplaint_WarnsOfHotClutchDryGrassAndLooseShafts(Symptom symptom)
     {
         IReadOnlyList<Caution> cautions = OwnerAdvice.On(Complaint.Of(symptom)).Cautions;
-        Assert.Contains(Cautions.HotClutch, cautions);
-        Assert.Contains(Cautions.HotClutchDryGrass, cautions);
-        Assert.Contains(Cautions.SupportHalfShafts, cautions);
+        Assert.Contains(Caution.HotClutch, cautions);
+        Assert.Contains(Caution.HotClutchDryGrass, cautions);
+        Assert.Contains(Caution.SupportHalfShafts, cautions);
     }
 
     [Fact]
@@ -134,7 +135,7 @@ public class LetterTests
         Diagnosis diagnosis = Diagnosis.Of(heavy.WithModel(ModelEvidence.Of(known)));
         Assert.Equal(Cause.Overload, diagnosis.Causes[0].Cause);
         Assert.Equal(Remedies.StrongerBolt, diagnosis.Remedies[^1].Code);
-        Assert.Same(Cautions.StrongerIsAChange, diagnosis.Remedies[^1].Caution);
+        Assert.Same(Caution.StrongerIsAChange, diagnosis.Remedies[^1].Caution);
         Assert.NotEqual(Remedies.StrongerBolt, diagnosis.Remedies[0].Code);
 
         ProtectionVerdict unknown = ProtectionCheck.Run(

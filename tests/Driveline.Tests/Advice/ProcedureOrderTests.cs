@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Driveline.Advice;
 using Driveline.Clutches;
+using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Wording;
 
@@ -113,7 +114,7 @@ public class ProcedureOrderTests
     {
         // hand: whoever engages gently or drives more slowly reaches nowhere
         Diagnosis diagnosis = Diagnosis.Of(Complaint.Of(Symptom.BreaksWhenEngaging).With(Fact.Of("engagementManner", "abruptly")));
-        Assert.Equal(Cautions.BystandersAway, diagnosis.Remedies.Single(r => r.Code == Remedies.EngageGently).Caution);
+        Assert.Equal(Caution.BystandersAway, diagnosis.Remedies.Single(r => r.Code == Remedies.EngageGently).Caution);
     }
 
     private static Dictionary<string, (string Code, bool TurnsPto)[]> AllSteps()

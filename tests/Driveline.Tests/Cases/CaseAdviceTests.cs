@@ -261,7 +261,7 @@ public class CaseAdviceTests
             Assert.DoesNotMatch(@"\b(letter|advice|cause|remedy|fact|ask|place|inspect|model|boltChange)\.[A-Za-z]|[{}]", text);
         }
 
-        Assert.Superset(Cautions.Always.ToHashSet(), advice.Cautions.ToHashSet());
+        Assert.Superset(Caution.Always.ToHashSet(), advice.Cautions.ToHashSet());
         JsonElement json = Json(advice);
         Assert.Equal(advice.Cautions.Select(c => c.Code),
             json.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("code").GetString()!));
@@ -300,7 +300,7 @@ public class CaseAdviceTests
         interview = interview.NeedsSymptom ? interview.Complain(Symptom.BreaksOften) : interview;
         for (int k = 0; interview.Next is { } question && k < 40; k++)
         {
-            Assert.True(question.Place == CheckPlace.Desk || question.Cautions.Contains(Cautions.StopAndKeyOut), question.Code);
+            Assert.True(question.Place == CheckPlace.Desk || question.Cautions.Contains(Caution.StopAndKeyOut), question.Code);
             interview = interview.Answer(k % 3 == 0 ? Fact.NotKnown : question.Answers[k % question.Answers.Count]);
             CaseInterview resumed = CaseInterview.From(CaseReader.Read(CaseWriter.ToJson(interview.File)).Case!);
             Assert.Equal(interview.Next?.Code, resumed.Next?.Code);

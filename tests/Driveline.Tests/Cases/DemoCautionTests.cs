@@ -1,6 +1,7 @@
 using Driveline.Advice;
 using Driveline.Cases;
 using Driveline.Cases.Questions;
+using Driveline.Chains;
 using Driveline.Choosing;
 using Driveline.Findings;
 using Driveline.Loads;
@@ -11,7 +12,7 @@ namespace Driveline.Tests.Cases;
 
 public class DemoCautionTests
 {
-    private static readonly string[] Entanglement = ["caution.noProudBolt", "caution.bystandersAway", "caution.neverStepOver"];
+    private static readonly Caution[] Entanglement = [Caution.NoProudBolt, Caution.BystandersAway, Caution.NeverStepOver];
 
     [Fact]
     public void PostHoleAuger_EveryVerb_WarnsOfEntanglementFirst()
@@ -21,7 +22,7 @@ public class DemoCautionTests
         ProtectionQuestion question = CaseQuestion.Of(file).Question!;
         Assert.Equal(Entanglement, ProtectionCheck.Run(question).Cautions.Take(3));
         Assert.Equal(Entanglement, BoltChoice.For(question).Cautions.Take(3));
-        Assert.Equal(Entanglement, CaseAdvice.Of(file).Advice!.Cautions.Take(3).Select(c => c.Code));
+        Assert.Equal(Entanglement, CaseAdvice.Of(file).Advice!.Cautions.Take(3));
         Assert.Equal(Entanglement, CaseSimulation.Engagement(file).Cautions.Take(3));
         Assert.Equal(Entanglement, CaseClutch.CautionsOfMachine(file));
     }
@@ -41,10 +42,10 @@ public class DemoCautionTests
     {
         ProtectionVerdict verdict = DemoCases.Verdict("dunmarsh-clutch-never-slipped");
         Assert.Contains(verdict.MeasureNext, m => m.Code == "measure.slipTest");
-        string[] own = ["caution.bystandersAway", "clutch.caution.hot", "caution.hotClutchDryGrass", "clutch.caution.neverTighter"];
+        Caution[] own = [Caution.BystandersAway, Caution.HotClutch, Caution.HotClutchDryGrass, Caution.NeverTighter];
         Assert.Empty(own.Except(verdict.Cautions));
         Assert.Empty(own.Except(BoltChoice.For(verdict.Question).Cautions));
-        Assert.Equal("caution.stopAndKeyOut", verdict.Cautions[0]);
+        Assert.Equal(Caution.StopAndKeyOut, verdict.Cautions[0]);
     }
 
     [Fact]
@@ -55,7 +56,7 @@ public class DemoCautionTests
             ProtectionVerdict verdict = DemoCases.Verdict(name);
             if (verdict.MeasureNext.Any(m => m.Code == "measure.hubTurn"))
             {
-                Assert.Contains("caution.supportHalfShafts", verdict.Cautions);
+                Assert.Contains(Caution.SupportHalfShafts, verdict.Cautions);
             }
 
             Assert.Equal(verdict.Cautions.Distinct().Count(), verdict.Cautions.Count);
@@ -66,8 +67,9 @@ public class DemoCautionTests
     public void EveryCaution_OfTheAdvice_IsPrintedSomewhere()
     {
         var printed = DemoCases.Names.SelectMany(n => CaseAdvice.Of(DemoCases.Read(n)).Advice!.Cautions)
-            .Concat(FactQuestion.All.SelectMany(q => q.Cautions)).Select(c => c.Code).ToHashSet(StringComparer.Ordinal);
+            .Concat(FactQuestion.All.SelectMany(q => q.Cautions)).Concat(ClutchReview.OfEveryClutch).Select(c => c.Code)
+                .ToHashSet(StringComparer.Ordinal);
         // goes with a remedy that no demo needs
-        Assert.Empty(Cautions.All.Select(c => c.Code).Except(printed).Except(["caution.keepOverlap"]));
+        Assert.Empty(Caution.All.Select(c => c.Code).Except(printed).Except(["caution.keepOverlap"]));
     }
 }

@@ -51,18 +51,4 @@ public class CutOutClutchTests
         Assert.Throws<ArgumentException>(() => clutch.WithAfterTrip(RatioBand.AtLeast(0.1, Build.Stated)));
         Assert.Throws<ArgumentOutOfRangeException>(() => clutch.WithReengagement(RotationalSpeed.Zero, Build.Stated));
     }
-
-    [Theory]
-    [InlineData(OverrunState.NotKnown, false, ClutchFindings.OverrunNotKnown)]
-    [InlineData(OverrunState.Free, true, null)]
-    [InlineData(OverrunState.Locked, false, ClutchFindings.OverrunLocked)]
-    [InlineData(OverrunState.SlipsDriving, false, ClutchFindings.OverrunSlips)]
-    public void Overrun_OnlyWhenFree_BlocksReverseTorque(OverrunState state, bool blocks, string? code)
-    {
-        OverrunClutch clutch = OverrunClutch.Of(state);
-        Assert.Equal(blocks, clutch.BlocksReverseTorque);
-        Assert.Equal(code, clutch.Findings.SingleOrDefault()?.Code);
-        Assert.Null(clutch.Capacity);
-        Assert.Same(Trip, clutch.WithCapacity(Trip).WithDrag(Trip).Drag);
-    }
 }

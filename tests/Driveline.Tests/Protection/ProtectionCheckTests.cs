@@ -201,7 +201,7 @@ public class ProtectionCheckTests
     {
         ProtectionVerdict verdict = ProtectionCheck.Run(With(Bolt(1200, 1500, 2000)));
         Assert.Equal(6, verdict.Cautions.Count);   // five for every machine, and halves to support where a bolt is taken out
-        Assert.All(verdict.Cautions, code => Assert.NotEqual(code, Texts.English.Of(code)));
+        Assert.All(verdict.Cautions, c => Assert.NotEqual(c.Code, Texts.English.Of(c.Code)));
     }
 
     [Fact]

@@ -60,8 +60,8 @@ public partial class ChoiceTextTests
             Texts texts = Texts.In(options.Language);
             string text = OneLine(ChoiceText.Of(choice, options));
             Assert.All(choice.Cautions.Concat(choice.Choices.SelectMany(c => c.Cautions)),
-                code => Assert.Contains(texts.Of(code), text, StringComparison.Ordinal));
-            Assert.EndsWith(texts.Of(choice.Cautions[^1]), text, StringComparison.Ordinal);
+                c => Assert.Contains(texts.Of(c.Code), text, StringComparison.Ordinal));
+            Assert.EndsWith(texts.Of(choice.Cautions[^1].Code), text, StringComparison.Ordinal);
             Assert.DoesNotMatch(BadPunctuation(), text);
         }
     }
@@ -139,7 +139,7 @@ public partial class ChoiceTextTests
         {
             Texts texts = Texts.In(options.Language);
             string text = OneLine(ChoiceText.Of(Demo(name), settings, options));
-            Assert.All(settings.SelectMany(s => s.Cautions), code => Assert.Contains(texts.Of(code), text, StringComparison.Ordinal));
+            Assert.All(settings.SelectMany(s => s.Cautions), c => Assert.Contains(texts.Of(c.Code), text, StringComparison.Ordinal));
             Assert.DoesNotMatch(BadPunctuation(), text);
             Assert.DoesNotMatch(@"choice\.|choosing\.", text);
         }
@@ -174,7 +174,8 @@ public partial class ChoiceTextTests
             Assert.Equal(bolt.WorkMargin > 0 ? bolt.WorkMargin : null, Number(written, "workMargin"));
             Assert.Equal(bolt.PassProbability is null, Number(written, "passProbability") is null);
             Assert.InRange(Number(written, "passProbability") ?? 0.5, 0.001, 0.999);
-            Assert.Equal(bolt.Cautions, written.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("code").GetString()));
+            Assert.Equal(bolt.Cautions.Select(c => c.Code),
+                written.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("code").GetString()));
         }
 
         Assert.Equal(choice.Findings.Select(f => f.Code),

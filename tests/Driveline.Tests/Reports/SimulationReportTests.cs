@@ -21,7 +21,7 @@ public class SimulationReportTests
         Assert.Contains("Shear bolt broke after ", text, StringComparison.Ordinal);
         Assert.Contains("drive tube", text, StringComparison.Ordinal);
         Assert.Contains("1900 … 2400", text, StringComparison.Ordinal);
-        Assert.All(Rock.Cautions, code => Assert.Contains(Texts.English.Of(code)[..25], text, StringComparison.Ordinal));
+        Assert.All(Rock.Cautions, c => Assert.Contains(Texts.English.Of(c.Code)[..25], text, StringComparison.Ordinal));
         Assert.DoesNotContain("{", text, StringComparison.Ordinal);
     }
 

@@ -99,7 +99,7 @@ public partial class SpanishReportTests
     public void AnyForm_AnyVerdict_EndsWithEveryCaution(string name)
     {
         ProtectionVerdict verdict = ReportCases.All[name];
-        string cautions = "Tenga cuidado ------------- - " + string.Join(" - ", verdict.Cautions.Select(Texts.Spanish.Of));
+        string cautions = "Tenga cuidado ------------- - " + string.Join(" - ", verdict.Cautions.Select(c => Texts.Spanish.Of(c.Code)));
         Assert.EndsWith(cautions, OneLine(VerdictText.Of(verdict, Spanish)), StringComparison.Ordinal);
     }
 

@@ -17,7 +17,7 @@ public class VerdictReportTests
     public void AnyForm_AnyVerdict_EndsWithEveryCaution(string name)
     {
         ProtectionVerdict verdict = All[name];
-        string[] cautions = [.. verdict.Cautions.Select(Texts.English.Of)];
+        string[] cautions = [.. verdict.Cautions.Select(c => Texts.English.Of(c.Code))];
         // a bolt adds: support the halves
         Assert.Equal(verdict.Question.Chain.Devices.Any(d => d.Kind == DeviceKind.ShearBolt) ? 6 : 5, cautions.Length);
         string text = OneLine(VerdictText.Of(verdict, Titled));

@@ -1,3 +1,4 @@
+using Driveline.Findings;
 using Driveline.Loads;
 
 namespace Driveline.Advice;
@@ -11,9 +12,9 @@ public sealed class BoltChangeCard
     /// <summary>The steps in order.</summary>
     public IReadOnlyList<CardStep> Steps { get; }
 
-    /// <summary>Every caution of the card, each once, in the order of <see cref="Advice.Cautions.All"/>.</summary>
+    /// <summary>Every caution of the card, each once, in the order of <see cref="Caution.All"/>.</summary>
     public IReadOnlyList<Caution> Cautions =>
-        [.. Advice.Cautions.All.Where(c => Advice.Cautions.Always.Contains(c) || Steps.Any(s => s.Cautions.Contains(c)))];
+        [.. Caution.All.Where(c => Caution.Always.Contains(c) || Steps.Any(s => s.Cautions.Contains(c)))];
 
     /// <summary>The card for a machine and the place of its bolt.</summary>
     /// <param name="machine">The kind of machine.</param>
@@ -22,17 +23,17 @@ public sealed class BoltChangeCard
     {
         var steps = new List<CardStep>
         {
-            new("boltChange.stop", Advice.Cautions.StopAndKeyOut, Advice.Cautions.RotorCoasts),
-            new("boltChange.lowerOrBlock", Advice.Cautions.BlockRaisedDeck),
+            new("boltChange.stop", Caution.StopAndKeyOut, Caution.RotorCoasts),
+            new("boltChange.lowerOrBlock", Caution.BlockRaisedDeck),
             new("boltChange.protect"),
-            new("boltChange.freeTheJam", Advice.Cautions.BlockRaisedDeck, Advice.Cautions.JammedDriveSpringsBack),
+            new("boltChange.freeTheJam", Caution.BlockRaisedDeck, Caution.JammedDriveSpringsBack),
         };
         if (access != BoltAccess.YokeInReach)
         {
             steps.Add(new("boltChange.openShield"));
         }
 
-        steps.Add(new("boltChange.supportShaft", Advice.Cautions.SupportHalfShafts));
+        steps.Add(new("boltChange.supportShaft", Caution.SupportHalfShafts));
         steps.Add(new("boltChange.getStubOut"));
         steps.Add(new("boltChange.lookAtFracture"));
         steps.Add(new("boltChange.turnHub"));
@@ -40,15 +41,15 @@ public sealed class BoltChangeCard
         steps.Add(new("boltChange.deburr"));
         steps.Add(new("boltChange.checkHoles"));
         steps.Add(new("boltChange.align"));
-        steps.Add(new("boltChange.specifiedBolt", Advice.Cautions.ManualDecides, Advice.Cautions.StrongerIsAChange));
+        steps.Add(new("boltChange.specifiedBolt", Caution.ManualDecides, Caution.StrongerIsAChange));
         steps.Add(new("boltChange.shankInPlane"));
         steps.Add(new("boltChange.tighten"));
         steps.Add(new(machine == MachineKind.PostHoleAuger ? "boltChange.nothingProudAuger" : "boltChange.nothingProud",
-            Advice.Cautions.NoProudBolt));
-        steps.Add(new("boltChange.shieldsBack", Advice.Cautions.GuardsOn));
-        steps.Add(new("boltChange.turnByHand", Advice.Cautions.StopAndKeyOut));
-        steps.Add(new("boltChange.clearAway", Advice.Cautions.GuardsOn, Advice.Cautions.BystandersAway));
-        steps.Add(new("boltChange.startGently", true, Advice.Cautions.BystandersAway));
+            Caution.NoProudBolt));
+        steps.Add(new("boltChange.shieldsBack", Caution.GuardsOn));
+        steps.Add(new("boltChange.turnByHand", Caution.StopAndKeyOut));
+        steps.Add(new("boltChange.clearAway", Caution.GuardsOn, Caution.BystandersAway));
+        steps.Add(new("boltChange.startGently", true, Caution.BystandersAway));
         return new BoltChangeCard(steps);
     }
 }

@@ -1,3 +1,5 @@
+using Driveline.Findings;
+
 namespace Driveline.Advice;
 
 /// <summary>One step of a card or list: a stable code for its text, and the cautions that stand beside it.</summary>

@@ -54,7 +54,7 @@ public sealed class InspectionList
 
     /// <summary>What to do before the first look: everything off, still and blocked.</summary>
     public IReadOnlyList<CardStep> Before { get; } =
-        [new("inspect.stop", Advice.Cautions.StopAndKeyOut, Advice.Cautions.RotorCoasts, Advice.Cautions.BlockRaisedDeck)];
+        [new("inspect.stop", Caution.StopAndKeyOut, Caution.RotorCoasts, Caution.BlockRaisedDeck)];
 
     /// <summary>What to inspect, most urgent first.</summary>
     public IReadOnlyList<InspectionItem> Items { get; }
@@ -64,7 +64,7 @@ public sealed class InspectionList
 
     /// <summary>The cautions of the inspection.</summary>
     public IReadOnlyList<Caution> Cautions { get; } =
-        Advice.Cautions.Always;
+        Caution.Always;
 
     /// <summary>Did the strike hurt the tractor? What is known of its PTO stub; null when only an inspection can tell.</summary>
     public Finding? Tractor => Items.First(i => i.Code == "inspect.ptoStub").Load;

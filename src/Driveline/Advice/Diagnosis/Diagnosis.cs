@@ -73,7 +73,7 @@ public sealed class Diagnosis
     public IReadOnlyList<Remedy> Remedies { get; }
 
     /// <summary>The cautions that go with every advice, and those of the next check and the remedies.</summary>
-    public IReadOnlyList<Caution> Cautions => [.. Advice.Cautions.All.Where(c => Advice.Cautions.Always.Contains(c)
+    public IReadOnlyList<Caution> Cautions => [.. Caution.All.Where(c => Caution.Always.Contains(c)
         || (Next?.Question.Cautions.Contains(c) ?? false) || Remedies.Any(r => r.Caution == c))];
 
     /// <summary>Weakest basis of what was used.</summary>

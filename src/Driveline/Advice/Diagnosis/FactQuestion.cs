@@ -1,3 +1,4 @@
+using Driveline.Findings;
 using Driveline.Quantities;
 
 namespace Driveline.Advice;
@@ -35,10 +36,10 @@ public sealed class FactQuestion
     public IReadOnlyList<Caution> Cautions => Place switch
     {
         CheckPlace.Desk => [],
-        CheckPlace.Seat => [Advice.Cautions.BystandersAway, Advice.Cautions.GuardsOn, Advice.Cautions.HotClutch,
-            Advice.Cautions.HotClutchDryGrass, Advice.Cautions.StopAndKeyOut],
-        _ => [Advice.Cautions.StopAndKeyOut, Advice.Cautions.RotorCoasts, Advice.Cautions.BlockRaisedDeck,
-            Advice.Cautions.JammedDriveSpringsBack, Advice.Cautions.SupportHalfShafts],
+        CheckPlace.Seat => [Caution.BystandersAway, Caution.GuardsOn, Caution.HotClutch,
+            Caution.HotClutchDryGrass, Caution.StopAndKeyOut],
+        _ => [Caution.StopAndKeyOut, Caution.RotorCoasts, Caution.BlockRaisedDeck,
+            Caution.JammedDriveSpringsBack, Caution.SupportHalfShafts],
     };
 
     /// <summary>The question of that code.</summary>

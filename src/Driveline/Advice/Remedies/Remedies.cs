@@ -1,4 +1,5 @@
 using Driveline.Chains;
+using Driveline.Findings;
 using Driveline.Protection;
 using static Driveline.Advice.Cause;
 using static Driveline.Advice.MarginEffect;
@@ -57,31 +58,31 @@ public static class Remedies
 
     private static readonly RemedyEntry[] Entries =
     [
-        new(EngageGently, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Cautions.BystandersAway, AbruptEngagement,
+        new(EngageGently, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Caution.BystandersAway, AbruptEngagement,
             EngagementSpeedTooHigh),
-        new(LeaveAsIs, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Cautions.StopAndKeyOut, StrikeTooSoft),
-        new(AcceptTrips, 1, 0, RemedySpending.NotKnown, Unchanged, Unchanged, Cautions.StrongerIsAChange, WorkJams),
-        new("remedy.easeTheWork", 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Cautions.BystandersAway, Overload, TractorTooStrong),
-        new("remedy.sharpenBlades", 2, 60, RemedySpending.Work, Raises, Unchanged, Cautions.BlockRaisedDeck, Overload),
-        new("remedy.levelDeck", 2, 30, RemedySpending.Work, Raises, Unchanged, Cautions.BlockRaisedDeck, DeckNoseDown),
-        new("remedy.raiseTheCut", 2, 10, RemedySpending.Work, Raises, Unchanged, Cautions.BlockRaisedDeck, DeckNoseDown),
-        new("remedy.limitPower", 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Cautions.ManualDecides, TractorTooStrong),
-        new(TrueHoles, 3, null, RemedySpending.NotKnown, Raises, Unchanged, Cautions.SupportHalfShafts, LooseHoles),
-        new(FreeHub, 3, 60, RemedySpending.Work, Unchanged, Raises, Cautions.JammedDriveSpringsBack, HubSeized),
-        new(ShankInPlane, 3, 20, RemedySpending.WorkAndBolt, Raises, Lowers, Cautions.ManualDecides, ThreadsInPlane),
-        new(ChangeBoltsInTime, 3, 20, RemedySpending.WorkAndBolt, Raises, Unchanged, Cautions.ManualDecides, BoltFatigue),
-        new("remedy.straightenDriveline", 3, 60, RemedySpending.Work, Raises, Unchanged, Cautions.KeepOverlap, JointAngle),
-        new("remedy.renewBlades", 3, 90, RemedySpending.WorkAndParts, Raises, Unchanged, Cautions.BlockRaisedDeck, RotorUnbalanced),
-        new(SlipAndReset, 4, 60, RemedySpending.Work, Lowers, Raises, Cautions.BystandersAway, ClutchStuck),
-        new(SetSpringsAsManual, 4, 30, RemedySpending.Work, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides,
+        new(LeaveAsIs, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Caution.StopAndKeyOut, StrikeTooSoft),
+        new(AcceptTrips, 1, 0, RemedySpending.NotKnown, Unchanged, Unchanged, Caution.StrongerIsAChange, WorkJams),
+        new("remedy.easeTheWork", 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Caution.BystandersAway, Overload, TractorTooStrong),
+        new("remedy.sharpenBlades", 2, 60, RemedySpending.Work, Raises, Unchanged, Caution.BlockRaisedDeck, Overload),
+        new("remedy.levelDeck", 2, 30, RemedySpending.Work, Raises, Unchanged, Caution.BlockRaisedDeck, DeckNoseDown),
+        new("remedy.raiseTheCut", 2, 10, RemedySpending.Work, Raises, Unchanged, Caution.BlockRaisedDeck, DeckNoseDown),
+        new("remedy.limitPower", 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Caution.ManualDecides, TractorTooStrong),
+        new(TrueHoles, 3, null, RemedySpending.NotKnown, Raises, Unchanged, Caution.SupportHalfShafts, LooseHoles),
+        new(FreeHub, 3, 60, RemedySpending.Work, Unchanged, Raises, Caution.JammedDriveSpringsBack, HubSeized),
+        new(ShankInPlane, 3, 20, RemedySpending.WorkAndBolt, Raises, Lowers, Caution.ManualDecides, ThreadsInPlane),
+        new(ChangeBoltsInTime, 3, 20, RemedySpending.WorkAndBolt, Raises, Unchanged, Caution.ManualDecides, BoltFatigue),
+        new("remedy.straightenDriveline", 3, 60, RemedySpending.Work, Raises, Unchanged, Caution.KeepOverlap, JointAngle),
+        new("remedy.renewBlades", 3, 90, RemedySpending.WorkAndParts, Raises, Unchanged, Caution.BlockRaisedDeck, RotorUnbalanced),
+        new(SlipAndReset, 4, 60, RemedySpending.Work, Lowers, Raises, Caution.BystandersAway, ClutchStuck),
+        new(SetSpringsAsManual, 4, 30, RemedySpending.Work, MarginEffect.NotKnown, MarginEffect.NotKnown, Caution.ManualDecides,
             ClutchSetTooLoose),
-        new(LoosenSpringsToManual, 4, 30, RemedySpending.Work, Lowers, Raises, Cautions.ManualDecides, ClutchOvertightened),
-        new(RightSprings, 4, 60, RemedySpending.WorkAndParts, Lowers, Raises, Cautions.ManualDecides, ClutchCoilBound),
-        new("remedy.renewFacings", 4, 120, RemedySpending.WorkAndParts, Raises, Lowers, Cautions.HotClutch, ClutchWorn, ClutchOiled),
-        new(SpecifiedBolt, 5, 20, RemedySpending.WorkAndBolt, MarginEffect.NotKnown, MarginEffect.NotKnown, Cautions.ManualDecides,
+        new(LoosenSpringsToManual, 4, 30, RemedySpending.Work, Lowers, Raises, Caution.ManualDecides, ClutchOvertightened),
+        new(RightSprings, 4, 60, RemedySpending.WorkAndParts, Lowers, Raises, Caution.ManualDecides, ClutchCoilBound),
+        new("remedy.renewFacings", 4, 120, RemedySpending.WorkAndParts, Raises, Lowers, Caution.HotClutch, ClutchWorn, ClutchOiled),
+        new(SpecifiedBolt, 5, 20, RemedySpending.WorkAndBolt, MarginEffect.NotKnown, MarginEffect.NotKnown, Caution.ManualDecides,
             GradeTooSoft, GradeTooStrong, BoltUnmarked, DiameterTooSmall, DiameterTooLarge),
-        new("remedy.fitProtection", 5, null, RemedySpending.NotKnown, Lowers, Raises, Cautions.ManualDecides, ProtectionMissing),
-        new(StrongerBolt, 9, 20, RemedySpending.WorkAndBolt, Raises, Lowers, Cautions.StrongerIsAChange, Overload, WorkJams,
+        new("remedy.fitProtection", 5, null, RemedySpending.NotKnown, Lowers, Raises, Caution.ManualDecides, ProtectionMissing),
+        new(StrongerBolt, 9, 20, RemedySpending.WorkAndBolt, Raises, Lowers, Caution.StrongerIsAChange, Overload, WorkJams,
             TractorTooStrong),
     ];
 

@@ -1,3 +1,4 @@
+using Driveline.Findings;
 using Driveline.Protection;
 
 namespace Driveline.Advice;

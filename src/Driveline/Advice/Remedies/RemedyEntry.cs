@@ -1,3 +1,5 @@
+using Driveline.Findings;
+
 namespace Driveline.Advice;
 
 /// <summary>A line of the remedies catalogue.</summary>

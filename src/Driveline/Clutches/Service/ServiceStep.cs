@@ -12,9 +12,9 @@ namespace Driveline.Clutches;
 /// </remarks>
 public sealed class ServiceStep
 {
-    private readonly string[] cautions;
+    private readonly Caution[] cautions;
 
-    internal ServiceStep(Finding words, Basis source, string[] cautions, bool turnsPto)
+    internal ServiceStep(Finding words, Basis source, Caution[] cautions, bool turnsPto)
     {
         Words = words;
         Source = source;
@@ -25,8 +25,8 @@ public sealed class ServiceStep
     /// <summary>Stable code of the step.</summary>
     public string Code => Words.Code;
 
-    /// <summary>Codes of the cautions to show before the step, in order.</summary>
-    public IReadOnlyList<string> Cautions => cautions;
+    /// <summary>The cautions to show before the step, in order.</summary>
+    public IReadOnlyList<Caution> Cautions => cautions;
 
     /// <summary>The figures of the step.</summary>
     public IReadOnlyList<FindingParameter> Parameters => Words.Parameters;

@@ -10,13 +10,13 @@ namespace Driveline.Clutches;
 /// </remarks>
 public static class ServiceSteps
 {
-    private const string Stop = "caution.stopAndKeyOut";
-    private const string Guards = "caution.guardsOn";
-    private const string Manual = "caution.manualDecides";
-    private const string Hot = "clutch.caution.hot";
-    private const string People = "clutch.caution.people";
-    private const string Raised = "caution.blockRaisedDeck";
-    private const string Tight = "clutch.caution.neverTighter";
+    private static readonly Caution Stop = Caution.StopAndKeyOut;
+    private static readonly Caution Guards = Caution.GuardsOn;
+    private static readonly Caution Manual = Caution.ManualDecides;
+    private static readonly Caution Hot = Caution.HotClutch;
+    private static readonly Caution People = Caution.BystandersAway;
+    private static readonly Caution Raised = Caution.BlockRaisedDeck;
+    private static readonly Caution Tight = Caution.NeverTighter;
 
     private static readonly Basis Safety = Basis.CommonPractice(
         "stop, key out and standstill before reaching in; guards, people and seat before the PTO turns");
@@ -113,31 +113,31 @@ public static class ServiceSteps
 
     private static Basis Other(string document, string place) => Basis.Published(document + " (maker withheld)", "undated copy", place);
 
-    private static Draft Step(string code, Basis source, params string[] cautions) => Draft.Of(code, source, cautions);
+    private static Draft Step(string code, Basis source, params Caution[] cautions) => Draft.Of(code, source, cautions);
 
-    private static Draft Range(string code, QuantityKind kind, double low, double high, Basis source, params string[] cautions) =>
+    private static Draft Range(string code, QuantityKind kind, double low, double high, Basis source, params Caution[] cautions) =>
         Draft.Of(code, source, cautions).With("low", kind, low).With("high", kind, high);
 
-    private static Draft Days(string code, double low, double high, Basis source, params string[] cautions) =>
+    private static Draft Days(string code, double low, double high, Basis source, params Caution[] cautions) =>
         Range(code, QuantityKind.Count, low, high, source, cautions);
 
-    private static Draft Turns(string code, double low, double high, Basis source, params string[] cautions) =>
+    private static Draft Turns(string code, double low, double high, Basis source, params Caution[] cautions) =>
         Range(code, QuantityKind.Number, low, high, source, cautions);
 
-    private static Draft Seconds(string code, double low, double high, Basis source, params string[] cautions) =>
+    private static Draft Seconds(string code, double low, double high, Basis source, params Caution[] cautions) =>
         Range(code, QuantityKind.Count, low, high, source, cautions);
 
-    private static Draft Length(string code, double lowM, double highM, Basis source, params string[] cautions) =>
+    private static Draft Length(string code, double lowM, double highM, Basis source, params Caution[] cautions) =>
         Range(code, QuantityKind.Length, lowM, highM, source, cautions);
 
     private readonly struct Draft
     {
         private readonly Finding words;
         private readonly Basis source;
-        private readonly string[] cautions;
+        private readonly Caution[] cautions;
         private readonly bool turnsPto;
 
-        private Draft(Finding words, Basis source, string[] cautions, bool turnsPto)
+        private Draft(Finding words, Basis source, Caution[] cautions, bool turnsPto)
         {
             this.turnsPto = turnsPto;
             this.words = words;
@@ -145,7 +145,7 @@ public static class ServiceSteps
             this.cautions = cautions;
         }
 
-        public static Draft Of(string code, Basis source, params string[] cautions) =>
+        public static Draft Of(string code, Basis source, params Caution[] cautions) =>
             new(Finding.Of(code, Severity.Note), source, cautions, false);
 
         public Draft With(string name, QuantityKind kind, double si) => new(words.With(name, kind, si), source, cautions, turnsPto);

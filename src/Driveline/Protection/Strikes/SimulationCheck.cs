@@ -85,11 +85,8 @@ public sealed class SimulationCheck
     /// <summary>Everything a caller must notice, worst first.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
-    /// <summary>Codes of the cautions that go with every simulation, whatever it finds.</summary>
-    public static IReadOnlyList<string> AllCautions => VerdictCautions.Always;
-
-    /// <summary>Codes of the cautions that go with this result.</summary>
-    public IReadOnlyList<string> Cautions => VerdictCautions.Of(machine, Chain);
+    /// <summary>The cautions that go with this result.</summary>
+    public IReadOnlyList<Caution> Cautions => VerdictCautions.Of(machine, Chain);
 
     private DrivelineChain Chain => Simulation.Chain;
 
@@ -105,9 +102,9 @@ public sealed class SimulationCheck
     internal static SimulationCheck Of(DrivelineSimulation simulation, WorkMeter meter) =>
         new(Guard.NotNull(simulation, nameof(simulation)), meter);
 
-    /// <summary>Codes of the cautions of a machine of which nothing could be simulated.</summary>
+    /// <summary>The cautions of a machine of which nothing could be simulated.</summary>
     /// <param name="machine">The kind of machine.</param>
-    public static IReadOnlyList<string> CautionsFor(MachineKind machine) => VerdictCautions.Of(machine);
+    public static IReadOnlyList<Caution> CautionsFor(MachineKind machine) => VerdictCautions.Of(machine);
 
     /// <summary>The same check with the kind of machine, whose cautions it then carries.</summary>
     /// <param name="machine">The kind of machine.</param>

@@ -1,10 +1,10 @@
 using Driveline.Provenance;
 using Driveline.Quantities;
 
-namespace Driveline.Advice;
+namespace Driveline.Findings;
 
-/// <summary>Every caution the advice knows. PTO work kills: a wrapped sleeve leaves less than a second.</summary>
-public static class Cautions
+/// <content>Every caution of work on a driveline. PTO work kills: a wrapped sleeve leaves less than a second.</content>
+public sealed partial class Caution
 {
     /// <summary>PTO out, engine off, key out, wait for standstill.</summary>
     public static readonly Caution StopAndKeyOut = new(
@@ -69,11 +69,16 @@ public static class Cautions
     public static readonly Caution KeepOverlap = new(
         "caution.keepOverlap", Seen("auger-wagon operator manual", "a separated half whips at PTO speed"));
 
+    /// <summary>A clutch that cannot slip protects nothing.</summary>
+    public static readonly Caution NeverTighter = new("caution.neverTighter",
+        Basis.CommonPractice("springs are never tightened beyond the length in the manual"));
+
     /// <summary>Every caution, in the order in which they are shown.</summary>
     public static IReadOnlyList<Caution> All { get; } =
     [
         StopAndKeyOut, RotorCoasts, GuardsOn, BlockRaisedDeck, JammedDriveSpringsBack, SupportHalfShafts, HotClutch, HotClutchDryGrass,
-        NoProudBolt, BystandersAway, ThrownObjects, NeverStepOver, KeepOverlap, ManualDecides, StrongerIsAChange, LicensedPractice,
+        NoProudBolt, BystandersAway, ThrownObjects, NeverStepOver, KeepOverlap, NeverTighter,
+        ManualDecides, StrongerIsAChange, LicensedPractice,
     ];
 
     /// <summary>The cautions that go with every piece of advice.</summary>
@@ -82,9 +87,6 @@ public static class Cautions
         StopAndKeyOut, RotorCoasts, GuardsOn, BlockRaisedDeck, JammedDriveSpringsBack, SupportHalfShafts, HotClutch, HotClutchDryGrass,
         NoProudBolt, ManualDecides, StrongerIsAChange, LicensedPractice,
     ];
-
-    /// <summary>The caution of that code; null when there is none.</summary>
-    public static Caution? Find(string code) => All.FirstOrDefault(c => c.Code == Guard.NotNull(code, nameof(code)));
 
     private static Basis Seen(string document, string place) => Basis.Published(document, "edition not stated", place);
 }

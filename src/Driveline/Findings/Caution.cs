@@ -1,10 +1,10 @@
 using Driveline.Provenance;
 using Driveline.Quantities;
 
-namespace Driveline.Advice;
+namespace Driveline.Findings;
 
 /// <summary>A caution as data: a stable code, by which its text is found, and where it comes from. No renderer may drop one.</summary>
-public sealed class Caution
+public sealed partial class Caution
 {
     internal Caution(string code, Basis source)
     {
