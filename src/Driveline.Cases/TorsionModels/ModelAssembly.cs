@@ -129,6 +129,8 @@ internal static class ModelAssembly
             ObstacleKind.Ties => Obstacle.Tie(at, Stiffness(stiffness), damping),
             ObstacleKind.Stops => Obstacle.RigidStop(at),
             ObstacleKind.Jams => Obstacle.Jam(at),
+            _ when draft.Si(ModelObstacleMembers.YieldsAt) is { } yields && draft.Si(ModelObstacleMembers.Through) is { } through =>
+                Obstacle.Yielding(at, Stiffness(stiffness), Nm(yields), Angle.FromRadians(through)),
             _ when draft.Si(ModelObstacleMembers.YieldsAt) is { } yields => Obstacle.Yielding(at, Stiffness(stiffness), Nm(yields)),
             _ => Obstacle.SpringDamper(at, Stiffness(stiffness), damping),
         };

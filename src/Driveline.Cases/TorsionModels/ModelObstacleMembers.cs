@@ -24,6 +24,9 @@ internal static class ModelObstacleMembers
     public static readonly QuantityMember<UnitsNet.Torque> YieldsAt = Table.SiQuantity(
         "yieldsAt", QuantityTypes.Torque, "(0 N.m; 1000000000 N.m]",
             "For pushes without damping: it gives way at this torque and stays deformed.");
+    public static readonly QuantityMember<UnitsNet.Angle> Through = Table.SiQuantity(
+        "through", QuantityTypes.Angle, "(0 rad; 1000 rad]",
+            "With yieldsAt: angle that the rotor turns from contact until the obstacle is cut through and gone; never when left out.");
     public static readonly QuantityMember<UnitsNet.Angle> SwingBack = Table.SiQuantity(
         "swingBack", QuantityTypes.Angle, "(0 rad; 1000 rad]",
             "Angle through which the rotor turns first, while its blades swing back; not for ties and jams.");
@@ -46,6 +49,7 @@ internal static class ModelObstacleMembers
         }
 
         MemberChecks.Refuse(draft, walk, YieldsAt, kind == ObstacleKind.Ties, "Only pushes yields.");
+        MemberChecks.Needs(draft, walk, Through, YieldsAt);
         MemberChecks.Refuse(
             draft, walk, SwingBack, kind is ObstacleKind.Ties or ObstacleKind.Jams, "Blades can swing back only from pushes and stops.");
         MemberChecks.Needs(draft, walk, SwingTorque, SwingBack);

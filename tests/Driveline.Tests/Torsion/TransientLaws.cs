@@ -98,6 +98,7 @@ public class TransientLaws
             .AddDrive("engine", "front", TorqueSpeedLine.Of(Nm(torque), RadPerS(40), 1.5))
             .AddObstacle("stump", chain.Last,
                 Obstacle.Yielding(S(0.1), NmPerRad(8000), Nm(3 * torque)).AfterSwingBack(UnitsNet.Angle.FromDegrees(9), Nm(torque)))
+            .AddObstacle("branch", "r0", Obstacle.Yielding(S(0.05), NmPerRad(3000), Nm(torque), UnitsNet.Angle.FromDegrees(12)))
             .AddObstacle("stone", "loose", Obstacle.RigidStop(S(0.2))))
             .WithSpeed("front", RadPerS(45)).WithSpeed("tail", RadPerS(20)).WithSpeed("loose", RadPerS(20));
         TransientResult result = start.Run(chain.Seconds);

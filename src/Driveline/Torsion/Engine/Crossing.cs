@@ -18,6 +18,9 @@ internal enum Crossing
     /// <summary>A swing-back travel is used up.</summary>
     SwingEnd,
 
+    /// <summary>A yielding obstacle is cut through.</summary>
+    CutThrough,
+
     /// <summary>Faces of a gap meet again, driving side pushing forward.</summary>
     FacesMeet,
 

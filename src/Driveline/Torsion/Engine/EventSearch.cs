@@ -47,6 +47,10 @@ internal sealed class EventSearch
                     {
                         Travel(series, l, 1, m.SwingAngle[l], Crossing.SwingEnd);
                     }
+                    else if (!double.IsPositiveInfinity(m.EndSlip[l]))
+                    {
+                        Travel(series, l, 1, m.EndSlip[l], Crossing.CutThrough);
+                    }
 
                     break;
                 case LinkState.SlipBackward:

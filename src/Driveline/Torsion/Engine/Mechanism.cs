@@ -35,6 +35,7 @@ internal sealed class Mechanism
         RampTime = new double[links];
         SwingAngle = new double[links];
         SwingTorque = new double[links];
+        EndSlip = new double[links];
         JointCosine = new double[links];
         JointPhase = new double[links];
         TorqueRotor = new int[torques];
@@ -99,6 +100,9 @@ internal sealed class Mechanism
     public double[] SwingAngle { get; }
 
     public double[] SwingTorque { get; }
+
+    /// <summary>Slip at which a yielding obstacle is gone, rad; +∞ when it has no end.</summary>
+    public double[] EndSlip { get; }
 
     /// <summary>Cosine of the joint angle at the link's driving end; 1 without a joint.</summary>
     public double[] JointCosine { get; }

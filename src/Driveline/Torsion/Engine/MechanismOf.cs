@@ -89,6 +89,7 @@ internal static class MechanismOf
         m.Start[l] = -1;
         m.RampTime[l] = -1;
         m.JointCosine[l] = 1;
+        m.EndSlip[l] = double.PositiveInfinity;
         m.Stiffness[l] = double.PositiveInfinity;
         m.Breakaway[l] = m.ReverseBreakaway[l] = double.PositiveInfinity;
         if (part.Shaft is { } shaft)

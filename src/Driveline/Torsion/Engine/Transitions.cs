@@ -43,6 +43,13 @@ internal static class Transitions
                 log.Add(TransientEventKind.SwungBack, l, x.Time);
                 Strike(m, x, plan, log, energy, l);
                 break;
+            case Crossing.CutThrough:
+                x.Broken[l] = true;
+                x.Links[l] = LinkState.Free;
+                log.Add(TransientEventKind.CutThrough, l, x.Time);
+                plan.AtTime(m, x);
+                Unload(m, x, plan, energy, l);
+                break;
             case Crossing.FacesMeet:
             case Crossing.ReverseFacesMeet:
                 x.Side[l] = crossing == Crossing.FacesMeet ? 1 : -1;
@@ -261,7 +268,7 @@ internal static class Transitions
 
             if (m.To[other] == Mechanism.Ground)
             {
-                x.Links[other] = x.Links[other] == LinkState.Absent ? LinkState.Absent : LinkState.Locked;
+                x.Links[other] = x.Links[other] is LinkState.Absent or LinkState.Free ? x.Links[other] : LinkState.Locked;
             }
             else if (x.Links[other] == LinkState.Locked)
             {

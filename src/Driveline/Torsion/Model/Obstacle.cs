@@ -6,7 +6,8 @@ namespace Driveline.Torsion;
 /// <summary>Something that a rotor meets from a time on: a stop, a springy or yielding resistance, or a jam.</summary>
 /// <remarks>
 /// Immutable. All but the jam and the tie only push back: the rotor may leave the obstacle and meet it again at the same place. A rotor
-/// that meets a rigid obstacle stops at once and its energy goes into the obstacle; the torque of that blow is unbounded.
+/// that meets a rigid obstacle stops at once and its energy goes into the obstacle; the torque of that blow is unbounded. What yields may end:
+/// once the rotor has gone through it, it is gone for good.
 /// </remarks>
 public sealed class Obstacle
 {
@@ -28,6 +29,8 @@ public sealed class Obstacle
     private double Yield { get; }
 
     private bool HoldsBothWays { get; }
+
+    private double Through { get; set; } = double.PositiveInfinity;
 
     private double SwingAngle { get; set; }
 
@@ -66,7 +69,7 @@ public sealed class Obstacle
         return new Obstacle(pushes.Start, pushes.Stiffness, pushes.Damping, pushes.Yield, true);
     }
 
-    /// <summary>Elastic up to a torque, then giving way at that torque and staying deformed.</summary>
+    /// <summary>Elastic up to a torque, then giving way at that torque and staying deformed, without end.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static Obstacle Yielding(Duration at, RotationalStiffness stiffness, Torque yieldTorque) => new(
         Time(at),
@@ -74,6 +77,23 @@ public sealed class Obstacle
         0,
         Guard.Positive(Si.NewtonMeters(yieldTorque), "Yield torque", "N·m", nameof(yieldTorque)),
         false);
+
+    /// <summary>The same, cut through and gone once the rotor has turned through an angle since first contact.</summary>
+    /// <remarks>
+    /// T = k·θ up to the lesser of yield torque and k·θ_through, then constant up to θ_through, then 0. The work it takes is
+    /// T·θ_through − T²/2k.
+    /// </remarks>
+    /// <param name="at">Time of contact; 0 s or more.</param>
+    /// <param name="stiffness">k; above 0.</param>
+    /// <param name="yieldTorque">Torque at which it gives way; above 0.</param>
+    /// <param name="through">θ_through, the elastic part included; above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static Obstacle Yielding(Duration at, RotationalStiffness stiffness, Torque yieldTorque, Angle through)
+    {
+        Obstacle endless = Yielding(at, stiffness, yieldTorque);
+        double end = Guard.Positive(Si.Radians(through), "Angle through the obstacle", "rad", nameof(through));
+        return new Obstacle(endless.Start, endless.Stiffness, 0, Math.Min(endless.Yield, endless.Stiffness * end), false) { Through = end };
+    }
 
     /// <summary>The same obstacle met by blades that first swing back: a constant torque over a travel, then the obstacle itself.</summary>
     /// <param name="travel">Rotor travel while the blades swing back; above 0.</param>
@@ -83,6 +103,7 @@ public sealed class Obstacle
     /// <exception cref="InvalidOperationException">The obstacle holds both ways, which leaves blades no travel.</exception>
     public Obstacle AfterSwingBack(Angle travel, Torque resistance) => new(Start, Stiffness, Damping, Yield, false)
     {
+        Through = Through,
         SwingAngle = HoldsBothWays
             ? throw new InvalidOperationException(
                 "A jam or a tie leaves blades no travel to swing back; use a rigid stop, a spring-damper or a yielding obstacle.")
@@ -103,6 +124,7 @@ public sealed class Obstacle
         m.Backlash[link] = double.PositiveInfinity;
         m.SwingAngle[link] = SwingAngle / ratio;
         m.SwingTorque[link] = SwingTorque * ratio;
+        m.EndSlip[link] = (SwingAngle + Math.Max(0, Through - (double.IsPositiveInfinity(Yield) ? 0 : Yield / Stiffness))) / ratio;
     }
 
     private static double Time(Duration at) => Guard.NotNegative(Si.Seconds(at), "Time of the obstacle", "s", nameof(at));

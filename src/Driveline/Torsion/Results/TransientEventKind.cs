@@ -44,4 +44,7 @@ public enum TransientEventKind
 
     /// <summary>The drive came back to its torque–speed line.</summary>
     DriveOnLine,
+
+    /// <summary>An obstacle was cut through and is gone.</summary>
+    CutThrough,
 }
