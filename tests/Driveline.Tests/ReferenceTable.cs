@@ -1,71 +1,79 @@
-using System.Globalization;
 using System.Text;
 
 namespace Driveline.Tests;
 
 /// <summary>A table of reference rows beside the tests, read as printed: header row, quoted cells, UTF-8.</summary>
-internal sealed class ReferenceTable
+internal static class ReferenceTable
 {
-    private readonly Dictionary<string, int> columns;
-
-    private ReferenceTable(string[] header, List<string[]> rows)
+    public static IReadOnlyList<ReferenceRow> Read(string pack, string file)
     {
-        columns = header.Select((name, i) => (name, i)).ToDictionary(c => c.name, c => c.i, StringComparer.Ordinal);
-        Rows = rows.ConvertAll(cells => new Row(this, cells));
+        string text = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "reference", pack, file), Encoding.UTF8);
+        List<(int Line, List<string> Cells)> lines = Lines(text);
+        return [.. lines.Skip(1).Select(l => new ReferenceRow(
+            FormattableString.Invariant($"{file}:{l.Line}"), lines[0].Cells, l.Cells))];
     }
 
-    public IReadOnlyList<Row> Rows { get; }
-
-    public static ReferenceTable Read(string pack, string file)
+    public static TheoryData<ReferenceRow> Where(string pack, string file, Func<ReferenceRow, bool> filter)
     {
-        string path = Path.Combine(AppContext.BaseDirectory, "reference", pack, file);
-        List<string[]> lines = [.. File.ReadLines(path, Encoding.UTF8).Where(l => l.Length > 0).Select(Cells)];
-        string[] header = lines[0];
-        lines.RemoveAt(0);
-        return new ReferenceTable(header, lines);
+        var data = new TheoryData<ReferenceRow>();
+        foreach (ReferenceRow row in Read(pack, file).Where(filter))
+        {
+            data.Add(row);
+        }
+
+        return data;
     }
 
-    private static string[] Cells(string line)
+    private static List<(int Line, List<string> Cells)> Lines(string text)
     {
+        var lines = new List<(int Line, List<string> Cells)>();
         var cells = new List<string>();
         var cell = new StringBuilder();
-        bool quoted = false;
-        for (int i = 0; i < line.Length; i++)
+        bool isQuoted = false;
+        int line = 1, began = 1;
+        for (int i = 0; i < text.Length; i++)
         {
-            char c = line[i];
-            if (c == '"' && quoted && i + 1 < line.Length && line[i + 1] == '"')
+            char c = text[i];
+            if (c == '"' && isQuoted && i + 1 < text.Length && text[i + 1] == '"')
             {
                 cell.Append('"');
                 i++;
             }
             else if (c == '"')
             {
-                quoted = !quoted;
+                isQuoted = !isQuoted;
             }
-            else if (c == ',' && !quoted)
+            else if (c == ',' && !isQuoted)
             {
                 cells.Add(cell.ToString());
                 cell.Clear();
             }
-            else
+            else if (c == '\n' && !isQuoted)
             {
+                EndLine();
+                line++;
+                began = line;
+            }
+            else if (c != '\r' || isQuoted)
+            {
+                line += c == '\n' ? 1 : 0;
                 cell.Append(c);
             }
         }
 
-        cells.Add(cell.ToString());
-        return [.. cells];
-    }
+        EndLine();
+        return lines;
 
-    internal sealed class Row(ReferenceTable table, string[] cells)
-    {
-        public string this[string column] => cells[table.columns[column]];
+        void EndLine()
+        {
+            cells.Add(cell.ToString());
+            cell.Clear();
+            if (cells.Count > 1 || cells[0].Length > 0)
+            {
+                lines.Add((began, cells));
+            }
 
-        public double Number(string column) => double.Parse(this[column], NumberStyles.Float, CultureInfo.InvariantCulture);
-
-        public double? NumberOrNull(string column) =>
-            double.TryParse(this[column], NumberStyles.Float, CultureInfo.InvariantCulture, out double value) ? value : null;
-
-        public override string ToString() => string.Join(" | ", cells);
+            cells = [];
+        }
     }
 }

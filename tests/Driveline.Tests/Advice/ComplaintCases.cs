@@ -104,7 +104,7 @@ public class ComplaintCases
     public void FieldReport_GradeFiveForTwo_TubeTwisted_IsCalledOverStrong()
     {
         // limiter-practice.csv LP33: grade 5 in place of grade 2; the tube twisted before the bolt sheared. No dimensions: a demonstration.
-        ReferenceTable.Row row = ReferenceTable.Read("pto", "limiter-practice.csv").Rows.Single(r => r["id"] == "LP33");
+        ReferenceRow row = ReferenceTable.Read("pto", "limiter-practice.csv").Single(r => r["id"] == "LP33");
         Assert.Contains("grade 5 in place of grade 2", row["parameter"], StringComparison.Ordinal);
         Complaint complaint = Complaint.Of(Symptom.NothingGaveAtStrike)
             .With("device", "shearBolt")

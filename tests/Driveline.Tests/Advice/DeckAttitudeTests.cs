@@ -95,7 +95,7 @@ public class DeckAttitudeTests
     [InlineData("CI20", "front below rear, riding mower", 6.3)]
     public void Practice_MatchesTheReference(string id, string quantity, double mm)
     {
-        ReferenceTable.Row row = ReferenceTable.Read("pto", "cutter-inertia.csv").Rows.Single(r => r["id"] == id);
+        ReferenceRow row = ReferenceTable.Read("pto", "cutter-inertia.csv").Single(r => r["id"] == id);
         Assert.Equal(quantity, row["quantity"]);
         Assert.Equal(mm, row.Number("value_SI"));
         Assert.Contains(mm, new[] { DeckPractice.LeastHeight.Value, DeckPractice.LawnMowerFrontLow.Value });

@@ -13,7 +13,7 @@ public class DiscSpringPublished
     public static TheoryData<string> Rows()
     {
         var ids = new TheoryData<string>();
-        foreach (IReadOnlyDictionary<string, string> row in Table().Where(r => r["id"] != "DC125"))
+        foreach (ReferenceRow row in Table().Where(r => r["id"] != "DC125"))
         {
             ids.Add(row["id"]);
         }
@@ -25,11 +25,11 @@ public class DiscSpringPublished
     [MemberData(nameof(Rows))]
     public void DiscSpring_SeriesForce_MatchesPrinted(string id)
     {
-        IReadOnlyDictionary<string, string> row = Table().Single(r => r["id"] == id);
+        ReferenceRow row = Table().Single(r => r["id"] == id);
         DiscSpring spring = Of(row);
-        double s = 0.75 * (ReferenceTable.Number(row, "l0_m") - ReferenceTable.Number(row, "t_m"));
+        double s = 0.75 * (row.Number("l0_m") - row.Number("t_m"));
         double newtons = spring.Force(Length.FromMeters(s)).Expected!.Value.Newtons;
-        double printed = ReferenceTable.Number(row, "F_printed_N");
+        double printed = row.Number("F_printed_N");
         double tolerance = RoundedDeflection.Contains(id) ? 0.02 : 0.013;
         Assert.True(Math.Abs((newtons / printed) - 1) <= tolerance, $"{id}: {newtons} N against {printed} N; {row["source"]}");
     }
@@ -38,14 +38,14 @@ public class DiscSpringPublished
     [MemberData(nameof(Rows))]
     public void Din2093_Entry_IsTheReferenceRow(string id)
     {
-        IReadOnlyDictionary<string, string> row = Table().Single(r => r["id"] == id);
-        Din2093Spring held = Din2093.Find(row["series"][0], Length.FromMeters(ReferenceTable.Number(row, "De_m")));
-        Assert.Equal(ReferenceTable.Number(row, "F_printed_N"), held.PrintedForce.Newtons);
-        Assert.Equal(ReferenceTable.Number(row, "Di_m"), held.Spring.InnerDiameter.Meters, 1e-9);
-        Assert.Equal(ReferenceTable.Number(row, "t_m"), held.Spring.Thickness.Meters, 1e-9);
-        Assert.Equal(ReferenceTable.Number(row, "l0_m"), held.Spring.FreeHeight.Meters, 1e-9);
+        ReferenceRow row = Table().Single(r => r["id"] == id);
+        Din2093Spring held = Din2093.Find(row["series"][0], Length.FromMeters(row.Number("De_m")));
+        Assert.Equal(row.Number("F_printed_N"), held.PrintedForce.Newtons);
+        Assert.Equal(row.Number("Di_m"), held.Spring.InnerDiameter.Meters, 1e-9);
+        Assert.Equal(row.Number("t_m"), held.Spring.Thickness.Meters, 1e-9);
+        Assert.Equal(row.Number("l0_m"), held.Spring.FreeHeight.Meters, 1e-9);
         string reduced = row["t_reduced_m"].Length > 0 ? "t_reduced_m" : "t_m";
-        Assert.Equal(ReferenceTable.Number(row, reduced), held.Spring.ReducedThickness.Meters, 1e-9);
+        Assert.Equal(row.Number(reduced), held.Spring.ReducedThickness.Meters, 1e-9);
         Assert.Equal(row["confidence"].StartsWith("secondary", StringComparison.Ordinal) ? BasisKind.CommonPractice : BasisKind.FromMemory,
             held.Basis.Kind);
     }
@@ -56,9 +56,9 @@ public class DiscSpringPublished
     [Fact]
     public void DiscSpring_K4OfReducedSprings_MatchesReference()
     {
-        foreach (IReadOnlyDictionary<string, string> row in Table().Where(r => r["t_reduced_m"].Length > 0))
+        foreach (ReferenceRow row in Table().Where(r => r["t_reduced_m"].Length > 0))
         {
-            Assert.Equal(ReferenceTable.Number(row, "K4"), Of(row).Shape.K4, 0.00006);
+            Assert.Equal(row.Number("K4"), Of(row).Shape.K4, 0.00006);
         }
     }
 
@@ -90,17 +90,17 @@ public class DiscSpringPublished
         }
     }
 
-    private static IEnumerable<IReadOnlyDictionary<string, string>> Table() =>
+    private static IEnumerable<ReferenceRow> Table() =>
         ReferenceTable.Read("clutch", "disc-spring-examples.csv").Where(r => r["kind"] == "table");
 
-    private static DiscSpring Of(IReadOnlyDictionary<string, string> row)
+    private static DiscSpring Of(ReferenceRow row)
     {
         DiscSpring spring = DiscSpring.Of(
-            Length.FromMeters(ReferenceTable.Number(row, "De_m")),
-            Length.FromMeters(ReferenceTable.Number(row, "Di_m")),
-            Length.FromMeters(ReferenceTable.Number(row, "t_m")),
-            Length.FromMeters(ReferenceTable.Number(row, "l0_m")));
-        return row["t_reduced_m"].Length > 0 ? spring.WithReducedThickness(Length.FromMeters(ReferenceTable.Number(row, "t_reduced_m")))
+            Length.FromMeters(row.Number("De_m")),
+            Length.FromMeters(row.Number("Di_m")),
+            Length.FromMeters(row.Number("t_m")),
+            Length.FromMeters(row.Number("l0_m")));
+        return row["t_reduced_m"].Length > 0 ? spring.WithReducedThickness(Length.FromMeters(row.Number("t_reduced_m")))
             : spring;
     }
 }

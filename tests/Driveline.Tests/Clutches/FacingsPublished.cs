@@ -48,7 +48,7 @@ public class FacingsPublished
     [InlineData("powdered metal on hard steel", "powdered metal on hard steel")]
     public void Facing_RememberedRow_IsHeldAsRemembered(string name, string material)
     {
-        IReadOnlyDictionary<string, string> row = ReferenceTable.Read("clutch", "friction-materials.csv")
+        ReferenceRow row = ReferenceTable.Read("clutch", "friction-materials.csv")
             .Single(r => r["material"] == material);
         string[] ends = row["mu_dynamic_min_max"].Split('-');
         RatioBand dry = Facings.Named(name).Friction(SurfaceState.Dry).Running;

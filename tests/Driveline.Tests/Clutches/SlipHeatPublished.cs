@@ -114,11 +114,11 @@ public class SlipHeatPublished
     [InlineData("M10", "cast iron, 4 % carbon", 12602)]
     public void ThermalMaterial_Held_IsTheReferenceRow(string id, string name, double effusivity)
     {
-        IReadOnlyDictionary<string, string> row = ReferenceTable.Read("clutch", "slip-heat-examples.csv").Single(r => r["id"] == id);
+        ReferenceRow row = ReferenceTable.Read("clutch", "slip-heat-examples.csv").Single(r => r["id"] == id);
         ThermalMaterial held = ThermalMaterials.All.Single(m => m.Name == name);
-        Assert.Equal(ReferenceTable.Number(row, "k_W_per_mK"), held.Conductivity.WattsPerMeterKelvin, 1e-9);
-        Assert.Equal(ReferenceTable.Number(row, "rho_kg_per_m3"), held.Density.KilogramsPerCubicMeter, 1e-9);
-        Assert.Equal(ReferenceTable.Number(row, "c_J_per_kgK"), held.HeatCapacity.JoulesPerKilogramKelvin, 1e-9);
+        Assert.Equal(row.Number("k_W_per_mK"), held.Conductivity.WattsPerMeterKelvin, 1e-9);
+        Assert.Equal(row.Number("rho_kg_per_m3"), held.Density.KilogramsPerCubicMeter, 1e-9);
+        Assert.Equal(row.Number("c_J_per_kgK"), held.HeatCapacity.JoulesPerKilogramKelvin, 1e-9);
         Assert.Equal(effusivity, held.Effusivity, effusivity * 1e-4);
         Assert.Equal(row["confidence"].StartsWith("primary", StringComparison.Ordinal) ? BasisKind.Published : BasisKind.FromMemory,
             held.Basis.Kind);

@@ -8,27 +8,27 @@ public sealed class BoltStrengthPublished
 {
     private const double PoundForce = 4.4482216152605;
 
-    public static TheoryData<ReferenceRow> InchSeen => ReferenceRow.Where(
-        "published-loads-inch.csv", r => r["table"].StartsWith("SAE", StringComparison.Ordinal)
+    public static TheoryData<ReferenceRow> InchSeen =>
+        ReferenceTable.Where("fasteners", "published-loads-inch.csv", r => r["table"].StartsWith("SAE", StringComparison.Ordinal)
             && r["confidence"] is "seen" or "conflicting");
 
-    public static TheoryData<ReferenceRow> InchFromMemory => ReferenceRow.Where(
-        "published-loads-inch.csv", r => r["confidence"] == "memory" && r["series"] != "UNS" && r.Has("tensile_load_lbf"));
+    public static TheoryData<ReferenceRow> InchFromMemory => ReferenceTable.Where(
+        "fasteners", "published-loads-inch.csv", r => r["confidence"] == "memory" && r["series"] != "UNS" && r.Has("tensile_load_lbf"));
 
-    public static TheoryData<ReferenceRow> InchGrade1Class => ReferenceRow.Where(
-        "published-loads-inch.csv", r => r["grade"] == "1 (60 ksi)");
+    public static TheoryData<ReferenceRow> InchGrade1Class =>
+        ReferenceTable.Where("fasteners", "published-loads-inch.csv", r => r["grade"] == "1 (60 ksi)");
 
-    public static TheoryData<ReferenceRow> InchClamp => ReferenceRow.Where(
-        "published-loads-inch.csv", r => r.Has("clamp_load_lbf"));
+    public static TheoryData<ReferenceRow> InchClamp =>
+        ReferenceTable.Where("fasteners", "published-loads-inch.csv", r => r.Has("clamp_load_lbf"));
 
     public static TheoryData<ReferenceRow> MetricTensileSeen =>
-        ReferenceRow.Where("published-loads-metric.csv", r => r["confidence_tensile"] == "seen");
+        ReferenceTable.Where("fasteners", "published-loads-metric.csv", r => r["confidence_tensile"] == "seen");
 
     public static TheoryData<ReferenceRow> MetricProofSeen =>
-        ReferenceRow.Where("published-loads-metric.csv", r => r["confidence_proof"] == "seen");
+        ReferenceTable.Where("fasteners", "published-loads-metric.csv", r => r["confidence_proof"] == "seen");
 
     public static TheoryData<ReferenceRow> MetricFromMemory =>
-        ReferenceRow.Where("published-loads-metric.csv", r => r["confidence"] == "memory");
+        ReferenceTable.Where("fasteners", "published-loads-metric.csv", r => r["confidence"] == "memory");
 
     [Fact]
     public void SeenLoads_AreAtLeast250()

@@ -11,18 +11,20 @@ public sealed class GradePublished
 
     private const double Ksi = 6.894757293168362e6;
 
-    public static TheoryData<ReferenceRow> Sae => ReferenceRow.Where("sae-j429-grades.csv", r => r["grade"] != "5 (A449-type)");
+    public static TheoryData<ReferenceRow> Sae =>
+        ReferenceTable.Where("fasteners", "sae-j429-grades.csv", r => r["grade"] != "5 (A449-type)");
 
-    public static TheoryData<ReferenceRow> Iso => ReferenceRow.Where("iso-898-1-classes.csv", r => r["property_class"] != "all");
+    public static TheoryData<ReferenceRow> Iso =>
+        ReferenceTable.Where("fasteners", "iso-898-1-classes.csv", r => r["property_class"] != "all");
 
-    public static TheoryData<ReferenceRow> Specs => ReferenceRow.Where(
-        "other-specs.csv", r => r["spec"].StartsWith("ASTM", StringComparison.Ordinal));
+    public static TheoryData<ReferenceRow> Specs =>
+        ReferenceTable.Where("fasteners", "other-specs.csv", r => r["spec"].StartsWith("ASTM", StringComparison.Ordinal));
 
-    public static TheoryData<ReferenceRow> Stainless => ReferenceRow.Where(
-        "other-specs.csv", r => r["spec"] == "ISO 3506-1");
+    public static TheoryData<ReferenceRow> Stainless =>
+        ReferenceTable.Where("fasteners", "other-specs.csv", r => r["spec"] == "ISO 3506-1");
 
-    public static TheoryData<ReferenceRow> Rods => ReferenceRow.Where(
-        "other-specs.csv", r => r["spec"] is "aluminium rod" or "bolt material" or "brass rod" or "low-carbon steel rod" or "ISO 8839");
+    public static TheoryData<ReferenceRow> Rods => ReferenceTable.Where("fasteners", "other-specs.csv",
+        r => r["spec"] is "aluminium rod" or "bolt material" or "brass rod" or "low-carbon steel rod" or "ISO 8839");
 
     [Theory]
     [MemberData(nameof(Sae))]

@@ -7,12 +7,13 @@ namespace Driveline.Tests.Fasteners;
 
 public sealed class HardnessPublished
 {
-    public static TheoryData<ReferenceRow> Rows => ReferenceRow.Where("hardness-to-tensile.csv", r => r.Has("Rm_MPa"));
+    public static TheoryData<ReferenceRow> Rows => ReferenceTable.Where("fasteners", "hardness-to-tensile.csv", r => r.Has("Rm_MPa"));
 
-    public static TheoryData<ReferenceRow> WithoutTensile => ReferenceRow.Where("hardness-to-tensile.csv", r => !r.Has("Rm_MPa"));
+    public static TheoryData<ReferenceRow> WithoutTensile =>
+        ReferenceTable.Where("fasteners", "hardness-to-tensile.csv", r => !r.Has("Rm_MPa"));
 
     public static TheoryData<ReferenceRow> Bounds =>
-        ReferenceRow.Where("strength-bounds-from-hardness.csv", r => r["Rm_at_hardness_max_MPa"].Length > 0);
+        ReferenceTable.Where("fasteners", "strength-bounds-from-hardness.csv", r => r["Rm_at_hardness_max_MPa"].Length > 0);
 
     [Theory]
     [MemberData(nameof(Rows))]

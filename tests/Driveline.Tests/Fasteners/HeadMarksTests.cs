@@ -8,8 +8,8 @@ namespace Driveline.Tests.Fasteners;
 /// <summary>Marks as the trade's identification charts give them: common practice.</summary>
 public sealed class HeadMarksTests
 {
-    public static TheoryData<ReferenceRow> LineRows => ReferenceRow.Where(
-        "head-markings.csv", r => r["system"] == "SAE J429 (inch)" && r["lines"] is "3" or "5" or "6");
+    public static TheoryData<ReferenceRow> LineRows =>
+        ReferenceTable.Where("fasteners", "head-markings.csv", r => r["system"] == "SAE J429 (inch)" && r["lines"] is "3" or "5" or "6");
 
     [Theory]
     [MemberData(nameof(LineRows))]

@@ -5,11 +5,13 @@ namespace Driveline.Tests.Fasteners;
 
 public sealed class ScrewThreadPublished
 {
-    public static TheoryData<ReferenceRow> Inch => ReferenceRow.Where("threads-inch.csv", r => r["series"] is "UNC" or "UNF");
+    public static TheoryData<ReferenceRow> Inch =>
+        ReferenceTable.Where("fasteners", "threads-inch.csv", r => r["series"] is "UNC" or "UNF");
 
-    public static TheoryData<ReferenceRow> Metric => ReferenceRow.Where("threads-metric.csv", r => r["series"] is "coarse" or "fine");
+    public static TheoryData<ReferenceRow> Metric =>
+        ReferenceTable.Where("fasteners", "threads-metric.csv", r => r["series"] is "coarse" or "fine");
 
-    public static TheoryData<ReferenceRow> Bodies => ReferenceRow.Where("body-diameters.csv", _ => true);
+    public static TheoryData<ReferenceRow> Bodies => ReferenceTable.Where("fasteners", "body-diameters.csv", _ => true);
 
     [Theory]
     [MemberData(nameof(Inch))]

@@ -5,8 +5,8 @@ namespace Driveline.Tests.Fasteners;
 
 public sealed class SpringPinTests
 {
-    public static TheoryData<ReferenceRow> Rows => ReferenceRow.Where(
-        "published-shear.csv", r => r["group"] is "spring pin" or "dowel pin" && r.Has("load_kN"));
+    public static TheoryData<ReferenceRow> Rows =>
+        ReferenceTable.Where("fasteners", "published-shear.csv", r => r["group"] is "spring pin" or "dowel pin" && r.Has("load_kN"));
 
     [Theory]
     [MemberData(nameof(Rows))]

@@ -5,13 +5,13 @@ namespace Driveline.Tests.Fatigue;
 
 public class RainflowPublished
 {
-    private static readonly IReadOnlyList<ReferenceTable.Row> Rows = ReferenceTable.Read("clutch", "rainflow.csv").Rows;
+    private static readonly IReadOnlyList<ReferenceRow> Rows = ReferenceTable.Read("clutch", "rainflow.csv");
 
     // ASTM E1049-85 Fig. 6: the cycles one by one, and their table of ranges.
     [Fact]
     public void Count_StandardsExample_GivesTheStandardsCycles()
     {
-        ReferenceTable.Row[] rows = [.. Rows.Where(r => r["id"] == "R1")];
+        ReferenceRow[] rows = [.. Rows.Where(r => r["id"] == "R1")];
         Assert.Equal(7, rows.Length);
         IReadOnlyList<RainflowCycle> cycles = Rainflow.Count(History(rows[0]));
         Assert.Equal(rows.Length, cycles.Count);
@@ -28,7 +28,7 @@ public class RainflowPublished
     [InlineData("R4")]
     public void Count_StandardsExample_GivesTheStandardsTable(string id)
     {
-        ReferenceTable.Row[] rows = [.. Rows.Where(r => r["id"] == id)];
+        ReferenceRow[] rows = [.. Rows.Where(r => r["id"] == id)];
         IReadOnlyList<RainflowCycle> cycles = Rainflow.Count(History(rows[0]));
         Assert.All(rows, row => Close.Absolute(
             row.Number("cycles"), cycles.Where(c => c.Range == row.Number("range")).Sum(c => c.Count), 1e-12, row.ToString()));
@@ -38,7 +38,7 @@ public class RainflowPublished
     [Fact]
     public void Count_SumOfTwoSines_GivesTheLibrarysCycles()
     {
-        ReferenceTable.Row[] rows = [.. Rows.Where(r => r["id"] == "R7")];
+        ReferenceRow[] rows = [.. Rows.Where(r => r["id"] == "R7")];
         double[] history =
             [.. Enumerable.Range(0, 1001).Select(i => (0.8 * Math.Sin(0.01 * Math.PI * i)) + (0.2 * Math.Sin(0.032 * Math.PI * i)))];
         IReadOnlyList<RainflowCycle> cycles = Rainflow.Count(history);
@@ -54,7 +54,7 @@ public class RainflowPublished
     [InlineData("R6")]
     public void ClosedCycles_PublicTestData_Matches(string id)
     {
-        ReferenceTable.Row[] rows = [.. Rows.Where(r => r["id"] == id)];
+        ReferenceRow[] rows = [.. Rows.Where(r => r["id"] == id)];
         IReadOnlyList<RainflowCycle> cycles = Rainflow.ClosedCycles(History(rows[0]), out IReadOnlyList<double> residue);
         Assert.Equal(rows.Select(r => r.Number("range")), cycles.Select(c => c.Range));
         Assert.Equal(rows.Select(r => r.Number("mean")), cycles.Select(c => c.Mean));
@@ -64,12 +64,12 @@ public class RainflowPublished
     [Fact]
     public void ClosedCycles_ResidueTwice_ClosesWhatThePublicDataClose()
     {
-        ReferenceTable.Row[] rows = [.. Rows.Where(r => r["id"] == "R6res")];
+        ReferenceRow[] rows = [.. Rows.Where(r => r["id"] == "R6res")];
         double[] residue = History(rows[0]);
         IReadOnlyList<RainflowCycle> cycles = Rainflow.ClosedCycles([.. residue, .. residue], out _);
         Assert.Equal(rows.Select(r => r.Number("range")).Order(), cycles.Select(c => c.Range).Order());
     }
 
-    private static double[] History(ReferenceTable.Row row) =>
+    private static double[] History(ReferenceRow row) =>
         [.. row["history"].Split(' ').Select(v => double.Parse(v, CultureInfo.InvariantCulture))];
 }

@@ -14,7 +14,7 @@ public class EnginePublished
     {
         Close.Absolute(94.0 / 102, PtoPowerRatios.All[1].Value, 5e-4, "WE08 and TS02: 0.922");
         Assert.Equal([0.86, 0.922, 0.80, 0.90, 0.90], PtoPowerRatios.All.Select(r => r.Value));
-        foreach (ReferenceTable.Row row in ReferenceTable.Read("pto", "tractor-side.csv").Rows.Where(r => r["topic"] == "power"))
+        foreach (ReferenceRow row in ReferenceTable.Read("pto", "tractor-side.csv").Where(r => r["topic"] == "power"))
         {
             foreach (string value in row["value_SI"].Split('-'))
             {
@@ -45,7 +45,7 @@ public class EnginePublished
     [Fact]
     public void EngineSpeedRatio_EachTractor_IsAsPrinted()
     {
-        double[] printed = [.. ReferenceTable.Read("pto", "tractor-side.csv").Rows
+        double[] printed = [.. ReferenceTable.Read("pto", "tractor-side.csv")
             .Where(r => r["quantity"].StartsWith("engine / PTO", StringComparison.Ordinal)).Select(r => r.Number("value_SI"))];
         Assert.Equal(EngineSpeedRatio.All.Count, printed.Length);
         for (int k = 0; k < printed.Length; k++)

@@ -13,7 +13,7 @@ public class ImplementPowerPublished
     public void ImplementPower_EachRowOfThePack_IsHeld()
     {
         int parameters = 0, printed = 0, without = 0;
-        foreach (ReferenceTable.Row row in ReferenceTable.Read("pto", "implement-power.csv").Rows)
+        foreach (ReferenceRow row in ReferenceTable.Read("pto", "implement-power.csv"))
         {
             bool isHeld = ImplementPower.TryOf(row["machine"], row["variant"], out PowerRow? held);
             if (row.NumberOrNull("a_kW") is { } a)
@@ -57,7 +57,7 @@ public class ImplementPowerPublished
     public void PowerNeed_OneMeterWide_IsThePrintedPowerPerWidth()
     {
         int rows = 0;
-        foreach (ReferenceTable.Row row in ReferenceTable.Read("pto", "implement-power.csv").Rows)
+        foreach (ReferenceRow row in ReferenceTable.Read("pto", "implement-power.csv"))
         {
             if (row.NumberOrNull("power_per_width_low_kW_per_m") is not { } low)
             {

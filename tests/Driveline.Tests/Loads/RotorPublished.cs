@@ -45,5 +45,5 @@ public class RotorPublished
             PtoClutchKind.None).Stored.Expected!.Value.Joules, 5e-3, "WE03");
     }
 
-    private static ReferenceTable.Row Row(string id) => ReferenceTable.Read("pto", "cutter-inertia.csv").Rows.Single(r => r["id"] == id);
+    private static ReferenceRow Row(string id) => ReferenceTable.Read("pto", "cutter-inertia.csv").Single(r => r["id"] == id);
 }

@@ -17,7 +17,7 @@ public class MonitoredRainflowPublished
     [InlineData("R4", true)]
     public void Ranges_OfTheStandardsExample_AreTheStandards(string id, bool closed)
     {
-        ReferenceTable.Row[] rows = [.. ReferenceTable.Read("clutch", "rainflow.csv").Rows.Where(r => r["id"] == id)];
+        ReferenceRow[] rows = [.. ReferenceTable.Read("clutch", "rainflow.csv").Where(r => r["id"] == id)];
         double[] history = [.. rows[0]["history"].Split(' ').Select(v => double.Parse(v, CultureInfo.InvariantCulture))];
         OverloadMonitor monitor = Fed(history);
         AssertTable(rows, closed ? monitor.CountedClosedHistory() : monitor.CountedRanges());
@@ -27,7 +27,7 @@ public class MonitoredRainflowPublished
     // The same history begun elsewhere: Fig. 6 as a repeating history is Fig. 7.
     [Fact]
     public void ClosedHistory_OfTheExampleBegunElsewhere_IsTheStandardsTable() => AssertTable(
-        [.. ReferenceTable.Read("clutch", "rainflow.csv").Rows.Where(r => r["id"] == "R4")],
+        [.. ReferenceTable.Read("clutch", "rainflow.csv").Where(r => r["id"] == "R4")],
         Fed([-2, 1, -3, 5, -1, 3, -4, 4, -2]).CountedClosedHistory());
 
     [Property]
@@ -72,7 +72,7 @@ public class MonitoredRainflowPublished
     private static Dictionary<double, double> Table(IReadOnlyList<TorqueRange> ranges) =>
         ranges.ToDictionary(r => r.Range.NewtonMeters, r => r.Cycles);
 
-    private static void AssertTable(ReferenceTable.Row[] rows, IReadOnlyList<TorqueRange> ranges)
+    private static void AssertTable(ReferenceRow[] rows, IReadOnlyList<TorqueRange> ranges)
     {
         Assert.All(rows, row => Close.Absolute(
             row.Number("cycles"), ranges.Where(r => r.Range.NewtonMeters == row.Number("range")).Sum(r => r.Cycles), 1e-12,

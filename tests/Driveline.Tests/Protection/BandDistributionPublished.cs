@@ -12,7 +12,7 @@ public class BandDistributionPublished
     public static TheoryData<string, double, double> Rows(string prefix)
     {
         var data = new TheoryData<string, double, double>();
-        foreach (ReferenceTable.Row row in ReferenceTable.Read("clutch", "statistics.csv").Rows.Where(
+        foreach (ReferenceRow row in ReferenceTable.Read("clutch", "statistics.csv").Where(
             r => r["id"].StartsWith(prefix, StringComparison.Ordinal)))
         {
             double at = double.Parse(row["id"].AsSpan(prefix.Length), NumberStyles.Float, CultureInfo.InvariantCulture);
@@ -53,7 +53,7 @@ public class BandDistributionPublished
     [Fact]
     public void Pert_Mean_MatchesTheTable()
     {
-        ReferenceTable.Row row = ReferenceTable.Read("clutch", "statistics.csv").Rows.Single(r => r["id"] == "PE_m");
+        ReferenceRow row = ReferenceTable.Read("clutch", "statistics.csv").Single(r => r["id"] == "PE_m");
         Assert.StartsWith("(a+4c+b)/6 = 0.366666666667", row["value"], StringComparison.Ordinal);
         Assert.Equal(0.366666666667, BandDistribution.Of(RatioBand.Between(0.25, 0.35, 0.55, Stated)).Mean!.Value, 11);
     }

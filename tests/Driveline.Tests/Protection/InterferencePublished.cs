@@ -14,7 +14,7 @@ public class InterferencePublished
     [InlineData("RI07", 8.39591e-13, 5e-18, "P(load>strength)=8.39591e-13")]
     public void NormalNormal_Row_MatchesInClosedFormAndByQuadrature(string id, double expected, double tolerance, string printed)
     {
-        ReferenceTable.Row row = Row(id);
+        ReferenceRow row = Row(id);
         Assert.Contains(printed, row["recomputed"], StringComparison.Ordinal);
         NormalDistribution load = NormalDistribution.Of(row.Number("load_mean"), row.Number("load_sd"), Stated);
         NormalDistribution strength = NormalDistribution.Of(row.Number("strength_mean"), row.Number("strength_sd"), Stated);
@@ -25,7 +25,7 @@ public class InterferencePublished
     [Fact]
     public void LognormalLognormal_RI05_MatchesInClosedFormAndByQuadrature()
     {
-        ReferenceTable.Row row = Row("RI05");
+        ReferenceRow row = Row("RI05");
         Assert.Contains("P=0.021592534", row["recomputed"], StringComparison.Ordinal);
         Assert.Equal(0.021592534, LognormalInterference.Of(70, 0.15, 100, 0.10, Stated).Value, 5e-10);   // 10.5/70, 10/100
         Assert.Equal(
@@ -61,6 +61,6 @@ public class InterferencePublished
         Assert.Equal(expected, p.Value, tolerance);
     }
 
-    private static ReferenceTable.Row Row(string id) =>
-        ReferenceTable.Read("clutch", "reliability-interference.csv").Rows.Single(r => r["id"] == id);
+    private static ReferenceRow Row(string id) =>
+        ReferenceTable.Read("clutch", "reliability-interference.csv").Single(r => r["id"] == id);
 }

@@ -25,7 +25,7 @@ public class PtoTypesPublished
     public void PtoType_EachPowerRowOfThePack_IsHeld()
     {
         int rows = 0;
-        foreach (ReferenceTable.Row row in ReferenceTable.Read("pto", "pto-types.csv").Rows)
+        foreach (ReferenceRow row in ReferenceTable.Read("pto", "pto-types.csv"))
         {
             if (row.NumberOrNull("power_limit_kW") is not { } kilowatts || row.NumberOrNull("pto_type") is not { } number)
             {
@@ -54,14 +54,14 @@ public class PtoTypesPublished
             l => Assert.Equal(BasisKind.Published, l.Basis.Kind));
     }
 
-    private static bool Matches(PtoLimit limit, ReferenceTable.Row row) => row["standard"]
+    private static bool Matches(PtoLimit limit, ReferenceRow row) => row["standard"]
         .StartsWith("tractor manual", StringComparison.Ordinal)
         ? limit.Kind == PtoLimitKind.TractorManual
             && limit.Basis.Document.EndsWith(row["mounting"] == "rear" ? Manual(row) : "?", StringComparison.Ordinal)
         : limit.Kind == PtoLimitKind.Standard && limit.Basis.Document.Contains(Edition(row), StringComparison.Ordinal);
 
-    private static string Manual(ReferenceTable.Row row) => row["source"]
+    private static string Manual(ReferenceRow row) => row["source"]
         .Replace("operator manual, ", string.Empty, StringComparison.Ordinal);
 
-    private static string Edition(ReferenceTable.Row row) => row["standard"] == "ASAE S203" ? "S203" : ":" + row["edition"][..4];
+    private static string Edition(ReferenceRow row) => row["standard"] == "ASAE S203" ? "S203" : ":" + row["edition"][..4];
 }

@@ -8,7 +8,7 @@ public class UniversalJointPublished
     public static TheoryData<double, string, double, string> Table()
     {
         var data = new TheoryData<double, string, double, string>();
-        foreach (ReferenceTable.Row row in ReferenceTable.Read("pto", "ujoint.csv").Rows.Where(r => r["kind"] == "table"))
+        foreach (ReferenceRow row in ReferenceTable.Read("pto", "ujoint.csv").Where(r => r["kind"] == "table"))
         {
             data.Add(row.Number("joint_angle_deg"), row["quantity"], row.Number("value"), "ujoint " + row["id"]);
         }

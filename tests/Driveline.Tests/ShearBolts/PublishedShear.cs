@@ -34,7 +34,7 @@ internal sealed record PublishedShear(
 
     public static IEnumerable<PublishedShear> All()
     {
-        foreach (ReferenceTable.Row row in ReferenceTable.Read("fasteners", "published-shear.csv").Rows)
+        foreach (ReferenceRow row in ReferenceTable.Read("fasteners", "published-shear.csv"))
         {
             string spec = row["spec"];
             bool taken = spec.StartsWith("EN", StringComparison.Ordinal) || spec.StartsWith("BS", StringComparison.Ordinal)

@@ -57,7 +57,7 @@ public class ShearPlanePublished
     {
         int rows = 0;
         Band ratio = ShearRatios.Of(ShearClass.Quenched129, PlaneThrough.Shank).Ratio.SiBand;
-        foreach (ReferenceTable.Row row in ReferenceTable.Read("fasteners", "published-shear.csv").Rows
+        foreach (ReferenceRow row in ReferenceTable.Read("fasteners", "published-shear.csv")
             .Where(r => r["spec"].StartsWith("flat-head", StringComparison.Ordinal)))
         {
             double inches = row["size"] switch
@@ -94,7 +94,7 @@ public class ShearPlanePublished
     {
         int rows = 0;
         Band ratio = ShearRatios.Of(ShearClass.Soft46, PlaneThrough.Thread).Ratio.SiBand;
-        foreach (ReferenceTable.Row row in ReferenceTable.Read("fasteners", "published-shear.csv").Rows
+        foreach (ReferenceRow row in ReferenceTable.Read("fasteners", "published-shear.csv")
             .Where(r => r["spec"].StartsWith("threaded weld stud", StringComparison.Ordinal)))
         {
             string note = row["note"];

@@ -20,7 +20,7 @@ public class ShearRatiosPublished
     [InlineData("SB16", ShearClass.BarSteel)]
     public void Expected_OfClass_IsTheSourcesRatioAndCommonPractice(string id, ShearClass shearClass)
     {
-        double expected = ReferenceTable.Read("fasteners", "shear-sources-2026-11.csv").Rows.Single(r => r["id"] == id).Number("value");
+        double expected = ReferenceTable.Read("fasteners", "shear-sources-2026-11.csv").Single(r => r["id"] == id).Number("value");
         foreach (PlaneThrough plane in new[] { PlaneThrough.Shank, PlaneThrough.Thread })
         {
             RatioBand ratio = ShearRatios.Of(shearClass, plane).Ratio;
@@ -92,8 +92,8 @@ public class ShearRatiosPublished
     [InlineData("data", "flat-head alloy socket screw body", ShearClass.Quenched129)]
     public void Band_OfClass_HoldsThePacksRatio(string rule, string appliesTo, ShearClass shearClass)
     {
-        ReferenceTable.Row row = Assert.Single(
-            ReferenceTable.Read("fasteners", "shear-ratio.csv").Rows, r => r["source_rule"] == rule && r["applies_to"] == appliesTo);
+        ReferenceRow row = Assert.Single(
+            ReferenceTable.Read("fasteners", "shear-ratio.csv"), r => r["source_rule"] == rule && r["applies_to"] == appliesTo);
         RatioBand band = ShearRatios.Of(shearClass, PlaneThrough.Shank).Ratio;
         Assert.InRange(row.Number("ratio_tau_to_Rm"), band.Low, band.High!.Value);
     }
@@ -105,8 +105,8 @@ public class ShearRatiosPublished
     [InlineData("data", "mild-steel weld studs UNC", ShearClass.Soft46)]
     public void Band_OfClass_HoldsBothEndsOfThePacksRange(string rule, string appliesTo, ShearClass shearClass)
     {
-        ReferenceTable.Row row = Assert.Single(
-            ReferenceTable.Read("fasteners", "shear-ratio.csv").Rows, r => r["source_rule"] == rule && r["applies_to"] == appliesTo);
+        ReferenceRow row = Assert.Single(
+            ReferenceTable.Read("fasteners", "shear-ratio.csv"), r => r["source_rule"] == rule && r["applies_to"] == appliesTo);
         RatioBand band = ShearRatios.Of(shearClass, PlaneThrough.Shank).Ratio;
         Assert.True(row.Number("low") >= band.Low && row.Number("high") <= band.High!.Value, row.ToString());
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Driveline.Torsion;
 
 namespace Driveline.Tests.Torsion;
@@ -12,7 +13,7 @@ public class IndependentIntegratorTests
         get
         {
             var data = new TheoryData<string>();
-            foreach (string name in ReferenceFile.Rows("torsion", "transients.csv").Select(r => r[0]).Distinct())
+            foreach (string name in ReferenceTable.Read("torsion", "transients.csv").Select(r => r.Cells).Select(r => r[0]).Distinct())
             {
                 data.Add(name);
             }
@@ -31,9 +32,10 @@ public class IndependentIntegratorTests
         double timeTolerance = friction ? 1e-7 : 1e-9;
         int checks = 0;
         var wrong = new List<string>();
-        foreach (string[] row in ReferenceFile.Rows("torsion", "transients.csv").Where(r => r[0] == name))
+        foreach (IReadOnlyList<string> row in ReferenceTable.Read("torsion", "transients.csv").Select(r => r.Cells)
+            .Where(r => r[0] == name))
         {
-            double expected = ReferenceFile.Number(row[3]);
+            double expected = double.Parse(row[3], CultureInfo.InvariantCulture);
             (double actual, double tolerance) = row[1] switch
             {
                 "event" => (EventTime(result, row[2]), timeTolerance),

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Driveline.Cases.Results;
 using Driveline.Cases.TorsionModels;
@@ -42,9 +43,10 @@ public class ModelReferencesTests
         double timeTolerance = friction ? 1e-7 : 1e-9;
         var wrong = new List<string>();
         int checks = 0;
-        foreach (string[] row in ReferenceFile.Rows("torsion", "transients.csv").Where(r => r[0] == name))
+        foreach (IReadOnlyList<string> row in ReferenceTable.Read("torsion", "transients.csv").Select(r => r.Cells)
+            .Where(r => r[0] == name))
         {
-            double expected = ReferenceFile.Number(row[3]);
+            double expected = double.Parse(row[3], CultureInfo.InvariantCulture);
             (double? actual, double tolerance) = row[1] switch
             {
                 "event" => (EventTime(result, row[2]), timeTolerance),
