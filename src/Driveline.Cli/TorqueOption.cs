@@ -10,7 +10,7 @@ internal static class TorqueOption
     /// <param name="option">The option, for the message.</param>
     /// <param name="text">The text.</param>
     /// <exception cref="BadInputException">It is no torque, or not above 0 up to 1000 kN·m.</exception>
-    public static Torque Parse(string option, string text) => !QuantityText.TryTorque(text, out Torque torque, out string? problem)
+    public static Torque Parse(string option, string text) => !QuantityText.TryParse<Torque>(text, out Torque torque, out string? problem)
         ? throw new BadInputException(option + ": " + problem)
         : torque.NewtonMeters is > 0 and <= 1e6
             ? torque

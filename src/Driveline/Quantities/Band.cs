@@ -30,6 +30,19 @@ internal readonly struct Band : IEquatable<Band>
 
     public static Band Exactly(double value) => new(value, value, value);
 
+    /// <summary>One value from outside; 0 or more and finite.</summary>
+    public static Band Stated(double value, string unit) => Exactly(Guard.NotNegative(value, "Value", unit, nameof(value)));
+
+    /// <summary>Three values from outside; each 0 or more and finite.</summary>
+    public static Band Stated(double low, double expected, double high, string unit) => new(
+        Guard.NotNegative(low, "Low value", unit, nameof(low)),
+        Guard.NotNegative(expected, "Expected value", unit, nameof(expected)),
+        Guard.NotNegative(high, "High value", unit, nameof(high)));
+
+    /// <summary>A low value from outside, 0 or more and finite; expected and high unbounded.</summary>
+    public static Band StatedAtLeast(double low, string unit) =>
+        new(Guard.NotNegative(low, "Low value", unit, nameof(low)), double.PositiveInfinity, double.PositiveInfinity);
+
     /// <summary>The band of the smaller of two quantities, end by end: the first of two devices to act.</summary>
     public static Band Min(Band a, Band b) =>
         new(Math.Min(a.Low, b.Low), Math.Min(a.Expected, b.Expected), Math.Min(a.High, b.High));

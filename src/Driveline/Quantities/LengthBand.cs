@@ -4,21 +4,12 @@ using UnitsNet;
 namespace Driveline.Quantities;
 
 /// <summary>Low, expected and high length, each with its basis. Expected and high may be unbounded (null).</summary>
-public sealed class LengthBand : QuantityBand
+public sealed class LengthBand : QuantityBand<Length>
 {
     private LengthBand(Band si, BandBasis basis)
         : base(si, basis)
     {
     }
-
-    /// <summary>The low value.</summary>
-    public Length Low => Length.FromMeters(SiBand.Low);
-
-    /// <summary>The expected value; null when unbounded.</summary>
-    public Length? Expected => HasExpected ? Length.FromMeters(SiBand.Expected) : null;
-
-    /// <summary>The high value; null when unbounded.</summary>
-    public Length? High => IsBounded ? Length.FromMeters(SiBand.High) : null;
 
     private protected override string Unit => "mm";
 
@@ -26,8 +17,7 @@ public sealed class LengthBand : QuantityBand
 
     /// <summary>A band of one stated value.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative or not finite.</exception>
-    public static LengthBand Exactly(Length value, Basis basis) =>
-        new(Band.Exactly(Guard.NotNegative(Si.Meters(value), "Value", "m", nameof(value))), BandBasis.Of(basis));
+    public static LengthBand Exactly(Length value, Basis basis) => new(Band.Stated(Si.Meters(value), "m"), BandBasis.Of(basis));
 
     /// <summary>A band of three stated values, both ends limits.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not 0 ≤ low ≤ expected ≤ high, or a value is not finite.</exception>
@@ -36,17 +26,13 @@ public sealed class LengthBand : QuantityBand
 
     /// <summary>A band of three values with a basis for each.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not 0 ≤ low ≤ expected ≤ high, or a value is not finite.</exception>
-    public static LengthBand Between(Length low, Length expected, Length high, BandBasis basis) => new(
-        new Band(
-            Guard.NotNegative(Si.Meters(low), "Low value", "m", nameof(low)),
-            Guard.NotNegative(Si.Meters(expected), "Expected value", "m", nameof(expected)),
-            Guard.NotNegative(Si.Meters(high), "High value", "m", nameof(high))),
-        basis);
+    public static LengthBand Between(Length low, Length expected, Length high, BandBasis basis) =>
+        new(Band.Stated(Si.Meters(low), Si.Meters(expected), Si.Meters(high), "m"), basis);
 
     /// <summary>A band whose expected and high values are unbounded: at least this much.</summary>
-    public static LengthBand AtLeast(Length low, Basis basis) => new(
-        new Band(Guard.NotNegative(Si.Meters(low), "Low value", "m", nameof(low)), double.PositiveInfinity, double.PositiveInfinity),
-        BandBasis.Of(basis));
+    public static LengthBand AtLeast(Length low, Basis basis) => new(Band.StatedAtLeast(Si.Meters(low), "m"), BandBasis.Of(basis));
 
     internal static LengthBand OfSi(Band si, BandBasis basis) => new(si, basis);
+
+    private protected override Length Of(double si) => Length.FromMeters(si);
 }

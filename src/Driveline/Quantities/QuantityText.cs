@@ -8,7 +8,7 @@ namespace Driveline.Quantities;
 /// Invariant: the current culture never matters. A dot is always the decimal point; a comma is read as decimal or as grouping
 /// when only one of the two is possible, and "1,200 N.m" is refused because it can mean either.
 /// Unit factors are exact where the unit is: hp is the mechanical horsepower, 550 ft·lbf/s; PS is the metric one, 75 kgf·m/s.
-/// Each quantity has a throwing method and a Try method beside it that says what is wrong.
+/// The Try method says what is wrong; the other throws it.
 /// </remarks>
 public static partial class QuantityText
 {

@@ -4,21 +4,12 @@ using UnitsNet;
 namespace Driveline.Quantities;
 
 /// <summary>Low, expected and high stress or strength, each with its basis. Expected and high may be unbounded (null).</summary>
-public sealed class StressBand : QuantityBand
+public sealed class StressBand : QuantityBand<Pressure>
 {
     private StressBand(Band si, BandBasis basis)
         : base(si, basis)
     {
     }
-
-    /// <summary>The low value.</summary>
-    public Pressure Low => Pressure.FromPascals(SiBand.Low);
-
-    /// <summary>The expected value; null when unbounded.</summary>
-    public Pressure? Expected => HasExpected ? Pressure.FromPascals(SiBand.Expected) : null;
-
-    /// <summary>The high value; null when unbounded.</summary>
-    public Pressure? High => IsBounded ? Pressure.FromPascals(SiBand.High) : null;
 
     private protected override string Unit => "MPa";
 
@@ -26,8 +17,7 @@ public sealed class StressBand : QuantityBand
 
     /// <summary>A band of one stated value.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative or not finite.</exception>
-    public static StressBand Exactly(Pressure value, Basis basis) =>
-        new(Band.Exactly(Guard.NotNegative(Si.Pascals(value), "Value", "Pa", nameof(value))), BandBasis.Of(basis));
+    public static StressBand Exactly(Pressure value, Basis basis) => new(Band.Stated(Si.Pascals(value), "Pa"), BandBasis.Of(basis));
 
     /// <summary>A band of three stated values, both ends limits.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not 0 ≤ low ≤ expected ≤ high, or a value is not finite.</exception>
@@ -36,17 +26,13 @@ public sealed class StressBand : QuantityBand
 
     /// <summary>A band of three values with a basis for each.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not 0 ≤ low ≤ expected ≤ high, or a value is not finite.</exception>
-    public static StressBand Between(Pressure low, Pressure expected, Pressure high, BandBasis basis) => new(
-        new Band(
-            Guard.NotNegative(Si.Pascals(low), "Low value", "Pa", nameof(low)),
-            Guard.NotNegative(Si.Pascals(expected), "Expected value", "Pa", nameof(expected)),
-            Guard.NotNegative(Si.Pascals(high), "High value", "Pa", nameof(high))),
-        basis);
+    public static StressBand Between(Pressure low, Pressure expected, Pressure high, BandBasis basis) =>
+        new(Band.Stated(Si.Pascals(low), Si.Pascals(expected), Si.Pascals(high), "Pa"), basis);
 
     /// <summary>A band whose expected and high values are unbounded: at least this much.</summary>
-    public static StressBand AtLeast(Pressure low, Basis basis) => new(
-        new Band(Guard.NotNegative(Si.Pascals(low), "Low value", "Pa", nameof(low)), double.PositiveInfinity, double.PositiveInfinity),
-        BandBasis.Of(basis));
+    public static StressBand AtLeast(Pressure low, Basis basis) => new(Band.StatedAtLeast(Si.Pascals(low), "Pa"), BandBasis.Of(basis));
 
     internal static StressBand OfSi(Band si, BandBasis basis) => new(si, basis);
+
+    private protected override Pressure Of(double si) => Pressure.FromPascals(si);
 }
