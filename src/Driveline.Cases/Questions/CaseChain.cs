@@ -10,14 +10,10 @@ namespace Driveline.Cases.Questions;
 /// <summary>The chain of a case: its elements in order, behind the PTO stub that its tractor implies.</summary>
 internal static class CaseChain
 {
-    public static DrivelineChain? Of(CaseFile file, List<CaseError> errors) => Of(file, errors, []);
-
-    /// <summary>
-    /// The chain, and its slip clutches with what their place tells of them; null, with errors, when facts contradict each other.
-    /// </summary>
-    public static DrivelineChain? Of(CaseFile file, List<CaseError> errors, List<CaseClutch> clutches)
+    /// <summary>The chain, its slip clutches in their place; null, with errors, when facts contradict each other.</summary>
+    public static DrivelineChain? Of(CaseFile file, List<CaseError> errors)
     {
-        List<Element> elements = ElementsOf(file, file.Facts.Get(CaseFileMembers.Driveline), errors, clutches);
+        List<Element> elements = ElementsOf(file, file.Facts.Get(CaseFileMembers.Driveline), errors);
         if (errors.Count > 0)
         {
             return null;
@@ -28,7 +24,8 @@ internal static class CaseChain
             elements.Insert(0, stub);
         }
 
-        return InPlace(file, DrivelineChain.Of(elements.Count > 0 ? [.. elements] : [Part.Of(PartKind.PtoStub, "PTO stub")]), clutches);
+        return DrivelineChain.Of(elements.Count > 0 ? [.. elements] : [Part.Of(PartKind.PtoStub, "PTO stub")])
+            .InPlace(file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed), CaseQuestion.Work(file)?.Torque);
     }
 
     private static Part? Stub(CaseObject? tractor)
@@ -47,33 +44,13 @@ internal static class CaseChain
             : null;
     }
 
-    /// <summary>A clutch gets its speed and heat from its place: ratios before it, rotors behind it, the work it carries.</summary>
-    private static DrivelineChain InPlace(CaseFile file, DrivelineChain chain, List<CaseClutch> clutches)
-    {
-        for (int k = 0; k < clutches.Count; k++)
-        {
-            double ratio = chain.Nodes[chain.IndexOf(clutches[k].Device)].Ratio;
-            RotationalSpeed? speed = file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed) is { } pto
-                && !double.IsNaN(ratio) ? pto * ratio : null;
-            SlipClutchDevice device = ClutchHeat.Of(clutches[k], chain, CaseQuestion.Work(file)?.Torque, speed);
-            if (!ReferenceEquals(device, clutches[k].Device))
-            {
-                chain = chain.With(clutches[k].Device, device);
-            }
-
-            clutches[k] = clutches[k].With(device, speed);
-        }
-
-        return chain;
-    }
-
-    private static List<Element> ElementsOf(CaseFile file, CaseList facts, List<CaseError> errors, List<CaseClutch> clutches)
+    private static List<Element> ElementsOf(CaseFile file, CaseList facts, List<CaseError> errors)
     {
         int before = errors.Count;
         var elements = new List<Element>();
         foreach (CaseObject element in facts)
         {
-            if (ElementOf(file, element, errors, clutches) is { } good)
+            if (ElementOf(file, element, errors) is { } good)
             {
                 elements.Add(good);
             }
@@ -87,7 +64,7 @@ internal static class CaseChain
         return elements;
     }
 
-    private static Element? ElementOf(CaseFile file, CaseObject facts, List<CaseError> errors, List<CaseClutch> clutches)
+    private static Element? ElementOf(CaseFile file, CaseObject facts, List<CaseError> errors)
     {
         if (facts.Get(ElementMembers.ShearBolt) is { } bolt)
         {
@@ -96,9 +73,7 @@ internal static class CaseChain
 
         if (facts.Get(ElementMembers.SlipClutch) is { } slipClutch)
         {
-            CaseClutch? clutch = CaseClutch.Of(slipClutch, file.Date, errors);
-            clutches.AddRange(clutch is null ? [] : [clutch]);
-            return clutch?.Device;
+            return CaseSlipClutch.Of(slipClutch, file.Date, errors)?.Device;
         }
 
         if (facts.Get(ElementMembers.CutOut) is { } cutOut)
@@ -106,13 +81,13 @@ internal static class CaseChain
             return CaseCutOut.Device(cutOut, file.Date);
         }
 
-        return CaseElements.KindOf(facts) == ElementKind.Branch ? BranchOf(file, facts, errors, clutches) : PartOf(facts);
+        return CaseElements.KindOf(facts) == ElementKind.Branch ? BranchOf(file, facts, errors) : PartOf(facts);
     }
 
-    private static Branch? BranchOf(CaseFile file, CaseObject facts, List<CaseError> errors, List<CaseClutch> clutches)
+    private static Branch? BranchOf(CaseFile file, CaseObject facts, List<CaseError> errors)
     {
         int before = errors.Count;
-        List<Element> inner = ElementsOf(file, facts.Get(ElementMembers.Driveline), errors, clutches);
+        List<Element> inner = ElementsOf(file, facts.Get(ElementMembers.Driveline), errors);
         if (inner.Count > 0)
         {
             return Branch.Of(facts.Get(ElementMembers.BranchName)!, facts.Get(ElementMembers.PowerShare)!, [.. inner]);

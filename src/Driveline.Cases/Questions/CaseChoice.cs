@@ -49,21 +49,18 @@ public static class CaseChoice
     /// <exception cref="ArgumentException">Facts contradict each other; <see cref="CaseQuestion.Errors"/> says how.</exception>
     public static IReadOnlyList<ClutchChoice> SettingsOf(CaseFile file, SimulationLimits limits)
     {
-        IReadOnlyList<CaseClutch> clutches = CaseClutch.AllOf(Guard.NotNull(file, nameof(file)));
-        CaseQuestion read = CaseQuestion.Of(file, limits);
+        CaseQuestion read = CaseQuestion.Of(Guard.NotNull(file, nameof(file)), limits);
         ProtectionQuestion question = read is { Question: { } asked, Errors.Count: 0 } ? asked
             : throw new ArgumentException("The case contradicts itself: " + read.Errors[0], nameof(file));
 
-        // Both walk the elements in the same order.
-        SlipClutchDevice[] places = [.. question.Chain.Devices.OfType<SlipClutchDevice>()];
-        return [.. clutches.Zip(places, (clutch, place) => SettingOf(question, place, clutch))];
+        return [.. CaseClutch.In(question.Chain).Select(clutch => SettingOf(question, clutch))];
     }
 
-    private static ClutchChoice SettingOf(ProtectionQuestion question, SlipClutchDevice place, CaseClutch clutch)
+    private static ClutchChoice SettingOf(ProtectionQuestion question, CaseClutch clutch)
     {
         ClutchChoice choice = clutch.Clutch is { } described
-            ? ClutchChoice.For(question, place, described, clutch.Condition)
-            : ClutchChoice.WithoutClutch(question, place, clutch.Condition);
-        return clutch.Facts.Get(SlipClutchMembers.ThreadPitch) is { } pitch ? choice.WithThreadPitch(pitch) : choice;
+            ? ClutchChoice.For(question, clutch.Device, described, clutch.Condition)
+            : ClutchChoice.WithoutClutch(question, clutch.Device, clutch.Condition);
+        return clutch.Fitted.ThreadPitch is { } pitch ? choice.WithThreadPitch(pitch) : choice;
     }
 }

@@ -1,4 +1,5 @@
 using Driveline.Chains;
+using Driveline.Clutches;
 using Driveline.Monitoring;
 using Driveline.Quantities;
 using UnitsNet;
@@ -38,9 +39,9 @@ public sealed class CaseWatch
         MonitorSettings watched = Guard.NotNull(settings, nameof(settings));
         foreach (CaseClutch clutch in CaseClutch.AllOf(file))
         {
-            if (ClutchHeat.CooledPathOf(clutch.Facts, clutch.Clutch) is { } path)
+            if (clutch.Fitted.CooledHeatPath is { } path)
             {
-                watched = watched.WithClutch(path, clutch.Clutch!.Facing, ClutchHeat.Air);
+                watched = watched.WithClutch(path, clutch.Clutch!.Facing, ClutchAir.Temperature);
                 break;
             }
         }

@@ -117,8 +117,41 @@ public sealed class ClutchReview
         }
     }
 
-    /// <summary>A clutch without heat and without a new setting.</summary>
-    public static ClutchReview Of(SlipClutchDevice device) => new(Guard.NotNull(device, nameof(device)), null, null, null);
+    /// <summary>A clutch as it is, with its slip against the blocked machine where its place, and that slip's heat where its plates tell
+    /// them.</summary>
+    public static ClutchReview Of(SlipClutchDevice device)
+    {
+        var review = new ClutchReview(Guard.NotNull(device, nameof(device)), null, null, null);
+        if (device.SpeedInWork is not { } speed || device.Running is not { Expected: { } expected } running)
+        {
+            return review;
+        }
+
+        SlipEvent blocked = SlipEvent.Blocked(expected, speed);
+        return device.Fitted?.HeatPath is { } path
+            ? review.WithBlockedSlip(
+                blocked,
+                SlipHeat.Of(
+                    SlipEvent.Blocked(running.High ?? expected, speed), path, device.Fitted.Clutch!.Facing, ClutchAir.Temperature))
+            : review.WithBlockedSlip(blocked);
+    }
+
+    /// <summary>How to set a clutch for a wanted slip torque, and what it is and does then.</summary>
+    /// <param name="device">The clutch as it is fitted.</param>
+    /// <param name="wanted">Expected torque while it slips; above 0.</param>
+    /// <exception cref="InvalidOperationException">Its faces and springs are not all known.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The torque is zero, negative or not finite.</exception>
+    public static ClutchReview SetTo(SlipClutchDevice device, Torque wanted)
+    {
+        FittedClutch? fitted = Guard.NotNull(device, nameof(device)).Fitted;
+        DiscClutch clutch = fitted?.Clutch?.CalibratedBy(fitted.Condition)
+            ?? throw new InvalidOperationException("To set a clutch, its faces and springs must be known.");
+        ClutchSetting setting = fitted.ThreadPitch is { } pitch ? ClutchSetting.For(clutch, wanted, fitted.SetAnew(), pitch)
+            : ClutchSetting.For(clutch, wanted, fitted.SetAnew());
+        ClutchReview review = setting.Predicted is { } predicted ? Of(device.SetTo(predicted))
+            : new ClutchReview(device, null, null, null);
+        return review.WithSetting(setting);
+    }
 
     /// <summary>The same with a slip against the blocked machine, how hot it gets not known.</summary>
     public ClutchReview WithBlockedSlip(SlipEvent slip) =>

@@ -11,7 +11,7 @@ namespace Driveline.Chains;
 /// a comparison that would look safer through it is never a Yes. The share of a branch is a share of the power that enters
 /// the list of elements in which it stands.
 /// </remarks>
-public sealed class DrivelineChain
+public sealed partial class DrivelineChain
 {
     /// <summary>Efficiency band used where none is stated.</summary>
     internal static readonly Band UnstatedEfficiency = new(0.90, 0.97, 1.00);

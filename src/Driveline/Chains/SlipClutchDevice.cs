@@ -2,6 +2,7 @@ using Driveline.Clutches;
 using Driveline.Findings;
 using Driveline.Provenance;
 using Driveline.Quantities;
+using UnitsNet;
 
 namespace Driveline.Chains;
 
@@ -14,33 +15,31 @@ namespace Driveline.Chains;
 /// </remarks>
 public sealed class SlipClutchDevice : ProtectiveDevice
 {
-    private readonly TorqueBand? inGoodOrder;
-    private readonly bool hasSlips;
-    private readonly double slipsPerHour;
-    private readonly SlipHeat? slipHeat;
-    private readonly SlipHeat? engagementHeat;
-    private readonly bool isUndated;
+    private TorqueBand? inGoodOrder;
+    private double slipsPerHour = double.NaN;
+    private SlipHeat? slipHeat;
+    private SlipHeat? engagementHeat;
+    private bool isUndated;
+    private IReadOnlyList<Finding>? findings;
 
-    private SlipClutchDevice(
-        string name, SlipTorque slipTorque, TorqueBand? inGoodOrder, bool hasSlips, double slipsPerHour, SlipHeat? slipHeat,
-            SlipHeat? engagementHeat, bool isUndated)
+    private SlipClutchDevice(string name, SlipTorque slipTorque, FittedClutch? fitted)
         : base(name)
     {
         SlipTorque = slipTorque;
-        this.inGoodOrder = inGoodOrder;
-        this.hasSlips = hasSlips;
-        this.slipsPerHour = slipsPerHour;
-        this.slipHeat = slipHeat;
-        this.engagementHeat = engagementHeat;
-        this.isUndated = isUndated;
-        Findings = SlipClutchJudgement.Of(name, slipTorque, hasSlips, slipsPerHour, slipHeat, isUndated);
+        Fitted = fitted;
     }
+
+    /// <summary>The clutch as it was seen; null when only its torque was given.</summary>
+    public FittedClutch? Fitted { get; }
+
+    /// <summary>Its speed in work, from its place in the driveline; null when not known.</summary>
+    public RotationalSpeed? SpeedInWork { get; private set; }
 
     /// <summary>The slip torque, with its own findings, condition and calculation sheet.</summary>
     public SlipTorque SlipTorque { get; }
 
     /// <summary>How often it slips in work, per hour; null when not known.</summary>
-    public double? SlipsPerHour => hasSlips ? slipsPerHour : null;
+    public double? SlipsPerHour => double.IsNaN(slipsPerHour) ? null : slipsPerHour;
 
     /// <inheritdoc/>
     public override DeviceKind Kind => DeviceKind.SlipClutch;
@@ -55,7 +54,8 @@ public sealed class SlipClutchDevice : ProtectiveDevice
     public override AfterTrip AfterTrip => AfterTrip.TorqueHeld;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Finding> Findings =>
+        findings ??= SlipClutchJudgement.Of(Name, SlipTorque, SlipsPerHour, slipHeat, isUndated);
 
     /// <inheritdoc/>
     public override TorqueBand? InGoodOrder => inGoodOrder ?? Running;
@@ -73,37 +73,71 @@ public sealed class SlipClutchDevice : ProtectiveDevice
     public override IReadOnlyList<CalculationLine> Sheet() => SlipTorque.Sheet();
 
     /// <summary>A slip clutch in its place, under a name by which people know it; how often it slips is not known.</summary>
-    public static SlipClutchDevice Of(string name, SlipTorque slipTorque) =>
-        new(name, Guard.NotNull(slipTorque, nameof(slipTorque)), null, false, 0, null, null, false);
+    public static SlipClutchDevice Of(string name, SlipTorque slipTorque) => new(name, Guard.NotNull(slipTorque, nameof(slipTorque)), null);
 
     /// <summary>
     /// The same clutch with the torque at which it slips when clean and free, for comparison with what the manual specifies.
     /// </summary>
-    public SlipClutchDevice WithGoodOrder(TorqueBand torque) =>
-        new(Name, SlipTorque, Guard.NotNull(torque, nameof(torque)), hasSlips, slipsPerHour, slipHeat, engagementHeat, isUndated);
+    public SlipClutchDevice WithGoodOrder(TorqueBand torque)
+    {
+        Guard.NotNull(torque, nameof(torque));
+        return Changed(d => d.inGoodOrder = torque);
+    }
 
     /// <summary>The same clutch, never seen to slip in work.</summary>
-    public SlipClutchDevice WithoutSlipsInWork() => new(Name, SlipTorque, inGoodOrder, true, 0, null, engagementHeat, isUndated);
+    public SlipClutchDevice WithoutSlipsInWork() => Slipping(0, null);
 
     /// <summary>The same clutch, slipping in work at a rate of which the heat is not known.</summary>
     /// <param name="perHour">Slips an hour; 0 or more.</param>
-    public SlipClutchDevice WithSlipsInWork(double perHour) => new(
-        Name, SlipTorque, inGoodOrder, true, Guard.NotNegative(perHour, "Slips per hour", "1/h", nameof(perHour)), null, engagementHeat,
-            isUndated);
+    public SlipClutchDevice WithSlipsInWork(double perHour) =>
+        Slipping(Guard.NotNegative(perHour, "Slips per hour", "1/h", nameof(perHour)), null);
 
     /// <summary>The same clutch, slipping in work again and again.</summary>
     /// <param name="perHour">Slips an hour; 0 or more.</param>
     /// <param name="hottest">One such slip, from the temperature at which the clutch is after many of them.</param>
-    public SlipClutchDevice WithSlipsInWork(double perHour, SlipHeat hottest) => new(
-        Name, SlipTorque, inGoodOrder, true, Guard.NotNegative(perHour, "Slips per hour", "1/h", nameof(perHour)),
-            Guard.NotNull(hottest, nameof(hottest)), engagementHeat, isUndated);
+    public SlipClutchDevice WithSlipsInWork(double perHour, SlipHeat hottest) => Slipping(
+        Guard.NotNegative(perHour, "Slips per hour", "1/h", nameof(perHour)), Guard.NotNull(hottest, nameof(hottest)));
 
     /// <summary>
     /// The same clutch with the heat of the slip while the PTO is let in; within the limits of the linings, that slip is its job.
     /// </summary>
-    public SlipClutchDevice WithEngagementHeat(SlipHeat heat) =>
-        new(Name, SlipTorque, inGoodOrder, hasSlips, slipsPerHour, slipHeat, Guard.NotNull(heat, nameof(heat)), isUndated);
+    public SlipClutchDevice WithEngagementHeat(SlipHeat heat)
+    {
+        Guard.NotNull(heat, nameof(heat));
+        return Changed(d => d.engagementHeat = heat);
+    }
 
     /// <summary>The same clutch, judged without knowing which day it is: no slip test counts, however young it looks.</summary>
-    public SlipClutchDevice Undated() => new(Name, SlipTorque, inGoodOrder, hasSlips, slipsPerHour, slipHeat, engagementHeat, true);
+    public SlipClutchDevice Undated() => Changed(d => d.isUndated = true);
+
+    /// <summary>A fitted clutch by all that was seen of it.</summary>
+    internal static SlipClutchDevice Of(FittedClutch fitted)
+    {
+        var device = new SlipClutchDevice(fitted.Name, fitted.Judged(), fitted)
+        {
+            inGoodOrder = fitted.GoodOrder(),
+            isUndated = fitted.Day is null,
+        };
+        return ClutchInPlace.Slipping(device);
+    }
+
+    /// <summary>The same clutch in the same place with its springs set anew.</summary>
+    internal SlipClutchDevice SetTo(SlipTorque predicted) => ClutchInPlace.Slipping(
+        new SlipClutchDevice(Name, predicted, Fitted!.With(predicted.Clutch!)) { SpeedInWork = SpeedInWork });
+
+    internal SlipClutchDevice WithSpeedInWork(RotationalSpeed? speed) => Changed(d => d.SpeedInWork = speed);
+
+    private SlipClutchDevice Slipping(double perHour, SlipHeat? heat) => Changed(d =>
+    {
+        d.slipsPerHour = perHour;
+        d.slipHeat = heat;
+    });
+
+    private SlipClutchDevice Changed(Action<SlipClutchDevice> change)
+    {
+        var copy = (SlipClutchDevice)MemberwiseClone();
+        change(copy);
+        copy.findings = null;
+        return copy;
+    }
 }

@@ -9,7 +9,7 @@ namespace Driveline.Chains;
 /// </remarks>
 internal static class SlipClutchJudgement
 {
-    public static IReadOnlyList<Finding> Of(string name, SlipTorque torque, bool hasSlips, double perHour, SlipHeat? heat, bool isUndated)
+    public static IReadOnlyList<Finding> Of(string name, SlipTorque torque, double? perHour, SlipHeat? heat, bool isUndated)
     {
         var all = new List<Finding>();
         foreach (Finding finding in torque.Findings)
@@ -22,7 +22,7 @@ internal static class SlipClutchJudgement
         }
 
         OfTorque(name, torque, isUndated, all);
-        OfSlips(name, hasSlips, perHour, heat, all);
+        OfSlips(name, perHour, heat, all);
         return all;
     }
 
@@ -61,23 +61,23 @@ internal static class SlipClutchJudgement
         }
     }
 
-    private static void OfSlips(string name, bool hasSlips, double perHour, SlipHeat? heat, List<Finding> all)
+    private static void OfSlips(string name, double? perHour, SlipHeat? heat, List<Finding> all)
     {
-        if (!hasSlips)
+        if (perHour is not { } often)
         {
             all.Add(Named(DeviceFindings.SlipsPerHourNotKnown, Severity.Warning, name).Barring(Bars.Quiet)
                 .WithSettledBy(Measurements.SlipsInWork));
         }
-        else if (perHour > 0 && heat is null)
+        else if (often > 0 && heat is null)
         {
             all.Add(Named(DeviceFindings.SlipHeatNotKnown, Severity.Warning, name).Barring(Bars.Quiet)
-                .WithSettledBy(Measurements.SlipsInWork).With("perHour", QuantityKind.Number, perHour));
+                .WithSettledBy(Measurements.SlipsInWork).With("perHour", QuantityKind.Number, often));
         }
-        else if (perHour > 0 && !IsWithinLimits(heat!))
+        else if (often > 0 && !IsWithinLimits(heat!))
         {
             double peak = heat!.PeakFaceTemperature?.Kelvins ?? double.PositiveInfinity;
             all.Add(Named(DeviceFindings.SlipsTooHot, Severity.Danger, name).Barring(Bars.Quiet).WithSettledBy(Measurements.SlipsInWork)
-                .With("perHour", QuantityKind.Number, perHour)
+                .With("perHour", QuantityKind.Number, often)
                 .With("temperature", QuantityKind.Temperature, peak));
         }
     }

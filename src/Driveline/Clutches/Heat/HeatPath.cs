@@ -1,3 +1,4 @@
+using Driveline.Provenance;
 using Driveline.Quantities;
 using UnitsNet;
 
@@ -10,7 +11,8 @@ namespace Driveline.Clutches;
 /// </remarks>
 public sealed class HeatPath
 {
-    private HeatPath(double areaM2, int faces, ThermalMaterial plate, double thicknessM, ThermalMaterial facing, double lossWPerK)
+    private HeatPath(double areaM2, int faces, ThermalMaterial plate, double thicknessM, ThermalMaterial facing, double lossWPerK,
+        Basis? cooling)
     {
         AreaM2 = areaM2;
         Faces = faces;
@@ -18,6 +20,7 @@ public sealed class HeatPath
         ThicknessM = thicknessM;
         Facing = facing;
         LossWPerK = lossWPerK;
+        Basis = Basis.Weakest(Basis.Weakest(plate.Basis, facing.Basis), cooling ?? plate.Basis);
     }
 
     /// <summary>Face pairs that share the heat.</summary>
@@ -28,6 +31,9 @@ public sealed class HeatPath
 
     /// <summary>Facing material.</summary>
     public ThermalMaterial Facing { get; }
+
+    /// <summary>The weakest basis of its materials and its cooling.</summary>
+    public Basis Basis { get; }
 
     /// <summary>Area of one face.</summary>
     public Area FaceArea => Area.FromSquareMeters(AreaM2);
@@ -77,17 +83,26 @@ public sealed class HeatPath
         Guard.NotNull(plate, nameof(plate)),
         Guard.Positive(Si.Meters(thicknessPerFace), "Plate thickness per face", "m", nameof(thicknessPerFace)),
         Guard.NotNull(facing, nameof(facing)),
-        double.NaN);
+        double.NaN,
+        null);
 
     /// <summary>The same path with cooling by air.</summary>
     /// <param name="coefficient">Heat transfer coefficient h; above 0.</param>
     /// <param name="cooledArea">Area the air reaches; above 0.</param>
-    public HeatPath WithCooling(HeatTransferCoefficient coefficient, Area cooledArea) => new(
+    public HeatPath WithCooling(HeatTransferCoefficient coefficient, Area cooledArea) =>
+        WithCooling(coefficient, cooledArea, Basis.Given("cooling of the clutch as stated"));
+
+    /// <summary>The same path with cooling by air.</summary>
+    /// <param name="coefficient">Heat transfer coefficient h; above 0.</param>
+    /// <param name="cooledArea">Area the air reaches; above 0.</param>
+    /// <param name="basis">Where the coefficient comes from.</param>
+    public HeatPath WithCooling(HeatTransferCoefficient coefficient, Area cooledArea, Basis basis) => new(
         AreaM2,
         Faces,
         Plate,
         ThicknessM,
         Facing,
         Guard.Positive(Si.WattsPerSquareMeterKelvin(coefficient), "Heat transfer coefficient", "W/(m²·K)", nameof(coefficient))
-            * Guard.Positive(Si.SquareMeters(cooledArea), "Cooled area", "m²", nameof(cooledArea)));
+            * Guard.Positive(Si.SquareMeters(cooledArea), "Cooled area", "m²", nameof(cooledArea)),
+        Guard.NotNull(basis, nameof(basis)));
 }

@@ -40,6 +40,9 @@ public sealed class SlipHeat
     public static Sourced FirstSmoke { get; } =
         new(SmokeC, "°C", Basis.CommonPractice("organic binders begin to smoke at about 200 to 300 °C"));
 
+    /// <summary>The weakest basis of what the heat goes into.</summary>
+    public Basis Basis => path.Basis;
+
     /// <summary>Heat per time and area into one face pair at the start.</summary>
     public HeatFlux FaceFlux => HeatFlux.FromWattsPerSquareMeter(slip.PowerW / (path.Faces * path.AreaM2));
 

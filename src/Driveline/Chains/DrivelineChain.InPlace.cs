@@ -1,0 +1,19 @@
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.Chains;
+
+/// <content>The driveline at its speed and its work.</content>
+public sealed partial class DrivelineChain
+{
+    /// <summary>The same driveline with every fitted slip clutch judged in its place: its speed, and the heat of its slips.</summary>
+    /// <remarks>
+    /// A clutch turns at the PTO speed times the ratios before it; it speeds up the rotors behind it while they take the torque of work.
+    /// Without speed, work, plates or inertias that heat stays not known.
+    /// </remarks>
+    /// <param name="ptoSpeed">Speed of the PTO in work; null when not known.</param>
+    /// <param name="work">Steady peaks of work at the PTO; null when not known.</param>
+    public DrivelineChain InPlace(RotationalSpeed? ptoSpeed, TorqueBand? work) => Devices.OfType<SlipClutchDevice>()
+        .Where(device => device.Fitted is not null)
+        .Aggregate(this, (chain, device) => chain.With(device, ClutchInPlace.Of(device, chain, ptoSpeed, work)));
+}

@@ -1,0 +1,190 @@
+using Driveline.Clutches;
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.Chains;
+
+/// <summary>A friction-disc slip clutch as it is fitted and was seen: it judges itself on the day it is looked at.</summary>
+/// <remarks>
+/// Immutable; each With… method gives a changed copy. What is not told is not known, and not known is never safe. Dry faces count as
+/// clean in work, which makes them damp and hot at times. Without a day no age can be told, and no slip test counts. What its place
+/// tells of its heat comes with <see cref="DrivelineChain.InPlace"/>.
+/// </remarks>
+public sealed partial class FittedClutch
+{
+    private readonly DateTime? day;
+    private double plateM = double.NaN;
+    private double pitchM = double.NaN;
+    private double perHour = double.NaN;
+    private double slipS = double.NaN;
+    private double storedMonths = double.NaN;
+
+    private FittedClutch(string name, DateTime? day)
+    {
+        Name = Guard.NotBlank(name, "Name of a clutch", nameof(name));
+        this.day = day;
+        Condition = ConditionNow();
+    }
+
+    /// <summary>Name by which people know it.</summary>
+    public string Name { get; }
+
+    /// <summary>The day it is judged on; null when not known.</summary>
+    public DateTime? Day => day;
+
+    /// <summary>Faces, facing and springs, perhaps without their length; null while they are not all known.</summary>
+    public DiscClutch? Clutch { get; private set; }
+
+    /// <summary>Slip torque that the machine's documents state; null when none is told.</summary>
+    public TorqueBand? StatedTorque { get; private set; }
+
+    /// <summary>What the faces are like, as told.</summary>
+    public SurfaceState Surface { get; private set; }
+
+    /// <summary>Whether the faces are new or have bedded in.</summary>
+    public RunInState RunIn { get; private set; }
+
+    /// <summary>Wear of all linings together since the springs were set; null when not known.</summary>
+    public LengthBand? Wear { get; private set; }
+
+    /// <summary>True when it was found stuck.</summary>
+    public bool IsStuck { get; private set; }
+
+    /// <summary>The last slip test at the present setting; null when none is told.</summary>
+    public SlipTest? LastSlipTest { get; private set; }
+
+    /// <summary>The day its last storage ended; null when not known.</summary>
+    public DateTime? LastStorageEnded { get; private set; }
+
+    /// <summary>How damp the place of its storage is.</summary>
+    public StorageClimate Climate { get; private set; }
+
+    /// <summary>Thickness of the thinnest metal plate of the pack, the whole plate; null when not known.</summary>
+    public Length? PlateThickness => double.IsNaN(plateM) ? null : Length.FromMeters(plateM);
+
+    /// <summary>Pitch of the thread of the spring bolts; null when not known.</summary>
+    public Length? ThreadPitch => double.IsNaN(pitchM) ? null : Length.FromMeters(pitchM);
+
+    /// <summary>How often it slips in an hour of work; null when not known.</summary>
+    public double? SlipsPerHour => double.IsNaN(perHour) ? null : perHour;
+
+    /// <summary>How long such a slip lasts, until the PTO is disengaged; null when not known.</summary>
+    public Duration? SlipTime => double.IsNaN(slipS) ? null : Duration.FromSeconds(slipS);
+
+    /// <summary>A clutch of which nothing else is known, looked at on a day.</summary>
+    /// <param name="name">Name by which people know it.</param>
+    /// <param name="day">The day it is judged on; the caller's "today".</param>
+    public static FittedClutch AsOf(string name, DateTime day) => new(name, day.Date);
+
+    /// <summary>A clutch of which nothing else is known, not even the day it was looked at.</summary>
+    public static FittedClutch Undated(string name) => new(name, null);
+
+    /// <summary>The same with its faces, facing and springs.</summary>
+    public FittedClutch With(DiscClutch clutch)
+    {
+        Guard.NotNull(clutch, nameof(clutch));
+        return Changed(f => f.Clutch = clutch);
+    }
+
+    /// <summary>The same with the slip torque that the machine's documents state; used when it cannot be calculated.</summary>
+    /// <exception cref="ArgumentException">The torque is unbounded.</exception>
+    public FittedClutch WithStatedTorque(TorqueBand torque) => Guard.NotNull(torque, nameof(torque)).IsBounded
+        ? Changed(f => f.StatedTorque = torque)
+        : throw new ArgumentException("A stated slip torque must have a high end; got " + torque + ".", nameof(torque));
+
+    /// <summary>The same with a state of its faces.</summary>
+    public FittedClutch WithSurface(SurfaceState surface) => Changed(f => f.Surface = surface);
+
+    /// <summary>The same with faces new or bedded in.</summary>
+    public FittedClutch WithRunIn(RunInState runIn) => Changed(f => f.RunIn = runIn);
+
+    /// <summary>The same with the wear of all linings together since the springs were set.</summary>
+    /// <exception cref="ArgumentException">The wear is unbounded.</exception>
+    public FittedClutch WithWear(LengthBand wear)
+    {
+        Guard.NotNull(wear, nameof(wear));
+        return Changed(f => f.Wear = wear);
+    }
+
+    /// <summary>The same, found stuck on a day nobody noted.</summary>
+    public FittedClutch FoundStuck() => Changed(f => f.IsStuck = true);
+
+    /// <summary>The same with its last slip test at the present setting. One that did not slip is stuck, one that slipped is not.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The test lies after the day judged on.</exception>
+    public FittedClutch WithSlipTest(SlipTest test)
+    {
+        Guard.NotNull(test, nameof(test));
+        return Changed(f =>
+        {
+            f.LastSlipTest = test;
+            f.IsStuck = test.Outcome == SlipTestOutcome.DidNotSlip || (f.IsStuck && test.Outcome != SlipTestOutcome.Slipped);
+        });
+    }
+
+    /// <summary>The same with the day it was last taken out of storage; the day judged on while it stands there.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The day lies after the day judged on.</exception>
+    public FittedClutch WithStorage(DateTime ended) => Stored(ended, double.NaN);
+
+    /// <summary>The same with the day its last storage ended, and how long that was.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The day lies after the day judged on, or the months are not 0 to 1200.</exception>
+    public FittedClutch WithStorage(DateTime ended, double months) =>
+        Stored(ended, Guard.Within(months, 0, 1200, "Storage", "months", nameof(months)));
+
+    /// <summary>The same with the climate of its storage.</summary>
+    public FittedClutch WithClimate(StorageClimate climate) => Changed(f => f.Climate = climate);
+
+    /// <summary>The same with the thickness of the thinnest metal plate of the pack: half of it stands behind each of its faces.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
+    public FittedClutch WithPlateThickness(Length thickness)
+    {
+        double m = Guard.Positive(Si.Meters(thickness), "Plate thickness", "m", nameof(thickness));
+        return Changed(f => f.plateM = m);
+    }
+
+    /// <summary>The same with the pitch of the thread of its spring bolts.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0 or more than 10 mm.</exception>
+    public FittedClutch WithThreadPitch(Length pitch)
+    {
+        double m = Guard.Positive(Si.Meters(pitch), "Pitch of the bolt thread", "m", nameof(pitch));
+        Guard.Within(m, 0, 0.01, "Pitch of the bolt thread", "m", nameof(pitch));
+        return Changed(f => f.pitchM = m);
+    }
+
+    /// <summary>The same, slipping so often in an hour of work; 0 when it was never seen to.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative or not finite.</exception>
+    public FittedClutch WithSlipsInWork(double perHour)
+    {
+        Guard.NotNegative(perHour, "Slips per hour", "1/h", nameof(perHour));
+        return Changed(f => f.perHour = perHour);
+    }
+
+    /// <summary>The same with the time a slip in work lasts, until the PTO is disengaged.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
+    public FittedClutch WithSlipTime(Duration time)
+    {
+        double s = Guard.Positive(Si.Seconds(time), "Time of a slip", "s", nameof(time));
+        return Changed(f => f.slipS = s);
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => Name + ": " + (Clutch?.ToString() ?? "not described");
+
+    private FittedClutch Stored(DateTime ended, double months)
+    {
+        DateTime date = SlipTest.Day(ended);
+        return Changed(f =>
+        {
+            f.LastStorageEnded = date;
+            f.storedMonths = months;
+        });
+    }
+
+    private FittedClutch Changed(Action<FittedClutch> change)
+    {
+        var copy = (FittedClutch)MemberwiseClone();
+        change(copy);
+        copy.device = null;
+        copy.Condition = copy.ConditionNow();
+        return copy;
+    }
+}
