@@ -8,8 +8,8 @@ public sealed partial class DrivelineChain
 {
     /// <summary>The same driveline with every fitted slip clutch judged in its place: its speed, and the heat of its slips.</summary>
     /// <remarks>
-    /// A clutch turns at the PTO speed times the ratios before it; it speeds up the rotors behind it while they take the torque of work.
-    /// Without speed, work, plates or inertias that heat stays not known.
+    /// A clutch turns at the PTO speed times the ratios before it; it speeds up the rotors behind it while they take the highest torque
+    /// of work. Without speed, a bounded work, plates or inertias that heat stays not known.
     /// </remarks>
     /// <param name="ptoSpeed">Speed of the PTO in work; null when not known.</param>
     /// <param name="work">Steady peaks of work at the PTO; null when not known.</param>

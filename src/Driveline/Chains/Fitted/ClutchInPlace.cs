@@ -45,17 +45,18 @@ internal static class ClutchInPlace
         return device.WithSlipsInWork(perHour, SlipHeat.Of(slip, path, fitted.Clutch!.Facing, start));
     }
 
-    // The hottest of the slips at the ends of the running torque: the weak clutch slips long, the strong one hard.
+    // The hottest of the slips at the ends of the running torque, against all that work may ask: the weak clutch slips long, the strong
+    // one hard.
     private static SlipHeat? StartUp(SlipClutchDevice device, DrivelineChain chain, int index, TorqueBand? work)
     {
         if (device.SpeedInWork is not { } speed || device.Fitted!.HeatPath is not { } path
-            || device.Running is not { IsBounded: true } running || work is not { HasExpected: true }
+            || device.Running is not { IsBounded: true } running || work is not { IsBounded: true }
             || InertiaBehind(chain, index) is not { } inertia)
         {
             return null;
         }
 
-        Torque load = Torque.FromNewtonMeters(chain.Nodes[index].FromPto(work.SiBand).Expected);
+        Torque load = Torque.FromNewtonMeters(chain.Nodes[index].FromPto(work.SiBand).High);
         return new[] { running.Low, running.Expected!.Value, running.High!.Value }
             .Select(torque => SlipHeat.Of(
                 SlipEvent.StartUp(torque, inertia, speed, load), path, device.Fitted.Clutch!.Facing, ClutchAir.Temperature))
