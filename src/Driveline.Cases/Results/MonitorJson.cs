@@ -110,7 +110,7 @@ public static class MonitorJson
         json.WriteStartObject();
         json.WriteString("kind", seen.Kind.ToString());
         json.WriteNumber("startS", seen.StartS);
-        json.WriteNumber("durationS", seen.DurationS);
+        JsonNumbers.Number(json, "durationS", seen.DurationS);
         JsonNumbers.Number(json, "peakTorqueNm", seen.PeakNm);
         JsonNumbers.Number(json, "slipAngleRad", seen.SlipAngleRad);
         JsonNumbers.Number(json, "energyJ", seen.EnergyJ);

@@ -66,9 +66,9 @@ internal static class MonitorWords
     {
         foreach (MonitorEvent seen in report.Events.Take(MostEvents))
         {
-            string words = phrase.Of(Phrase.Code("watch.event." + seen.Kind)
+            string words = phrase.Of(Phrase.Code(double.IsNaN(seen.DurationS) ? "watch.event.newClock" : "watch.event." + seen.Kind)
                 .With("start", phrase.Number(seen.StartS, "F2"))
-                .With("duration", QuantityKind.Time, seen.DurationS)
+                .With("duration", Value(seen.DurationS, QuantityKind.Time, phrase))
                 .With("peak", Value(seen.PeakNm, QuantityKind.Torque, phrase))
                 .With("angle", Value(seen.SlipAngleRad, QuantityKind.Angle, phrase))
                 .With("energy", Value(seen.EnergyJ, QuantityKind.Energy, phrase))

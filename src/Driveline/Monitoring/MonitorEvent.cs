@@ -25,7 +25,9 @@ public readonly struct MonitorEvent : IEquatable<MonitorEvent>
     /// <summary>When it began, s; between two samples where the level was crossed, by a straight line.</summary>
     public double StartS { get; }
 
-    /// <summary>How long it lasted, s; of a trip until it was recognised.</summary>
+    /// <summary>
+    /// How long it lasted, s; of a trip until it was recognised; NaN of a gap across which the clock began anew.
+    /// </summary>
     public double DurationS { get; }
 
     /// <summary>Highest torque in it, N·m; of a trip, the highest of the second before.</summary>

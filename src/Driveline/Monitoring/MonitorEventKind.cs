@@ -20,4 +20,7 @@ public enum MonitorEventKind
 
     /// <summary>The faces of the clutch were hotter than they may be.</summary>
     Overheat,
+
+    /// <summary>No sample came for longer than the longest step, or the clock began anew.</summary>
+    Gap,
 }

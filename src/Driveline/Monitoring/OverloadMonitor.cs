@@ -88,29 +88,6 @@ public sealed partial class OverloadMonitor
         }
     }
 
-    /// <summary>Ends what is going on at the last sample, as at the end of a log; the number of events written.</summary>
-    /// <exception cref="ArgumentException">Too little room for events.</exception>
-    public int Finish(Span<MonitorEvent> events)
-    {
-        CheckRoom(events);
-        int written = 0;
-        Cut(0, last.TimeS, events, ref written);
-        return written;
-    }
-
-    /// <summary>Ends what is going on at the last sample, and adds the events to a list.</summary>
-    /// <exception cref="ArgumentNullException">The list is missing.</exception>
-    public void Finish(ICollection<MonitorEvent> events)
-    {
-        Guard.NotNull(events, nameof(events));
-        var room = new MonitorEvent[MostEventsPerSample];
-        int written = Finish(room);
-        for (int k = 0; k < written; k++)
-        {
-            events.Add(room[k]);
-        }
-    }
-
     private static void CheckRoom(Span<MonitorEvent> events)
     {
         if (events.Length < MostEventsPerSample)
@@ -130,9 +107,14 @@ public sealed partial class OverloadMonitor
         }
 
         bool follows = kind == SampleStep.Next;
-        if (kind == SampleStep.AfterGap)
+        if (kind > SampleStep.Next)
         {
             Cut(stepS, sample.TimeS, events, ref written);
+            if (kind != SampleStep.AfterEnd)
+            {
+                events[written++] = Gap(kind == SampleStep.AfterGap ? stepS : double.NaN);
+            }
+
             stepS = 0;
         }
 
@@ -196,47 +178,5 @@ public sealed partial class OverloadMonitor
         {
             overloadAtEngagement = engagement.Engaging;
         }
-    }
-
-    // Nobody knows what went on in a pause: all that was going on ended before it.
-    private void Cut(double pauseS, double nextS, Span<MonitorEvent> events, ref int written)
-    {
-        if (engagement.Cut(last.TimeS))
-        {
-            events[written++] = engagement.Event(isCut: true);
-        }
-
-        if (slips.Cut())
-        {
-            EndSlip(true, events, ref written);
-        }
-
-        if (overload.Cut(last.TimeS))
-        {
-            EndOverload(true, events, ref written);
-        }
-
-        if (thermometer.Cut(last.TimeS, pauseS))
-        {
-            events[written++] = thermometer.Event(isCut: true);
-        }
-
-        trips.Cut(nextS);
-        peaks.Cut();
-        lastSlip = double.NaN;
-    }
-
-    private void EndSlip(bool isCut, Span<MonitorEvent> events, ref int written)
-    {
-        slipTorques.Add(engagement.TurnedS, slips.AngleRad, slips.EnergyJ);
-        events[written++] = slips.Event(isCut);
-    }
-
-    private void EndOverload(bool isCut, Span<MonitorEvent> events, ref int written)
-    {
-        overloads++;
-        events[written++] = new MonitorEvent(
-            MonitorEventKind.Overload, overload.StartS, overload.DurationS, overload.Peak, double.NaN, double.NaN, double.NaN,
-                overloadAtEngagement, isCut);
     }
 }

@@ -37,7 +37,7 @@ public sealed class SampleCounts
     /// <summary>Pauses longer than the longest step: what went on ends there.</summary>
     public long Gaps { get; }
 
-    /// <summary>How often the clock went back for good: after 100 late samples on end the next is taken as a new beginning.</summary>
+    /// <summary>How often the clock began anew, as <see cref="OverloadMonitor.RestartClock"/> said.</summary>
     public long ClockResets { get; }
 
     /// <summary>Samples taken without a speed behind the device: no slip, trip or heat is seen in them.</summary>

@@ -8,14 +8,14 @@ internal sealed class SampleGate
     private const double MostNm = 1e7;
     private const double MostRadPerS = 1e4;
     private const double MostS = 1e12;
-    private const int LateOnEndForReset = 100;
     private const double MostMissing = 1e12;
 
     private readonly double periodS;
     private readonly double longestStepS;
     private double lastS;
     private bool hasLast;
-    private int lateOnEnd;
+    private bool ended;
+    private bool clockIsNew;
 
     public long Taken;
     public long Late;
@@ -55,7 +55,8 @@ internal sealed class SampleGate
         {
             hasLast = true;
             lastS = sample.TimeS;
-            lateOnEnd = 0;
+            ended = false;
+            clockIsNew = false;
             Taken++;
             WithoutSpeedOut += double.IsNaN(sample.SpeedOutRadPerS) ? 1 : 0;
         }
@@ -63,11 +64,18 @@ internal sealed class SampleGate
         return step;
     }
 
+    /// <summary>Nothing goes on across the last sample.</summary>
+    public void End() => ended = true;
+
+    /// <summary>The next sample may have any time.</summary>
+    public void RestartClock() => clockIsNew = hasLast;
+
     public void Exchange(ref SnapshotCursor cursor)
     {
         cursor.Number(ref lastS);
         cursor.Flag(ref hasLast);
-        cursor.Index(ref lateOnEnd, 0, LateOnEndForReset);
+        cursor.Flag(ref ended);
+        cursor.Flag(ref clockIsNew);
         cursor.Count(ref Taken);
         cursor.Count(ref Late);
         cursor.Count(ref Duplicate);
@@ -86,6 +94,12 @@ internal sealed class SampleGate
             return SampleStep.First;
         }
 
+        if (clockIsNew)
+        {
+            ClockResets++;
+            return SampleStep.OnNewClock;
+        }
+
         double step = timeS - lastS;
         if (step.Equals(0.0))
         {
@@ -95,15 +109,8 @@ internal sealed class SampleGate
 
         if (step < 0)
         {
-            if (lateOnEnd < LateOnEndForReset)
-            {
-                Late++;
-                lateOnEnd++;
-                return SampleStep.Dropped;
-            }
-
-            ClockResets++;
-            return SampleStep.AfterGap;
+            Late++;
+            return SampleStep.Dropped;
         }
 
         stepS = step;
@@ -118,6 +125,6 @@ internal sealed class SampleGate
             return SampleStep.AfterGap;
         }
 
-        return SampleStep.Next;
+        return ended ? SampleStep.AfterEnd : SampleStep.Next;
     }
 }

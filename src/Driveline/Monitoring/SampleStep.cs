@@ -14,4 +14,10 @@ internal enum SampleStep
 
     /// <summary>Taken, but nothing is known of the time since the one before.</summary>
     AfterGap,
+
+    /// <summary>Taken, on a clock that began anew.</summary>
+    OnNewClock,
+
+    /// <summary>Follows the one before, at which everything was ended.</summary>
+    AfterEnd,
 }

@@ -121,20 +121,39 @@ public class OverloadMonitorTests
     [Fact]
     public void Pause_WhileOverloaded_EndsItAtTheLastSample()
     {
-        MonitorEvent seen = Assert.Single(Run(Streams.Settings(1), T(0, 0), T(1, 1100), T(2, 1100), T(60, 0)));
+        List<MonitorEvent> events = Run(Streams.Settings(1), T(0, 0), T(1, 1100), T(2, 1100), T(60, 0));
+        MonitorEvent seen = events[0];
+        Assert.Equal([MonitorEventKind.Overload, MonitorEventKind.Gap], events.Select(e => e.Kind));
+        Assert.Equal(2, events[1].StartS);
+        Assert.Equal(58, events[1].DurationS);
         Assert.True(seen.IsCut);
         Close.Absolute(2 - (1000 / 1100.0), seen.DurationS, 1e-12, "hand: 1000 N·m are crossed at 1000/1100 s");
     }
 
     [Fact]
-    public void Clock_SetBack_IsTakenAfterAHundredLateSamples()
+    public void Clock_GoneBack_LeavesOutWhatIsLate()
     {
-        TorqueSample[] samples = [T(1e6, 0), .. Enumerable.Range(0, 150).Select(k => T(k, 1))];
+        TorqueSample[] samples = [T(1000, 0), .. Enumerable.Range(0, 1500).Select(k => T(k, 1))];
         var monitor = new OverloadMonitor(Streams.Settings(1));
         Streams.Feed(monitor, samples);
-        Assert.Equal(100, monitor.Counts.Late);
+        Assert.Equal(1000, monitor.Counts.Late);        // 0 to 999 s
+        Assert.Equal(1, monitor.Counts.Duplicate);      // 1000 s
+        Assert.Equal(500, monitor.Counts.Taken);        // 1000 s, and 1001 to 1499 s
+    }
+
+    [Fact]
+    public void Clock_RestartedAsSaid_IsAGapAndGoesOn()
+    {
+        var monitor = new OverloadMonitor(Streams.Settings(1));
+        Streams.Feed(monitor, [T(1000, 0), T(1001, 1100)]);
+        monitor.RestartClock();
+        MonitorEvent[] seen = [.. Streams.Feed(monitor, [T(0, 0), T(1, 0)])];
+        Assert.Equal([MonitorEventKind.Overload, MonitorEventKind.Gap], seen.Select(e => e.Kind));
+        Assert.Equal(1001, seen[1].StartS);
+        Assert.Equal(double.NaN, seen[1].DurationS);
+        Assert.Equal(4, monitor.Counts.Taken);
         Assert.Equal(1, monitor.Counts.ClockResets);
-        Assert.Equal(51, monitor.Counts.Taken);
+        Assert.Equal(0, monitor.Counts.Late);
     }
 
     [Fact]
@@ -164,6 +183,21 @@ public class OverloadMonitorTests
     [Fact]
     public void Finish_WhileOverloaded_WritesIt() =>
         Assert.True(Assert.Single(Run(Streams.Settings(1), finish: true, T(0, 0), T(1, 1100))).IsCut);
+
+    // Turning when the first part of a log ends, and still turning when the next begins: nobody engaged it.
+    [Fact]
+    public void Finish_ThenMoreSamples_CountsNoEngagementNorGap()
+    {
+        var monitor = new OverloadMonitor(Streams.Settings(1));
+        var events = new List<MonitorEvent>();
+        monitor.Feed([new TorqueSample(0, 0, 0, 0), T(1, 100), T(2, 100)], events);
+        monitor.Finish(events);
+        monitor.Feed([T(3, 100), T(4, 100)], events);
+        Assert.Equal(1, monitor.History.Engagements);
+        Assert.Equal(MonitorEventKind.Engagement, Assert.Single(events).Kind);
+        Assert.Equal(0, monitor.Counts.Gaps);
+        Close.Absolute(2, monitor.History.Turned.Seconds, 1e-12, "hand: 1 to 2 s and 3 to 4 s");
+    }
 
     [Theory]
     [InlineData(0)]
