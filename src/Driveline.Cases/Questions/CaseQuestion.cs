@@ -117,7 +117,7 @@ public sealed class CaseQuestion
         CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
         return file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.TripsInNormalWork)
             ?? (complaint?.Get(ComplaintMembers.Symptom) == Symptom.BreaksOften
-                && ComplaintMembers.FactOf(complaint, "when")?.Answer == "working");
+                && OwnerFacts.When.Working.Equals(ComplaintMembers.FactOf(complaint, "when")));
     }
 
     private static TorqueBand? EngineHighest(CaseFile file) =>

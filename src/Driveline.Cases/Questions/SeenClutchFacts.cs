@@ -26,19 +26,19 @@ internal static class SeenClutchFacts
     {
         if (clutch.Get(SlipClutchMembers.SlipTestResult) == SlipTestOutcome.DidNotSlip)
         {
-            yield return Fact.Of("slipTest", "doesNotSlip");
+            yield return OwnerFacts.SlipTest.DoesNotSlip;
         }
         else if (clutch.Get(SlipClutchMembers.SlipTestResult) == SlipTestOutcome.Slipped
             && clutch.Get(SlipClutchMembers.LastSlipTest) is { } test && date is { } today)
         {
-            yield return Fact.Of("slipCheck", (today - test).TotalDays <= DaysOfAYear ? "withinYear" : "overYear");
+            yield return (today - test).TotalDays <= DaysOfAYear ? OwnerFacts.SlipCheck.WithinYear : OwnerFacts.SlipCheck.OverYear;
         }
     }
 
     private static Fact? Climate(StorageClimate climate) => climate switch
     {
-        StorageClimate.Moist => Fact.Of("climate", "moist"),
-        StorageClimate.Dry => Fact.Of("climate", "dry"),
+        StorageClimate.Moist => OwnerFacts.Climate.Moist,
+        StorageClimate.Dry => OwnerFacts.Climate.Dry,
         _ => null,
     };
 
@@ -46,11 +46,11 @@ internal static class SeenClutchFacts
     private static IEnumerable<Fact?> OfCondition(SlipClutchDevice device)
     {
         bool Has(string code) => device.Findings.Any(f => f.Code == code);
-        yield return Has(ClutchFindings.Oiled) ? Fact.Of("facings", "oily")
-            : Has(ClutchFindings.Glazed) ? Fact.Of("facings", "glazed")
-            : Has(ClutchFindings.WornOut) ? Fact.Of("facings", "worn")
+        yield return Has(ClutchFindings.Oiled) ? OwnerFacts.Facings.Oily
+            : Has(ClutchFindings.Glazed) ? OwnerFacts.Facings.Glazed
+            : Has(ClutchFindings.WornOut) ? OwnerFacts.Facings.Worn
             : null;
-        yield return Has(ClutchFindings.SpringsSolid) || Has(ClutchFindings.ShorterThanSolid) ? Fact.Of("springLength", "coilsTouch")
+        yield return Has(ClutchFindings.SpringsSolid) || Has(ClutchFindings.ShorterThanSolid) ? OwnerFacts.SpringLength.CoilsTouch
             : null;
     }
 }

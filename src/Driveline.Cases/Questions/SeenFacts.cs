@@ -44,13 +44,13 @@ internal static class SeenFacts
         }
 
         return kinds.Count > 1 || (kinds.Count == 0 && (question.Chain.Devices.Count > 0 || !question.PartsComplete)) ? null
-            : Fact.Of("device", kinds.SingleOrDefault() switch
+            : kinds.SingleOrDefault() switch
             {
-                DeviceKind.ShearBolt => "shearBolt",
-                DeviceKind.SlipClutch => "slipClutch",
-                DeviceKind.CutOut => "cutOut",
-                _ => "none",
-            });
+                DeviceKind.ShearBolt => OwnerFacts.Device.ShearBolt,
+                DeviceKind.SlipClutch => OwnerFacts.Device.SlipClutch,
+                DeviceKind.CutOut => OwnerFacts.Device.CutOut,
+                _ => OwnerFacts.Device.None,
+            };
     }
 
     private static CaseObject? FirstBolt(CaseFile file) =>
@@ -65,25 +65,26 @@ internal static class SeenFacts
 
         yield return bolt.Get(ShearBoltMembers.Hub) switch
         {
-            HubState.Free => Fact.Of("hubTurns", "freely"),
-            HubState.Stiff => Fact.Of("hubTurns", "stiffly"),
-            HubState.Seized => Fact.Of("hubTurns", "notAtAll"),
+            HubState.Free => OwnerFacts.HubTurns.Freely,
+            HubState.Stiff => OwnerFacts.HubTurns.Stiffly,
+            HubState.Seized => OwnerFacts.HubTurns.NotAtAll,
             _ => null,
         };
         yield return bolt.Get(ShearBoltMembers.PlaneThrough) switch
         {
-            PlaneThrough.Shank => Fact.Of("planeThrough", "shank"),
-            PlaneThrough.Thread => Fact.Of("planeThrough", "thread"),
+            PlaneThrough.Shank => OwnerFacts.PlaneThrough.Shank,
+            PlaneThrough.Thread => OwnerFacts.PlaneThrough.Thread,
             _ => null,
         };
-        yield return bolt.Get(ShearBoltMembers.StandOff) is { Meters: > 0 } ? Fact.Of("holes", "standApart")
-            : bolt.Get(ShearBoltMembers.HoleFit) == HoleFit.Worn ? Fact.Of("holes", "oval")
-            : bolt.Get(ShearBoltMembers.HoleFit) == HoleFit.Tight ? Fact.Of("holes", "round")
+        yield return bolt.Get(ShearBoltMembers.StandOff) is { Meters: > 0 } ? OwnerFacts.Holes.StandApart
+            : bolt.Get(ShearBoltMembers.HoleFit) == HoleFit.Worn ? OwnerFacts.Holes.Oval
+            : bolt.Get(ShearBoltMembers.HoleFit) == HoleFit.Tight ? OwnerFacts.Holes.Round
             : null;
         if (bolt.Get(ShearBoltMembers.LastTrip) is { } trip && today is { } day)
         {
             double days = (day - trip).TotalDays;
-            yield return Fact.Of("lastTrip", days <= 31 ? "thisMonth" : days <= 366 ? "thisYear" : "longerAgo");
+            yield return days <= 31 ? OwnerFacts.LastTrip.ThisMonth
+                : days <= 366 ? OwnerFacts.LastTrip.ThisYear : OwnerFacts.LastTrip.LongerAgo;
         }
     }
 
@@ -100,7 +101,9 @@ internal static class SeenFacts
         ShearBolt manual = specified.BreakTorque.Joint.Bolt;
         yield return Grade(fitted.Material, manual.Material);
         double ratio = Narrowest(fitted) / Narrowest(manual);
-        yield return Fact.Of("boltSize", ratio < 1 - SizeTolerance ? "smaller" : ratio > 1 + SizeTolerance ? "larger" : "asManual");
+        yield return ratio < 1 - SizeTolerance ? OwnerFacts.BoltSize.Smaller
+            : ratio > 1 + SizeTolerance ? OwnerFacts.BoltSize.Larger
+            : OwnerFacts.BoltSize.AsManual;
     }
 
     private static Fact? Grade(FastenerMaterial fitted, FastenerMaterial manual)
@@ -118,7 +121,9 @@ internal static class SeenFacts
         }
 
         double ratio = seen.SiBand.Expected / wanted.SiBand.Expected;
-        return Fact.Of("gradeAgainstManual", ratio < 1 - GradeTolerance ? "softer" : ratio > 1 + GradeTolerance ? "stronger" : "same");
+        return ratio < 1 - GradeTolerance ? OwnerFacts.GradeAgainstManual.Softer
+            : ratio > 1 + GradeTolerance ? OwnerFacts.GradeAgainstManual.Stronger
+            : OwnerFacts.GradeAgainstManual.Same;
     }
 
     private static double Narrowest(ShearBolt bolt) => (bolt.NeckDiameter ?? bolt.Diameter).Meters;
@@ -126,18 +131,18 @@ internal static class SeenFacts
     private static Fact? Manner(CaseFile file) =>
         file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.Engagement)?.Get(EngagementMembers.Manner) switch
         {
-            EngagementManner.Gentle => Fact.Of("engagementManner", "slowly"),
-            EngagementManner.Abrupt => Fact.Of("engagementManner", "abruptly"),
+            EngagementManner.Gentle => OwnerFacts.EngagementManner.Slowly,
+            EngagementManner.Abrupt => OwnerFacts.EngagementManner.Abruptly,
             _ => null,
         };
 
     private static Fact? PtoClutch(CaseFile file) =>
         file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoClutch)?.Get(PtoClutchMembers.Kind) switch
         {
-            PtoClutchKind.HandLever => Fact.Of("ptoClutch", "handLever"),
-            PtoClutchKind.Hydraulic => Fact.Of("ptoClutch", "hydraulic"),
-            PtoClutchKind.Electric => Fact.Of("ptoClutch", "electric"),
-            PtoClutchKind.None => Fact.Of("ptoClutch", "none"),
+            PtoClutchKind.HandLever => OwnerFacts.PtoClutch.HandLever,
+            PtoClutchKind.Hydraulic => OwnerFacts.PtoClutch.Hydraulic,
+            PtoClutchKind.Electric => OwnerFacts.PtoClutch.Electric,
+            PtoClutchKind.None => OwnerFacts.PtoClutch.None,
             _ => null,
         };
 
@@ -147,20 +152,20 @@ internal static class SeenFacts
         UnitsNet.Angle[] angles =
             [.. file.Facts.Get(CaseFileMembers.Driveline).Select(e => e.Get(ElementMembers.Angle)).OfType<UnitsNet.Angle>()];
         return angles.Length == 0 ? null
-            : Fact.Of("jointAngleInWork", Array.Exists(angles, a => UniversalJoint.At(a).CheckContinuousWork().Count > 0) ? "large"
-                : "small");
+            : Array.Exists(angles, a => UniversalJoint.At(a).CheckContinuousWork().Count > 0) ? OwnerFacts.JointAngleInWork.Large
+            : OwnerFacts.JointAngleInWork.Small;
     }
 
     private static Fact? Struck(CaseFile file) => file.Facts.Get(CaseFileMembers.Strike)?.Get(StrikeMembers.What) switch
     {
-        StrikePlace.Blade => Fact.Of("whatStruck", "blade"),
-        StrikePlace.Pan => Fact.Of("whatStruck", "pan"),
-        StrikePlace.Deck => Fact.Of("whatStruck", "deck"),
+        StrikePlace.Blade => OwnerFacts.WhatStruck.Blade,
+        StrikePlace.Pan => OwnerFacts.WhatStruck.Pan,
+        StrikePlace.Deck => OwnerFacts.WhatStruck.Deck,
         _ => null,
     };
 
     // Augers in the ground and snow blowers jam as they work.
     private static Fact? Jams(CaseFile file) => CaseQuestion.MachineOf(file) is MachineKind.PostHoleAuger or MachineKind.SnowBlower
-        ? Fact.Of("jams", "partOfTheWork")
+        ? OwnerFacts.Jams.PartOfTheWork
         : null;
 }

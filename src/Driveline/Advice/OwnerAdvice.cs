@@ -96,14 +96,11 @@ public sealed class OwnerAdvice
     public Basis Basis => Basis.Weakest(Costs.Select(c => c.Total.Basis).Concat([Diagnosis.Basis]));
 
     // A symptom of a bolt says itself that there is one.
-    private bool HasBolt => AnswerTo("device") == "shearBolt";
+    private bool HasBolt => Says(OwnerFacts.Device.ShearBolt);
 
-    private BoltAccess Access => AnswerTo("boltPlace") switch
-    {
-        "yoke" => BoltAccess.YokeInReach,
-        "throughShaftAtGearbox" => BoltAccess.ThroughShaftAtGearbox,
-        _ => BoltAccess.NotKnown,
-    };
+    private BoltAccess Access => Says(OwnerFacts.BoltPlace.Yoke) ? BoltAccess.YokeInReach
+        : Says(OwnerFacts.BoltPlace.ThroughShaftAtGearbox) ? BoltAccess.ThroughShaftAtGearbox
+        : BoltAccess.NotKnown;
 
     /// <summary>The advice on a complaint.</summary>
     public static OwnerAdvice On(Complaint complaint) => On(complaint, MachineKind.NotKnown);
@@ -131,8 +128,7 @@ public sealed class OwnerAdvice
     /// <summary>The same advice with more that a caller must notice, such as measurements that are missing.</summary>
     public OwnerAdvice WithNotes(IReadOnlyList<Finding> notes) => new(this) { Notes = [.. Guard.NotNull(notes, nameof(notes))] };
 
-    /// <summary>The answer to a question, or what the complaint itself says; null when nobody knows.</summary>
-    private string? AnswerTo(string question) => Diagnosis.Complaint.AnswerTo(question);
+    private bool Says(Fact fact) => Diagnosis.Complaint.Says(fact);
 
     private IEnumerable<Finding> Own()
     {
@@ -155,17 +151,15 @@ public sealed class OwnerAdvice
 
     private static InspectionList? InspectionOf(Complaint complaint)
     {
-        StruckBy struckBy = complaint.AnswerTo("whatStruck") switch
-        {
-            "blade" => StruckBy.Blade,
-            "pan" => StruckBy.Pan,
-            "deck" => StruckBy.Deck,
-            _ => StruckBy.NotKnown,
-        };
+        StruckBy struckBy = complaint.Says(OwnerFacts.WhatStruck.Blade) ? StruckBy.Blade
+            : complaint.Says(OwnerFacts.WhatStruck.Pan) ? StruckBy.Pan
+            : complaint.Says(OwnerFacts.WhatStruck.Deck) ? StruckBy.Deck
+            : StruckBy.NotKnown;
+        bool isStruck = complaint.Says(OwnerFacts.When.Striking);
         bool gaveNothing = complaint.Symptom == Symptom.NothingGaveAtStrike;
-        bool isAfterStrike = gaveNothing || struckBy != StruckBy.NotKnown || complaint.AnswerTo("when") == "striking"
-            || complaint.AnswerTo("damageSeen") is "tubeTwisted" or "gearboxBroken";
-        bool acted = complaint.AnswerTo("when") == "striking" && complaint.Symptom is Symptom.BreaksOften or Symptom.BreaksAtOnePlace;
+        bool isAfterStrike = gaveNothing || struckBy != StruckBy.NotKnown || isStruck
+            || complaint.Says(OwnerFacts.DamageSeen.TubeTwisted) || complaint.Says(OwnerFacts.DamageSeen.GearboxBroken);
+        bool acted = isStruck && complaint.Symptom is Symptom.BreaksOften or Symptom.BreaksAtOnePlace;
         return !isAfterStrike ? null
             : complaint.Model is not { Verdict: { } verdict } model ? InspectionList.After(struckBy)
             : model.SimulatedStrike is { } strike ? InspectionList.After(struckBy, acted && !gaveNothing, strike)

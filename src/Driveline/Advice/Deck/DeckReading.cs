@@ -57,11 +57,15 @@ public sealed class DeckReading
     public IReadOnlyList<Finding> Findings => [.. DeckFindings.OfReading(this)];
 
     /// <summary>The fact the advice reasons with: noseDown, level or noseUp.</summary>
-    public Fact AttitudeFact => Fact.Of("deckAttitude", IsAboutRight ? "level" : AboveWantedRad < 0 ? "noseDown" : "noseUp");
+    public Fact AttitudeFact => IsAboutRight ? OwnerFacts.DeckAttitude.Level
+        : AboveWantedRad < 0 ? OwnerFacts.DeckAttitude.NoseDown
+        : OwnerFacts.DeckAttitude.NoseUp;
 
     /// <summary>The fact of the cutting height, by the lower blade tip.</summary>
     public Fact HeightFact =>
-        Fact.Of("cuttingHeight", Attitude.LowestM < 0.075 ? "under75mm" : Attitude.LowestM <= 0.150 ? "from75to150mm" : "over150mm");
+        Attitude.LowestM < 0.075 ? OwnerFacts.CuttingHeight.Under75mm
+        : Attitude.LowestM <= 0.150 ? OwnerFacts.CuttingHeight.From75to150mm
+        : OwnerFacts.CuttingHeight.Over150mm;
 
     internal double AboveWantedRad => Attitude.PitchRad - Attitude.PitchForRad(Manual ?? Length.Zero);
 

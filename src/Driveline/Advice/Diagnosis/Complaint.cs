@@ -46,6 +46,9 @@ public sealed class Complaint
     /// <summary>The same complaint with what the model says.</summary>
     public Complaint WithModel(ModelEvidence model) => new(Symptom, Facts, Guard.NotNull(model, nameof(model)));
 
+    /// <summary>True when the owner says so, or the complaint itself does, e.g. that a bolt that breaks is a shear bolt.</summary>
+    public bool Says(Fact fact) => AnswerTo(Guard.NotNull(fact, nameof(fact)).Question) == fact.Answer;
+
     /// <summary>
     /// The answer to a question, or what the complaint itself says, e.g. that a bolt that breaks is a shear bolt; null when nobody knows.
     /// </summary>

@@ -17,10 +17,9 @@ public static class GradeFacts
             return null;
         }
 
-        string answer = seen == BoltMark.NoMark ? manual == BoltMark.Low ? "unmarked" : "softer"
-            : seen < manual ? "softer"
-            : seen > manual ? "stronger"
-            : "same";
-        return Fact.Of("gradeAgainstManual", answer);
+        return seen == BoltMark.NoMark && manual == BoltMark.Low ? OwnerFacts.GradeAgainstManual.Unmarked
+            : seen == BoltMark.NoMark || seen < manual ? OwnerFacts.GradeAgainstManual.Softer
+            : seen > manual ? OwnerFacts.GradeAgainstManual.Stronger
+            : OwnerFacts.GradeAgainstManual.Same;
     }
 }

@@ -24,10 +24,8 @@ internal static class SeenDefects
     /// <param name="machine">The kind of machine.</param>
     public static bool AreRuledOut(IEnumerable<Fact> facts, MachineKind machine)
     {
-        bool Says(string question, string answer) => facts.Any(f => f.Question == question && f.Answer == answer);
-        Guard.NotNull(facts, nameof(facts));
-        return Says("damageSeen", "nothing")
-            && (HasNoBlades(machine) || Says("bladeCondition", "even"));
+        HashSet<Fact> said = [.. Guard.NotNull(facts, nameof(facts))];
+        return said.Contains(OwnerFacts.DamageSeen.Nothing) && (HasNoBlades(machine) || said.Contains(OwnerFacts.BladeCondition.Even));
     }
 
     private static bool HasNoBlades(MachineKind machine) =>

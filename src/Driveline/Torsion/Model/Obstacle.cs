@@ -6,7 +6,8 @@ namespace Driveline.Torsion;
 /// <summary>Something that a rotor meets from a time on: a stop, a springy or yielding resistance, or a jam.</summary>
 /// <remarks>
 /// Immutable. All but the jam and the tie only push back: the rotor may leave the obstacle and meet it again at the same place. A rotor
-/// that meets a rigid obstacle stops at once and its energy goes into the obstacle; the torque of that blow is unbounded. What yields may end:
+/// that meets a rigid obstacle stops at once and its energy goes into the obstacle; the torque of that blow is unbounded. What yields may
+/// end:
 /// once the rotor has gone through it, it is gone for good.
 /// </remarks>
 public sealed class Obstacle
