@@ -42,12 +42,26 @@ public sealed class CaseError
     /// <summary>The name that was probably meant, when one is close.</summary>
     public string? Nearest { get; }
 
+    /// <summary>Messages with their place in the file, by path, in the order of the errors.</summary>
+    internal static IDictionary<string, string[]> ByPath(IReadOnlyList<CaseError> errors)
+    {
+        var byPath = new Dictionary<string, string[]>(StringComparer.Ordinal);
+        foreach (IGrouping<string, CaseError> at in errors.GroupBy(e => e.Path, StringComparer.Ordinal))
+        {
+            byPath.Add(at.Key, [.. at.Select(e => e.Line > 0 ? e.Message + " " + e.Place : e.Message)]);
+        }
+
+        return byPath;
+    }
+
+    private string Place => FormattableString.Invariant($"(line {Line}, column {Column})");
+
     /// <summary>Place and message in one line.</summary>
     public override string ToString()
     {
         var text = new StringBuilder();
         text.Append(Path.Length > 0 && Line > 0 ? Path + " " : Path);
-        text.Append(Line > 0 ? FormattableString.Invariant($"(line {Line}, column {Column}): ") : ": ");
+        text.Append(Line > 0 ? Place + ": " : ": ");
         return text.Append(Message).ToString();
     }
 }

@@ -6,9 +6,6 @@ namespace Driveline.Cli;
 /// <summary>Reads what a path names; "-" is standard input.</summary>
 internal static class InputFile
 {
-    // Nobody reads more, and a hostile file could hold a hundred thousand.
-    private const int MostProblems = 1000;
-
     /// <summary>Reads it by one of two readers.</summary>
     /// <param name="path">A file, or "-".</param>
     /// <param name="wanted">What the file should be, e.g. "a case file".</param>
@@ -54,17 +51,9 @@ internal static class InputFile
         ? read(terminal.Input)
         : Read(path, wanted, terminal, text => read(new StringReader(text)), stream => read(new StreamReader(stream)));
 
-    /// <summary>Everything that is wrong with what was read, by where it came from.</summary>
-    public static BadInputException Refused(string from, IReadOnlyList<CaseError> errors)
-    {
-        List<string> problems = [.. errors.Take(MostProblems).Select(e => from + ": " + e)];
-        if (errors.Count > MostProblems)
-        {
-            problems.Add(FormattableString.Invariant($"{from}: and {errors.Count - MostProblems} more."));
-        }
-
-        return new BadInputException(problems);
-    }
+    /// <summary>Everything that is wrong with what was read, by where it came from; readers list no more than a thousand.</summary>
+    public static BadInputException Refused(string from, IReadOnlyList<CaseError> errors) =>
+        new([.. errors.Select(e => from + ": " + e)]);
 
     // One character more than is allowed is enough to be refused.
     private static string ReadAll(TextReader input)

@@ -1,7 +1,6 @@
 using System;
 using System.IO;
 using Driveline.Cases;
-using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
 using Driveline.Fasteners;
 using Driveline.Protection;
@@ -20,14 +19,14 @@ internal static class Program
         BreakTorque broken = BreakTorque.Of(joint);
         Console.WriteLine("The bolt acts at " + broken.Torque + ".");
 
-        CaseReadResult read = CaseReader.Read(File.ReadAllText(arguments[0]));
-        if (!read.IsRead)
+        CaseAssessment asked = CaseAssessment.Of(File.ReadAllText(arguments[0]));
+        if (!asked.IsGood)
         {
-            Console.WriteLine(string.Join(Environment.NewLine, read.Errors));
+            Console.WriteLine(string.Join(Environment.NewLine, asked.Errors));
             return 2;
         }
 
-        ProtectionVerdict verdict = ProtectionCheck.Run(CaseQuestion.Of(read.Case).Question);
+        ProtectionVerdict verdict = asked.Verdict();
         using (var json = new MemoryStream())
         {
             VerdictJson.Write(verdict, json);

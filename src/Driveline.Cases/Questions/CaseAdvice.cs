@@ -9,17 +9,11 @@ namespace Driveline.Cases.Questions;
 
 /// <summary>The advice on a case file's complaint: its answers, what the rest of the case says, and the model's numbers.</summary>
 /// <remarks>
-/// What the case states outside its complaint counts as answered. A stated answer that the rest of the case contradicts is refused
-/// where both are exact; where one is a judgement, the stated answer is believed. The model's "fitted against specified" is left
+/// The model's "fitted against specified" is left
 /// out where grade or size are known as facts, so that one observation is not counted twice.
 /// </remarks>
-public sealed class CaseAdvice
+internal sealed class CaseAdvice
 {
-    private static readonly HashSet<string> Exact = new(StringComparer.Ordinal)
-    {
-        "gradeAgainstManual", "boltSize", "planeThrough", "hubTurns", "engagementManner", "ptoClutch", "deckAttitude",
-    };
-
     private CaseAdvice(OwnerAdvice? advice, IReadOnlyList<CaseError> errors, long simulationWork)
     {
         Advice = errors.Count == 0 ? advice : null;
@@ -47,50 +41,29 @@ public sealed class CaseAdvice
     public static CaseAdvice Of(CaseFile file, SimulationLimits limits)
     {
         var meter = new WorkMeter(limits);
-        CaseQuestion asked = CaseQuestion.Of(file, meter);
-        var errors = new List<CaseError>(asked.Errors);
-        var notes = new List<Finding>();
-        DeckReading? deck = CaseDeck.Of(file.Facts.Get(CaseFileMembers.Deck), notes);
-        ProtectionVerdict? verdict = asked.Question is { } question && file.Facts.Get(CaseFileMembers.Driveline).Count > 0
-            ? ProtectionCheck.Run(question) : null;
-        Complaint complaint = ComplaintOf(file, asked.Question, deck, errors);
-        complaint = complaint.WithModel(
-            Model(file, complaint, verdict, notes, () => asked.Strike ?? CaseSimulation.Of(file, SimulatedEvent.Strike, meter)));
-        OwnerAdvice advice = OwnerAdvice.On(complaint, CaseQuestion.MachineOf(file));
-        advice = deck is null ? advice : advice.WithDeck(deck);
-        return new CaseAdvice(CaseCosts.AddTo(advice, file.Facts.Get(CaseFileMembers.Costs)).WithNotes(notes), errors, meter.Done);
+        MappedCase mapped = MappedCase.Of(file);
+        CaseQuestion asked = CaseQuestion.Of(mapped, meter);
+        return Of(mapped, asked, asked.Question is { } question ? ProtectionCheck.Run(question) : null, meter);
     }
 
-    private static Complaint ComplaintOf(CaseFile file, ProtectionQuestion? question, DeckReading? deck, List<CaseError> errors)
+    /// <summary>The advice on a case whose question was asked and answered.</summary>
+    public static CaseAdvice Of(MappedCase mapped, CaseQuestion asked, ProtectionVerdict? verdict, WorkMeter meter)
     {
-        CaseObject? told = file.Facts.Get(CaseFileMembers.Complaint);
-        Symptom symptom = told?.Get(ComplaintMembers.Symptom) ?? Symptom.NotKnown;
-        Complaint complaint = ComplaintMembers.FactsOf(told).Aggregate(Complaint.Of(symptom), (c, fact) => c.With(fact));
-        foreach (Fact seen in SeenFacts.Of(file, question, deck))
+        CaseFile file = mapped.File;
+        if (asked.Question is null)
         {
-            // A bolt that is stated does not make a clutch's trouble the bolt's.
-            if (seen.Question == "device" && Complaint.Of(symptom).AnswerTo("device") is { } implied && implied != seen.Answer)
-            {
-                continue;
-            }
-
-            Fact? stated = told is null ? null : ComplaintMembers.FactOf(told, seen.Question);
-            if (stated is null || stated.Answer == Fact.NotKnown)
-            {
-                complaint = complaint.With(seen);
-            }
-            else if (Contradicts(stated, seen))
-            {
-                errors.Add(told!.Contradiction(
-                    ComplaintMembers.Facts[seen.Question],
-                    "The complaint says \"" + stated.Answer + "\", the rest of the case says \"" + seen.Answer
-                        + "\"; state one of the two.",
-                    seen.Answer,
-                    stated.Answer));
-            }
+            return new CaseAdvice(null, mapped.Errors, meter.Done);
         }
 
-        return complaint;
+        var errors = new List<CaseError>(asked.Errors);
+        CaseComplaint told = mapped.Complaint ?? CaseComplaint.Of(file, asked.Question, errors);
+        var notes = new List<Finding>(told.Notes);
+        verdict = file.Facts.Get(CaseFileMembers.Driveline).Count > 0 ? verdict : null;
+        Complaint complaint = told.Complaint.WithModel(Model(
+            file, told.Complaint, verdict, notes, () => asked.Strike ?? CaseSimulation.Of(mapped, SimulatedEvent.Strike, meter)));
+        OwnerAdvice advice = OwnerAdvice.On(complaint, CaseQuestion.MachineOf(file));
+        advice = told.Deck is { } deck ? advice.WithDeck(deck) : advice;
+        return new CaseAdvice(CaseCosts.AddTo(advice, file.Facts.Get(CaseFileMembers.Costs)).WithNotes(notes), errors, meter.Done);
     }
 
     private static ModelEvidence Model(
@@ -125,8 +98,4 @@ public sealed class CaseAdvice
         bool isKnownAsFact = complaint.AnswerTo("gradeAgainstManual") is not null || complaint.AnswerTo("boltSize") is not null;
         return isKnownAsFact ? model.Without(ModelEvidence.FittedAgainstSpecified) : model;
     }
-
-    // A bolt without marks is unmarked and, against a marked grade, most likely softer: both are true of it.
-    private static bool Contradicts(Fact stated, Fact seen) => !stated.Equals(seen) && Exact.Contains(seen.Question)
-        && !(seen.Question == "gradeAgainstManual" && (stated.Answer == "unmarked" || seen.Answer == "unmarked"));
 }

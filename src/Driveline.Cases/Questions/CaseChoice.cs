@@ -10,7 +10,7 @@ namespace Driveline.Cases.Questions;
 /// <summary>
 /// The terms on which a case lets a bolt be chosen (its stock, its holes, its bolt), and the settings of its slip clutches.
 /// </summary>
-public static class CaseChoice
+internal static class CaseChoice
 {
     /// <summary>The terms for the first shear bolt from the tractor.</summary>
     public static ChoiceTerms TermsOf(CaseFile file) => TermsOf(file, null);
@@ -49,12 +49,14 @@ public static class CaseChoice
     /// <exception cref="ArgumentException">Facts contradict each other; <see cref="CaseQuestion.Errors"/> says how.</exception>
     public static IReadOnlyList<ClutchChoice> SettingsOf(CaseFile file, SimulationLimits limits)
     {
-        CaseQuestion read = CaseQuestion.Of(Guard.NotNull(file, nameof(file)), limits);
-        ProtectionQuestion question = read is { Question: { } asked, Errors.Count: 0 } ? asked
+        CaseQuestion read = CaseQuestion.Of(file, limits);
+        return read is { Question: { } asked, Errors.Count: 0 } ? SettingsOf(asked)
             : throw new ArgumentException("The case contradicts itself: " + read.Errors[0], nameof(file));
-
-        return [.. CaseClutch.In(question.Chain).Select(clutch => SettingOf(question, clutch))];
     }
+
+    /// <summary>The settings of every slip clutch of a question.</summary>
+    public static IReadOnlyList<ClutchChoice> SettingsOf(ProtectionQuestion question) =>
+        [.. CaseClutch.In(question.Chain).Select(clutch => SettingOf(question, clutch))];
 
     private static ClutchChoice SettingOf(ProtectionQuestion question, CaseClutch clutch)
     {

@@ -29,12 +29,11 @@ public sealed class CaseClutch
     /// <summary>The clutches of a case, in order from the tractor.</summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>
     /// <exception cref="ArgumentException">Facts contradict each other; <see cref="CaseQuestion"/> lists them.</exception>
-    public static IReadOnlyList<CaseClutch> AllOf(CaseFile file)
+    internal static IReadOnlyList<CaseClutch> AllOf(CaseFile file)
     {
-        var errors = new List<CaseError>();
-        DrivelineChain? chain = CaseChain.Of(Guard.NotNull(file, nameof(file)), errors);
-        return chain is not null && errors.Count == 0 ? In(chain)
-            : throw new ArgumentException("The case contradicts itself: " + errors[0], nameof(file));
+        MappedCase mapped = MappedCase.Of(file);
+        return mapped.Errors.Count == 0 ? mapped.Clutches
+            : throw new ArgumentException("The case contradicts itself: " + mapped.Errors[0], nameof(file));
     }
 
     /// <summary>The cautions that stand first for the machine of a case; none for most.</summary>

@@ -21,14 +21,15 @@ internal static class CaseEngagement
     /// <summary>
     /// The same with a simulated peak when the case asks for it and states none; when it lacks a fact, the peak is not known.
     /// </summary>
-    /// <param name="file">The case.</param>
+    /// <param name="mapped">The case.</param>
     /// <param name="notes">Receives what the simulations of the case say; they change no answer by themselves.</param>
     /// <param name="meter">Counts the work of the simulations, and ends them.</param>
     /// <param name="strike">The strike as it was simulated; null when it was not.</param>
-    public static Engagement Simulated(CaseFile file, List<Finding> notes, WorkMeter meter, out CaseSimulation? strike)
+    public static Engagement Simulated(MappedCase mapped, List<Finding> notes, WorkMeter meter, out CaseSimulation? strike)
     {
         strike = null;
-        Engagement engagement = Of(file);
+        CaseFile file = mapped.File;
+        Engagement engagement = mapped.Stated?.Engagement ?? Of(file);
         if (file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.Peaks) != PeaksFrom.Simulated)
         {
             return engagement;
@@ -36,7 +37,7 @@ internal static class CaseEngagement
 
         if (file.Facts.Get(CaseFileMembers.Strike) is not null)
         {
-            strike = CaseSimulation.Of(file, SimulatedEvent.Strike, meter);
+            strike = CaseSimulation.Of(mapped, SimulatedEvent.Strike, meter);
             notes.AddRange(strike.Findings.Select(f => f.BarringNothing()));
         }
 
@@ -45,7 +46,7 @@ internal static class CaseEngagement
             return engagement;
         }
 
-        CaseSimulation run = CaseSimulation.Of(file, SimulatedEvent.Engagement, meter);
+        CaseSimulation run = CaseSimulation.Of(mapped, SimulatedEvent.Engagement, meter);
         notes.AddRange(run.Missing.Select(f => f.BarringNothing()));
         notes.AddRange((run.Simulation?.Missing ?? []).Select(f => f.BarringNothing()));
         notes.AddRange((run.Simulation?.Assumed ?? []).Select(f => f.BarringNothing()));

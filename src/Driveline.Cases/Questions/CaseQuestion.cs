@@ -1,16 +1,12 @@
-using Driveline.Advice;
 using Driveline.Cases.Members;
-using Driveline.Chains;
 using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
-using Driveline.Provenance;
-using Driveline.Quantities;
 
 namespace Driveline.Cases.Questions;
 
 /// <summary>The protection question that a case file asks. What the case leaves out stays not known.</summary>
-public sealed class CaseQuestion
+internal sealed class CaseQuestion
 {
     private CaseQuestion(ProtectionQuestion? question, IReadOnlyList<CaseError> errors)
     {
@@ -28,7 +24,7 @@ public sealed class CaseQuestion
     public long SimulationWork { get; private init; }
 
     /// <summary>The strike as it was simulated for the question; null when it was not.</summary>
-    internal CaseSimulation? Strike { get; private init; }
+    public CaseSimulation? Strike { get; private init; }
 
     /// <summary>The question of a case; what it asks to be simulated runs within the usual limits.</summary>
     public static CaseQuestion Of(CaseFile file) => Of(file, SimulationLimits.Usual);
@@ -38,57 +34,29 @@ public sealed class CaseQuestion
     /// <exception cref="ArgumentNullException">The case or the limits are missing.</exception>
     public static CaseQuestion Of(CaseFile file, SimulationLimits limits) => Of(file, new WorkMeter(limits));
 
-    internal static CaseQuestion Of(CaseFile file, WorkMeter meter)
+    public static CaseQuestion Of(CaseFile file, WorkMeter meter) => Of(MappedCase.Of(file), meter);
+
+    public static CaseQuestion Of(MappedCase mapped, WorkMeter meter)
     {
-        if (file is null)
+        if (mapped.Stated is not { } stated)
         {
-            throw new ArgumentNullException(nameof(file));
+            return new CaseQuestion(null, mapped.Errors);
         }
 
-        var errors = new List<CaseError>();
-        DrivelineChain? chain = CaseChain.Of(file, errors);
-        if (chain is null || errors.Count > 0)
-        {
-            return new CaseQuestion(null, errors);
-        }
-
-        CaseObject? work = file.Facts.Get(CaseFileMembers.Work);
-        IReadOnlyList<ProtectiveDevice?> specified = CaseSpecified.InOrder(file, chain, errors);
-        if (errors.Count > 0)
-        {
-            return new CaseQuestion(null, errors);
-        }
-
-        CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
-        IReadOnlyList<Fact> told = ComplaintMembers.FactsOf(complaint);
-        var notes = new List<Finding>(CaseNotes.Of(file));
-        Engagement engagement = CaseEngagement.Simulated(file, notes, meter, out CaseSimulation? strike);
-        return new CaseQuestion(
-            ProtectionQuestion.About(chain)
-                .WithMachine(MachineOf(file))
-                .WithPartsComplete(file.Facts.Get(CaseFileMembers.PartsComplete) ?? false)
-                .WithWork(Work(file))
-                .WithEngagement(engagement)
-                .WithSteadyMean(work?.Get(WorkMembers.SteadyMean))
-                .WithEngineHighest(EngineHighest(file))
-                .WithTripsInNormalWork(IsSeenToTrip(file))
-                .WithSpecifiedInOrder(specified)
-                .WithPeaksPerHour(work?.Get(WorkMembers.PeaksPerHour))
-                .WithDefects(SeenDefects.Of(complaint?.Get(ComplaintMembers.Symptom) ?? Symptom.NotKnown, told))
-                .WithLookedOver(complaint is not null && SeenDefects.AreRuledOut(told, MachineOf(file)))
-                .WithNotes(notes),
-            errors)
+        var notes = new List<Finding>(CaseNotes.Of(mapped.File));
+        Engagement engagement = CaseEngagement.Simulated(mapped, notes, meter, out CaseSimulation? strike);
+        return new CaseQuestion(stated.WithEngagement(engagement).WithNotes(notes), mapped.Errors)
         {
             SimulationWork = meter.Done,
             Strike = strike,
         };
     }
 
-    internal static MachineKind MachineOf(CaseFile file) => file.Facts.Get(CaseFileMembers.Implement)?.Get(ImplementMembers.Kind)
+    public static MachineKind MachineOf(CaseFile file) => file.Facts.Get(CaseFileMembers.Implement)?.Get(ImplementMembers.Kind)
         ?? MachineKind.NotKnown;
 
     /// <summary>Steady peaks as stated; else from the mean torque or the mean power with a peak factor, stated or usual.</summary>
-    internal static WorkPeak? Work(CaseFile file)
+    public static WorkPeak? Work(CaseFile file)
     {
         MachineKind machine = MachineOf(file);
         CaseObject? work = file.Facts.Get(CaseFileMembers.Work);
@@ -111,17 +79,4 @@ public sealed class CaseQuestion
 
         return null;
     }
-
-    private static bool IsSeenToTrip(CaseFile file)
-    {
-        CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
-        return file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.TripsInNormalWork)
-            ?? (complaint?.Get(ComplaintMembers.Symptom) == Symptom.BreaksOften
-                && OwnerFacts.When.Working.Equals(ComplaintMembers.FactOf(complaint, "when")));
-    }
-
-    private static TorqueBand? EngineHighest(CaseFile file) =>
-        file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.EngineTorqueLine)?.Get(EngineTorqueLineMembers.Highest) is { } most
-            ? TorqueBand.Exactly(most, Basis.Given("highest torque of the engine as stated"))
-            : null;
 }

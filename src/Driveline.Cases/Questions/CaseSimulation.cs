@@ -59,38 +59,37 @@ public sealed class CaseSimulation
     public IReadOnlyList<Finding> Findings => [.. Missing.Concat(Check?.Findings ?? []).OrderBy(f => f.Severity)];
 
     /// <summary>The strike of a case, or its engagement when it states no strike, within the usual limits.</summary>
-    public static CaseSimulation Of(CaseFile file) => Of(file, SimulationLimits.Usual);
+    internal static CaseSimulation Of(CaseFile file) => Of(file, SimulationLimits.Usual);
 
     /// <summary>The strike of a case, or its engagement when it states no strike, within limits.</summary>
-    public static CaseSimulation Of(CaseFile file, SimulationLimits limits) =>
+    internal static CaseSimulation Of(CaseFile file, SimulationLimits limits) =>
         (file ?? throw new ArgumentNullException(nameof(file))).Facts.Get(CaseFileMembers.Strike) is null ? Engagement(file, limits)
             : Strike(file, limits);
 
     /// <summary>Letting the PTO clutch in, within the usual limits.</summary>
-    public static CaseSimulation Engagement(CaseFile file) => Engagement(file, SimulationLimits.Usual);
+    internal static CaseSimulation Engagement(CaseFile file) => Engagement(file, SimulationLimits.Usual);
 
     /// <summary>Letting the PTO clutch in, within limits.</summary>
-    public static CaseSimulation Engagement(CaseFile file, SimulationLimits limits) =>
+    internal static CaseSimulation Engagement(CaseFile file, SimulationLimits limits) =>
         Of(file, SimulatedEvent.Engagement, new WorkMeter(limits));
 
     /// <summary>The strike that the case states, within the usual limits.</summary>
-    public static CaseSimulation Strike(CaseFile file) => Strike(file, SimulationLimits.Usual);
+    internal static CaseSimulation Strike(CaseFile file) => Strike(file, SimulationLimits.Usual);
 
     /// <summary>The strike that the case states, within limits.</summary>
-    public static CaseSimulation Strike(CaseFile file, SimulationLimits limits) => Of(file, SimulatedEvent.Strike, new WorkMeter(limits));
+    internal static CaseSimulation Strike(CaseFile file, SimulationLimits limits) => Of(file, SimulatedEvent.Strike, new WorkMeter(limits));
 
-    internal static CaseSimulation Of(CaseFile file, SimulatedEvent happened, WorkMeter meter)
+    internal static CaseSimulation Of(CaseFile file, SimulatedEvent happened, WorkMeter meter) =>
+        Of(MappedCase.Of(file), happened, meter);
+
+    internal static CaseSimulation Of(MappedCase mapped, SimulatedEvent happened, WorkMeter meter)
     {
-        var errors = new List<CaseError>();
         var missing = new List<Finding>();
-        MachineKind machine = file is null ? MachineKind.NotKnown : CaseQuestion.MachineOf(file);
-        DrivelineChain? chain = CaseChain.Of(file ?? throw new ArgumentNullException(nameof(file)), errors);
-        if (chain is null || errors.Count > 0)
-        {
-            return new CaseSimulation(happened, machine, null, null, meter, missing, errors);
-        }
-
-        return new CaseSimulation(happened, machine, chain, Simulate(file, chain, happened, missing), meter, missing, errors);
+        MachineKind machine = CaseQuestion.MachineOf(mapped.File);
+        DrivelineSimulation? simulation = mapped is { Chain: { } chain, Errors.Count: 0 }
+            ? Simulate(mapped.File, chain, happened, missing) : null;
+        return new CaseSimulation(
+            happened, machine, mapped.Errors.Count == 0 ? mapped.Chain : null, simulation, meter, missing, mapped.Errors);
     }
 
     private static DrivelineSimulation? Simulate(CaseFile file, DrivelineChain chain, SimulatedEvent happened, List<Finding> missing)

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Cases.Members;
 using Driveline.Monitoring;
 using Driveline.Provenance;
@@ -27,7 +28,8 @@ public static class MeasuredWork
     /// <param name="problem">
     /// No peak was learned, or the case states its work torques elsewhere than at the PTO, or contradicts the peak.
     /// </param>
-    public static bool TryIn(CaseFile file, WorkPeakEstimate learned, out CaseFile? measured, out string? problem)
+    public static bool TryIn(
+        CaseFile file, WorkPeakEstimate learned, [NotNullWhen(true)] out CaseFile? measured, [NotNullWhen(false)] out string? problem)
     {
         CaseObject facts = Guard.NotNull(file, nameof(file)).Facts;
         measured = null;

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Driveline.Advice;
 using Driveline.Cases;
-using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
 using Driveline.Reports;
 
@@ -39,17 +38,15 @@ internal static class AdviseCommand
             bool isInterview = parsed.GetValue(interview);
             Check(from, isInterview, parsed.GetValue(save));
             CaseInput input = InputOf(from, terminal);
-            CaseFile file = input.File;
             if (isInterview)
             {
-                AdviceOn(file, from);   // refuses a case that contradicts itself before anything is asked
-
                 // The dialogue leaves standard output to the JSON.
                 TextWriter dialogue = parsed.GetValue(shared.Json) ? terminal.Dialogue : terminal.Output;
-                file = new InterviewSession(terminal.Input, dialogue, shared.LanguageOf(parsed), parsed.GetValue(save)).Run(file);
+                var session = new InterviewSession(terminal.Input, dialogue, shared.LanguageOf(parsed), parsed.GetValue(save));
+                input = CaseInput.Of(input.Name, session.Run(input.File));
             }
 
-            Print(input, AdviceOn(file, from), parsed, terminal, shared);
+            Print(input, parsed, terminal, shared);
             return ExitCode.Answered;
         });
         return command;
@@ -77,14 +74,9 @@ internal static class AdviseCommand
         : from != "-" && !File.Exists(from) && EmbeddedCases.Names.Contains(from, StringComparer.OrdinalIgnoreCase) ? EmbeddedCases.Of(from)
         : CaseInput.Of(from, terminal);
 
-    private static OwnerAdvice AdviceOn(CaseFile file, string? from)
+    private static void Print(CaseInput input, ParseResult parsed, Terminal terminal, SharedOptions shared)
     {
-        CaseAdvice advice = CaseAdvice.Of(file);
-        return advice.Advice ?? throw InputFile.Refused(from ?? "interview", advice.Errors);
-    }
-
-    private static void Print(CaseInput input, OwnerAdvice advice, ParseResult parsed, Terminal terminal, SharedOptions shared)
-    {
+        OwnerAdvice advice = input.Asked.Advice();
         ReportOptions options = shared.ReportOf(parsed, input.Title);
         if (parsed.GetValue(shared.Out) is { } folder)
         {

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
 using Driveline.Choosing;
 using Driveline.Reports;
@@ -25,7 +24,7 @@ internal static class ChooseCommand
         {
             CaseInput input = CaseInput.Of(parsed.GetRequiredValue(path), terminal);
             BoltChoice choice = ChoiceOf(input, parsed.GetValue(bolt));
-            IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(input.File);
+            IReadOnlyList<ClutchChoice> settings = input.Asked.Settings();
             if (parsed.GetValue(shared.Json))
             {
                 JsonText.Print(
@@ -43,7 +42,7 @@ internal static class ChooseCommand
 
     private static BoltChoice ChoiceOf(CaseInput input, string? name)
     {
-        if (!CaseChoice.HasAnyToChoose(input.File))
+        if (!input.Asked.HasAnyToChoose())
         {
             throw new BadInputException("The case '" + input.Name
                 + "' has neither a shear bolt nor a slip clutch: add an element { \"shearBolt\": { … } } or { \"slipClutch\": { … } } "
@@ -51,8 +50,8 @@ internal static class ChooseCommand
         }
 
         string[] names = [.. input.Verdict.Question.Chain.Devices.OfType<Chains.ShearBoltDevice>().Select(d => d.Name)];
-        return name is null || names.Contains(name)
-            ? BoltChoice.For(input.Verdict.Question, CaseChoice.TermsOf(input.File, name))
+        return name is null ? input.Asked.Choice()
+            : names.Contains(name) ? input.Asked.Choice(input.Asked.Terms(name), CancellationToken.None)
             : throw new BadInputException(
                 "--bolt: there is no known shear bolt '" + name + "'; "
                     + (names.Length > 0 ? "there are: " + string.Join(", ", names) : "the case has none") + ".");

@@ -71,7 +71,7 @@ internal static class ClutchCommand
 
     private static CaseClutch ClutchOf(CaseInput input, string? name)
     {
-        IReadOnlyList<CaseClutch> clutches = CaseClutch.AllOf(input.File);
+        IReadOnlyList<CaseClutch> clutches = input.Asked.Clutches();
         if (clutches.Count == 0)
         {
             throw new BadInputException(

@@ -23,12 +23,12 @@ internal static class VerdictReport
         if (measurements.Count > 0 && measurements[0].Code == Measurements.FreeHub)
         {
             blocks.Add(ReportBlock.Paragraph(
-                phrase.Of(Phrase.Code("report.measure.before").With("text", Measure(measurements[0], phrase)))));
+                phrase.Of(Phrase.Code("report.measure.before").With("text", MeasureSentences.Of(measurements[0], phrase)))));
         }
         else if (verdict.Headline is Headline.Doubtful or Headline.NotKnown && measurements.Count > 0)
         {
             blocks.Add(ReportBlock.Paragraph(
-                phrase.Of(Phrase.Code("report.measure.first").With("text", Measure(measurements[0], phrase)))));
+                phrase.Of(Phrase.Code("report.measure.first").With("text", MeasureSentences.Of(measurements[0], phrase)))));
         }
 
         blocks.Add(ReportBlock.Heading(phrase.Of("report.questions")));
@@ -54,7 +54,7 @@ internal static class VerdictReport
         AddFindings(verdict, phrase, blocks);
         blocks.Add(ReportBlock.Heading(phrase.Of("report.measure")));
         blocks.Add(measurements.Count > 0
-            ? ReportBlock.Numbered(measurements.Select(m => Measure(m, phrase)))
+            ? ReportBlock.Numbered(measurements.Select(m => MeasureSentences.Of(m, phrase)))
             : ReportBlock.Paragraph(phrase.Of("report.measure.none")));
         blocks.Add(ReportBlock.Heading(phrase.Of("report.basis")));
         blocks.Add(ReportBlock.Paragraph(verdict.WeakestBasis is { } basis
@@ -158,12 +158,5 @@ internal static class VerdictReport
         blocks.Add(findings.Count > 0
             ? ReportBlock.Bullets(findings.Select(f => phrase.Of("severity." + f.Severity) + ": " + phrase.Of(f)))
             : ReportBlock.Paragraph(phrase.Of("report.findings.none")));
-    }
-
-    private static string Measure(Measurement measurement, Phrase phrase)
-    {
-        string text = phrase.Of(measurement.Code);
-        return measurement.Subject is null ? text
-            : phrase.Of(Phrase.Code("report.measure.subject").With("text", text).With("subject", phrase.Name(measurement.Subject)));
     }
 }

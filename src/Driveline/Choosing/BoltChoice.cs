@@ -15,7 +15,7 @@ namespace Driveline.Choosing;
 /// </remarks>
 public sealed class BoltChoice
 {
-    private BoltChoice(ProtectionQuestion question, ChoiceTerms terms)
+    private BoltChoice(ProtectionQuestion question, ChoiceTerms terms, CancellationToken stop)
     {
         Question = question;
         Terms = terms;
@@ -27,7 +27,7 @@ public sealed class BoltChoice
             return;
         }
 
-        var search = new BoltSearch(question, terms, AsFitted, Place);
+        var search = new BoltSearch(question, terms, AsFitted, Place, stop);
         Specified = search.Specified;
         Manuals = search.Manuals();
         IsManualsInStock = Manuals is { } manuals ? search.IsInStock(manuals.Item) : null;
@@ -84,8 +84,18 @@ public sealed class BoltChoice
     /// <exception cref="ArgumentException">
     /// The terms name a shear bolt that is not in the driveline; the message lists those that are.
     /// </exception>
-    public static BoltChoice For(ProtectionQuestion question, ChoiceTerms terms) =>
-        new(Guard.NotNull(question, nameof(question)), Guard.NotNull(terms, nameof(terms)));
+    public static BoltChoice For(ProtectionQuestion question, ChoiceTerms terms) => For(question, terms, CancellationToken.None);
+
+    /// <summary>The same, until it is stopped: asked before each bolt of the stock.</summary>
+    /// <param name="question">The driveline with what is fitted now.</param>
+    /// <param name="terms">Stock, holes, policy, and which bolt.</param>
+    /// <param name="stop">Ends the search.</param>
+    /// <exception cref="ArgumentException">
+    /// The terms name a shear bolt that is not in the driveline; the message lists those that are.
+    /// </exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static BoltChoice For(ProtectionQuestion question, ChoiceTerms terms, CancellationToken stop) =>
+        new(Guard.NotNull(question, nameof(question)), Guard.NotNull(terms, nameof(terms)), stop);
 
     /// <inheritdoc/>
     public override string ToString() => Best?.ToString() ?? "nothing fits";

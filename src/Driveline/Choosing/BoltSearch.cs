@@ -7,10 +7,13 @@ namespace Driveline.Choosing;
 /// <summary>Puts bolts of the stock in the place of the fitted one and asks the two questions of each.</summary>
 internal sealed class BoltSearch
 {
+    private readonly CancellationToken stop;
     private IReadOnlyList<RankedBolt>? fitting;
 
-    public BoltSearch(ProtectionQuestion question, ChoiceTerms terms, ProtectionVerdict asFitted, ShearBoltDevice place)
+    public BoltSearch(
+        ProtectionQuestion question, ChoiceTerms terms, ProtectionVerdict asFitted, ShearBoltDevice place, CancellationToken stop)
     {
+        this.stop = stop;
         Question = question;
         Terms = terms;
         AsFitted = asFitted;
@@ -73,6 +76,7 @@ internal sealed class BoltSearch
     /// <summary>A bolt in another joint, perhaps in another chain that holds the given device.</summary>
     public RankedBolt In(DrivelineChain chain, ShearBoltDevice inChain, ShearBoltJoint joint, StockItem item, HoleUse hole)
     {
+        stop.ThrowIfCancellationRequested();
         bool isFitted = ReferenceEquals(inChain, Place) && ReferenceEquals(joint, Joint) && IsFittedBolt(item);
         ShearBoltDevice device = isFitted ? Place : ShearBoltDevice.Of(Place.Name, With(joint, item, hole));
         ProtectionQuestion question = Question.WithChain(isFitted ? chain : chain.With(inChain, device));

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using Driveline.Quantities;
 
@@ -57,7 +58,7 @@ public sealed class StockList
         : throw new ArgumentException(problem, nameof(text));
 
     /// <summary>The bolts in a text, or what is wrong with it; see <see cref="Parse"/>.</summary>
-    public static bool TryParse(string? text, out StockList? list, out string? problem)
+    public static bool TryParse(string? text, [NotNullWhen(true)] out StockList? list, [NotNullWhen(false)] out string? problem)
     {
         list = StockText.Read(text, out problem) is { } items ? Of(items) : null;
         return list is not null;

@@ -24,6 +24,20 @@ namespace System.Diagnostics.CodeAnalysis
         public bool ReturnValue { get; }
     }
 
+    [AttributeUsage(AttributeTargets.Method | AttributeTargets.Property, AllowMultiple = true)]
+    internal sealed class MemberNotNullWhenAttribute : Attribute
+    {
+        public MemberNotNullWhenAttribute(bool returnValue, string member)
+        {
+            ReturnValue = returnValue;
+            Members = [member];
+        }
+
+        public bool ReturnValue { get; }
+
+        public string[] Members { get; }
+    }
+
     [AttributeUsage(AttributeTargets.Method)]
     internal sealed class DoesNotReturnAttribute : Attribute
     {

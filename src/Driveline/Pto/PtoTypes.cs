@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using Driveline.Quantities;
 using UnitsNet;
@@ -66,7 +67,7 @@ public static class PtoTypes
             nameof(number), FormattableString.Invariant($"PTO type must be from 1 to 4; got {number}. Held: {string.Join("; ", All)}."));
 
     /// <summary>The type of that number; false when none is held.</summary>
-    public static bool TryOf(int number, out PtoType? type)
+    public static bool TryOf(int number, [NotNullWhen(true)] out PtoType? type)
     {
         type = number >= 1 && number <= Types.Length ? Types[number - 1] : null;
         return type is not null;

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using Driveline.Quantities;
 using UnitsNet;
@@ -51,7 +52,7 @@ public static class ShaftMaterials
         : throw new ArgumentException("Steel \"" + name + "\" is not held here; held: " + string.Join("; ", All) + ".", nameof(name));
 
     /// <summary>The steel of that name, ignoring case; false when none is held.</summary>
-    public static bool TryOf(string? name, out SteelGrade? steel)
+    public static bool TryOf(string? name, [NotNullWhen(true)] out SteelGrade? steel)
     {
         string wanted = name?.Trim() ?? string.Empty;
         steel = All.FirstOrDefault(s => string.Equals(s.Name, wanted, StringComparison.OrdinalIgnoreCase));

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using Driveline.Quantities;
 using UnitsNet;
@@ -83,7 +84,7 @@ public sealed class CrossHole
     /// <summary>
     /// The hole of a through-shaft joint, taken as wide as its bolt; false for other layouts, an unknown shaft steel, or a hole above D/2.
     /// </summary>
-    public static bool TryOf(ShearBoltJoint joint, out CrossHole? hole)
+    public static bool TryOf(ShearBoltJoint joint, [NotNullWhen(true)] out CrossHole? hole)
     {
         hole = null;
         return Guard.NotNull(joint, nameof(joint)).ShaftYield is { } yield && TryOf(joint, yield, out hole);
@@ -92,7 +93,7 @@ public sealed class CrossHole
     /// <summary>
     /// The hole of a through-shaft joint in a shaft of the given yield strength; false for other layouts or a hole above D/2.
     /// </summary>
-    public static bool TryOf(ShearBoltJoint joint, StressBand yield, out CrossHole? hole)
+    public static bool TryOf(ShearBoltJoint joint, StressBand yield, [NotNullWhen(true)] out CrossHole? hole)
     {
         Guard.NotNull(joint, nameof(joint));
         Guard.NotNull(yield, nameof(yield));

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using Driveline.Quantities;
 
@@ -55,7 +56,7 @@ public sealed class HoleBearing
         : throw new ArgumentException("The joint's yoke must be told, with its thickness and yield strength; got neither.", nameof(joint));
 
     /// <summary>The bearing of a joint; false when its yoke is not told.</summary>
-    public static bool TryOf(ShearBoltJoint joint, out HoleBearing? bearing)
+    public static bool TryOf(ShearBoltJoint joint, [NotNullWhen(true)] out HoleBearing? bearing)
     {
         bearing = Guard.NotNull(joint, nameof(joint)).YokeYield is { } yield ? new HoleBearing(joint, yield) : null;
         return bearing is not null;

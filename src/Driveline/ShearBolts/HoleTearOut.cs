@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using Driveline.Quantities;
 
@@ -53,7 +54,7 @@ public sealed class HoleTearOut
     public TorqueBand Torque { get; }
 
     /// <summary>The tear-out of a joint; false when the wall or both its strengths are not told.</summary>
-    public static bool TryOf(ShearBoltJoint joint, out HoleTearOut? tearOut)
+    public static bool TryOf(ShearBoltJoint joint, [NotNullWhen(true)] out HoleTearOut? tearOut)
     {
         Guard.NotNull(joint, nameof(joint));
         tearOut = joint.YokeThicknessM > 0 && (joint.YokeTensile ?? joint.YokeYield) is not null ? new HoleTearOut(joint) : null;

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Clutches;
 
 namespace Driveline.Cases.Members;
@@ -9,7 +10,7 @@ internal static class ClutchTexts
     private static readonly string[] SeriesLetters = ["A", "B", "C"];
 
     /// <summary>The facing of a name or a friction code.</summary>
-    public static bool TryFacing(string? text, out Facing? facing, out string? problem)
+    public static bool TryFacing(string? text, [NotNullWhen(true)] out Facing? facing, [NotNullWhen(false)] out string? problem)
     {
         string name = text ?? string.Empty;
         facing = Facings.TryNamed(name, out Facing? named) ? named : IsFrictionCode(name) ? Facings.OfFrictionCode(name) : null;
@@ -21,7 +22,7 @@ internal static class ClutchTexts
     }
 
     /// <summary>The letter of a series of disc springs.</summary>
-    public static bool TrySeries(string? text, out string? series, out string? problem)
+    public static bool TrySeries(string? text, [NotNullWhen(true)] out string? series, [NotNullWhen(false)] out string? problem)
     {
         string letter = (text ?? string.Empty).ToUpperInvariant();
         series = SeriesLetters.Contains(letter) ? letter : null;

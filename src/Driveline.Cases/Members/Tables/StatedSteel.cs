@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Pto;
 
 namespace Driveline.Cases.Members;
@@ -11,7 +12,7 @@ internal sealed class StatedSteel
     public SteelGrade? Held { get; }
 
     /// <summary>Never refuses a name.</summary>
-    public static bool TryParse(string? text, out StatedSteel? steel, out string? problem)
+    public static bool TryParse(string? text, [NotNullWhen(true)] out StatedSteel? steel, [NotNullWhen(false)] out string? problem)
     {
         steel = new StatedSteel(ShaftMaterials.TryOf(text, out SteelGrade? held) ? held : null);
         problem = null;

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using Driveline.Quantities;
 
@@ -88,7 +89,7 @@ public static class Facings
             "Facing \"" + name + "\" is not held here; held: " + string.Join("; ", All.Select(f => f.Name)) + ".", nameof(name));
 
     /// <summary>The facing of that name, letter case apart.</summary>
-    public static bool TryNamed(string name, out Facing? facing)
+    public static bool TryNamed(string name, [NotNullWhen(true)] out Facing? facing)
     {
         Guard.NotNull(name, nameof(name));
         facing = All.FirstOrDefault(f => string.Equals(f.Name, name.Trim(), StringComparison.OrdinalIgnoreCase));

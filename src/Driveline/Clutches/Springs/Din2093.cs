@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using UnitsNet;
 
@@ -92,7 +93,7 @@ public static class Din2093
         : throw new ArgumentException(NotHeldText(series), nameof(outerDiameter));
 
     /// <summary>The spring of a series and outer diameter, to 0.01 mm.</summary>
-    public static bool TryFind(char series, Length outerDiameter, out Din2093Spring? spring)
+    public static bool TryFind(char series, Length outerDiameter, [NotNullWhen(true)] out Din2093Spring? spring)
     {
         double m = Quantities.Si.Meters(outerDiameter);
         spring = All.FirstOrDefault(s => s.Series == series && Math.Abs(s.Spring.OuterM - m) < 1e-5);

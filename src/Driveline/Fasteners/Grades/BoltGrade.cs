@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Quantities;
 using UnitsNet;
 
@@ -69,7 +70,7 @@ public sealed class BoltGrade : IEquatable<BoltGrade>
     /// <param name="text">See <see cref="Parse"/>; null is a problem, not an exception.</param>
     /// <param name="grade">The grade; null when there is a problem.</param>
     /// <param name="problem">What is wrong and which grades are held; null when there is a grade.</param>
-    public static bool TryParse(string? text, out BoltGrade? grade, out string? problem) =>
+    public static bool TryParse(string? text, [NotNullWhen(true)] out BoltGrade? grade, [NotNullWhen(false)] out string? problem) =>
         GradeText.TryParse(text, out grade, out problem);
 
     /// <summary>What the grade promises at a size; false when the standard does not hold the grade at that size.</summary>

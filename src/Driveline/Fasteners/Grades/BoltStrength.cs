@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using Driveline.Quantities;
 using UnitsNet;
@@ -70,7 +71,7 @@ public sealed class BoltStrength
     }
 
     /// <summary>The strength of a bolt of a grade at a size; false when the standard does not hold it there.</summary>
-    public static bool TryOf(BoltGrade grade, ScrewThread thread, out BoltStrength? strength)
+    public static bool TryOf(BoltGrade grade, ScrewThread thread, [NotNullWhen(true)] out BoltStrength? strength)
     {
         strength = Guard.NotNull(grade, nameof(grade)).TryAt(thread, out GradeStrength? at) ? new BoltStrength(grade, thread, at!) : null;
         return strength is not null;

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text.RegularExpressions;
 
 namespace Driveline.Fasteners;
@@ -17,7 +18,7 @@ internal static class GradeText
         @"^(?:(?:DIN)?(?:EN)?ISO|DINEN)?(?:8981|35061?)?(?=[0-9][0-9]?\.|A[0-9])|^(?:DIN)?(?:EN)?ISO(?=[0-9])",
         RegexOptions.CultureInvariant);
 
-    public static bool TryParse(string? text, out BoltGrade? grade, out string? problem)
+    public static bool TryParse(string? text, [NotNullWhen(true)] out BoltGrade? grade, [NotNullWhen(false)] out string? problem)
     {
         grade = null;
         if (string.IsNullOrWhiteSpace(text))

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Driveline.Quantities;
@@ -43,7 +44,7 @@ public sealed class Hardness : IEquatable<Hardness>
         : throw new ArgumentException(problem, nameof(text));
 
     /// <summary>The reading in a text, or what is wrong with the text.</summary>
-    public static bool TryParse(string? text, out Hardness? hardness, out string? problem)
+    public static bool TryParse(string? text, [NotNullWhen(true)] out Hardness? hardness, [NotNullWhen(false)] out string? problem)
     {
         hardness = null;
         problem = null;

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Quantities;
 
 namespace Driveline.Fasteners;
@@ -51,7 +52,7 @@ public sealed class HeadMark
         : throw new ArgumentException(problem, nameof(text));
 
     /// <summary>The mark in a text, or what is wrong with the text; see <see cref="Parse"/>.</summary>
-    public static bool TryParse(string? text, out HeadMark? mark, out string? problem) =>
+    public static bool TryParse(string? text, [NotNullWhen(true)] out HeadMark? mark, [NotNullWhen(false)] out string? problem) =>
         HeadMarkText.TryParse(text, out mark, out problem);
 
     /// <summary>The same mark with letters or numbers beside it.</summary>

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.RegularExpressions;
 
@@ -29,7 +30,7 @@ internal static class HeadMarkText
 
     private static readonly Regex BareCount = new("^(?:[0-9]{1,2}|" + Numbers + ")$", Reading);
 
-    public static bool TryParse(string? text, out HeadMark? mark, out string? problem)
+    public static bool TryParse(string? text, [NotNullWhen(true)] out HeadMark? mark, [NotNullWhen(false)] out string? problem)
     {
         mark = null;
         string words = text?.Trim() ?? string.Empty;

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using Driveline.Quantities;
 
@@ -138,7 +139,8 @@ public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
         : throw new ArgumentException(problem, nameof(text));
 
     /// <summary>The material in a text, or what is wrong with the text; see <see cref="Parse"/>.</summary>
-    public static bool TryParse(string? text, ScrewThread thread, out FastenerMaterial? material, out string? problem)
+    public static bool TryParse(
+        string? text, ScrewThread thread, [NotNullWhen(true)] out FastenerMaterial? material, [NotNullWhen(false)] out string? problem)
     {
         Guard.NotNull(thread, nameof(thread));
         problem = MaterialName.TryParse(text, out MaterialName? name, out string? notRead) ? name!.ProblemAt(thread) : notRead;

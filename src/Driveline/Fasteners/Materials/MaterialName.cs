@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Quantities;
 
 namespace Driveline.Fasteners;
@@ -44,7 +45,7 @@ public sealed class MaterialName : IEquatable<MaterialName>
         : throw new ArgumentException(problem, nameof(text));
 
     /// <summary>The material in a text, or what is wrong with the text; see <see cref="Parse"/>.</summary>
-    public static bool TryParse(string? text, out MaterialName? material, out string? problem) =>
+    public static bool TryParse(string? text, [NotNullWhen(true)] out MaterialName? material, [NotNullWhen(false)] out string? problem) =>
         MaterialNameText.TryParse(text, out material, out problem);
 
     /// <summary>Why there is no such material at a size; null when there is.</summary>

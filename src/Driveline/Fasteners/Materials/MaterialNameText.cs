@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+
 namespace Driveline.Fasteners;
 
 /// <summary>Reads what a bolt is made of, as people write it.</summary>
@@ -10,7 +12,7 @@ internal static class MaterialNameText
 
     private static readonly string[] NotKnownWords = ["not known", "notknown", "unknown", "?"];
 
-    public static bool TryParse(string? text, out MaterialName? material, out string? problem)
+    public static bool TryParse(string? text, [NotNullWhen(true)] out MaterialName? material, [NotNullWhen(false)] out string? problem)
     {
         string word = text is { Length: <= LongestText } ? text.Trim() : string.Empty;
         problem = null;

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using Driveline.Quantities;
 using UnitsNet;
@@ -70,7 +71,7 @@ public sealed class RodMaterial : IEquatable<RodMaterial>
         : throw new ArgumentException(problem, nameof(text));
 
     /// <summary>The material in a text, or what is wrong with the text.</summary>
-    public static bool TryParse(string? text, out RodMaterial? material, out string? problem) =>
+    public static bool TryParse(string? text, [NotNullWhen(true)] out RodMaterial? material, [NotNullWhen(false)] out string? problem) =>
         RodMaterials.TryParse(text, out material, out problem);
 
     /// <inheritdoc/>

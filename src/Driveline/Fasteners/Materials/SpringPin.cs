@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using Driveline.Quantities;
 using UnitsNet;
@@ -74,7 +75,7 @@ public sealed class SpringPin : IEquatable<SpringPin>
         : throw new ArgumentException(problem, nameof(text));
 
     /// <summary>The pin in a text, or what is wrong with the text.</summary>
-    public static bool TryParse(string? text, out SpringPin? pin, out string? problem) =>
+    public static bool TryParse(string? text, [NotNullWhen(true)] out SpringPin? pin, [NotNullWhen(false)] out string? problem) =>
         SpringPinText.TryParse(text, out pin, out problem);
 
     /// <inheritdoc/>

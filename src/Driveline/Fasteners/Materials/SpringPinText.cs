@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Driveline.Quantities;
@@ -23,7 +24,7 @@ internal static class SpringPinText
 
     private static readonly Regex DowelWord = new(@"\bdowel\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
 
-    public static bool TryParse(string? text, out SpringPin? pin, out string? problem)
+    public static bool TryParse(string? text, [NotNullWhen(true)] out SpringPin? pin, [NotNullWhen(false)] out string? problem)
     {
         pin = null;
         string plain = text is { Length: <= 80 } ? text.Trim().Replace('″', '"').Replace('”', '"') : string.Empty;

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using Driveline.Quantities;
 using UnitsNet;
@@ -99,7 +100,7 @@ public abstract class ScrewThread : IEquatable<ScrewThread>
     /// <param name="text">See <see cref="Parse"/>; null is a problem, not an exception.</param>
     /// <param name="thread">The thread; null when there is a problem.</param>
     /// <param name="problem">What is wrong and what is accepted; null when there is a thread.</param>
-    public static bool TryParse(string? text, out ScrewThread? thread, out string? problem) =>
+    public static bool TryParse(string? text, [NotNullWhen(true)] out ScrewThread? thread, [NotNullWhen(false)] out string? problem) =>
         ThreadText.TryParse(text, out thread, out problem);
 
     /// <summary>Unthreaded body of a bolt of this size and style: minimum, middle, maximum; null when not tabulated.</summary>

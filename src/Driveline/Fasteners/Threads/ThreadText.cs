@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Driveline.Quantities;
@@ -27,7 +28,7 @@ internal static class ThreadText
             + @"\s*(?<s>unr?c|unr?f|nc|nf|coarse|fine)?\s*(?:-?\s*[123]a)?$",
         RegexOptions.CultureInvariant);
 
-    public static bool TryParse(string? text, out ScrewThread? thread, out string? problem)
+    public static bool TryParse(string? text, [NotNullWhen(true)] out ScrewThread? thread, [NotNullWhen(false)] out string? problem)
     {
         thread = null;
         if (string.IsNullOrWhiteSpace(text))

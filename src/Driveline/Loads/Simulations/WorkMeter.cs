@@ -10,8 +10,20 @@ internal sealed class WorkMeter
 {
     private readonly TransientWorkspace workspace = new();
     private readonly long most;
+    private readonly CancellationToken stop;
 
-    public WorkMeter(SimulationLimits limits) => most = Guard.NotNull(limits, nameof(limits)).Work;
+    public WorkMeter(SimulationLimits limits)
+        : this(limits, 0, CancellationToken.None)
+    {
+    }
+
+    /// <summary>A meter that counts on from work done before, until it is stopped.</summary>
+    public WorkMeter(SimulationLimits limits, long done, CancellationToken stop)
+    {
+        most = Guard.NotNull(limits, nameof(limits)).Work;
+        Done = done;
+        this.stop = stop;
+    }
 
     /// <summary>Work done so far.</summary>
     public long Done { get; private set; }
@@ -25,6 +37,7 @@ internal sealed class WorkMeter
     /// <summary>Adds work that is about to be done; false when too little is left for it.</summary>
     public bool TrySpend(long work)
     {
+        stop.ThrowIfCancellationRequested();
         IsSpent |= work > most - Done;
         Done += IsSpent ? 0 : work;
         return !IsSpent;
@@ -34,7 +47,7 @@ internal sealed class WorkMeter
     public TransientResult Run(TorsionStart start, double seconds)
     {
         TransientResult result = Transient.Run(
-            start, Duration.FromSeconds(seconds), TransientLimits.Usual.WithWork(most - Done), workspace);
+            start, Duration.FromSeconds(seconds), TransientLimits.Usual.WithWork(most - Done).WithStop(stop), workspace);
         Done += result.Work;
         IsSpent |= Done > most;
         return result;

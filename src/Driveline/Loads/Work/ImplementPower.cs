@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 
 namespace Driveline.Loads;
@@ -109,7 +110,7 @@ public static class ImplementPower
                 nameof(machine));
 
     /// <summary>The row of a machine and variant, ignoring case; false when none is held.</summary>
-    public static bool TryOf(string? machine, string? variant, out PowerRow? row)
+    public static bool TryOf(string? machine, string? variant, [NotNullWhen(true)] out PowerRow? row)
     {
         row = Array.Find(Rows, r => Same(r.Machine, machine) && Same(r.Variant, variant));
         return row is not null;

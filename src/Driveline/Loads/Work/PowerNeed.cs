@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Findings;
 using Driveline.Provenance;
 using Driveline.Quantities;
@@ -79,7 +80,7 @@ public sealed class PowerNeed
 
     /// <summary>The need of a kind of machine by width; false when no row of the kind follows from a width.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The width is zero, negative or not finite.</exception>
-    public static bool TryOf(MachineKind kind, Length width, out PowerNeed? need)
+    public static bool TryOf(MachineKind kind, Length width, [NotNullWhen(true)] out PowerNeed? need)
     {
         double meters = Meters(width);
         need = null;

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Quantities;
 
 namespace Driveline.Monitoring;
@@ -45,7 +46,7 @@ public sealed class ParetoTail
     /// <param name="excesses">Peaks less the threshold, in any order; each finite, 0 or more.</param>
     /// <param name="tail">The fit.</param>
     /// <exception cref="ArgumentOutOfRangeException">An excess is negative or not finite.</exception>
-    public static bool TryFit(ReadOnlySpan<double> excesses, out ParetoTail? tail)
+    public static bool TryFit(ReadOnlySpan<double> excesses, [NotNullWhen(true)] out ParetoTail? tail)
     {
         double[] ordered = excesses.ToArray();
         foreach (double excess in ordered)

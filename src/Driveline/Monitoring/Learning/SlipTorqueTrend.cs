@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Findings;
 using Driveline.Quantities;
 using UnitsNet;
@@ -57,7 +58,7 @@ public sealed class SlipTorqueTrend
     /// <param name="torquesNm">Slip torques, N·m; finite; as many.</param>
     /// <param name="trend">The trend.</param>
     /// <exception cref="ArgumentException">The spans differ in length, or a value is not finite.</exception>
-    public static bool TryOf(ReadOnlySpan<double> hours, ReadOnlySpan<double> torquesNm, out SlipTorqueTrend? trend)
+    public static bool TryOf(ReadOnlySpan<double> hours, ReadOnlySpan<double> torquesNm, [NotNullWhen(true)] out SlipTorqueTrend? trend)
     {
         int n = hours.Length;
         if (torquesNm.Length != n)

@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Quantities;
 
 namespace Driveline.Monitoring;
@@ -62,7 +63,7 @@ public sealed partial class OverloadMonitor
     /// <param name="snapshot">What <see cref="Save()"/> gave.</param>
     /// <param name="monitor">The monitor; null when it is refused.</param>
     /// <param name="problem">Why it is refused.</param>
-    public static bool TryRestore(MonitorSettings settings, ReadOnlySpan<byte> snapshot, out OverloadMonitor? monitor,
+    public static bool TryRestore(MonitorSettings settings, ReadOnlySpan<byte> snapshot, [NotNullWhen(true)] out OverloadMonitor? monitor,
         out SnapshotProblem problem)
     {
         Guard.NotNull(settings, nameof(settings));

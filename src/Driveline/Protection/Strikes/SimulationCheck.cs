@@ -97,7 +97,13 @@ public sealed class SimulationCheck
     public static SimulationCheck Of(DrivelineSimulation simulation) => Of(simulation, SimulationLimits.Usual);
 
     /// <summary>Runs a simulation within limits and checks it. What they cut off decides nothing.</summary>
-    public static SimulationCheck Of(DrivelineSimulation simulation, SimulationLimits limits) => Of(simulation, new WorkMeter(limits));
+    public static SimulationCheck Of(DrivelineSimulation simulation, SimulationLimits limits) =>
+        Of(simulation, limits, CancellationToken.None);
+
+    /// <summary>The same, until it is stopped: asked after every step.</summary>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static SimulationCheck Of(DrivelineSimulation simulation, SimulationLimits limits, CancellationToken stop) =>
+        Of(simulation, new WorkMeter(limits, 0, stop));
 
     internal static SimulationCheck Of(DrivelineSimulation simulation, WorkMeter meter) =>
         new(Guard.NotNull(simulation, nameof(simulation)), meter);

@@ -108,6 +108,7 @@ internal static class TransientLoop
 
     private static bool IsSpent(RunLog log, TransientLimits limits)
     {
+        limits.Stop.ThrowIfCancellationRequested();
         log.StepsExhausted = log.Steps > limits.Steps;
         log.WorkExhausted |= log.Work > limits.Work;
         return log.StepsExhausted || log.WorkExhausted;

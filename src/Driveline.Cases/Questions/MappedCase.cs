@@ -1,0 +1,90 @@
+using Driveline.Advice;
+using Driveline.Cases.Members;
+using Driveline.Chains;
+using Driveline.Loads;
+using Driveline.Protection;
+using Driveline.Provenance;
+using Driveline.Quantities;
+
+namespace Driveline.Cases.Questions;
+
+/// <summary>A case mapped to the core's own types, once, and every fact of it that contradicts another. Nothing is simulated.</summary>
+internal sealed class MappedCase
+{
+    private MappedCase(CaseFile file, DrivelineChain? chain, IReadOnlyList<CaseClutch> clutches, IReadOnlyList<CaseError> errors)
+    {
+        File = file;
+        Chain = chain;
+        Clutches = clutches;
+        Errors = errors;
+    }
+
+    public CaseFile File { get; }
+
+    /// <summary>The driveline; null when its facts contradict each other.</summary>
+    public DrivelineChain? Chain { get; }
+
+    /// <summary>The slip clutches, in order from the tractor.</summary>
+    public IReadOnlyList<CaseClutch> Clutches { get; }
+
+    /// <summary>Every fact that contradicts another.</summary>
+    public IReadOnlyList<CaseError> Errors { get; }
+
+    /// <summary>The question with what is stated alone; null when facts contradict each other.</summary>
+    public ProtectionQuestion? Stated { get; private init; }
+
+    /// <summary>What the owner complains of, with what the rest of the case answers.</summary>
+    public CaseComplaint? Complaint { get; private init; }
+
+    /// <summary>The mapping of a case.</summary>
+    /// <exception cref="ArgumentNullException">The case is missing.</exception>
+    public static MappedCase Of(CaseFile file)
+    {
+        var errors = new List<CaseError>();
+        DrivelineChain? chain = CaseChain.Of(Guard.NotNull(file, nameof(file)), errors);
+        IReadOnlyList<CaseClutch> clutches = chain is null ? [] : CaseClutch.In(chain);
+        IReadOnlyList<ProtectiveDevice?> specified = chain is not null && errors.Count == 0 ? CaseSpecified.InOrder(file, chain, errors)
+            : [];
+        if (chain is null || errors.Count > 0)
+        {
+            return new MappedCase(file, chain, clutches, errors);
+        }
+
+        ProtectionQuestion stated = Question(file, chain, specified);
+        CaseComplaint? complaint = file.Facts.Get(CaseFileMembers.Complaint) is null ? null : CaseComplaint.Of(file, stated, errors);
+        return new MappedCase(file, chain, clutches, errors) { Stated = errors.Count == 0 ? stated : null, Complaint = complaint };
+    }
+
+    private static ProtectionQuestion Question(CaseFile file, DrivelineChain chain, IReadOnlyList<ProtectiveDevice?> specified)
+    {
+        CaseObject? work = file.Facts.Get(CaseFileMembers.Work);
+        CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
+        IReadOnlyList<Fact> told = ComplaintMembers.FactsOf(complaint);
+        MachineKind machine = CaseQuestion.MachineOf(file);
+        return ProtectionQuestion.About(chain)
+            .WithMachine(machine)
+            .WithPartsComplete(file.Facts.Get(CaseFileMembers.PartsComplete) ?? false)
+            .WithWork(CaseQuestion.Work(file))
+            .WithEngagement(CaseEngagement.Of(file))
+            .WithSteadyMean(work?.Get(WorkMembers.SteadyMean))
+            .WithEngineHighest(EngineHighest(file))
+            .WithTripsInNormalWork(IsSeenToTrip(file))
+            .WithSpecifiedInOrder(specified)
+            .WithPeaksPerHour(work?.Get(WorkMembers.PeaksPerHour))
+            .WithDefects(SeenDefects.Of(complaint?.Get(ComplaintMembers.Symptom) ?? Symptom.NotKnown, told))
+            .WithLookedOver(complaint is not null && SeenDefects.AreRuledOut(told, machine));
+    }
+
+    private static bool IsSeenToTrip(CaseFile file)
+    {
+        CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
+        return file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.TripsInNormalWork)
+            ?? (complaint?.Get(ComplaintMembers.Symptom) == Symptom.BreaksOften
+                && OwnerFacts.When.Working.Equals(ComplaintMembers.FactOf(complaint, "when")));
+    }
+
+    private static TorqueBand? EngineHighest(CaseFile file) =>
+        file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.EngineTorqueLine)?.Get(EngineTorqueLineMembers.Highest) is { } most
+            ? TorqueBand.Exactly(most, Basis.Given("highest torque of the engine as stated"))
+            : null;
+}
