@@ -9,7 +9,9 @@ using Driveline.Protection;
 
 namespace Driveline.Cases;
 
-/// <summary>One case and everything it answers, each computed once, when it is first asked for; or everything that is wrong with it.</summary>
+/// <summary>
+/// One case and everything it answers, each computed once, when it is first asked for; or everything that is wrong with it.
+/// </summary>
 /// <remarks>
 /// The answers are methods, since they work: some simulate for half a second, and each has a twin that can be stopped. What was
 /// computed once is kept. Safe for several threads; a stopped computation leaves nothing behind. Reading never simulates.

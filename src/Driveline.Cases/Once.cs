@@ -1,6 +1,8 @@
 namespace Driveline.Cases;
 
-/// <summary>A value that is made when it is first asked for, by one thread; a maker that throws or is stopped leaves it to be made again.</summary>
+/// <summary>
+/// A value that is made when it is first asked for, by one thread; a maker that throws or is stopped leaves it to be made again.
+/// </summary>
 internal sealed class Once<T>
     where T : class
 {
