@@ -1,6 +1,7 @@
 using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Loads;
+using Driveline.Torsion;
 using UnitsNet;
 
 namespace Driveline.Cases.Questions;
@@ -17,21 +18,26 @@ internal static class CaseStrike
             return null;
         }
 
-        if (facts.Get(StrikeMembers.What) is StrikePlace.Pan or StrikePlace.Deck)
-        {
-            return SimulatedStrike.Beside(at, facts.Get(StrikeMembers.What));
-        }
+        StrikePlace place = facts.Get(StrikeMembers.What);
+        return place == StrikePlace.Deck ? SimulatedStrike.Beside(at)
+            : ObstacleOf(facts) is { } obstacle ? SimulatedStrike.By(at, place, obstacle)
+            : null;
+    }
 
-        SimulatedStrike? strike = facts.Get(StrikeMembers.Kind) switch
+    // What became of a pan mostly nobody knows; wedged, it stops dead.
+    private static Obstacle? ObstacleOf(CaseObject facts)
+    {
+        Duration time = facts.Get(StrikeMembers.Time) ?? Duration.Zero;
+        return facts.Get(StrikeMembers.Kind) switch
         {
-            StrikeKind.Rigid => SimulatedStrike.Rigid(at, facts.Get(StrikeMembers.What)),
-            StrikeKind.Yielding => Yielding(at, facts),
+            StrikeKind.Rigid => Obstacle.RigidStop(time),
+            StrikeKind.Yielding => Yielding(time, facts),
             StrikeKind.Springy when facts.Get(StrikeMembers.Stiffness) is { } stiffness =>
-                SimulatedStrike.Springy(at, facts.Get(StrikeMembers.What), stiffness, facts.Get(StrikeMembers.Damping) ?? 0),
-            StrikeKind.SwingBack when facts.Get(StrikeMembers.Swing) is { } swing => SwingBack(at, facts, swing),
+                Obstacle.SpringDamper(time, stiffness, facts.Get(StrikeMembers.Damping) ?? 0),
+            StrikeKind.SwingBack when facts.Get(StrikeMembers.Swing) is { } swing => SwingBack(time, facts, swing),
+            StrikeKind.NotKnown when facts.Get(StrikeMembers.What) == StrikePlace.Pan => Obstacle.RigidStop(time),
             _ => null,
         };
-        return facts.Get(StrikeMembers.Time) is { } time ? strike?.Starting(time) : strike;
     }
 
     private static Element? Struck(string? name, DrivelineChain chain)
@@ -42,23 +48,32 @@ internal static class CaseStrike
         return named.Length == 1 ? named[0] : null;
     }
 
-    private static SimulatedStrike? Yielding(Element at, CaseObject facts)
+    private static Obstacle? Yielding(Duration time, CaseObject facts)
     {
-        double? radius = facts.Get(StrikeMembers.Radius)?.Meters;
-        double? nm = facts.Get(StrikeMembers.Torque) is { } torque ? Quantities.Si.NewtonMeters(torque)
-            : facts.Get(StrikeMembers.Force) is { } force ? Quantities.Si.Newtons(force) * radius : null;
-        double? rad = facts.Get(StrikeMembers.Travel) is { } travel ? Quantities.Si.Radians(travel)
-            : facts.Get(StrikeMembers.Distance) is { } way ? Quantities.Si.Meters(way) / radius : null;
-        return nm is { } yields && rad is { } turned
-            ? SimulatedStrike.Yielding(at, facts.Get(StrikeMembers.What), RotationalStiffness.FromNewtonMetersPerRadian(yields / turned),
-                Torque.FromNewtonMeters(yields))
-            : null;
+        double? radius = facts.Si(StrikeMembers.Radius);
+        double? nm = facts.Si(StrikeMembers.Torque) ?? (facts.Si(StrikeMembers.Force) * radius);
+        double? rad = facts.Si(StrikeMembers.Travel) ?? (facts.Si(StrikeMembers.Distance) / radius);
+        if (nm is not { } yields || rad is not { } turned)
+        {
+            return null;
+        }
+
+        var stiffness = RotationalStiffness.FromNewtonMetersPerRadian(yields / turned);
+        var torque = Torque.FromNewtonMeters(yields);
+        return facts.Si(StrikeMembers.Thickness) / radius is { } through
+            ? Obstacle.Yielding(time, stiffness, torque, Angle.FromRadians(through))
+            : Obstacle.Yielding(time, stiffness, torque);
     }
 
-    private static SimulatedStrike? SwingBack(Element at, CaseObject facts, Angle swing)
+    private static Obstacle? SwingBack(Duration time, CaseObject facts, Angle swing)
     {
-        bool gives = facts.Get(StrikeMembers.Torque) is not null || facts.Get(StrikeMembers.Force) is not null;
-        SimulatedStrike? after = gives ? Yielding(at, facts) : SimulatedStrike.Rigid(at, facts.Get(StrikeMembers.What));
-        return facts.Get(StrikeMembers.SwingTorque) is { } resistance ? after?.AfterSwingBack(swing, resistance) : null;
+        if (facts.Get(StrikeMembers.SwingTorque) is not { } resistance)
+        {
+            return null;
+        }
+
+        bool gives = facts.IsStated(StrikeMembers.Torque) || facts.IsStated(StrikeMembers.Force);
+        return facts.Get(StrikeMembers.Passes) == true ? Obstacle.Passing(time, swing, resistance)
+            : (gives ? Yielding(time, facts) : Obstacle.RigidStop(time))?.AfterSwingBack(swing, resistance);
     }
 }

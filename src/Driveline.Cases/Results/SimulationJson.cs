@@ -38,6 +38,7 @@ public static class SimulationJson
         Flag(json, "tripped", run.Check?.Tripped);
         JsonNumbers.Text(json, "trippedDevice", with?.TrippedDevice?.Name);
         JsonNumbers.Number(json, "tripTimeS", with?.TripTime?.Seconds);
+        JsonNumbers.Number(json, "throughTimeS", run.Check?.Without?.ThroughTime?.Seconds);
         json.WriteStartArray("peakTorqueNm");
         WriteLoads(json, run);
         json.WriteEndArray();

@@ -1,4 +1,5 @@
 using Driveline.Chains;
+using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Reports.Verdicts;
 
@@ -12,7 +13,9 @@ internal static class SimulationLead
     {
         string acts = Acts(check, phrase);
         bool isKnown = check.With is not null && check.Simulation.Strike is not { MissesDriveline: true };
-        return isKnown ? string.Join(" ", new[] { acts }.Concat(Parts(check, phrase))) : acts;
+        string said = isKnown ? string.Join(" ", new[] { acts }.Concat(Parts(check, phrase))) : acts;
+        return check.Simulation is { CanRun: true, Strike.Place: StrikePlace.Pan }
+            ? phrase.Of("simulate.lead.pan") + " " + said : said;
     }
 
     private static string Acts(SimulationCheck check, Phrase phrase) => check switch

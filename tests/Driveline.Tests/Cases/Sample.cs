@@ -72,7 +72,7 @@ internal static class Sample
             "peaksPerHour": 60, "at": "front", "peaks": "simulated",
             "engagement": { "manner": "abrupt", "peak": "300 N.m", "rampTime": { "low": "0.2 s", "expected": "0.3 s", "high": "0.5 s" }, "engineSpeed": "1200 rpm", "load": "0 N.m" }, "tripsInNormalWork": true
           },
-          "strike": { "at": "disc", "kind": "swingBack", "what": "blade", "force": "6 kN", "radius": "500 mm", "distance": "40 mm", "swing": "60 deg", "swingTorque": "80 N.m", "time": "0.02 s" },
+          "strike": { "at": "disc", "kind": "swingBack", "what": "blade", "force": "6 kN", "radius": "500 mm", "distance": "40 mm", "thickness": "150 mm", "swing": "60 deg", "swingTorque": "80 N.m", "time": "0.02 s" },
           "complaint": {
             "symptom": "nothingGaveAtStrike", "strikePeak": { "low": "600 N.m", "expected": "700 N.m", "high": "900 N.m" },
             "device": "shearBolt", "gradeAgainstManual": "same", "boltSize": "larger", "planeThrough": "thread", "holes": "oval",

@@ -23,7 +23,7 @@ public class DrivelineSimulationTests
         Part tube = Shaft("tube", stiffness);
         Part rotor = Rotor(4.2);
         DrivelineChain chain = DrivelineChain.Of(Part.Gearbox("gearbox", ratio).WithEfficiency(1), tube, rotor);
-        SimulationOutcome outcome = Strike(chain, Drive(load, engine, 1e6), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
+        SimulationOutcome outcome = Strike(chain, Drive(load, engine, 1e6), SimulatedStrike.By(rotor, StrikePlace.Blade, Stop))
             .Run(SimulatedDevices.Fitted, BandPoint.Expected);
         Close.Relative(expected, outcome.Peak(tube).NewtonMeters, 1e-7, source);
         Assert.True(outcome.EnergyError < 1e-9, source);
@@ -38,7 +38,7 @@ public class DrivelineSimulationTests
         Part tube = Shaft("tube", 2000);
         Part rotor = Rotor(inertia);
         SimulationOutcome outcome = Strike(
-            DrivelineChain.Of(tube, rotor), Drive(300, 3, 1e6), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
+            DrivelineChain.Of(tube, rotor), Drive(300, 3, 1e6), SimulatedStrike.By(rotor, StrikePlace.Blade, Stop))
             .Run(SimulatedDevices.Fitted, BandPoint.Expected);
         Close.Relative(4680.24097, outcome.Peak(tube).NewtonMeters, 1e-7, "hand: as above, whatever the rotor");
     }
@@ -51,7 +51,7 @@ public class DrivelineSimulationTests
         Part tube = Shaft("tube", 5000);
         Part rotor = Rotor(4);
         SimulationOutcome outcome = Strike(
-            DrivelineChain.Of(hub, tube, rotor), Drive(300, null, 900), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
+            DrivelineChain.Of(hub, tube, rotor), Drive(300, null, 900), SimulatedStrike.By(rotor, StrikePlace.Blade, Stop))
             .Run(SimulatedDevices.Fitted, BandPoint.Expected);
         Close.Relative(3428.9332, outcome.Peak(tube).NewtonMeters, 1e-6, "hand");
         Assert.Equal("PTO clutch", outcome.Slips[0].Clutch);
@@ -66,7 +66,7 @@ public class DrivelineSimulationTests
         ProtectiveDevice bolt = Bolt(800);
         Part rotor = Rotor(3);
         DrivelineSimulation simulation = Strike(
-            DrivelineChain.Of(tube, bolt, rotor), Drive(0, 0.5, null), SimulatedStrike.Rigid(rotor, StrikePlace.Blade));
+            DrivelineChain.Of(tube, bolt, rotor), Drive(0, 0.5, null), SimulatedStrike.By(rotor, StrikePlace.Blade, Stop));
         SimulationOutcome with = simulation.Run(SimulatedDevices.Fitted, BandPoint.Expected);
         Assert.Same(bolt, with.TrippedDevice);
         Close.Absolute(0.0073336911, with.TripTime!.Value.Seconds, 1e-9, "T10, t1");
@@ -85,7 +85,7 @@ public class DrivelineSimulationTests
         Part rotor = Rotor(3);
         ProtectiveDevice bolt = Bolt(700, 800, 1000);
         SimulationOutcome outcome = Strike(
-            DrivelineChain.Of(Shaft("tube", 2000), bolt, rotor), Drive(0, 0.5, null), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
+            DrivelineChain.Of(Shaft("tube", 2000), bolt, rotor), Drive(0, 0.5, null), SimulatedStrike.By(rotor, StrikePlace.Blade, Stop))
             .Run(SimulatedDevices.Fitted, point);
         Close.Relative(expected, outcome.Peak(bolt).NewtonMeters, 1e-12, "the point of the band");
     }
@@ -100,7 +100,7 @@ public class DrivelineSimulationTests
             ProtectiveDevice bolt = Bolt(nm);
             SimulationOutcome outcome = Strike(
                 DrivelineChain.Of(Shaft("tube", 2000), Part.Gearbox("box", 2).WithEfficiency(1), bolt, rotor), Drive(0, 0.5, null),
-                    SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
+                    SimulatedStrike.By(rotor, StrikePlace.Blade, Stop))
                 .Run(SimulatedDevices.Fitted, BandPoint.Expected);
             Assert.Equal(trips, outcome.Tripped);
         }
@@ -113,7 +113,7 @@ public class DrivelineSimulationTests
         Part rotor = Rotor(3);
         StatedDevice clutch = StatedDevice.Of("slip clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Nm(800));
         SimulationOutcome outcome = Strike(
-            DrivelineChain.Of(Shaft("tube", 2000), clutch, rotor), Drive(0, 0.5, null), SimulatedStrike.Rigid(rotor, StrikePlace.Blade))
+            DrivelineChain.Of(Shaft("tube", 2000), clutch, rotor), Drive(0, 0.5, null), SimulatedStrike.By(rotor, StrikePlace.Blade, Stop))
             .Run(SimulatedDevices.Fitted, BandPoint.Expected);
         Assert.True(outcome.Tripped);
         SimulatedSlip slip = outcome.Slips.Single(s => s.Clutch == "slip clutch");
@@ -129,8 +129,8 @@ public class DrivelineSimulationTests
         // braked.
         Part tube = Shaft("tube", 2000);
         Part rotor = Rotor(0.01);
-        SimulatedStrike stump = SimulatedStrike.Yielding(
-            rotor, StrikePlace.Blade, RotationalStiffness.FromNewtonMetersPerRadian(1e5), Torque.FromNewtonMeters(500));
+        SimulatedStrike stump = SimulatedStrike.By(rotor, StrikePlace.Blade, Obstacle.Yielding(
+            UnitsNet.Duration.Zero, RotationalStiffness.FromNewtonMetersPerRadian(1e5), Torque.FromNewtonMeters(500), Angle.FromDegrees(360)));
         SimulationOutcome outcome = Strike(DrivelineChain.Of(tube, rotor), Drive(0, 0.5, null), stump)
             .Run(SimulatedDevices.Blocked, BandPoint.Expected);
         Assert.InRange(outcome.Peak(tube).NewtonMeters, 400, 1001);   // 2 × 500 N·m: a step from nothing, undamped
@@ -144,7 +144,7 @@ public class DrivelineSimulationTests
         Part shaft = Shaft("rotor shaft", 3000);
         SimulationOutcome outcome = Strike(
             DrivelineChain.Of(Shaft("tube", 2000), box, shaft, Rotor(4)), Drive(0, 0.5, null),
-                SimulatedStrike.Rigid(box, StrikePlace.Driveline))
+                SimulatedStrike.By(box, StrikePlace.Driveline, Stop))
             .Run(SimulatedDevices.Blocked, BandPoint.Expected);
         Close.Relative(6194.5963, outcome.Peak(shaft).NewtonMeters, 1e-6, "hand");
     }
@@ -204,14 +204,14 @@ public class DrivelineSimulationTests
     {
         Part tube = Shaft("tube", 2000);
         Part rotor = Rotor(3);
-        SimulatedStrike strike = SimulatedStrike.Rigid(rotor, StrikePlace.Blade);
+        SimulatedStrike strike = SimulatedStrike.By(rotor, StrikePlace.Blade, Stop);
         SimulationDrive bare = SimulationDrive.At(RotationalSpeed.FromRadiansPerSecond(W));
         Assert.Equal([SimulationFindings.LoadNotKnown], Codes(Strike(DrivelineChain.Of(tube, rotor), bare, strike)));
         Assert.Equal(
             [SimulationFindings.StiffnessNotKnown], Codes(Strike(DrivelineChain.Of(Part.Shaft("tube"), rotor), Drive(0, 1, 900), strike)));
         Part unknown = Part.Of(PartKind.Rotor, "blades");
         Assert.Equal([SimulationFindings.InertiaNotKnown],
-            Codes(Strike(DrivelineChain.Of(tube, unknown), Drive(0, 1, 900), SimulatedStrike.Rigid(unknown, StrikePlace.Blade))));
+            Codes(Strike(DrivelineChain.Of(tube, unknown), Drive(0, 1, 900), SimulatedStrike.By(unknown, StrikePlace.Blade, Stop))));
         Assert.Equal([SimulationFindings.RatioNotKnown],
             Codes(Strike(DrivelineChain.Of(tube, Part.Gearbox("box"), rotor), Drive(0, 1, 900), strike)));
         Assert.Equal([SimulationFindings.CapacityNotKnown], Codes(DrivelineSimulation.OfEngagement(DrivelineChain.Of(tube, rotor), bare)));
@@ -230,7 +230,7 @@ public class DrivelineSimulationTests
     {
         Part rotor = Rotor(3);
         DrivelineSimulation simulation = Strike(
-            DrivelineChain.Of(Shaft("tube", 2000), Bolt(800), rotor), Drive(100, 1, 900), SimulatedStrike.Rigid(rotor, StrikePlace.Blade));
+            DrivelineChain.Of(Shaft("tube", 2000), Bolt(800), rotor), Drive(100, 1, 900), SimulatedStrike.By(rotor, StrikePlace.Blade, Stop));
         Assert.True(simulation.CanRun);
         Assert.True(simulation.TryRun(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, out _, out _));
         Assert.False(
@@ -246,10 +246,10 @@ public class DrivelineSimulationTests
     public void Assumed_EachStandIn_IsNamed()
     {
         DrivelineChain chain = DrivelineChain.Of(Shaft("tube", 2000).WithInertia(KgM2Of(0.02)), Rotor(3));
-        Assert.Empty(Strike(chain, Drive(0, 1, 900), SimulatedStrike.Rigid(chain.Parts[1], StrikePlace.Blade)).Assumed);
+        Assert.Empty(Strike(chain, Drive(0, 1, 900), SimulatedStrike.By(chain.Parts[1], StrikePlace.Blade, Stop)).Assumed);
         Assert.Equal(
             [SimulationFindings.EngineHeld, SimulationFindings.NoClutchCap, SimulationFindings.PlaceNotKnown],
-            Strike(chain, Drive(0, null, null), SimulatedStrike.Rigid(chain.Parts[1], StrikePlace.NotKnown)).Assumed.Select(f => f.Code));
+            Strike(chain, Drive(0, null, null), SimulatedStrike.By(chain.Parts[1], StrikePlace.NotKnown, Stop)).Assumed.Select(f => f.Code));
         SimulationDrive bare = SimulationDrive.At(RotationalSpeed.FromRadiansPerSecond(W))
             .WithEngagement(Engagement.Through(PtoClutchKind.Electric).WithCapacity(Nm(900)));
         Assert.Equal(
@@ -258,7 +258,7 @@ public class DrivelineSimulationTests
         Assert.Equal(
             [SimulationFindings.PartsWithoutInertia],
             Strike(DrivelineChain.Of(Shaft("tube", 2000), chain.Parts[1]), Drive(0, 1, 900),
-                SimulatedStrike.Rigid(chain.Parts[1], StrikePlace.Blade)).Assumed.Select(f => f.Code));
+                SimulatedStrike.By(chain.Parts[1], StrikePlace.Blade, Stop)).Assumed.Select(f => f.Code));
         Assert.Null(DrivelineSimulation.OfEngagement(chain, bare).EngagementPeak());
     }
 
@@ -284,7 +284,7 @@ public class DrivelineSimulationTests
         Part tube = Shaft("tube", 2000);
         Part rotor = Rotor(3);
         SimulationOutcome outcome = Strike(DrivelineChain.Of(tube, rotor), Drive(300, 3, 1e6),
-            SimulatedStrike.Rigid(rotor, StrikePlace.Blade)).Run(SimulatedDevices.Fitted, BandPoint.Expected);
+            SimulatedStrike.By(rotor, StrikePlace.Blade, Stop)).Run(SimulatedDevices.Fitted, BandPoint.Expected);
         IReadOnlyList<double> trace = outcome.Trace(tube, 2001);
         Close.Relative(300, trace[0], 1e-9, "T₀");
         Close.Relative(outcome.Peak(tube).NewtonMeters, trace.Max(), 1e-3, "samples near the peak");
@@ -302,11 +302,9 @@ public class DrivelineSimulationTests
             () => SimulationDrive.At(RotationalSpeed.FromRadiansPerSecond(1)).WithEngineInertia(KgM2(0)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Part.Shaft("s").WithStiffness(NmPerRad(0)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Part.Shaft("s").WithDamping(-1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SimulatedStrike.Beside(rotor, StrikePlace.Blade));
-        Assert.Throws<ArgumentOutOfRangeException>(
-            () => SimulatedStrike.Rigid(rotor, StrikePlace.Blade).Starting(Duration.FromSeconds(-1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SimulatedStrike.By(rotor, StrikePlace.Deck, Stop));
         Assert.Throws<ArgumentException>(
-            () => Strike(DrivelineChain.Of(Shaft("tube", 1)), Drive(0, 1, 900), SimulatedStrike.Rigid(rotor, StrikePlace.Blade)));
+            () => Strike(DrivelineChain.Of(Shaft("tube", 1)), Drive(0, 1, 900), SimulatedStrike.By(rotor, StrikePlace.Blade, Stop)));
     }
 
     private static IEnumerable<string> Codes(DrivelineSimulation simulation) => simulation.Missing.Select(f => f.Code);
@@ -331,6 +329,8 @@ public class DrivelineSimulationTests
 
     private static StatedDevice Bolt(double low, double expected, double high) =>
         StatedDevice.Of("bolt", DeviceKind.ShearBolt, AfterTrip.TorqueGone, Nm(low, expected, high));
+
+    private static Obstacle Stop => Obstacle.RigidStop(UnitsNet.Duration.Zero);
 
     private static MassMomentOfInertia KgM2Of(double value) => MassMomentOfInertia.FromKilogramSquareMeters(value);
 }

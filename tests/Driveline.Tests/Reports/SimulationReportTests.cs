@@ -33,9 +33,8 @@ public class SimulationReportTests
     [InlineData("ravensmoor-rusted-clutch-rock", Language.English, "No protective device acted. Overloaded, so expect damage: drive tube.")]
     [InlineData("ravensmoor-rusted-clutch-rock", Language.Spanish,
         "No actuó ningún dispositivo de protección. Sobrecarga; cabe esperar daños en: drive tube.")]
-    [InlineData("ravensmoor-pan-on-stump", Language.English, "There is no curve to draw: a blow on deck or pan is not simulated")]
-    [InlineData("ravensmoor-pan-on-stump", Language.Spanish,
-        "No hay ninguna curva que dibujar: un golpe en la carcasa o en el plato no se simula")]
+    [InlineData("ravensmoor-pan-on-stump", Language.English, "If the pan wedges and stops the rotor: Shear bolt broke")]
+    [InlineData("ravensmoor-pan-on-stump", Language.Spanish, "Si el plato se acuña y para el rotor: Perno fusible")]
     public void Text_OfADemo_AnswersTheOwner(string name, Language language, string words)
     {
         string text = SimulationText.Of(Check(name), ReportOptions.Default.WithLanguage(language));

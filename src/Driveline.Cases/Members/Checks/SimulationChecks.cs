@@ -19,10 +19,14 @@ internal static class SimulationChecks
     public static void AcrossStrike(CaseObject facts, CaseWalk walk)
     {
         MemberChecks.Needs(facts, walk, StrikeMembers.Travel, StrikeMembers.Torque);
-        MemberChecks.Needs(facts, walk, StrikeMembers.Radius, StrikeMembers.Force);
+        MemberChecks.Needs(facts, walk, StrikeMembers.Radius, StrikeMembers.Force, StrikeMembers.Thickness);
         MemberChecks.Needs(facts, walk, StrikeMembers.Distance, StrikeMembers.Force);
         MemberChecks.Needs(facts, walk, StrikeMembers.Damping, StrikeMembers.Stiffness);
         MemberChecks.Needs(facts, walk, StrikeMembers.SwingTorque, StrikeMembers.Swing);
+        MemberChecks.Needs(facts, walk, StrikeMembers.Thickness, StrikeMembers.Radius);
+        MemberChecks.Needs(facts, walk, StrikeMembers.Thickness, StrikeMembers.Force, StrikeMembers.Torque);
+        MemberChecks.Needs(facts, walk, StrikeMembers.Passes, StrikeMembers.Swing);
+        Passes(facts, walk);
         if (facts.IsStated(StrikeMembers.Torque) && facts.IsStated(StrikeMembers.Force))
         {
             walk.Contradiction(
@@ -42,6 +46,24 @@ internal static class SimulationChecks
                 StrikeMembers.SwingTorque,
                 "The torque while the blades swing back, " + QuantityText.Format(swing, Dimension.Torque)
                 + ", must be at most that at which what is struck gives way, " + QuantityText.Format(yields.Value, Dimension.Torque) + ".");
+        }
+    }
+
+    private static void Passes(CaseObject facts, CaseWalk walk)
+    {
+        if (facts.Get(StrikeMembers.Passes) != true)
+        {
+            return;
+        }
+
+        foreach (Member member in new Member[] { StrikeMembers.Torque, StrikeMembers.Force })
+        {
+            MemberChecks.Refuse(facts, walk, member, true, "Blades that fold over it and pass never press on it with that.");
+        }
+
+        if (facts.Si(StrikeMembers.SwingTorque) == 0)
+        {
+            walk.Contradiction(facts, StrikeMembers.SwingTorque, "Blades that fold over something take a torque above 0 N·m.");
         }
     }
 

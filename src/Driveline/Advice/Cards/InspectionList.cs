@@ -96,7 +96,8 @@ public sealed class InspectionList
     /// <param name="strike">The strike, with and without protection.</param>
     public static InspectionList After(StruckBy struckBy, bool deviceActed, SimulationCheck strike)
     {
-        bool isBeside = IsBeside(struckBy) || Guard.NotNull(strike, nameof(strike)).Simulation.Strike is { MissesDriveline: true };
+        bool isBeside = IsBeside(struckBy)
+            || Guard.NotNull(strike, nameof(strike)).Simulation.Strike is { Place: StrikePlace.Pan or StrikePlace.Deck };
         return Of(isBeside, strike.Loads
             .Where(l => l.Element is Part)
             .Select(l => isBeside ? Beside((Part)l.Element) : LoadOn(l, (Part)l.Element, deviceActed)))

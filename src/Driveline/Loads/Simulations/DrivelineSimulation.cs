@@ -243,6 +243,13 @@ public sealed class DrivelineSimulation
         Add(assumed, !Drive.IsEngineFree(Strike is not null), SimulationFindings.EngineHeld);
         Add(assumed, Strike is not null && Drive.Engagement.Capacity is null, SimulationFindings.NoClutchCap);
         Add(assumed, Strike is { Place: StrikePlace.NotKnown }, SimulationFindings.PlaceNotKnown);
+        Add(assumed, Strike is { Place: StrikePlace.Pan }, SimulationFindings.PanAsWedged);
+        if (Strike is { IsEndKnown: false })
+        {
+            assumed.Add(Finding.Of(SimulationFindings.ThicknessNotKnown, Severity.Note)
+                .With("angle", QuantityKind.Angle, SimulatedStrike.ThroughRad));
+        }
+
         Add(assumed, Strike is null && Drive.Load is null, SimulationFindings.NoLoad);
         Add(assumed, Strike is null && Drive.Rise is null && Drive.Engagement.Manner != EngagementManner.Abrupt,
             SimulationFindings.SuddenBite);

@@ -49,10 +49,13 @@ internal sealed class SimulatedLine
         linkNames = [.. links.Select(link => Unused(taken, link.Name))];
         loadNm = drive.LoadNm(ends.Load);
         bool isStrike = strike is not null;
-        double radPerS = isStrike ? SteadySpeed(drive) : drive.SpeedRadPerS;
-        Model = Build(drive, radPerS, isStrike);
-        Begin = isStrike ? Steady(radPerS) : Standing(radPerS);
+        RadPerS = isStrike ? SteadySpeed(drive) : drive.SpeedRadPerS;
+        Model = Build(drive, RadPerS, isStrike);
+        Begin = isStrike ? Steady(RadPerS) : Standing(RadPerS);
     }
+
+    /// <summary>Speed of the engine at the PTO when the run begins.</summary>
+    public double RadPerS { get; }
 
     public TorsionModel Model { get; }
 
@@ -185,7 +188,7 @@ internal sealed class SimulatedLine
         int struck = lumps.FindIndex(lump => lump.IsStruck);
         if (strike is not null && struck >= 0)
         {
-            model.AddObstacle(Struck, lumpNames[struck], strike.AtPto(chain.Nodes[chain.IndexOf(strike.At)].Ratio));
+            model.AddObstacle(Struck, lumpNames[struck], strike.AtPto(chain.Nodes[chain.IndexOf(strike.At)].Ratio, ends.Load));
         }
 
         return model.Build();

@@ -1,34 +1,25 @@
 using Driveline.Chains;
 using Driveline.Quantities;
 using Driveline.Torsion;
-using UnitsNet;
 
 namespace Driveline.Loads;
 
 /// <summary>What a strike puts against an element of the driveline, at that element's own speed. Immutable.</summary>
 /// <remarks>
-/// A blade may turn back from what stopped it; a place before the rotor that stops dead stays stopped both ways. A blow on pan or
-/// deck never passes the driveline. Referred to the PTO behind a speed ratio i: torque T · i, stiffness k · i², angle θ / i.
+/// A blade may turn back from what stopped it; a place before the rotor that stops dead stays stopped both ways. A blow on the deck
+/// passes the driveline by; one on the pan mostly does, and is simulated as if the pan wedged. Referred to the PTO behind a speed
+/// ratio i: torque T · i, stiffness k · i², angle θ / i.
 /// </remarks>
 public sealed class SimulatedStrike
 {
-    private SimulatedStrike(Element at, StrikePlace place)
+    /// <summary>Angle after which what gives way is through in an expected run when nobody stated it: 180 mm at 0.9 m.</summary>
+    internal const double ThroughRad = 0.2;
+
+    private SimulatedStrike(Element at, StrikePlace place, Obstacle? obstacle)
     {
         At = Guard.NotNull(at, nameof(at));
         Place = place;
-    }
-
-    private SimulatedStrike(SimulatedStrike other)
-    {
-        At = other.At;
-        Place = other.Place;
-        StartS = other.StartS;
-        IsRigid = other.IsRigid;
-        StiffnessNmPerRad = other.StiffnessNmPerRad;
-        DampingNms = other.DampingNms;
-        YieldNm = other.YieldNm;
-        SwingRad = other.SwingRad;
-        SwingNm = other.SwingNm;
+        Obstacle = obstacle;
     }
 
     /// <summary>The element that is stopped.</summary>
@@ -37,92 +28,37 @@ public sealed class SimulatedStrike
     /// <summary>What was hit.</summary>
     public StrikePlace Place { get; }
 
+    /// <summary>What it meets, at its own speed; null for a blow that passes the driveline by.</summary>
+    public Obstacle? Obstacle { get; }
+
     /// <summary>True when nothing gives way.</summary>
-    public bool IsRigid { get; private init; }
+    public bool IsRigid => Obstacle is { IsRigid: true };
 
-    /// <summary>When it comes, since the start of the run; 0 s unless given.</summary>
-    public Duration Start => Duration.FromSeconds(StartS);
+    /// <summary>True when the blow goes into the deck and passes the driveline by.</summary>
+    public bool MissesDriveline => Obstacle is null;
 
-    /// <summary>True when the blow goes into deck or pan and never passes the driveline.</summary>
-    public bool MissesDriveline => Place is StrikePlace.Pan or StrikePlace.Deck;
+    /// <summary>False for what gives way when nobody stated its end: an expected run ends it, a severe one never.</summary>
+    public bool IsEndKnown => Obstacle is not { IsEndless: true };
 
-    internal double StartS { get; private init; }
+    internal double StartS => Obstacle?.Start ?? 0;
 
-    private double StiffnessNmPerRad { get; init; }
-
-    private double DampingNms { get; init; }
-
-    private double YieldNm { get; init; } = double.PositiveInfinity;
-
-    private double SwingRad { get; init; }
-
-    private double SwingNm { get; init; }
-
-    /// <summary>A dead stop: rock, or a driveline that seizes.</summary>
-    public static SimulatedStrike Rigid(Element at, StrikePlace place) => new(new SimulatedStrike(at, place)) { IsRigid = true };
-
-    /// <summary>Something that gives way at a torque and stays deformed: a stump that is cut, a branch, soil.</summary>
+    /// <summary>An obstacle in the way of an element.</summary>
     /// <param name="at">The element that is stopped.</param>
-    /// <param name="place">What was hit.</param>
-    /// <param name="stiffness">Stiffness up to that torque; above 0.</param>
-    /// <param name="torque">Torque at which it gives way; above 0.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is out of its range.</exception>
-    public static SimulatedStrike Yielding(Element at, StrikePlace place, RotationalStiffness stiffness, Torque torque) =>
-        new(new SimulatedStrike(at, place))
-        {
-            StiffnessNmPerRad = Guard.Positive(
-            Si.NewtonMetersPerRadian(stiffness), "Stiffness of what is struck", "N·m/rad", nameof(stiffness)),
-            YieldNm = Guard.Positive(Si.NewtonMeters(torque), "Torque at which it gives way", "N·m", nameof(torque)),
-        };
+    /// <param name="place">What was hit; not the deck.</param>
+    /// <param name="obstacle">What it meets, at the element's own speed; its time counts from the start of the run.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The place is the deck.</exception>
+    public static SimulatedStrike By(Element at, StrikePlace place, Obstacle obstacle) => place != StrikePlace.Deck
+        ? new SimulatedStrike(at, place, Guard.NotNull(obstacle, nameof(obstacle)))
+        : throw new ArgumentOutOfRangeException(nameof(place), "A blow on the deck puts no obstacle in the way of the driveline.");
 
-    /// <summary>A spring and damper side by side that push back and never pull.</summary>
-    /// <param name="at">The element that is stopped.</param>
-    /// <param name="place">What was hit.</param>
-    /// <param name="stiffness">Stiffness; above 0.</param>
-    /// <param name="newtonMeterSecondsPerRadian">Damping; 0 or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is out of its range.</exception>
-    public static SimulatedStrike Springy(Element at, StrikePlace place, RotationalStiffness stiffness,
-        double newtonMeterSecondsPerRadian) => new(new SimulatedStrike(at, place))
-        {
-            StiffnessNmPerRad = Guard.Positive(
-            Si.NewtonMetersPerRadian(stiffness), "Stiffness of what is struck", "N·m/rad", nameof(stiffness)),
-            DampingNms = Guard.NotNegative(
-            newtonMeterSecondsPerRadian, "Damping of what is struck", "N·m·s/rad", nameof(newtonMeterSecondsPerRadian)),
-        };
+    /// <summary>A blow on the deck, which passes the driveline by.</summary>
+    public static SimulatedStrike Beside(Element at) => new(at, StrikePlace.Deck, null);
 
-    /// <summary>A blow on pan or deck, which does not pass the driveline.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The place is another one.</exception>
-    public static SimulatedStrike Beside(Element at, StrikePlace place) => place is StrikePlace.Pan or StrikePlace.Deck
-        ? new SimulatedStrike(at, place)
-        : throw new ArgumentOutOfRangeException(nameof(place), "Place must be Pan or Deck; got " + place + ".");
-
-    /// <summary>The same, met by blades that first swing back.</summary>
-    /// <param name="travel">Angle the element turns while they swing; above 0.</param>
-    /// <param name="resistance">Torque meanwhile; 0 or more, and not above that at which what is struck gives way.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is out of its range.</exception>
-    public SimulatedStrike AfterSwingBack(Angle travel, Torque resistance) => new(this)
+    /// <summary>The obstacle at the PTO's speed, behind a speed ratio, in a mild, expected or severe run.</summary>
+    internal Obstacle AtPto(double ratio, BandPoint severity)
     {
-        SwingRad = Guard.Positive(Si.Radians(travel), "Swing-back travel", "rad", nameof(travel)),
-        SwingNm = double.IsPositiveInfinity(YieldNm)
-            ? Guard.NotNegative(Si.NewtonMeters(resistance), "Swing-back torque", "N·m", nameof(resistance))
-            : Guard.Within(Si.NewtonMeters(resistance), 0, YieldNm, "Swing-back torque", "N·m", nameof(resistance)),
-    };
-
-    /// <summary>The same at another time since the start of the run; 0 s or more.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The time is negative or not finite.</exception>
-    public SimulatedStrike Starting(Duration at) =>
-        new(this) { StartS = Guard.NotNegative(Si.Seconds(at), "Time of the strike", "s", nameof(at)) };
-
-    /// <summary>The obstacle at the PTO's speed, behind a speed ratio.</summary>
-    internal Obstacle AtPto(double ratio)
-    {
-        Duration start = Duration.FromSeconds(StartS);
-        RotationalStiffness stiffness = RotationalStiffness.FromNewtonMetersPerRadian(StiffnessNmPerRad * ratio * ratio);
-        bool staysStopped = SwingRad == 0 && !(At is Part { StoresEnergy: true } && Place != StrikePlace.Driveline);
-        Obstacle obstacle = IsRigid ? (staysStopped ? Obstacle.Jam(start) : Obstacle.RigidStop(start))
-            : double.IsPositiveInfinity(YieldNm) ? Obstacle.SpringDamper(start, stiffness, DampingNms * ratio * ratio)
-            : Obstacle.Yielding(start, stiffness, Torque.FromNewtonMeters(YieldNm * ratio));
-        return SwingRad > 0 ? obstacle.AfterSwingBack(Angle.FromRadians(SwingRad / ratio), Torque.FromNewtonMeters(SwingNm * ratio))
-            : obstacle;
+        bool staysStopped = !(At is Part { StoresEnergy: true } && Place != StrikePlace.Driveline);
+        Obstacle referred = (staysStopped ? Obstacle!.Holding() : Obstacle!).Referred(ratio);
+        return severity == BandPoint.High ? referred : referred.Ending(ThroughRad / ratio);
     }
 }

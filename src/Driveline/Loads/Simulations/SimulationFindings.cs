@@ -33,6 +33,12 @@ public static class SimulationFindings
     /// <summary>What the strike stopped is not known.</summary>
     public const string PlaceNotKnown = "simulation.placeNotKnown";
 
+    /// <summary>The pan was hit: simulated as if it wedged, which it mostly does not.</summary>
+    public const string PanAsWedged = "simulation.panAsWedged";
+
+    /// <summary>When what gives way is through is not known: expected after an angle, in a severe run never.</summary>
+    public const string ThicknessNotKnown = "simulation.thicknessNotKnown";
+
     /// <summary>The driveline branches.</summary>
     public const string BranchNotSupported = "simulation.branchNotSupported";
 

@@ -43,6 +43,9 @@ public sealed class SimulationOutcome
         TripTime = TrippedDevice is null ? null : Duration.FromSeconds(trip);
         Slips = [.. line.SlippingLinks.Select(
             name => new SimulatedSlip(name, result.SlipEnergy(name).Joules, Math.Abs(result.SlipAngle(name).Radians)))];
+        ThroughTime = Enumerable.Range(0, result.EventCount).Select(result.Event)
+            .Where(e => e.Kind == TransientEventKind.CutThrough).Select(e => (Duration?)e.Time).FirstOrDefault();
+        StruckJ = ThroughTime is null ? 0 : result.SlipEnergy(SimulatedLine.Struck).Joules;
         EnergyError = Math.Abs(result.EnergyImbalance);
         IsComplete = result.IsComplete;
         Length = Duration.FromSeconds(line.DurationS);
@@ -60,6 +63,15 @@ public sealed class SimulationOutcome
 
     /// <summary>True when a device acted.</summary>
     public bool Tripped => TrippedDevice is not null;
+
+    /// <summary>When what was struck was cut through, since the start of the run; null when it was not.</summary>
+    public Duration? ThroughTime { get; }
+
+    /// <summary>What it took until then.</summary>
+    internal double StruckJ { get; }
+
+    /// <summary>Speed of the PTO when the strike came.</summary>
+    internal double RadPerS => line.RadPerS;
 
     /// <summary>Heat and angle of every clutch that can slip, the PTO clutch first.</summary>
     public IReadOnlyList<SimulatedSlip> Slips { get; }

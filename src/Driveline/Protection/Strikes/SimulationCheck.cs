@@ -56,8 +56,9 @@ public sealed class SimulationCheck
     /// <summary>Every part and device, in order from the tractor.</summary>
     public IReadOnlyList<SimulatedLoad> Loads { get; }
 
-    /// <summary>True when a device as fitted acts; null when not known.</summary>
+    /// <summary>True when a device as fitted acts; null when not known, as after a blow on the pan, which may wedge or not.</summary>
     public bool? Tripped => Simulation.Strike is { MissesDriveline: true } ? false
+        : Simulation.Strike is { Place: StrikePlace.Pan } ? null
         : With is { Tripped: true } or { IsComplete: true } ? With.Tripped
         : null;
 
@@ -215,10 +216,9 @@ public sealed class SimulationCheck
     private List<Finding> AllFindings()
     {
         var findings = new List<Finding>();
-        if (Simulation.Strike is { MissesDriveline: true } beside)
+        if (Simulation.Strike is { MissesDriveline: true })
         {
-            findings.Add(Finding.Of(StrikeFindings.DidNotPassDriveline, Severity.Note)
-                .With("place", beside.Place == StrikePlace.Pan ? "pan" : "deck"));
+            findings.Add(Finding.Of(StrikeFindings.DidNotPassDriveline, Severity.Note));
             return findings;
         }
 
@@ -233,6 +233,7 @@ public sealed class SimulationCheck
         if (Simulation.Strike is not null && Without is { IsComplete: true })
         {
             AddHealth(findings);
+            AddTakenByRotor(findings);
         }
 
         findings.AddRange((With ?? Without)?.Findings ?? []);
@@ -304,6 +305,20 @@ public sealed class SimulationCheck
         {
             findings.Add(Finding.Of(StrikeFindings.PassedOn, Severity.Danger).With("device", expected.TrippedDevice!.Name)
                 .With("peak", QuantityKind.Torque, With.PeakNm(Chain.IndexOf(expected.TrippedDevice))));
+        }
+    }
+
+    // The work it took, of what the rotor brought: ½ J ω² at its own speed.
+    private void AddTakenByRotor(List<Finding> findings)
+    {
+        if (Simulation.Strike is { IsEndKnown: true, At: Part { InertiaKgM2: > 0 } rotor } strike && Without!.ThroughTime is { } through)
+        {
+            double radPerS = Without.RadPerS * Chain.Nodes[Chain.IndexOf(rotor)].Ratio;
+            findings.Add(Finding.Of(StrikeFindings.TakenByRotor, Severity.Note)
+                .With("name", rotor.Name)
+                .With("time", QuantityKind.Time, through.Seconds - strike.StartS)
+                .With("energy", QuantityKind.Energy, Without.StruckJ)
+                .With("stored", QuantityKind.Energy, 0.5 * rotor.InertiaKgM2 * radPerS * radPerS));
         }
     }
 

@@ -24,6 +24,9 @@ public static class StrikeFindings
     /// <summary>The device as fitted does not act, though one in good order would: the blow is passed on.</summary>
     public const string PassedOn = "strike.passedOn";
 
-    /// <summary>The blow went into pan or deck and never passed the driveline.</summary>
+    /// <summary>What was struck was cut through at once: the rotor's own motion took the blow.</summary>
+    public const string TakenByRotor = "strike.takenByRotor";
+
+    /// <summary>The blow went into the deck and passed the driveline by.</summary>
     public const string DidNotPassDriveline = "strike.didNotPassDriveline";
 }

@@ -7,8 +7,7 @@ namespace Driveline.Torsion;
 /// <remarks>
 /// Immutable. All but the jam and the tie only push back: the rotor may leave the obstacle and meet it again at the same place. A rotor
 /// that meets a rigid obstacle stops at once and its energy goes into the obstacle; the torque of that blow is unbounded. What yields may
-/// end:
-/// once the rotor has gone through it, it is gone for good.
+/// end: once the rotor has gone through it, it is gone for good.
 /// </remarks>
 public sealed class Obstacle
 {
@@ -21,7 +20,8 @@ public sealed class Obstacle
         HoldsBothWays = holdsBothWays;
     }
 
-    private double Start { get; }
+    /// <summary>Time of contact, s.</summary>
+    internal double Start { get; }
 
     private double Stiffness { get; }
 
@@ -31,11 +31,17 @@ public sealed class Obstacle
 
     private bool HoldsBothWays { get; }
 
-    private double Through { get; set; } = double.PositiveInfinity;
+    private double Through { get; init; } = double.PositiveInfinity;
 
-    private double SwingAngle { get; set; }
+    private double SwingAngle { get; init; }
 
-    private double SwingTorque { get; set; }
+    private double SwingTorque { get; init; }
+
+    /// <summary>True when nothing gives: the blow has no bound.</summary>
+    internal bool IsRigid => double.IsPositiveInfinity(Stiffness);
+
+    /// <summary>True when it gives way and never ends.</summary>
+    internal bool IsEndless => !double.IsPositiveInfinity(Yield) && double.IsPositiveInfinity(Through);
 
     /// <summary>The rotor stops at that time and is held in both directions.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The time is negative or not finite.</exception>
@@ -96,6 +102,19 @@ public sealed class Obstacle
         return new Obstacle(endless.Start, endless.Stiffness, 0, Math.Min(endless.Yield, endless.Stiffness * end), false) { Through = end };
     }
 
+    /// <summary>Blades that fold over what they meet and pass it: a torque over a travel, then nothing.</summary>
+    /// <remarks>The torque is reached after a twentieth of the travel; their own inertia is to be counted in the rotor.</remarks>
+    /// <param name="at">Time of contact; 0 s or more.</param>
+    /// <param name="travel">Rotor travel while the blades fold; above 0.</param>
+    /// <param name="resistance">Torque on the rotor meanwhile; above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static Obstacle Passing(Duration at, Angle travel, Torque resistance)
+    {
+        double rad = Guard.Positive(Si.Radians(travel), "Travel while the blades fold", "rad", nameof(travel));
+        double nm = Guard.Positive(Si.NewtonMeters(resistance), "Torque while the blades fold", "N·m", nameof(resistance));
+        return Yielding(at, RotationalStiffness.FromNewtonMetersPerRadian(20 * nm / rad), resistance, travel);
+    }
+
     /// <summary>The same obstacle met by blades that first swing back: a constant torque over a travel, then the obstacle itself.</summary>
     /// <param name="travel">Rotor travel while the blades swing back; above 0.</param>
     /// <param name="resistance">Torque on the rotor meanwhile; 0 or more, and below a yielding obstacle's torque.</param>
@@ -113,6 +132,27 @@ public sealed class Obstacle
             ? Guard.NotNegative(Si.NewtonMeters(resistance), "Swing-back torque", "N·m", nameof(resistance))
             : Guard.Within(Si.NewtonMeters(resistance), 0, Yield, "Swing-back torque", "N·m", nameof(resistance)),
     };
+
+    /// <summary>The same obstacle as a shaft sees it that turns 1/ratio times as fast.</summary>
+    internal Obstacle Referred(double ratio) => new(Start, Stiffness * ratio * ratio, Damping * ratio * ratio, Yield * ratio, HoldsBothWays)
+    {
+        Through = Through / ratio,
+        SwingAngle = SwingAngle / ratio,
+        SwingTorque = SwingTorque * ratio,
+    };
+
+    /// <summary>A rigid stop that also holds the rotor from turning back; anything else, and blades that swing back, as they are.</summary>
+    internal Obstacle Holding() => IsRigid && SwingAngle == 0 ? new Obstacle(Start, Stiffness, Damping, Yield, true) : this;
+
+    /// <summary>What gives way without end, ending at an angle since contact, but not before it gives way.</summary>
+    internal Obstacle Ending(double rad) => IsEndless
+        ? new Obstacle(Start, Stiffness, Damping, Yield, HoldsBothWays)
+        {
+            Through = Math.Max(rad, Yield / Stiffness),
+            SwingAngle = SwingAngle,
+            SwingTorque = SwingTorque,
+        }
+        : this;
 
     internal void WriteTo(Mechanism m, int link, double ratio)
     {
