@@ -68,7 +68,7 @@ internal static class CaseChain
     {
         if (facts.Get(ElementMembers.ShearBolt) is { } bolt)
         {
-            return CaseBolt.Device(bolt, file.Date);
+            return BoltFacts.Fitted(bolt, file.Date).Device;
         }
 
         if (facts.Get(ElementMembers.SlipClutch) is { } slipClutch)

@@ -1,5 +1,4 @@
 using Driveline.Cases.Members;
-using Driveline.Chains;
 using Driveline.Choosing;
 using Driveline.Loads;
 using Driveline.Protection;
@@ -25,7 +24,7 @@ internal static class CaseChoice
         ChoiceTerms terms = ChoiceTerms.Default.WithDevice(device)
             .WithStock(Guard.NotNull(file, nameof(file)).Facts.Get(CaseFileMembers.Stock) ?? StockList.Usual);
         CaseObject? bolt = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline), ElementMembers.ShearBolt)
-            .FirstOrDefault(b => CaseBolt.Device(b, file.Date) is ShearBoltDevice && (device is null || CaseBolt.NameOf(b) == device));
+            .FirstOrDefault(b => BoltFacts.Fitted(b, file.Date).Joint is not null && (device is null || BoltFacts.NameOf(b) == device));
         BoltHoles holes = bolt?.Get(ShearBoltMembers.HoleDiameter) is { } present ? BoltHoles.AsFitted.WithPresent(present)
             : BoltHoles.AsFitted;
         return terms.WithHoles(bolt?.Get(ShearBoltMembers.PermittedHole) is { } permitted ? holes.WithRedrilled(permitted) : holes);

@@ -1,5 +1,6 @@
 using Driveline.Cases.Members;
 using Driveline.Chains;
+using Driveline.ShearBolts;
 
 namespace Driveline.Cases.Questions;
 
@@ -29,9 +30,22 @@ internal static class CaseSpecified
     private static bool IsClutch(CaseObject element) => element[ElementMembers.SlipClutch] is not null
         || element[ElementMembers.CutOut] is not null;
 
-    private static ProtectiveDevice? Bolt(CaseObject? facts, ProtectiveDevice fitted, List<CaseError> errors) =>
-        facts?.Get(SpecifiedMembers.ShearBolt) is { } named && fitted is ShearBoltDevice bolt ? CaseBolt.Specified(named, bolt, errors)
-            : null;
+    private static ShearBoltDevice? Bolt(CaseObject? facts, ProtectiveDevice fitted, List<CaseError> errors)
+    {
+        if (facts?.Get(SpecifiedMembers.ShearBolt) is not { } named || fitted is not ShearBoltDevice bolt)
+        {
+            return null;
+        }
+
+        StatedBolt stated = BoltFacts.Stated(named, SpecifiedBoltMembers.Bolt);
+        if (bolt.Problem(stated) is { } problem)
+        {
+            errors.Add(named.Contradiction(problem));
+            return null;
+        }
+
+        return bolt.Specified(stated);
+    }
 
     private static StatedDevice? Clutch(CaseObject? facts, ProtectiveDevice fitted) =>
         facts?.Get(SpecifiedMembers.SlipTorque) is { } torque ? StatedDevice.Of("specified clutch", fitted.Kind, fitted.AfterTrip, torque)

@@ -85,6 +85,20 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     /// <summary>A joint in its place, under a name by which people know it.</summary>
     public static ShearBoltDevice Of(string name, ShearBoltJoint joint) => new(name, BreakTorque.Of(joint));
 
+    /// <summary>
+    /// The joint with the bolt that the manual names in the place of the fitted one: a plain bolt is cut where the fitted plain bolt is.
+    /// </summary>
+    /// <returns>The device; null while the size of the named bolt is not known, or its facts contradict each other.</returns>
+    /// <exception cref="ArgumentException">The named bolt is as thick as the shaft it crosses.</exception>
+    public ShearBoltDevice? Specified(StatedBolt named) => Named(named) is { } bolt
+        ? Of("specified bolt", BreakTorque.Joint.With(bolt))
+        : null;
+
+    /// <summary>Why the bolt that the manual names cannot lie in this joint; null when it can.</summary>
+    internal string? Problem(StatedBolt named) => Named(named) is { } bolt ? BreakTorque.Joint.Problem(bolt) : null;
+
+    private ShearBolt? Named(StatedBolt named) => Guard.NotNull(named, nameof(named)).InPlaceOf(BreakTorque.Joint.Bolt);
+
     private static List<Finding> AllFindings(string name, BreakTorque breakTorque)
     {
         ShearBoltJoint joint = breakTorque.Joint;

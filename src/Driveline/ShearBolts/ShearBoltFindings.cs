@@ -33,6 +33,9 @@ public static class ShearBoltFindings
     /// <summary>The marks on the head do not belong to what the bolt is said to be. Parameters: stated, mark, grades.</summary>
     public const string MarksContradict = "bolt.marksContradict";
 
+    /// <summary>Facts told of the joint contradict each other. Parameters: name, fact, other.</summary>
+    public const string FactsContradict = "bolt.factsContradict";
+
     /// <summary>The material is known but nothing assures a maximum strength.</summary>
     public const string NoAssuredMaximum = "bolt.hasNoAssuredMaximum";
 

@@ -51,6 +51,7 @@ public class ShearBoltWordingTests
                 .WithBoltLength(Length.FromMillimeters(90), Length.FromMillimeters(50))).Findings,
             .. ShearBoltDevice.Of("bolt", ShearBoltJoint.Tangential(soft, radius).WithYoke(Length.FromMillimeters(2), mild))
                 .BarsUnder(5000),
+            .. FittedBolt.Undated("bolt").With(StatedBolt.OfPin(radius).With(PlaneThrough.Thread)).Device.Findings,
             .. BoltFatigue.LowerBoundLife(ShearBoltJoint.Tangential(soft, radius), Torque.FromNewtonMeters(2000), 1).Findings,
         ];
         Assert.Equal(Codes().Count, findings.Select(f => f.Code).Distinct().Count());

@@ -1,0 +1,54 @@
+using Driveline.Chains;
+using Driveline.Fasteners;
+using Driveline.ShearBolts;
+
+namespace Driveline.Cases.Members;
+
+/// <summary>A shear bolt as a case states it: fitted, or named by the manual.</summary>
+internal static class BoltFacts
+{
+    private const string UsualName = "shear bolt";
+
+    public static string NameOf(CaseObject facts) => facts.Get(ShearBoltMembers.Name) ?? UsualName;
+
+    /// <summary>The fitted bolt in its joint.</summary>
+    public static FittedBolt Fitted(CaseObject facts, DateTime? day)
+    {
+        FittedBolt bolt = day is { } today ? FittedBolt.AsOf(NameOf(facts), today) : FittedBolt.Undated(NameOf(facts));
+        StatedBolt stated = Stated(facts, ShearBoltMembers.Bolt);
+        stated = facts.Get(ShearBoltMembers.HeadMarks) is { } marks ? stated.With(marks) : stated;
+        stated = facts.Get(ShearBoltMembers.BoltLength) is { } length ? stated.WithBoltLength(length) : stated;
+        bolt = bolt.With(stated)
+            .WithLayout(facts.Get(ShearBoltMembers.Layout))
+            .WithHub(facts.Get(ShearBoltMembers.Hub))
+            .WithHoleFit(facts.Get(ShearBoltMembers.HoleFit));
+        bolt = facts.Get(ShearBoltMembers.ShaftDiameter) is { } shaft ? bolt.WithShaftDiameter(shaft) : bolt;
+        bolt = facts.Get(ShearBoltMembers.Radius) is { } radius ? bolt.WithRadius(radius) : bolt;
+        bolt = facts.Get(ShearBoltMembers.BoltCircleDiameter) is { } circle ? bolt.WithBoltCircleDiameter(circle) : bolt;
+        bolt = facts.Get(ShearBoltMembers.Bolts) is { } bolts ? bolt.WithBolts(bolts) : bolt;
+        bolt = facts.Get(ShearBoltMembers.Planes) is { } planes ? bolt.WithPlanes(planes) : bolt;
+        bolt = facts.Get(ShearBoltMembers.HubSeen) is { } seen ? bolt.WithHubSeen(seen) : bolt;
+        bolt = facts.Get(ShearBoltMembers.LastTrip) is { } trip ? bolt.WithLastTrip(trip) : bolt;
+        bolt = facts.Get(ShearBoltMembers.HubFriction) is { } friction ? bolt.WithHubFriction(friction) : bolt;
+        bolt = facts.Get(ShearBoltMembers.HubDiameter) is { } hub ? bolt.WithHubDiameter(hub) : bolt;
+        bolt = facts.Get(ShearBoltMembers.HoleDiameter) is { } hole ? bolt.WithHoleDiameter(hole) : bolt;
+        bolt = facts.Get(ShearBoltMembers.StandOff) is { } gap ? bolt.WithStandOff(gap) : bolt;
+        bolt = facts.Get(ShearBoltMembers.YokeThickness) is { } wall ? bolt.WithYokeThickness(wall) : bolt;
+        bolt = facts.Get(ShearBoltMembers.YokeYieldStrength) is { } yield ? bolt.WithYokeYield(yield) : bolt;
+        bolt = facts.Get(ShearBoltMembers.YokeTensileStrength) is { } tensile ? bolt.WithYokeTensile(tensile) : bolt;
+        bolt = facts.Get(ShearBoltMembers.YokeEdge) is { } edge ? bolt.WithYokeEdge(edge) : bolt;
+        return facts.Get(ShearBoltMembers.ShaftYieldStrength) is { } shaftYield ? bolt.WithShaftYield(shaftYield) : bolt;
+    }
+
+    /// <summary>The bolt itself, by the rows that say which it is.</summary>
+    public static StatedBolt Stated(CaseObject facts, BoltRows rows)
+    {
+        StatedBolt bolt = facts.Get(rows.SpringPin) is { } spring ? StatedBolt.OfSpringPin(spring)
+            : facts.Get(rows.PinDiameter) is { } pin ? StatedBolt.OfPin(pin)
+            : facts.Get(rows.Thread) is { } thread ? StatedBolt.OfThread(thread)
+            : StatedBolt.NotKnown;
+        bolt = bolt.With(facts.Get(rows.Grade) ?? MaterialName.NotKnown).With(facts.Get(rows.PlaneThrough));
+        bolt = facts.Get(rows.Hardness) is { } hardness ? bolt.With(hardness) : bolt;
+        return facts.Get(rows.NeckDiameter) is { } neck ? bolt.WithNeckDiameter(neck) : bolt;
+    }
+}

@@ -1,0 +1,69 @@
+using Driveline.Findings;
+using Driveline.ShearBolts;
+using UnitsNet;
+
+namespace Driveline.Chains;
+
+/// <content>What the facts of a fitted bolt come to: its joint, and it as a device.</content>
+public sealed partial class FittedBolt
+{
+    private ProtectiveDevice? device;
+
+    /// <summary>Facts that contradict each other, those of its bolt first; empty when all fit.</summary>
+    public IReadOnlyList<FactConflict> Conflicts => [.. Stated.Conflicts, .. FittedBoltConflicts.Of(this)];
+
+    /// <summary>The joint that this is; null while size, layout or radius is not known, and when facts contradict each other.</summary>
+    public ShearBoltJoint? Joint => Conflicts.Count == 0 && Stated.Bolt is { } bolt && LaidOut(bolt) is { } joint ? Told(joint) : null;
+
+    /// <summary>
+    /// It as a device of a driveline, always the same one: a <see cref="ShearBoltDevice"/>, or one that is not identified.
+    /// </summary>
+    public ProtectiveDevice Device => device ?? Interlocked.CompareExchange(ref device, Built(), null) ?? device;
+
+    private ProtectiveDevice Built() => Joint is { } joint ? ShearBoltDevice.Of(Name, joint)
+        : StatedDevice.NotIdentified(Name, Conflicts.Select(c =>
+            Finding.Of(ShearBoltFindings.FactsContradict, Severity.Danger).Barring(Bars.Both).WithSettledBy(Measurements.IdentifyDevice)
+                .With("name", Name).With("fact", c.Fact).With("other", c.Other)));
+
+    private ShearBoltJoint? LaidOut(ShearBolt bolt)
+    {
+        Length? circle = BoltCircleDiameter ?? (Radius is { } half ? half * 2 : null);
+        return Layout switch
+        {
+            JointLayout.ThroughShaft when ShaftDiameter is { } shaft => ShearBoltJoint.ThroughShaft(bolt, shaft),
+            JointLayout.BoltCircle when circle is { } diameter && Bolts is { } bolts => ShearBoltJoint.BoltCircle(bolt, diameter, bolts),
+            JointLayout.Tangential when Radius is { } at => ShearBoltJoint.Tangential(bolt, at),
+            _ => null,
+        };
+    }
+
+    private ShearBoltJoint Told(ShearBoltJoint joint)
+    {
+        joint = Dated(joint.WithHub(Hub).WithHoleFit(HoleFit));
+        joint = Planes is { } planes ? joint.WithPlanes(planes) : joint;
+        joint = HubFriction is { } friction ? joint.WithHubFriction(friction) : joint;
+        joint = StandOff is { } gap ? joint.WithStandOff(gap) : joint;
+        if (YokeThickness is { } wall)
+        {
+            joint = YokeYield is { } yield ? joint.WithYoke(wall, yield) : joint;
+            joint = YokeTensile is { } tensile ? joint.WithYokeTensile(wall, tensile) : joint;
+        }
+
+        joint = YokeEdge is { } edge ? joint.WithYokeEdge(edge) : joint;
+        joint = Stated.BoltLength is { } length && HubDiameter is { } hub ? joint.WithBoltLength(length, hub) : joint;
+        joint = HoleDiameter is { } hole ? joint.WithHole(hole) : joint;
+        return ShaftYield is { } shaftYield ? joint.WithShaftYield(shaftYield) : joint;
+    }
+
+    private ShearBoltJoint Dated(ShearBoltJoint joint)
+    {
+        if (HubSeen is { } seen)
+        {
+            joint = day is { } today ? joint.WithHubSeen(seen, today) : joint.WithHubSeen(seen);
+        }
+
+        return LastTrip is not { } trip ? joint
+            : day is { } on ? joint.WithLastTrip(trip, on)
+            : joint.WithLastTrip(trip);
+    }
+}

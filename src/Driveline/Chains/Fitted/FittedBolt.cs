@@ -1,0 +1,214 @@
+using Driveline.Findings;
+using Driveline.Quantities;
+using Driveline.ShearBolts;
+using UnitsNet;
+
+namespace Driveline.Chains;
+
+/// <summary>A shear-bolt joint as it is fitted and was seen: it judges itself on the day it is looked at.</summary>
+/// <remarks>
+/// Immutable; each With… method gives a changed copy. What is not told is not known, and not known is never safe: without size, layout
+/// or radius the device is there but not identified. Facts that contradict each other are <see cref="Conflicts"/>; the device then bars
+/// both Yes and names them.
+/// </remarks>
+public sealed partial class FittedBolt
+{
+    private readonly DateTime? day;
+
+    private FittedBolt(string name, DateTime? day)
+    {
+        Name = Guard.NotBlank(name, "Name of a shear bolt", nameof(name));
+        this.day = day?.Date;
+    }
+
+    /// <summary>Name by which people know it.</summary>
+    public string Name { get; }
+
+    /// <summary>The day it is judged on; null when not known: then no age can be told.</summary>
+    public DateTime? Day => day;
+
+    /// <summary>What is told of the bolt.</summary>
+    public StatedBolt Stated { get; private set; } = StatedBolt.NotKnown;
+
+    /// <summary>How the bolt lies.</summary>
+    public JointLayout Layout { get; private set; }
+
+    /// <summary>Diameter of the shaft the bolt passes through; null when not told.</summary>
+    public Length? ShaftDiameter { get; private set; }
+
+    /// <summary>Distance from the shaft's axis to the shear plane or the bolt; null when not told.</summary>
+    public Length? Radius { get; private set; }
+
+    /// <summary>Diameter of the bolt circle; null when not told.</summary>
+    public Length? BoltCircleDiameter { get; private set; }
+
+    /// <summary>Number of bolts that must shear; null when not told.</summary>
+    public int? Bolts { get; private set; }
+
+    /// <summary>Number of planes in which each bolt shears; null when not told.</summary>
+    public int? Planes { get; private set; }
+
+    /// <summary>Whether hub and shaft turn on each other with the bolt out.</summary>
+    public HubState Hub { get; private set; }
+
+    /// <summary>When the hub was last tried; null when not dated.</summary>
+    public DateTime? HubSeen { get; private set; }
+
+    /// <summary>When the bolt last sheared and the hub was seen to turn; null when not told.</summary>
+    public DateTime? LastTrip { get; private set; }
+
+    /// <summary>Torque that turns the hub on the shaft with the bolt out; null when not measured.</summary>
+    public TorqueBand? HubFriction { get; private set; }
+
+    /// <summary>Outer diameter of the hub around the shaft; null when not told.</summary>
+    public Length? HubDiameter { get; private set; }
+
+    /// <summary>How the bolt fits its holes.</summary>
+    public HoleFit HoleFit { get; private set; }
+
+    /// <summary>Measured diameter of the bolt's hole; null when not measured.</summary>
+    public Length? HoleDiameter { get; private set; }
+
+    /// <summary>Gap between the two parts at the shear plane; null when not told.</summary>
+    public Length? StandOff { get; private set; }
+
+    /// <summary>Wall of the yoke or flange around the hole; null when not told.</summary>
+    public Length? YokeThickness { get; private set; }
+
+    /// <summary>Yield strength of the yoke or flange; null when not told.</summary>
+    public StressBand? YokeYield { get; private set; }
+
+    /// <summary>Tensile strength of the yoke or flange; null when not told.</summary>
+    public StressBand? YokeTensile { get; private set; }
+
+    /// <summary>Distance from the middle of the hole to the nearest edge of the yoke or flange; null when not told.</summary>
+    public Length? YokeEdge { get; private set; }
+
+    /// <summary>Yield strength of the shaft the bolt passes through; null when not told.</summary>
+    public StressBand? ShaftYield { get; private set; }
+
+    /// <summary>A joint of which nothing else is known, looked at on a day.</summary>
+    /// <param name="name">Name by which people know it.</param>
+    /// <param name="day">The day it is judged on; the caller's "today".</param>
+    public static FittedBolt AsOf(string name, DateTime day) => new(name, day);
+
+    /// <summary>A joint of which nothing else is known, not even the day it was looked at.</summary>
+    public static FittedBolt Undated(string name) => new(name, null);
+
+    /// <summary>The same joint with what is told of its bolt.</summary>
+    public FittedBolt With(StatedBolt stated)
+    {
+        Guard.NotNull(stated, nameof(stated));
+        return Changed(f => f.Stated = stated);
+    }
+
+    /// <summary>The same joint with the way its bolt lies.</summary>
+    public FittedBolt WithLayout(JointLayout layout) => Changed(f => f.Layout = layout);
+
+    /// <summary>The same joint with the diameter of the shaft its bolt passes through.</summary>
+    public FittedBolt WithShaftDiameter(Length diameter) => Long(diameter, "Shaft diameter", f => f.ShaftDiameter = diameter);
+
+    /// <summary>The same joint with the distance from the shaft's axis to the shear plane or the bolt.</summary>
+    public FittedBolt WithRadius(Length radius) => Long(radius, "Radius of the shear plane", f => f.Radius = radius);
+
+    /// <summary>The same joint with the diameter of its bolt circle.</summary>
+    public FittedBolt WithBoltCircleDiameter(Length diameter) =>
+        Long(diameter, "Bolt-circle diameter", f => f.BoltCircleDiameter = diameter);
+
+    /// <summary>The same joint with the number of bolts that must shear, 1 to 100.</summary>
+    public FittedBolt WithBolts(int bolts)
+    {
+        Guard.Within(bolts, 1, 100, "Number of bolts", nameof(bolts));
+        return Changed(f => f.Bolts = bolts);
+    }
+
+    /// <summary>The same joint with the number of planes in which each bolt shears, 1 to 4.</summary>
+    public FittedBolt WithPlanes(int planes)
+    {
+        Guard.Within(planes, 1, 4, "Shear planes per bolt", nameof(planes));
+        return Changed(f => f.Planes = planes);
+    }
+
+    /// <summary>The same joint with the state of its hub.</summary>
+    public FittedBolt WithHub(HubState hub) => Changed(f => f.Hub = hub);
+
+    /// <summary>The same joint with the day its hub was last tried; after 12 months it may have rusted fast.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It was tried after the day judged on.</exception>
+    public FittedBolt WithHubSeen(DateTime seen) => Seen(seen, "The day the hub was last tried", f => f.HubSeen = seen.Date);
+
+    /// <summary>The same joint with the day its bolt last sheared and the hub was seen to turn.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The trip lies after the day judged on.</exception>
+    public FittedBolt WithLastTrip(DateTime trip) => Seen(trip, "The last trip", f => f.LastTrip = trip.Date);
+
+    /// <summary>The same joint with the torque that turns its hub on the shaft with the bolt out.</summary>
+    public FittedBolt WithHubFriction(TorqueBand measured)
+    {
+        Guard.NotNull(measured, nameof(measured));
+        return Changed(f => f.HubFriction = measured);
+    }
+
+    /// <summary>The same joint with the outer diameter of the hub; with the bolt's length it tells how far the bolt stands out.</summary>
+    public FittedBolt WithHubDiameter(Length diameter) => Long(diameter, "Hub diameter", f => f.HubDiameter = diameter);
+
+    /// <summary>The same joint with the fit of its holes.</summary>
+    public FittedBolt WithHoleFit(HoleFit fit) => Changed(f => f.HoleFit = fit);
+
+    /// <summary>The same joint with the measured diameter of the bolt's hole.</summary>
+    public FittedBolt WithHoleDiameter(Length diameter) => Long(diameter, "Hole diameter", f => f.HoleDiameter = diameter);
+
+    /// <summary>The same joint with the gap between the two parts at the shear plane; 0 when they touch.</summary>
+    public FittedBolt WithStandOff(Length gap)
+    {
+        Guard.NotNegative(Si.Meters(gap), "Gap between the faces", "m", nameof(gap));
+        return Changed(f => f.StandOff = gap);
+    }
+
+    /// <summary>The same joint with the wall of its yoke or flange around the hole.</summary>
+    public FittedBolt WithYokeThickness(Length wall) => Long(wall, "Yoke thickness", f => f.YokeThickness = wall);
+
+    /// <summary>The same joint with the yield strength of its yoke or flange.</summary>
+    public FittedBolt WithYokeYield(StressBand yield)
+    {
+        Guard.NotNull(yield, nameof(yield));
+        return Changed(f => f.YokeYield = yield);
+    }
+
+    /// <summary>The same joint with the tensile strength of its yoke or flange.</summary>
+    public FittedBolt WithYokeTensile(StressBand tensile)
+    {
+        Guard.NotNull(tensile, nameof(tensile));
+        return Changed(f => f.YokeTensile = tensile);
+    }
+
+    /// <summary>The same joint with the distance from the middle of the hole to the nearest edge of the yoke or flange.</summary>
+    public FittedBolt WithYokeEdge(Length distance) => Long(distance, "Distance to the edge", f => f.YokeEdge = distance);
+
+    /// <summary>The same joint with the yield strength of the shaft the bolt passes through.</summary>
+    public FittedBolt WithShaftYield(StressBand yield)
+    {
+        Guard.NotNull(yield, nameof(yield));
+        return Changed(f => f.ShaftYield = yield);
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => Name + ": " + (Joint?.ToString() ?? "not identified");
+
+    private FittedBolt Long(Length length, string what, Action<FittedBolt> change)
+    {
+        Guard.Positive(Si.Meters(length), what, "m", nameof(length));
+        return Changed(change);
+    }
+
+    private FittedBolt Seen(DateTime seen, string what, Action<FittedBolt> change) => day is { } today && seen.Date > today
+        ? throw new ArgumentOutOfRangeException(nameof(seen), FormattableString.Invariant(
+            $"{what} must not be after {today:yyyy-MM-dd}, the day judged on; got {seen:yyyy-MM-dd}."))
+        : Changed(change);
+
+    private FittedBolt Changed(Action<FittedBolt> change)
+    {
+        var copy = (FittedBolt)MemberwiseClone();
+        change(copy);
+        copy.device = null;
+        return copy;
+    }
+}

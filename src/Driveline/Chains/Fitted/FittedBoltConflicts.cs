@@ -1,0 +1,71 @@
+using Driveline.Findings;
+using Driveline.Quantities;
+using Driveline.ShearBolts;
+using UnitsNet;
+
+namespace Driveline.Chains;
+
+/// <summary>What must hold between the facts told of a joint and of its bolt.</summary>
+internal static class FittedBoltConflicts
+{
+    // A caliper may read 2 % too little.
+    private const double CaliperShare = 0.98;
+
+    private const double RadiusShare = 0.01;
+
+    public static IEnumerable<FactConflict> Of(FittedBolt fitted)
+    {
+        double? bolt = fitted.Stated.DiameterM;
+        string body = fitted.Stated.SpringPin is not null ? BoltFact.SpringPin
+            : fitted.Stated.PinDiameter is not null ? BoltFact.PinDiameter
+            : BoltFact.Thread;
+        double? hole = M(fitted.HoleDiameter);
+        if (hole < bolt * CaliperShare)
+        {
+            yield return new FactConflict(
+                BoltFact.HoleDiameter, body,
+                "The hole " + Shown(hole) + " must not be narrower than the bolt in it, " + Shown(bolt) + ".");
+        }
+
+        double? shaft = fitted.Layout == JointLayout.ThroughShaft ? M(fitted.ShaftDiameter) : null;
+        if (shaft <= hole && !(shaft <= bolt))
+        {
+            yield return new FactConflict(
+                BoltFact.HoleDiameter, BoltFact.ShaftDiameter,
+                "The hole " + Shown(hole) + " must be thinner than the shaft it crosses, " + Shown(shaft) + ".");
+        }
+
+        if (shaft <= bolt)
+        {
+            yield return new FactConflict(
+                BoltFact.ShaftDiameter, body,
+                "The shaft " + Shown(shaft) + " must be thicker than the bolt through it, " + Shown(bolt) + ".");
+        }
+
+        if (M(fitted.YokeEdge) <= bolt / 2)
+        {
+            yield return new FactConflict(
+                BoltFact.YokeEdge, body,
+                "The distance from the middle of the hole to the edge must be above half the bolt's diameter " + Shown(bolt) + ".");
+        }
+
+        if (M(fitted.HubDiameter) <= shaft)
+        {
+            yield return new FactConflict(
+                BoltFact.HubDiameter, BoltFact.ShaftDiameter, "The hub must be thicker than the shaft " + Shown(shaft) + " in it.");
+        }
+
+        double? radius = M(fitted.Radius);
+        double? circle = M(fitted.BoltCircleDiameter);
+        if (Math.Abs((circle / 2 / radius ?? 1) - 1) > RadiusShare)
+        {
+            yield return new FactConflict(
+                BoltFact.BoltCircleDiameter, BoltFact.Radius,
+                "The bolt circle " + Shown(circle) + " is not twice the radius " + Shown(radius) + "; state one of the two.");
+        }
+    }
+
+    private static double? M(Length? length) => length is { } told ? Si.Meters(told) : null;
+
+    private static string Shown(double? m) => StatedBoltConflicts.Shown(m);
+}

@@ -1,0 +1,21 @@
+namespace Driveline.ShearBolts;
+
+/// <summary>Names of what may be told of a bolt and its joint; a case file uses the same.</summary>
+internal static class BoltFact
+{
+    public const string Thread = "thread";
+    public const string PinDiameter = "pinDiameter";
+    public const string SpringPin = "springPin";
+    public const string Grade = "grade";
+    public const string Hardness = "hardness";
+    public const string HeadMarks = "headMarks";
+    public const string PlaneThrough = "planeThrough";
+    public const string NeckDiameter = "neckDiameter";
+    public const string BoltLength = "boltLength";
+    public const string Radius = "radius";
+    public const string BoltCircleDiameter = "boltCircleDiameter";
+    public const string ShaftDiameter = "shaftDiameter";
+    public const string HoleDiameter = "holeDiameter";
+    public const string HubDiameter = "hubDiameter";
+    public const string YokeEdge = "yokeEdge";
+}
