@@ -38,9 +38,10 @@ internal sealed class CaseAdvice
 
     /// <summary>The same; all that is simulated runs within limits together.</summary>
     /// <exception cref="ArgumentNullException">The case or the limits are missing.</exception>
-    public static CaseAdvice Of(CaseFile file, SimulationLimits limits)
+    public static CaseAdvice Of(CaseFile file, SimulationLimits limits) => Of(file, new WorkMeter(limits));
+
+    internal static CaseAdvice Of(CaseFile file, WorkMeter meter)
     {
-        var meter = new WorkMeter(limits);
         MappedCase mapped = MappedCase.Of(file);
         CaseQuestion asked = CaseQuestion.Of(mapped, meter);
         return Of(mapped, asked, asked.Question is { } question ? ProtectionCheck.Run(question) : null, meter);

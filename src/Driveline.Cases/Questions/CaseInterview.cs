@@ -12,10 +12,13 @@ namespace Driveline.Cases.Questions;
 /// <remarks>Immutable. What the case states outside its complaint is not asked. First of all the symptom is wanted.</remarks>
 public sealed class CaseInterview
 {
-    private CaseInterview(CaseFile file, OwnerAdvice advice)
+    private readonly Func<CaseFile, CaseAdvice> advise;
+
+    private CaseInterview(CaseFile file, OwnerAdvice advice, Func<CaseFile, CaseAdvice> advise)
     {
         File = file;
         Advice = advice;
+        this.advise = advise;
     }
 
     /// <summary>The state: the case with every answer so far.</summary>
@@ -34,11 +37,13 @@ public sealed class CaseInterview
 
     /// <summary>Starts or resumes with a case.</summary>
     /// <exception cref="ArgumentException">The facts of the case contradict each other; the message lists how.</exception>
-    public static CaseInterview From(CaseFile file)
+    public static CaseInterview From(CaseFile file) => From(file, CaseAdvice.Of);
+
+    internal static CaseInterview From(CaseFile file, Func<CaseFile, CaseAdvice> advise)
     {
-        CaseAdvice advice = CaseAdvice.Of(Guard.NotNull(file, nameof(file)));
+        CaseAdvice advice = advise(Guard.NotNull(file, nameof(file)));
         return advice.Advice is { } good
-            ? new CaseInterview(file, good)
+            ? new CaseInterview(file, good, advise)
             : throw new ArgumentException("The facts of the case contradict each other: " + string.Join(" ", advice.Errors), nameof(file));
     }
 
@@ -61,6 +66,7 @@ public sealed class CaseInterview
         CaseReadResult read = File.With(
             CaseFileMembers.Complaint.Name + "." + member.Name, name is null ? null : "\"" + JsonEncodedText.Encode(name) + "\"");
         return From(read.Case
-            ?? throw new ArgumentException("The facts of the case contradict each other: " + string.Join(" ", read.Errors), nameof(name)));
+            ?? throw new ArgumentException("The facts of the case contradict each other: " + string.Join(" ", read.Errors), nameof(name)),
+            advise);
     }
 }

@@ -156,9 +156,8 @@ public class CaseAdviceTests
     [Fact]
     public void SimulatedStrike_NothingGave_SaysWhatEachPartCarriedWithoutProtection()
     {
-        CaseFile file = DemoCases.Read("ravensmoor-rusted-clutch-rock");
-        InspectionList inspection = Advice(file).Inspection!;
-        SimulationCheck simulated = CaseSimulation.Strike(file).Check!;
+        InspectionList inspection = Advice("ravensmoor-rusted-clutch-rock").Inspection!;
+        SimulationCheck simulated = DemoCases.Simulation("ravensmoor-rusted-clutch-rock").Check!;
         foreach (SimulatedLoad load in simulated.Loads.Where(l => l.DamagedAt is not null))
         {
             Finding said = inspection.PartLoads.Single(f => f.Parameter("name")!.Text == load.Element.Name);
@@ -296,13 +295,13 @@ public class CaseAdviceTests
     [MemberData(nameof(Demos))]
     public void AnyDemo_InterviewToItsEnd_NeverWorksUnderARunningPto_AndResumesFromItsFile(string name)
     {
-        CaseInterview interview = CaseInterview.From(DemoCases.Read(name));
+        CaseInterview interview = CaseInterview.From(DemoCases.Read(name), DemoCases.AdviceOf);
         interview = interview.NeedsSymptom ? interview.Complain(Symptom.BreaksOften) : interview;
         for (int k = 0; interview.Next is { } question && k < 40; k++)
         {
             Assert.True(question.Place == CheckPlace.Desk || question.Cautions.Contains(Caution.StopAndKeyOut), question.Code);
             interview = interview.Answer(k % 3 == 0 ? Fact.NotKnown : question.Answers[k % question.Answers.Count]);
-            CaseInterview resumed = CaseInterview.From(CaseReader.Read(CaseWriter.ToJson(interview.File)).Case!);
+            CaseInterview resumed = CaseInterview.From(CaseReader.Read(CaseWriter.ToJson(interview.File)).Case!, DemoCases.AdviceOf);
             Assert.Equal(interview.Next?.Code, resumed.Next?.Code);
             Assert.Equal(interview.Advice.Diagnosis.Causes.Select(c => c.Probability.Value),
                 resumed.Advice.Diagnosis.Causes.Select(c => c.Probability.Value));
@@ -311,11 +310,12 @@ public class CaseAdviceTests
         Assert.Null(interview.Next);
     }
 
-    private static OwnerAdvice Advice(string name) => Advice(DemoCases.Read(name));
+    private static OwnerAdvice Advice(string name) => Good(DemoCases.Advice(name));
 
-    private static OwnerAdvice Advice(CaseFile file)
+    private static OwnerAdvice Advice(CaseFile file) => Good(DemoCases.AdviceOf(file));
+
+    private static OwnerAdvice Good(CaseAdvice advice)
     {
-        CaseAdvice advice = CaseAdvice.Of(file);
         Assert.True(advice.Advice is not null, string.Join("; ", advice.Errors));
         return advice.Advice;
     }

@@ -49,7 +49,7 @@ public class CaseChoiceTests
     [Fact]
     public void SettingsOf_KnownCase_GivesAWindowAroundTheBestAndItsTurns()
     {
-        ClutchChoice choice = Assert.Single(CaseChoice.SettingsOf(DemoCases.Read("dunmarsh-clutch-never-slipped")));
+        ClutchChoice choice = Assert.Single(DemoCases.Settings("dunmarsh-clutch-never-slipped"));
         Assert.Equal("slip clutch", choice.Place.Name);
         Assert.True(choice.Window!.Holds(choice.Best!.Torque));
         Assert.InRange(choice.Window.Lowest.WorkMargin!.Value, 1, 1.0001);
@@ -73,14 +73,14 @@ public class CaseChoiceTests
     [InlineData("thornbeck-bolt-right", null)]
     public void SettingsOf_StuckOrNoClutch_OffersNone(string name, string? code)
     {
-        IReadOnlyList<ClutchChoice> choices = CaseChoice.SettingsOf(DemoCases.Read(name));
+        IReadOnlyList<ClutchChoice> choices = DemoCases.Settings(name);
         Assert.All(choices, c => Assert.True(c is { Window: null, Best: null }));
         Assert.Equal(code, choices.SingleOrDefault()?.Findings[0].Code);
     }
 
     [Fact]
     public void SettingsOf_AnyDemo_PressesNoLiningAboveItsLimit() => Assert.All(
-        DemoCases.Names.SelectMany(n => CaseChoice.SettingsOf(DemoCases.Read(n))).Where(c => c.Window is not null),
+        DemoCases.Names.SelectMany(n => DemoCases.Settings(n)).Where(c => c.Window is not null),
         c => Assert.All(
             new[] { c.Window!.Lowest, c.Window.Highest, c.Best! },
             p => Assert.DoesNotContain(p.Slip.Findings, f => f.Code == Driveline.Clutches.ClutchFindings.FacingPressureHigh)));

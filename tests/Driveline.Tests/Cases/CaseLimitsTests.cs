@@ -47,9 +47,8 @@ public class CaseLimitsTests
     {
         foreach (string name in DemoCases.Names)
         {
-            CaseFile file = DemoCases.Read(name);
-            Assert.True(CaseAdvice.Of(file).SimulationWork <= SimulationLimits.Usual.Work, name);
-            Assert.DoesNotContain(CaseSimulation.Of(file).Findings, f => f.Code == SimulationFindings.TooMuchWork);
+            Assert.True(DemoCases.Advice(name).SimulationWork <= SimulationLimits.Usual.Work, name);
+            Assert.DoesNotContain(DemoCases.Simulation(name).Findings, f => f.Code == SimulationFindings.TooMuchWork);
         }
     }
 
@@ -69,7 +68,7 @@ public class CaseLimitsTests
     public void Strike_CutOffAnywhere_DecidesNothingThatTheWholeRunDoesNot()
     {
         CaseFile file = DemoCases.Read("ravensmoor-rock");
-        SimulationCheck whole = CaseSimulation.Of(file).Check!;
+        SimulationCheck whole = DemoCases.Simulation("ravensmoor-rock").Check!;
         for (int part = 0; part < 10; part++)
         {
             SimulationCheck cut = CaseSimulation.Of(file, SimulationLimits.OfWork(whole.Work * part / 10)).Check!;

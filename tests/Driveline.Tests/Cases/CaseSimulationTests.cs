@@ -140,7 +140,7 @@ public class CaseSimulationTests
         // c = 1050 N·m / 4 s = 262.5, K = 40, τ = 14.4/40 = 0.36 s, load 40 N·m from t0 = 40/262.5 = 0.152 s.
         // Engine: ω0 − (c/K)·(t − τ·(1 − e^(−t/τ))); rotor: (c/2)·(t − t0)²/J2. They meet at t = 1.450 s: T = c·t = 380.7 N·m.
         // Heat, ∫ c·t·(ω1 − ω2) dt = 4403 J; ½·J2·ω0² = 4505 J. The shafts swing a little about that.
-        DrivelineSimulation simulation = CaseSimulation.Of(DemoCases.Read("ravensmoor-clutch-let-in-gently")).Simulation!;
+        DrivelineSimulation simulation = DemoCases.Simulation("ravensmoor-clutch-let-in-gently").Simulation!;
         SimulationOutcome gentle = simulation.Run(SimulatedDevices.Fitted, BandPoint.Expected);
         Assert.InRange(gentle.SlipEnergy.Joules, 4403 * 0.98, 4403 * 1.02);
         Assert.InRange(gentle.Peak(simulation.Chain.Elements.Single(e => e.Name == "drive tube")).NewtonMeters, 380.7 * 0.98, 380.7 * 1.03);

@@ -66,7 +66,7 @@ public class DemoCautionTests
     [Fact]
     public void EveryCaution_OfTheAdvice_IsPrintedSomewhere()
     {
-        var printed = DemoCases.Names.SelectMany(n => CaseAdvice.Of(DemoCases.Read(n)).Advice!.Cautions)
+        var printed = DemoCases.Names.SelectMany(n => DemoCases.Advice(n).Advice!.Cautions)
             .Concat(FactQuestion.All.SelectMany(q => q.Cautions)).Concat(ClutchReview.OfEveryClutch).Select(c => c.Code)
                 .ToHashSet(StringComparer.Ordinal);
         // goes with a remedy that no demo needs

@@ -1,5 +1,3 @@
-using Driveline.Cases;
-using Driveline.Cases.Questions;
 using Driveline.Chains;
 using Driveline.Choosing;
 using Driveline.Fasteners;
@@ -152,9 +150,5 @@ public class ManualsBoltTests
         Assert.True(grades.Count > 1);
     }
 
-    private static BoltChoice Of(string demo)
-    {
-        CaseFile file = DemoCases.Read(demo);
-        return BoltChoice.For(CaseQuestion.Of(file).Question!, CaseChoice.TermsOf(file));
-    }
+    private static BoltChoice Of(string demo) => DemoCases.ChoiceInItsTerms(demo);
 }

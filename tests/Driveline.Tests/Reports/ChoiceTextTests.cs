@@ -100,7 +100,7 @@ public partial class ChoiceTextTests
     [InlineData("wickerby-clutch-coil-bound", "Set them to the length in the manual.", "Póngalos a la longitud que indica el manual.")]
     public void Text_ClutchDemo_SaysInBothLanguages(string name, string english, string spanish)
     {
-        IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(DemoCases.Read(name));
+        IReadOnlyList<ClutchChoice> settings = DemoCases.Settings(name);
         Assert.Contains(english, OneLine(ChoiceText.Of(Demo(name), settings, ReportOptions.Default)), StringComparison.Ordinal);
         Assert.Contains(spanish, OneLine(ChoiceText.Of(Demo(name), settings, Spanish)), StringComparison.Ordinal);
     }
@@ -124,7 +124,7 @@ public partial class ChoiceTextTests
     [InlineData("dunmarsh-clutch-rusted")]
     public void Text_FaultyClutchOrManualNotStated_TellsNoLengthAndNoTurns(string name)
     {
-        string text = OneLine(ChoiceText.Of(Demo(name), CaseChoice.SettingsOf(DemoCases.Read(name)), ReportOptions.Default));
+        string text = OneLine(ChoiceText.Of(Demo(name), DemoCases.Settings(name), ReportOptions.Default));
         Assert.DoesNotContain("turns of every nut", text, StringComparison.Ordinal);
         Assert.DoesNotContain(" long", text, StringComparison.Ordinal);
     }
@@ -133,7 +133,7 @@ public partial class ChoiceTextTests
     [MemberData(nameof(Demos))]
     public void Text_AnyDemoWithSettings_HasEveryCautionAndPlainPunctuation(string name)
     {
-        IReadOnlyList<ClutchChoice> settings = CaseChoice.SettingsOf(DemoCases.Read(name));
+        IReadOnlyList<ClutchChoice> settings = DemoCases.Settings(name);
         foreach (ReportOptions options in new[] { ReportOptions.Default, Spanish,
             ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary) })
         {
@@ -199,7 +199,7 @@ public partial class ChoiceTextTests
         Assert.DoesNotContain("10000", text, StringComparison.Ordinal);
     }
 
-    private static BoltChoice Demo(string name) => BoltChoice.For(DemoCases.Verdict(name).Question);
+    private static BoltChoice Demo(string name) => DemoCases.Choice(name);
 
     private static double? Number(JsonElement of, string name) =>
         of.GetProperty(name) is { ValueKind: JsonValueKind.Number } number ? number.GetDouble() : null;

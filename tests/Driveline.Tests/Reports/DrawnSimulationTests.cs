@@ -33,7 +33,7 @@ public class DrawnSimulationTests
     [MemberData(nameof(Demos))]
     public void Curves_OfADemo_AreTheTorquesOfTheJson(string name, bool us)
     {
-        CaseSimulation run = CaseSimulation.Of(DemoCases.Read(name));
+        CaseSimulation run = DemoCases.Simulation(name);
         DisplayUnits units = us ? DisplayUnits.UsCustomary : DisplayUnits.Metric;
         Language language = us ? Language.Spanish : Language.English;
         var picture = new DrawnSvg(SimulationPicture.Svg(run.Check!, ReportOptions.Default.WithUnits(units).WithLanguage(language)));
@@ -69,7 +69,7 @@ public class DrawnSimulationTests
     [MemberData(nameof(Demos))]
     public void Csv_OfADemo_HasThePeaksOfTheJson(string name, bool us)
     {
-        CaseSimulation run = CaseSimulation.Of(DemoCases.Read(name));
+        CaseSimulation run = DemoCases.Simulation(name);
         string[] lines = SimulationCsv.Of(run.Check!, ReportOptions.Default.WithUnits(us ? DisplayUnits.UsCustomary : DisplayUnits.Metric))
             .TrimEnd('\n').Split('\n');
         double perNm = us ? 1 / 1.3558179483314 : 1;   // 1 lbf·ft = 1.3558179483314 N·m

@@ -26,7 +26,7 @@ public class PageLayoutTests
 
     [Fact]
     public void Simulation_AsAFile_HasAViewBoxOfItsSize() =>
-        AssertWhole(XDocument.Parse(SimulationPicture.Svg(CaseSimulation.Of(DemoCases.Read("ravensmoor-rock")).Check!)).Root!);
+        AssertWhole(XDocument.Parse(SimulationPicture.Svg(DemoCases.Simulation("ravensmoor-rock").Check!)).Root!);
 
     [Theory]
     [InlineData("svg{display:block;max-width:100%;height:auto}", "a picture shrinks to its page")]

@@ -147,5 +147,5 @@ public class SimulationReportTests
         Assert.Contains("\"'=1+1,\"\"x\"\", with protection [N.m]\"", csv, StringComparison.Ordinal);
     }
 
-    private static SimulationCheck Check(string name) => CaseSimulation.Of(DemoCases.Read(name)).Check!;
+    private static SimulationCheck Check(string name) => DemoCases.Simulation(name).Check!;
 }

@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Driveline.Loads;
 
 /// <summary>Counts the work of the runs of one question, in memory that they share. Not for two threads at a time.</summary>
-internal sealed class WorkMeter
+internal class WorkMeter
 {
     private readonly TransientWorkspace workspace = new();
     private readonly long most;
@@ -46,10 +46,13 @@ internal sealed class WorkMeter
     /// <summary>Runs a line as far as the work lasts. The result is valid until the next run.</summary>
     public TransientResult Run(TorsionStart start, double seconds)
     {
-        TransientResult result = Transient.Run(
-            start, Duration.FromSeconds(seconds), TransientLimits.Usual.WithWork(most - Done).WithStop(stop), workspace);
+        TransientResult result = RunWithin(
+            start, Duration.FromSeconds(seconds), TransientLimits.Usual.WithWork(most - Done).WithStop(stop));
         Done += result.Work;
         IsSpent |= Done > most;
         return result;
     }
+
+    private protected virtual TransientResult RunWithin(TorsionStart start, Duration duration, TransientLimits limits) =>
+        Transient.Run(start, duration, limits, workspace);
 }
