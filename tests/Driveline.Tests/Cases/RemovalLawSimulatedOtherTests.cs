@@ -1,0 +1,11 @@
+namespace Driveline.Tests.Cases;
+
+/// <summary>The law of removal for the other cases with simulations; classes run side by side.</summary>
+public class RemovalLawSimulatedOtherTests
+{
+    public static TheoryData<string> Demos => [.. RemovalLaw.Simulated.Where((_, k) => k % 2 == 1)];
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void Demo_AnyFactOrElementLess_NeverCreatesAYes(string name) => RemovalLaw.Holds(name);
+}
