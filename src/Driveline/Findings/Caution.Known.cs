@@ -1,5 +1,4 @@
 using Driveline.Provenance;
-using Driveline.Quantities;
 
 namespace Driveline.Findings;
 

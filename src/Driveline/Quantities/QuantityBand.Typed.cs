@@ -1,5 +1,3 @@
-using Driveline.Provenance;
-
 namespace Driveline.Quantities;
 
 /// <summary>Low, expected and high value as quantities of one type.</summary>
