@@ -1,6 +1,4 @@
-using Driveline.Findings;
 using Driveline.Protection;
-using Driveline.Quantities;
 using Driveline.Reports.Verdicts;
 using Driveline.Wording;
 

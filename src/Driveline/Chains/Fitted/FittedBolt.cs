@@ -1,4 +1,3 @@
-using Driveline.Findings;
 using Driveline.Quantities;
 using Driveline.ShearBolts;
 using UnitsNet;
