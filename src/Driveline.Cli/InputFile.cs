@@ -49,7 +49,8 @@ internal static class InputFile
     /// <exception cref="BadInputException">It cannot be read.</exception>
     public static T ReadLines<T>(string path, string wanted, Terminal terminal, Func<TextReader, T> read) => path == "-"
         ? read(terminal.Input)
-        : Read(path, wanted, terminal, text => read(new StringReader(text)), stream => read(new StreamReader(stream)));
+        : Read(path, wanted, terminal, text => read(new StringReader(text)), stream => read(new StreamReader(
+            stream, Encoding.UTF8, detectEncodingFromByteOrderMarks: true, bufferSize: 65536)));
 
     /// <summary>Everything that is wrong with what was read, by where it came from; readers list no more than a thousand.</summary>
     public static BadInputException Refused(string from, IReadOnlyList<CaseError> errors) =>

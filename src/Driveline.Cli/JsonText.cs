@@ -11,10 +11,12 @@ internal static class JsonText
     /// <summary>Indented; letters of every language stay readable.</summary>
     public static JsonWriterOptions Options { get; } = new() { Indented = true, Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
 
-    public static void Print(Terminal terminal, Action<Stream> write)
+    public static void Print(Terminal terminal, Action<Stream> write) => terminal.Output.WriteLine(Of(write));
+
+    public static string Of(Action<Stream> write)
     {
         using var stream = new MemoryStream();
         write(stream);
-        terminal.Output.WriteLine(Encoding.UTF8.GetString(stream.ToArray()));
+        return Encoding.UTF8.GetString(stream.ToArray());
     }
 }

@@ -1,6 +1,8 @@
 using Driveline.Monitoring;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Monitors;
+using Driveline.Reports.Verdicts;
+using Driveline.Wording;
 
 namespace Driveline.Reports;
 
@@ -17,4 +19,13 @@ public static class MonitorText
     /// <exception cref="ArgumentNullException">The report or the options are missing.</exception>
     public static string Of(MonitorReport report, ReportOptions options) => TextRendering.Of(MonitorWords.Of(
         report ?? throw new ArgumentNullException(nameof(report)), options ?? throw new ArgumentNullException(nameof(options))));
+
+    /// <summary>What is wrong with the first rows that were left out for each reason, by line; one text each.</summary>
+    /// <exception cref="ArgumentNullException">The report or the options are missing.</exception>
+    public static IReadOnlyList<string> RowsOf(MonitorReport report, ReportOptions options) =>
+    [
+        .. MonitorWords.Rows(
+            report ?? throw new ArgumentNullException(nameof(report)),
+            new Phrase(Texts.In((options ?? throw new ArgumentNullException(nameof(options))).Language), options.Units)),
+    ];
 }

@@ -148,7 +148,7 @@ internal static class CaseChain
         ?? (facts.Get(ElementMembers.Length) is { } length && (BodyOf(facts) ?? SectionOf(facts)) is { } section
             ? LineStiffness.Of(section, length).Stiffness : null);
 
-    private static ShaftSection? SectionOf(CaseObject facts) =>
+    internal static ShaftSection? SectionOf(CaseObject facts) =>
         facts.Get(ElementMembers.SplineRootDiameter) is { } root ? ShaftSection.Splined(root) : BodyOf(facts);
 
     // A shaft twists along its body, not at the root of its splines.

@@ -40,6 +40,7 @@ public static class MonitorJson
 
         json.WriteEndArray();
         json.WriteNumber("eventsLeftOut", report.EventsLeftOut);
+        json.WriteNumber("cycles", report.Cycles);
         WriteWorkPeak(json, report.WorkPeak);
         WriteTrend(json, report.SlipTorque);
         json.WriteStartArray("lives");
@@ -77,6 +78,7 @@ public static class MonitorJson
         {
             json.WriteStartObject();
             json.WriteNumber("line", row.Line);
+            json.WriteString("trouble", row.Trouble.ToString());
             JsonNumbers.Text(json, "column", row.Column);
             json.WriteEndObject();
         }
@@ -124,6 +126,7 @@ public static class MonitorJson
     {
         json.WriteStartObject("workPeak");
         JsonNumbers.Band(json, "torqueNm", learned.Torque);
+        JsonNumbers.Number(json, "atMostNm", learned.AtMost?.NewtonMeters);
         json.WriteNumber("peaks", learned.Peaks);
         json.WriteNumber("levelNm", learned.Level.NewtonMeters);
         json.WriteNumber("workedS", learned.Worked.Seconds);

@@ -2,23 +2,22 @@ using System.CommandLine;
 using Driveline.Cases;
 using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
+using Driveline.Cli.Telemetry;
 using Driveline.Monitoring;
 using Driveline.Reports;
 using UnitsNet;
 
 namespace Driveline.Cli.Commands;
 
-/// <summary>watch LOG: what a log of samples shows of a driveline.</summary>
+/// <summary>watch TELEMETRY: what a log of samples shows of a driveline.</summary>
 internal static class WatchCommand
 {
-    private const int SamplesAtOnce = 4096;
-
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
-        var log = new Argument<string>("LOG")
+        var log = new Argument<string>("TELEMETRY")
         {
-            Description = "A log measured at the PTO: a head such as timeS,speedInRpm,speedOutRpm,torqueNm, then a row a sample; "
-                + "- reads standard input.",
+            Description = "A log measured at the PTO: the head " + TelemetryLog.Head + ", then a row a sample; or CAN frames with their "
+                + "times, as candump writes them. - reads standard input.",
         };
         var path = Option<string?>(
             "--case", "CASE", "The case file of the driveline (*.case.json): gives the overload level, the clutch and the bolts.");
@@ -32,40 +31,73 @@ internal static class WatchCommand
         {
             Description = "Say that the protection never acted in normal work, only at strikes and plugs.",
         };
-        var save = Option<string?>("--out", "FILE", "File for a copy of the case, or a new one, with the work peak measured.");
+        var copy = Option<string?>("--out", "FILE", "File for a copy of the case, or a new one, with the work peak measured.");
+        var save = Option<string?>(
+            "--save", "FILE", "File for the state at the end, from which --resume goes on. What is going on is then not ended.");
+        var resume = Option<string?>(
+            "--resume", "FILE", "State of an earlier watch with the same case and options: the answer covers the whole.");
+        var anew = new Option<bool>("--new-clock")
+        {
+            Description = "Say that the clock of the log began anew since the state was saved; else earlier times are left out as sent "
+                + "twice.",
+        };
+        var reference = Option<string?>(
+            "--reference-torque", "TORQUE", "Reference torque of the engine (SPN 544), when the log of CAN frames lacks it.");
+        var whole = Option<string?>(
+            "--report", "FILE", "File for all there is to say, as one JSON object: findings, cautions, life, history.");
         var command = new Command(
             "watch", "Says what a log of torque and speeds shows: overloads, trips, slips, heat, life used, work peak. No safety function.")
         {
-            log, path, overload, peaks, hours, ratio, never, save,
+            log, path, overload, peaks, hours, ratio, never, copy, save, resume, anew, reference, whole,
         };
         command.SetAction(parsed =>
         {
             string from = parsed.GetRequiredValue(log);
             CaseInput? input = parsed.GetValue(path) is not { } file ? null
-                : file == "-" && from == "-" ? throw new BadInputException("Only one of LOG and --case can be standard input.")
+                : file == "-" && from == "-" ? throw new BadInputException("Only one of TELEMETRY and --case can be standard input.")
                 : CaseInput.Of(file, terminal);
-            Torque level = LevelOf(parsed.GetValue(overload), input);
-            Torque? threshold = parsed.GetValue(peaks) is { } text ? TorqueOption.Parse("--peaks-from", text) : null;
-            double asked = Within(parsed.GetValue(hours) ?? 100, 0.01, 1e5, "--hours");
-            double speeds = Within(parsed.GetValue(ratio) ?? 1, 0.01, 100, "--ratio");
-            ActedInWork acted = parsed.GetValue(never) ? ActedInWork.Never
-                : input is null ? ActedInWork.NotKnown
-                : MeasuredWork.ActedIn(input.File);
-            MonitorReport report = InputFile.ReadLines(from, "a log", terminal, reader =>
-                Watch(reader, level, threshold, speeds, input, Duration.FromHours(asked), acted));
-            if (parsed.GetValue(save) is { } target)
+            bool json = parsed.GetValue(shared.Json);
+            var options = new WatchOptions
+            {
+                Overload = LevelOf(parsed.GetValue(overload), input),
+                PeaksFrom = TorqueOf(parsed.GetValue(peaks), "--peaks-from"),
+                Horizon = Duration.FromHours(Within(parsed.GetValue(hours) ?? 100, 0.01, 1e5, "--hours")),
+                Ratio = Within(parsed.GetValue(ratio) ?? 1, 0.01, 100, "--ratio"),
+                Acted = parsed.GetValue(never) ? ActedInWork.Never
+                    : input is null ? ActedInWork.NotKnown
+                    : MeasuredWork.ActedIn(input.File),
+                Case = input,
+                Reference = TorqueOf(parsed.GetValue(reference), "--reference-torque"),
+                Resume = parsed.GetValue(resume),
+                Save = parsed.GetValue(save),
+                ClockIsNew = parsed.GetValue(anew),
+                Tell = json ? seen => Print(terminal, WatchLines.Event(seen)) : _ => { },
+            };
+            MonitorReport report = InputFile.ReadLines(from, "a log", terminal, reader => options.Watch(reader, terminal));
+            if (parsed.GetValue(copy) is { } target)
             {
                 Save(target, report, input);
             }
 
-            if (parsed.GetValue(shared.Json))
+            if (parsed.GetValue(whole) is { } all)
             {
-                JsonText.Print(terminal, stream => MonitorJson.Write(report, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+                OutFolder.WriteFile(all, JsonText.Of(stream =>
+                    MonitorJson.Write(report, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed))) + "\n", "--report");
+            }
+
+            ReportOptions words = shared.ReportOf(parsed, input?.Title ?? (from == "-" ? "standard input" : Path.GetFileName(from)));
+            if (json)
+            {
+                foreach (string row in MonitorText.RowsOf(report, words))
+                {
+                    terminal.Error(row);
+                }
+
+                Print(terminal, WatchLines.Summary(report));
             }
             else
             {
-                terminal.Output.Write(MonitorText.Of(report,
-                    shared.ReportOf(parsed, input?.Title ?? (from == "-" ? "standard input" : Path.GetFileName(from)))));
+                terminal.Output.Write(MonitorText.Of(report, words));
             }
 
             return ExitCode.Answered;
@@ -76,40 +108,15 @@ internal static class WatchCommand
     private static Option<T> Option<T>(string name, string helpName, string description) =>
         new(name) { HelpName = helpName, Description = description };
 
-    private static MonitorReport Watch(
-        TextReader reader, Torque overload, Torque? peaksFrom, double ratio, CaseInput? input, Duration horizon, ActedInWork acted)
+    private static void Print(Terminal terminal, string? line)
     {
-        TelemetryLog log = TelemetryLog.Open(reader);
-        var samples = new TorqueSample[SamplesAtOnce];
-        int count = log.Read(samples);
-        MonitorSettings settings = MonitorSettings.Of(overload, PeriodOf(samples.AsSpan(0, count))).WithSpeedRatio(ratio);
-        settings = peaksFrom is { } threshold ? settings.WithPeaksFrom(threshold) : settings;
-        CaseWatch watch = input is null ? CaseWatch.Of(settings) : CaseWatch.Of(settings, input.File);
-        while (count > 0)
+        if (line is not null)
         {
-            watch.Feed(samples.AsSpan(0, count));
-            count = log.Read(samples);
+            terminal.Output.WriteLine(line);
         }
-
-        return watch.Finish(horizon, acted).WithBadRows(log.BadRows, log.FirstBadRows);
     }
 
-    // The middle of the steps of the first samples.
-    private static Duration PeriodOf(ReadOnlySpan<TorqueSample> samples)
-    {
-        var steps = new List<double>();
-        for (int k = 1; k < samples.Length; k++)
-        {
-            double step = samples[k].TimeS - samples[k - 1].TimeS;
-            if (step is >= 1e-5 and <= 3600)
-            {
-                steps.Add(step);
-            }
-        }
-
-        steps.Sort();
-        return Duration.FromSeconds(steps.Count == 0 ? 1 : steps[steps.Count / 2]);
-    }
+    private static Torque? TorqueOf(string? text, string option) => text is null ? null : TorqueOption.Parse(option, text);
 
     private static Torque LevelOf(string? text, CaseInput? input) => text is not null ? TorqueOption.Parse("--overload", text)
         : input is null ? throw new BadInputException(

@@ -54,7 +54,9 @@ internal static class MonitorWords
         .With("engagements", QuantityKind.Count, history.Engagements));
 
     private static string WorkPeak(WorkPeakEstimate learned, Phrase phrase) => learned.Torque is null
-        ? phrase.Of("watch.workPeak.notKnown")
+        ? learned.AtMost is { } most
+            ? phrase.Of(Phrase.Code("watch.workPeak.atMost").With("most", QuantityKind.Torque, most.NewtonMeters))
+            : phrase.Of("watch.workPeak.notKnown")
         : phrase.Of(Phrase.Code("watch.workPeak.learned")
             .With("band", BandWords.Of(learned.Torque, phrase))
             .With("asked", QuantityKind.Number, learned.Horizon.Hours)
@@ -134,13 +136,17 @@ internal static class MonitorWords
             .With("missing", QuantityKind.Count, counts.Missing)
             .With("gaps", QuantityKind.Count, counts.Gaps)
             .With("bad", QuantityKind.Count, report.BadRows));
-        foreach (RowProblem row in report.FirstBadRows)
+        foreach (string row in Rows(report, phrase))
         {
-            yield return phrase.Of(Phrase.Code(row.Column is null ? "watch.row.cells" : "watch.row.number")
-                .With("line", QuantityKind.Count, row.Line)
-                .With("column", row.Column ?? string.Empty));
+            yield return row;
         }
     }
+
+    /// <summary>What is wrong with the first rows that were left out.</summary>
+    public static IEnumerable<string> Rows(MonitorReport report, Phrase phrase) => report.FirstBadRows.Select(row =>
+        phrase.Of(Phrase.Code("watch.row." + row.Trouble)
+            .With("line", QuantityKind.Count, row.Line)
+            .With("column", row.Column ?? string.Empty)));
 
     private static string Value(double si, QuantityKind kind, Phrase phrase) => double.IsNaN(si) ? phrase.Of("band.notKnown")
         : phrase.Quantity(si, kind);

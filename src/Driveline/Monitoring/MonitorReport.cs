@@ -11,6 +11,7 @@ public sealed class MonitorReport
         Counts = monitor.Counts;
         History = monitor.History;
         SlipTorque = monitor.SlipTorqueTrend();
+        Cycles = monitor.CountedRanges().Sum(range => range.Cycles);
         WorkPeak = workPeak;
     }
 
@@ -19,6 +20,7 @@ public sealed class MonitorReport
         Counts = other.Counts;
         History = other.History;
         SlipTorque = other.SlipTorque;
+        Cycles = other.Cycles;
         WorkPeak = other.WorkPeak;
         Events = other.Events;
         EventsLeftOut = other.EventsLeftOut;
@@ -39,6 +41,9 @@ public sealed class MonitorReport
     /// <summary>How the slip torque drifts; null with too few slips.</summary>
     public SlipTorqueTrend? SlipTorque { get; }
 
+    /// <summary>Load cycles counted, those still open as half cycles.</summary>
+    public double Cycles { get; }
+
     /// <summary>The events, in the order they ended.</summary>
     public IReadOnlyList<MonitorEvent> Events { get; private init; } = [];
 
@@ -51,7 +56,7 @@ public sealed class MonitorReport
     /// <summary>Rows of the log that could not be read.</summary>
     public long BadRows { get; private init; }
 
-    /// <summary>The first of them.</summary>
+    /// <summary>The first rows that were left out for each reason, those that could be read too.</summary>
     public IReadOnlyList<RowProblem> FirstBadRows { get; private init; } = [];
 
     /// <summary>What a caller must notice.</summary>
@@ -74,7 +79,7 @@ public sealed class MonitorReport
     /// <exception cref="ArgumentNullException">The lives are missing.</exception>
     public MonitorReport WithLives(IReadOnlyList<ConsumedLife> lives) => new(this) { Lives = [.. Guard.NotNull(lives, nameof(lives))] };
 
-    /// <summary>The same with the rows that could not be read.</summary>
+    /// <summary>The same with the number of rows that could not be read, and the first that were left out.</summary>
     /// <exception cref="ArgumentNullException">The rows are missing.</exception>
     public MonitorReport WithBadRows(long count, IReadOnlyList<RowProblem> first) =>
         new(this) { BadRows = count, FirstBadRows = [.. Guard.NotNull(first, nameof(first))] };

@@ -57,6 +57,8 @@ public sealed class MonitorSettings
 
     internal HeatPath? Path { get; private set; }
 
+    internal bool IsUpperBound { get; private set; }
+
     /// <summary>Settings for an overload level and a period of samples.</summary>
     /// <param name="overload">Torque from which on it is an overload; above 0 to 10⁶ N·m.</param>
     /// <param name="samplePeriod">Time from sample to sample; 10 µs to 1 h.</param>
@@ -190,6 +192,11 @@ public sealed class MonitorSettings
         });
     }
 
+    /// <summary>
+    /// Says that the torques are upper bounds, such as those of <see cref="EngineTorqueDecoder"/>: no work peak is learned.
+    /// </summary>
+    public MonitorSettings WithUpperBoundTorque() => With(s => s.IsUpperBound = true);
+
     /// <summary>A checksum of all that steers the stream, by which a snapshot knows its settings.</summary>
     internal uint Fingerprint()
     {
@@ -200,6 +207,7 @@ public sealed class MonitorSettings
             SlipUntilRadPerS, TripSpeedShare, TripTorqueShare, TripWithinS, PeaksApartS, AirK, HottestK,
             Path?.AreaM2 ?? 0, Path?.Faces ?? 0, Path?.ThicknessM ?? 0, Path?.PlateShare ?? 0, Path?.LossWPerK ?? 0,
             Path?.Plate.WPerMK ?? 0, Path?.Plate.KgPerM3 ?? 0, Path?.Plate.JPerKgK ?? 0,
+            IsUpperBound ? 1 : 0,
         ];
         byte[] bytes = new byte[values.Length * sizeof(long)];
         for (int k = 0; k < values.Length; k++)

@@ -21,6 +21,9 @@ public static class MonitoringFindings
     /// <summary>Without a speed behind the device nobody knows whether it acted.</summary>
     public const string SpeedOutNotMeasured = "monitor.speedOutNotMeasured";
 
+    /// <summary>The torques were upper bounds: how high the peak really was is not known.</summary>
+    public const string TorqueIsUpperBound = "monitor.torqueIsUpperBound";
+
     /// <summary>Samples come so seldom that most peaks fall between them.</summary>
     public const string TooSlowForPeaks = "monitor.tooSlowForPeaks";
 

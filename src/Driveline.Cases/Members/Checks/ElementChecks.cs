@@ -76,6 +76,7 @@ internal static class ElementChecks
         }
 
         MemberChecks.Needs(facts, walk, ElementMembers.InnerDiameter, ElementMembers.OuterDiameter, ElementMembers.SplineRootDiameter);
+        MemberChecks.Needs(facts, walk, ElementMembers.FatigueCategory, ElementMembers.OuterDiameter, ElementMembers.SplineRootDiameter);
         MemberChecks.Needs(facts, walk, ElementMembers.OverloadFactor, ElementMembers.RatedTorque);
         MemberChecks.Needs(facts, walk, ElementMembers.OverloadSource, ElementMembers.OverloadFactor);
         MemberChecks.Bounded(facts, walk, ElementMembers.PowerShare);

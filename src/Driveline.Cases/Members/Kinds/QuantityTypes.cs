@@ -24,4 +24,5 @@ internal static class QuantityTypes
         new(Dimension.TorsionalStiffness, si => UnitsNet.RotationalStiffness.FromNewtonMetersPerRadian(si));
     public static readonly QuantityType<UnitsNet.ForcePerLength> SpringRate =
         new(Dimension.SpringRate, si => UnitsNet.ForcePerLength.FromNewtonsPerMeter(si));
+    public static readonly QuantityType<UnitsNet.Pressure> Stress = new(Dimension.Stress, si => UnitsNet.Pressure.FromPascals(si));
 }

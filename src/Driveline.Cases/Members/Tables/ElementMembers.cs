@@ -56,6 +56,10 @@ internal static class ElementMembers
         "innerDiameter", QuantityTypes.Length, "[0 mm; 500 mm)", "Bore, when it is hollow.").For(Parts);
     public static readonly QuantityMember<UnitsNet.Length> SplineRootDiameter = Table.Quantity(
         "splineRootDiameter", QuantityTypes.Length, "[3 mm; 500 mm]", "Diameter at the root of its splines.").For(Parts);
+    public static readonly QuantityMember<UnitsNet.Pressure> FatigueCategory = Table.Quantity(
+        "fatigueCategory", QuantityTypes.Stress, "[10 MPa; 500 MPa]",
+            "Detail category of its worst notch or weld in shear, EN 1993-1-9: the range of stress it bears 2 million times. With a "
+                + "diameter, a log shows the life it has used.").For(Parts);
     public static readonly BandMember<StressBand> YieldStrength = Table.Stresses(
         "yieldStrength", "[10 MPa; 3000 MPa]", "Yield strength of its material.").For(Parts);
     public static readonly ParsedMember<StatedSteel> Material = Table.Text<StatedSteel>(

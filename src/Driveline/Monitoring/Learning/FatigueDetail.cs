@@ -10,8 +10,9 @@ namespace Driveline.Monitoring;
 /// <summary>A place of the driveline whose fatigue is followed: its curve, and its shear stress for the torque that is measured.</summary>
 public sealed class FatigueDetail
 {
-    private FatigueDetail(string name, SNCurve curve, double paPerNm, double holdsToNm, Basis basis)
+    private FatigueDetail(string name, SNCurve curve, double paPerNm, double holdsToNm, Basis basis, bool isBolt)
     {
+        IsBolt = isBolt;
         Name = name;
         Curve = curve;
         PaPerNm = paPerNm;
@@ -21,6 +22,9 @@ public sealed class FatigueDetail
 
     /// <summary>Name, e.g. "drive tube".</summary>
     public string Name { get; }
+
+    /// <summary>True for the bolts of a joint.</summary>
+    public bool IsBolt { get; }
 
     /// <summary>The curve.</summary>
     public SNCurve Curve { get; }
@@ -46,7 +50,8 @@ public sealed class FatigueDetail
         Guard.Positive(Si.Pascals(stress), "Shear stress", "Pa", nameof(stress)) / Guard.Positive(Si.NewtonMeters(at), "Torque",
             "N·m", nameof(at)),
         double.PositiveInfinity,
-        Basis.Weakest(curve.Basis, Guard.NotNull(basis, nameof(basis))));
+        Basis.Weakest(curve.Basis, Guard.NotNull(basis, nameof(basis))),
+        isBolt: false);
 
     /// <summary>A round shaft or tube: τ = T / W_p, on a curve of choice for its worst notch or weld.</summary>
     /// <param name="name">Its name.</param>
@@ -77,7 +82,8 @@ public sealed class FatigueDetail
             SNCurve.BoltsInShear,
             applies ? at1Nm.RangePa : 0,
             applies ? BoltFatigue.LowestShearYieldPa(joint.Bolt) / at1Nm.RangePa : 0,
-            at1Nm.Basis);
+            at1Nm.Basis,
+            isBolt: true);
     }
 
     /// <summary>The same place when its own torque is so many times the one that is measured.</summary>
@@ -86,6 +92,6 @@ public sealed class FatigueDetail
     public FatigueDetail WithTorqueRatio(double partOverMeasured)
     {
         double ratio = Guard.Positive(partOverMeasured, "Torque ratio", string.Empty, nameof(partOverMeasured));
-        return new FatigueDetail(Name, Curve, PaPerNm * ratio, HoldsToNm / ratio, Basis);
+        return new FatigueDetail(Name, Curve, PaPerNm * ratio, HoldsToNm / ratio, Basis, IsBolt);
     }
 }

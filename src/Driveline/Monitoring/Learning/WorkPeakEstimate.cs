@@ -36,6 +36,15 @@ public sealed class WorkPeakEstimate
     /// <summary>The peak of the time asked about, basis Given ("measured …"); null when no peak was seen.</summary>
     public TorqueBand? Torque { get; }
 
+    /// <summary>
+    /// High end of the peak when the torques taken were upper bounds, so that no more is known of it; null when it has none, or the
+    /// torques were measured.
+    /// </summary>
+    public Torque? AtMost { get; private init; }
+
+    /// <summary>True when the torques taken were upper bounds.</summary>
+    public bool IsUpperBound { get; private init; }
+
     /// <summary>Peaks it rests on.</summary>
     public long Peaks { get; }
 
@@ -64,7 +73,7 @@ public sealed class WorkPeakEstimate
         {
             findings.Add(Finding.Of(MonitoringFindings.TooFewPeaks, Severity.Warning)
                 .With("peaks", QuantityKind.Count, peaks.Length).With("needed", QuantityKind.Count, ParetoTail.LeastPeaks));
-            return new WorkPeakEstimate(null, store.Clusters, hours, horizon, store.LevelNm, null, findings);
+            return new WorkPeakEstimate(null, store.Clusters, hours, horizon, store.LevelNm, null, findings).Of(settings.IsUpperBound);
         }
 
         bool isBounded = IsBounded(settings, gate, acted, neverInWork, findings);
@@ -94,7 +103,25 @@ public sealed class WorkPeakEstimate
         Basis basis = Basis.Given(FormattableString.Invariant(
             $"measured: {peaks.Length} peaks above {levelNm:G4} N·m in {hours:G3} h, highest of {horizon:G3} h"));
         var ends = new BandBasis(basis, basis, basis, BandEnd.Interval95, BandEnd.Interval95);
-        return new WorkPeakEstimate(TorqueBand.OfSi(band, ends), peaks.Length, hours, horizon, levelNm, tail, findings);
+        return new WorkPeakEstimate(TorqueBand.OfSi(band, ends), peaks.Length, hours, horizon, levelNm, tail, findings)
+            .Of(settings.IsUpperBound);
+    }
+
+    // From bounds of the torque only a bound of the peak is learned, and nothing for a case.
+    private WorkPeakEstimate Of(bool isUpperBound)
+    {
+        if (!isUpperBound)
+        {
+            return this;
+        }
+
+        TorqueBand? bound = Torque is { IsBounded: true } ? Torque : null;
+        Finding finding = Finding.Of(MonitoringFindings.TorqueIsUpperBound, Severity.Warning);
+        return new WorkPeakEstimate(null, Peaks, Worked.Hours, Horizon.Hours, Level.NewtonMeters, Tail, [.. Findings, finding])
+        {
+            AtMost = bound?.High,
+            IsUpperBound = true,
+        };
     }
 
     private static Band Of(ParetoTail tail, double onceIn, double levelNm, double highestNm, bool isBounded, List<Finding> findings)
