@@ -39,6 +39,9 @@ public static class Measurements
     /// <summary>Go through the driveline from tractor to rotor and list every part.</summary>
     public const string PartsList = "measure.partsList";
 
+    /// <summary>Ask the maker for a bolt or clutch where none limits the torque.</summary>
+    public const string FitLimiter = "measure.fitLimiter";
+
     /// <summary>Read the ratio and efficiency of the gearbox.</summary>
     public const string GearboxData = "measure.gearboxData";
 

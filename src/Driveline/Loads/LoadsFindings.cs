@@ -66,7 +66,10 @@ public static class LoadsFindings
     /// <summary>What a clutch that does not slip at all would put on the line: an estimate, no bound.</summary>
     public const string EngagementRigidEstimate = "engagement.rigidEstimate";
 
-    /// <summary>The blow goes into deck or pan and never passes the driveline.</summary>
+    /// <summary>The pan was hit: taken as if it had wedged and stopped the rotor, which it mostly does not.</summary>
+    public const string StrikePanMayWedge = "strike.panMayWedge";
+
+    /// <summary>The blow goes into the deck and past the driveline.</summary>
     public const string StrikeDoesNotPass = "strike.doesNotPass";
 
     /// <summary>What was struck is not known: taken as if it had stopped the driveline.</summary>

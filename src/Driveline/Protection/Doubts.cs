@@ -48,7 +48,9 @@ internal static class Doubts
             if (part.IsOpen)
             {
                 Severity severity = limit.IsDefault ? Severity.Warning : Severity.Danger;
-                found.Add(Guards(Named(ProtectionFindings.PartNotGuarded, severity, name), Measurements.PartsList, name));
+                Finding open = Named(ProtectionFindings.PartNotGuarded, severity, name);
+                found.Add(verdict.Question.PartsComplete ? Guards(open, Measurements.FitLimiter, null)
+                    : Guards(open, Measurements.PartsList, null));
                 continue;
             }
 
@@ -131,7 +133,10 @@ internal static class Doubts
     {
         bool isBelow = trip.Expected < work.Expected;
         Finding finding = Named(
-                isBelow ? ProtectionFindings.TripBelowWork : ProtectionFindings.TripMayFallBelowWork, Severity.Warning, check.Device.Name)
+                isBelow ? ProtectionFindings.TripBelowWork : trip.Low > 0 ? ProtectionFindings.TripMayFallBelowWork
+                    : ProtectionFindings.TripHasNoLowEnd,
+                Severity.Warning,
+                check.Device.Name)
             .With("tripLow", QuantityKind.Torque, trip.Low)
             .With("tripExpected", QuantityKind.Torque, trip.Expected)
             .With("workExpected", QuantityKind.Torque, work.Expected)

@@ -63,6 +63,9 @@ public static class ProtectionFindings
     /// <summary>A weak specimen of the device may act in normal work.</summary>
     public const string TripMayFallBelowWork = "protection.tripMayFallBelowWork";
 
+    /// <summary>Nothing is known below which the device does not act, so it may act in normal work.</summary>
+    public const string TripHasNoLowEnd = "protection.tripHasNoLowEnd";
+
     /// <summary>The device is seen to act in normal work.</summary>
     public const string TripsSeenInWork = "protection.tripsSeenInWork";
 

@@ -48,6 +48,7 @@ public class LoadsWordingTests
 
         DrivingSide bare = DrivingSide.At(Rated, Nm(300));
         yield return StrikeEstimate.Of(StrikePlace.Deck, bare).Findings;
+        yield return StrikeEstimate.Of(StrikePlace.Pan, bare).Findings;
         yield return StrikeEstimate.Of(StrikePlace.Blade, bare).Findings;
         yield return StrikeEstimate.Of(StrikePlace.Blade, bare.WithClutchCapacity(Nm(200))).WithRotor(KgM2(2)).Findings;
         yield return StrikeEstimate.Of(StrikePlace.NotKnown, bare).Findings;

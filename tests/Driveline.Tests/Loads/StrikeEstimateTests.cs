@@ -67,12 +67,21 @@ public class StrikeEstimateTests
         Assert.Contains(strike.Findings, f => f.Code == code);
     }
 
-    [Theory]
-    [InlineData(StrikePlace.Pan)]
-    [InlineData(StrikePlace.Deck)]
-    public void Peak_DeckOrPan_NeverPassesTheDriveline(StrikePlace place)
+    [Fact]
+    public void Peak_Pan_IsThatOfAWedgedOne_AndMayBeNothing()
     {
-        StrikeEstimate strike = StrikeEstimate.Of(place, Full).WithDeadStop().WithRotor(KgM2(10), NmPerRad(4000));
+        StrikeEstimate strike = StrikeEstimate.Of(StrikePlace.Pan, Full).WithDeadStop();
+        Assert.Null(strike.PassesDriveline);
+        Close.Relative(1400, strike.Peak.High!.Value.NewtonMeters, 1e-12, "hand, as for a stop of the driveline");
+        Close.Relative(300, strike.Peak.Low.NewtonMeters, 1e-12, "mostly it goes past");
+        Assert.Contains(strike.Findings, f => f.Code == LoadsFindings.StrikePanMayWedge);
+        Assert.DoesNotContain(strike.Findings, f => f.Code == LoadsFindings.StrikePlaceNotKnown);
+    }
+
+    [Fact]
+    public void Peak_Deck_GoesPastTheDriveline()
+    {
+        StrikeEstimate strike = StrikeEstimate.Of(StrikePlace.Deck, Full).WithDeadStop().WithRotor(KgM2(10), NmPerRad(4000));
         Assert.False(strike.PassesDriveline);
         Assert.Equal(Full.Steady, strike.Peak);
         Assert.Null(strike.RotorSidePeak);

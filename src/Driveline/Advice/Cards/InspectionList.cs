@@ -41,6 +41,9 @@ public sealed class InspectionList
     /// <summary>The blow did not pass the driveline.</summary>
     public const string BlowBesideDriveline = "inspect.blowBesideDriveline";
 
+    private const string Gearbox = "inspect.gearbox";
+    private const string GearboxUnderPan = "inspect.gearboxUnderPan";
+
     private static readonly string[] Side =
         ["inspect.deckFrame", "inspect.gearboxMounts", "inspect.hitchPins", "inspect.liftArms", "inspect.topLink", "inspect.tractorHitch"];
 
@@ -105,7 +108,9 @@ public sealed class InspectionList
     }
 
     private InspectionList GearboxEarlyAfter(StruckBy struckBy) => struckBy == StruckBy.Pan
-        ? new InspectionList([.. Items.OrderBy(i => i.Code == Side[0] ? 0 : i.Code == "inspect.gearbox" ? 1 : 2)], PartLoads)
+        ? new InspectionList(
+            [.. Items.Select(i => i.Code == Gearbox ? new InspectionItem(GearboxUnderPan, i.IsReachedThroughDriveline, i.Load) : i)
+                .OrderBy(i => i.Code == Side[0] ? 0 : i.Code == GearboxUnderPan ? 1 : 2)], PartLoads)
         : this;
 
     private static bool IsBeside(StruckBy struckBy) => struckBy is StruckBy.Pan or StruckBy.Deck;
@@ -126,7 +131,7 @@ public sealed class InspectionList
         // The driveline, by load where it is known and else from the blades towards the tractor.
         var kinds = new List<(string Code, PartKind Kind)>
         {
-            ("inspect.driveTube", PartKind.Shaft), ("inspect.joints", PartKind.UniversalJoint), ("inspect.gearbox", PartKind.Gearbox),
+            ("inspect.driveTube", PartKind.Shaft), ("inspect.joints", PartKind.UniversalJoint), (Gearbox, PartKind.Gearbox),
             ("inspect.boltAndHoles", PartKind.ShaftAtCrossHole), ("inspect.ptoStub", PartKind.PtoStub),
         };
         double Ratio(PartKind kind) => loads.Where(l => l.Part.Kind == kind).Select(l => l.Ratio).DefaultIfEmpty(0).Max();

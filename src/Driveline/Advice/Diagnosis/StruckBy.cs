@@ -9,7 +9,7 @@ public enum StruckBy
     /// <summary>A blade: the blow goes into the driveline.</summary>
     Blade,
 
-    /// <summary>The pan under the rotor: the blow lifts or stops the machine and does not pass the driveline.</summary>
+    /// <summary>The pan under the rotor: the blow lifts or stops the machine and mostly does not pass the driveline.</summary>
     Pan,
 
     /// <summary>The deck or frame: the blow reaches hitch and tractor without passing the driveline.</summary>

@@ -27,7 +27,8 @@ public sealed partial class StrikeEstimate
 
             if (Place is not (StrikePlace.Blade or StrikePlace.Driveline))
             {
-                findings.Add(Finding.Of(LoadsFindings.StrikePlaceNotKnown, Severity.Warning));
+                findings.Add(Finding.Of(
+                    Place == StrikePlace.Pan ? LoadsFindings.StrikePanMayWedge : LoadsFindings.StrikePlaceNotKnown, Severity.Warning));
             }
 
             AddDrive(findings);

@@ -10,7 +10,8 @@ namespace Driveline.Loads;
 /// T_c + ω √(J_line k), J_line lying behind the clutch: the lower of the two holds, end by end. What is not known has no bound
 /// and never caps: without a capacity only the first remains. A rotor stopped at its blades spends its own energy in what it
 /// strikes and adds nothing before it. When something before the rotor stops, the rotor twists what lies between,
-/// ω √(J_rotor k), unless an overrun clutch lets it run on. A blow on deck or pan never passes the driveline.
+/// ω √(J_rotor k), unless an overrun clutch lets it run on. A blow on the deck passes the driveline by;
+/// one on the pan mostly does, but a pan that wedges stops the rotor: the worse case is taken.
 /// Unless a dead stop is stated the low end is T₀: wood, soil and swinging blades give way. Immutable.
 /// Source: energy balance, textbooks of vibration and machine elements; no damping, no backlash, and an engine torque that
 /// does not rise in the few hundredths of a second the blow lasts.
@@ -45,11 +46,14 @@ public sealed partial class StrikeEstimate
     /// <summary>Whether an overrun clutch lies between the stopped point and the rotor.</summary>
     public OverrunClutch Overrun { get; private set; }
 
-    /// <summary>True when the blow goes through the driveline, false when it never does; null when the place is not known.</summary>
+    /// <summary>
+    /// True when the blow goes through the driveline, false when it goes past it; null when the place is not known, and for the pan, whose
+    /// blow mostly goes past.
+    /// </summary>
     public bool? PassesDriveline => Place switch
     {
         StrikePlace.Blade or StrikePlace.Driveline => true,
-        StrikePlace.Pan or StrikePlace.Deck => false,
+        StrikePlace.Deck => false,
         _ => null,
     };
 
