@@ -69,18 +69,19 @@ internal sealed class MappedCase
             .WithSteadyMean(work?.Get(WorkMembers.SteadyMean))
             .WithEngineHighest(EngineHighest(file))
             .WithTripsInNormalWork(IsSeenToTrip(file))
+            .WithHistory(HistoryMembers.HistoryOf(file.Facts.Get(CaseFileMembers.History)))
             .WithSpecifiedInOrder(specified)
             .WithPeaksPerHour(work?.Get(WorkMembers.PeaksPerHour))
             .WithDefects(SeenDefects.Of(complaint?.Get(ComplaintMembers.Symptom) ?? Symptom.NotKnown, told))
             .WithLookedOver(complaint is not null && SeenDefects.AreRuledOut(told, machine));
     }
 
-    private static bool IsSeenToTrip(CaseFile file)
+    private static bool? IsSeenToTrip(CaseFile file)
     {
         CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
         return file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.TripsInNormalWork)
             ?? (complaint?.Get(ComplaintMembers.Symptom) == Symptom.BreaksOften
-                && OwnerFacts.When.Working.Equals(ComplaintMembers.FactOf(complaint, "when")));
+                && OwnerFacts.When.Working.Equals(ComplaintMembers.FactOf(complaint, "when")) ? true : null);
     }
 
     private static TorqueBand? EngineHighest(CaseFile file) =>

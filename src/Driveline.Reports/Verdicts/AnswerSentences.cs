@@ -43,11 +43,16 @@ internal static class AnswerSentences
 
     public static string Quiet(ProtectionVerdict verdict, Phrase phrase)
     {
+        if (OfExperience(verdict) is { } experience)
+        {
+            return phrase.Of(experience);
+        }
+
         DeviceCheck? check = CriticalChecks.Device(verdict);
         string code = verdict.Quiet switch
         {
             Answer.Yes => "quiet.Yes",
-            Answer.No => verdict.Question.TripsInNormalWork ? "quiet.No.seen" : verdict.EngagementTrips ? "quiet.No.engagement"
+            Answer.No => verdict.Question.TripsInNormalWork == true ? "quiet.No.seen" : verdict.EngagementTrips ? "quiet.No.engagement"
                 : "quiet.No",
             Answer.Maybe => check?.Margin is 0 or null ? "quiet.Maybe.plain" : "quiet.Maybe." + Kind(check.Margin),
             _ => "quiet.NotKnown",
@@ -55,6 +60,19 @@ internal static class AnswerSentences
         return phrase.Of(Phrase.Code(code)
             .With("device", Device(check?.Device.Name, code, phrase))
             .With("more", More(check?.Margin, phrase)));
+    }
+
+    private static Finding? OfExperience(ProtectionVerdict verdict)
+    {
+        if (verdict.Findings.FirstOrDefault(
+            f => f.Code is ProtectionFindings.QuietByExperience or ProtectionFindings.ExperienceAgainstNumbers) is { } told)
+        {
+            string code = verdict.Quiet == Answer.Yes ? "quiet.Yes.experience" : "quiet.Maybe.experience";
+            return told.Parameters.Aggregate(Phrase.Code(code), (f, p) => f.With(p.Name, p.Kind, p.Value));
+        }
+
+        bool isSeenQuiet = verdict.Quiet == Answer.Maybe && verdict.Question is { TripsInNormalWork: not true, Work: null };
+        return isSeenQuiet ? Phrase.Code("quiet.Maybe.seen") : null;
     }
 
     // A tenth of room is less than remembered ratios may be wrong by.

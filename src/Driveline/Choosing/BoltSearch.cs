@@ -83,7 +83,7 @@ internal sealed class BoltSearch
         BoltComparison against = BoltComparison.Of(device, isFitted, Place, Specified, Terms.Policy);
 
         // Trips were seen with the fitted bolt: only of a stronger one is that no observation.
-        question = question.WithTripsInNormalWork(question.TripsInNormalWork && against.IsStrongerThanFitted != true);
+        question = question.WithTripsInNormalWork(question.TripsInNormalWork == true && against.IsStrongerThanFitted != true ? true : null);
         ProtectionVerdict verdict = ProtectionCheck.Run(question, Terms.Policy);
         return new RankedBolt(item, hole, verdict, device, against, LimitKnowledge.IsComplete(verdict) && verdict.GuardMargin > 0);
     }

@@ -124,6 +124,6 @@ internal sealed class ClutchSearch
     private ProtectionVerdict Verdict(TorqueBand torque)
     {
         StatedDevice device = StatedDevice.Of(Place.Name, DeviceKind.SlipClutch, AfterTrip.NotKnown, torque);
-        return ProtectionCheck.Run(Question.WithChain(Question.Chain.With(Place, device)).WithTripsInNormalWork(false), Policy);
+        return ProtectionCheck.Run(Question.WithChain(Question.Chain.With(Place, device)).WithTripsInNormalWork(null), Policy);
     }
 }

@@ -15,8 +15,16 @@ internal static class Doubts
         OfList(verdict, found);
         OfWork(verdict, found);
         found.AddRange(verdict.Question.Notes.Where(f => f.IsBarring(Bars.Both)).Select(f => new Doubt(f, f.Parameter("name")?.Text)));
-        return found;
+        found.AddRange(Experience.Doubts(verdict));
+        return verdict.IsQuietByExperience ? WithoutQuiet(found, verdict) : found;
     }
+
+    // Experience has settled whether it is quiet: what only the numbers lack for that is no doubt any more.
+    private static List<Doubt> WithoutQuiet(List<Doubt> found, ProtectionVerdict verdict) =>
+    [
+        .. found.Where(d => d.OnGuards || !d.OnQuiet)
+            .Select(d => new Doubt(Experience.Settled(d.Finding, verdict), d.Subject, d.LeavesUnknown, d.Width)),
+    ];
 
     private static void OfParts(ProtectionVerdict verdict, List<Doubt> found)
     {
@@ -183,7 +191,7 @@ internal static class Doubts
     private static void OfWork(ProtectionVerdict verdict, List<Doubt> found)
     {
         ProtectionQuestion question = verdict.Question;
-        if (question.TripsInNormalWork)
+        if (question.TripsInNormalWork == true)
         {
             found.Add(Quiet(Finding.Of(ProtectionFindings.TripsSeenInWork, Severity.Warning), Measurements.WorkPeak, null));
         }

@@ -13,6 +13,7 @@ namespace Driveline.Protection;
 /// work, or the engagement is expected to trip it; else Maybe, as for a bolt that yields at each work peak. A missing fact bars a Yes; a
 /// default nobody stated gives neither Yes nor No.
 /// Stored energy passes a device that stands before it: such a part is guarded only by what lies between the two.
+/// Hours of work in which nothing acted count for quiet beside the numbers (<see cref="BreakHistory"/>), never for guards.
 /// A device that never lets go, such as a bolt on a seized hub, counts as none: No for each part that no other one guards.
 /// </remarks>
 public static class ProtectionCheck
@@ -96,7 +97,7 @@ public static class ProtectionCheck
     private static Answer Quiet(
         ProtectiveDevice device, Band? workAtDevice, ProtectionQuestion question, int devices, ProtectionPolicy policy)
     {
-        if (question.TripsInNormalWork && devices == 1)
+        if (question.TripsInNormalWork == true && devices == 1)
         {
             return Answer.No;
         }

@@ -69,6 +69,27 @@ public static class ProtectionFindings
     /// <summary>The device is seen to act in normal work.</summary>
     public const string TripsSeenInWork = "protection.tripsSeenInWork";
 
+    /// <summary>Hours of work with few breaks or none say that it is quiet.</summary>
+    public const string QuietByExperience = "protection.quietByExperience";
+
+    /// <summary>By the numbers it acts in normal work, by experience it does not.</summary>
+    public const string ExperienceAgainstNumbers = "protection.experienceAgainstNumbers";
+
+    /// <summary>It has acted so often that nobody can call it quiet.</summary>
+    public const string BreaksOften = "protection.breaksOften";
+
+    /// <summary>It has acted so often while the PTO was engaged that nobody can call it quiet.</summary>
+    public const string BreaksOftenAtEngagement = "protection.breaksOftenAtEngagement";
+
+    /// <summary>The counted hours do not count: something has changed since.</summary>
+    public const string HistoryChanged = "protection.historyChanged";
+
+    /// <summary>The counted hours are too few to say that it is quiet.</summary>
+    public const string HistoryTooShort = "protection.historyTooShort";
+
+    /// <summary>The counted hours would be enough, if it were stated what opened them and that nothing has changed since.</summary>
+    public const string HistoryIncomplete = "protection.historyIncomplete";
+
     /// <summary>The torque when the PTO is engaged is not known.</summary>
     public const string EngagementNotKnown = "protection.engagementNotKnown";
 

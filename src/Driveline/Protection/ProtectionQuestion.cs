@@ -21,6 +21,7 @@ public sealed class ProtectionQuestion
         Work = other.Work;
         Engagement = other.Engagement;
         TripsInNormalWork = other.TripsInNormalWork;
+        History = other.History;
         Specified = other.Specified;
         specifiedInOrder = other.specifiedInOrder;
         PeaksPerHour = other.PeaksPerHour;
@@ -55,8 +56,11 @@ public sealed class ProtectionQuestion
     /// <summary>What is known of engaging the PTO.</summary>
     public Engagement Engagement { get; private init; } = Engagement.NotKnown;
 
-    /// <summary>True when the device is seen to act in normal work.</summary>
-    public bool TripsInNormalWork { get; private init; }
+    /// <summary>True when the device is seen to act in normal work, false when somebody says that it never has; null when nobody says.</summary>
+    public bool? TripsInNormalWork { get; private init; }
+
+    /// <summary>How often the protection acted in so many hours; null when nobody has counted.</summary>
+    public BreakHistory? History { get; private init; }
 
     /// <summary>
     /// The device the machine's manual specifies, for the first place of which it specifies any; null when not known. See
@@ -82,8 +86,16 @@ public sealed class ProtectionQuestion
     /// <summary>A question about a chain of which nothing else is known yet.</summary>
     public static ProtectionQuestion About(DrivelineChain chain) => new(Guard.NotNull(chain, nameof(chain)));
 
-    /// <summary>The same question about another chain.</summary>
-    public ProtectionQuestion WithChain(DrivelineChain chain) => new(this) { Chain = Guard.NotNull(chain, nameof(chain)) };
+    /// <summary>
+    /// The same question about another chain. What was experienced with the first is no evidence for it: no history, and nobody has seen
+    /// it stay quiet.
+    /// </summary>
+    public ProtectionQuestion WithChain(DrivelineChain chain) => new(this)
+    {
+        Chain = Guard.NotNull(chain, nameof(chain)),
+        History = null,
+        TripsInNormalWork = TripsInNormalWork == true ? true : null,
+    };
 
     /// <summary>The same question with the kind of machine.</summary>
     public ProtectionQuestion WithMachine(MachineKind machine) => new(this) { Machine = machine };
@@ -104,8 +116,11 @@ public sealed class ProtectionQuestion
     public ProtectionQuestion WithEngagement(Engagement engagement) =>
         new(this) { Engagement = Guard.NotNull(engagement, nameof(engagement)) };
 
-    /// <summary>The same question with an observation whether the device acts in normal work.</summary>
-    public ProtectionQuestion WithTripsInNormalWork(bool observed) => new(this) { TripsInNormalWork = observed };
+    /// <summary>The same question with an observation whether the device acts in normal work; null for none.</summary>
+    public ProtectionQuestion WithTripsInNormalWork(bool? observed) => new(this) { TripsInNormalWork = observed };
+
+    /// <summary>The same question with how often the protection acted in so many hours; null when nobody has counted.</summary>
+    public ProtectionQuestion WithHistory(BreakHistory? history) => new(this) { History = history };
 
     /// <summary>The same question with the rate of work peaks, per hour; 0 or more, null when not known.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The rate is negative or not finite.</exception>

@@ -21,10 +21,10 @@ public sealed class ProtectionVerdict
         Policy = policy;
         this.parts = parts;
         this.devices = devices;
-        bool isListBarred = !question.PartsComplete || HasMissingPart(question);
-        Guards = AllGuarded(isListBarred || question.Notes.Any(f => f.IsBarring(Bars.Guards)));
-        Quiet = AllQuiet(isListBarred || question.Notes.Any(f => f.IsBarring(Bars.Quiet)));
-        Headline = HeadlineOf();
+        Guards = VerdictAnswers.Guards(this);
+        QuietByNumbers = VerdictAnswers.Quiet(this);
+        Quiet = Experience.Judge(this, QuietByNumbers);
+        Headline = VerdictAnswers.Headline(this);
     }
 
     /// <summary>The question that was asked.</summary>
@@ -41,6 +41,9 @@ public sealed class ProtectionVerdict
 
     /// <summary>Does it stay quiet in normal work?</summary>
     public Answer Quiet { get; }
+
+    /// <summary>True when hours of work say that it is quiet, which the numbers alone do not.</summary>
+    public bool IsQuietByExperience => Quiet == Answer.Yes && QuietByNumbers != Answer.Yes;
 
     /// <summary>Every part, in order from the tractor.</summary>
     public IReadOnlyList<PartCheck> Parts => parts;
@@ -194,6 +197,9 @@ public sealed class ProtectionVerdict
         }
     }
 
+    /// <summary>What the numbers alone say of quiet.</summary>
+    internal Answer QuietByNumbers { get; }
+
     /// <summary>True when the limit of at least one part is known without a default.</summary>
     internal bool HasKnownLimit => Array.Exists(parts, p => p.Part.Limit is { IsAssumed: false });
 
@@ -210,110 +216,6 @@ public sealed class ProtectionVerdict
 
     /// <inheritdoc/>
     public override string ToString() => Headline + " (guards " + Guards + ", quiet " + Quiet + ")";
-
-    private static bool HasMissingPart(ProtectionQuestion question)
-    {
-        IReadOnlyList<PartKind> expected = ExpectedParts.For(question.Machine);
-        for (int e = 0; e < expected.Count; e++)
-        {
-            bool isListed = false;
-            foreach (ChainNode node in question.Chain.Nodes)
-            {
-                isListed |= node.Part is { } part && ExpectedParts.Counts(part.Kind, expected[e]);
-            }
-
-            if (!isListed)
-            {
-                return true;
-            }
-        }
-
-        return expected.Count == 0;
-    }
-
-    private Answer AllGuarded(bool isListBarred)
-    {
-        if (devices.Length == 0)
-        {
-            return Question.PartsComplete ? Answer.No : Answer.NotKnown;
-        }
-
-        bool isBarred = isListBarred;
-        bool anyKnown = false;
-        bool anyLimit = false;
-        bool isYes = true;
-        foreach (PartCheck part in parts)
-        {
-            if (part.Part.Limit is null && part.Guards != Answer.No)
-            {
-                isBarred |= !part.Part.StoresEnergy;
-                continue;
-            }
-
-            if (part.Guards == Answer.No)
-            {
-                return Answer.No;
-            }
-
-            anyLimit = true;
-            anyKnown |= part.Guards != Answer.NotKnown && part.Part.Limit is { IsDefault: false };
-            isYes &= part.Guards == Answer.Yes;
-            isBarred |= part.Guards == Answer.NotKnown;
-        }
-
-        return !anyLimit || !anyKnown ? Answer.NotKnown : isYes && !isBarred ? Answer.Yes : Answer.Maybe;
-    }
-
-    private Answer AllQuiet(bool isListBarred)
-    {
-        if ((Question.TripsInNormalWork && devices.Length > 0) || EngagementTrips)
-        {
-            return Answer.No;
-        }
-
-        Answer worst = Answer.Yes;
-        bool isNotKnown = devices.Length == 0 || Question.Work is null;
-        foreach (DeviceCheck device in devices)
-        {
-            if (device.Quiet == Answer.No)
-            {
-                return Answer.No;
-            }
-
-            isNotKnown |= device.Quiet == Answer.NotKnown;
-            worst = device.Quiet == Answer.Maybe ? Answer.Maybe : worst;
-        }
-
-        bool isBarred = isListBarred || !Question.Engagement.IsKnown || EngagementMayTrip;
-        return isNotKnown ? Answer.NotKnown : isBarred ? Answer.Maybe : worst;
-    }
-
-    private Headline HeadlineOf() => IsHopeless() ? Headline.NoSettingFits
-        : Guards == Answer.No ? Headline.DoesNotProtect
-        : Quiet == Answer.No ? Headline.TripsInWork
-        : Guards == Answer.NotKnown || Quiet == Answer.NotKnown ? Headline.NotKnown
-        : Guards == Answer.Yes && Quiet == Answer.Yes ? Headline.Protected
-        : Headline.Doubtful;
-
-    // Some part is expected to be damaged by normal work itself; defaults never say so.
-    private bool IsHopeless()
-    {
-        if (Question.Work is not { IsAssumed: false } work)
-        {
-            return false;
-        }
-
-        foreach (PartCheck part in parts)
-        {
-            Band atPart = Question.Chain.Nodes[part.Index].FromPto(work.Torque.SiBand);
-            if (part.Part.Limit is { IsAssumed: false } limit && atPart.HasExpected && limit.DamagedAt.SiBand.Expected < atPart.Expected)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
 
     private DeviceCheck? FirstToAct()
     {

@@ -28,8 +28,8 @@ internal static class VerdictFindings
         findings.AddRange(verdict.Doubts.Select(d => d.Finding));
         foreach (DeviceCheck check in verdict.Devices)
         {
-            findings.AddRange(check.Device.Findings.Select(f => Proud(f, verdict.Question)));
-            AddFatigue(check, findings);
+            findings.AddRange(check.Device.Findings.Select(f => Experience.Settled(Proud(f, verdict.Question), verdict)));
+            AddFatigue(check, verdict, findings);
             if (check.Device.Kind is DeviceKind.ShearBolt or DeviceKind.NotKnown && check.Device.Breakaway is { IsBounded: true } trip
                 && trip.SiBand.Low > 0 && trip.SiBand.High / trip.SiBand.Low > WideScatter)
             {
@@ -42,7 +42,8 @@ internal static class VerdictFindings
         ActingOrder.Add(verdict, findings);
         TractorFindings.Add(verdict, findings);
         AddFitted(verdict, findings);
-        findings.AddRange(verdict.Question.Notes);
+        findings.AddRange(Experience.Findings(verdict));
+        findings.AddRange(verdict.Question.Notes.Select(f => Experience.Settled(f, verdict)));
         return [.. findings.Distinct().OrderBy(f => f.Severity)];
     }
 
@@ -51,14 +52,14 @@ internal static class VerdictFindings
         finding.Code == ShearBoltFindings.BoltStandsProud && VerdictCautions.TurnsInTheOpen(question.Machine) ? finding.As(Severity.Danger)
             : finding;
 
-    private static void AddFatigue(DeviceCheck check, List<Finding> findings)
+    private static void AddFatigue(DeviceCheck check, ProtectionVerdict verdict, List<Finding> findings)
     {
         if (check.Fatigue is not { } fatigue)
         {
             return;
         }
 
-        findings.AddRange(fatigue.Findings);
+        findings.AddRange(fatigue.Findings.Select(f => Experience.Settled(f, verdict)));
         if (fatigue.Hours is { } hours && hours < LongLifeHours && !check.Device.NeverLetsGo)
         {
             findings.Add(Finding.Of(ProtectionFindings.BoltMayTire, hours < ShortLifeHours ? Severity.Warning : Severity.Note)

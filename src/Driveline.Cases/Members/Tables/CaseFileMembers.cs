@@ -26,6 +26,8 @@ internal static class CaseFileMembers
             "Bolts to choose from, e.g. \"3/8-16 UNC, SAE 5, 0.45; M10, 8.8\": thread, grade and perhaps the price of one; those of "
                 + "usual shops when left out.");
     public static readonly ObjectMember Work = Table.Object("work", () => WorkMembers.Table, "The load of normal work.");
+    public static readonly ObjectMember History = Table.Object(
+        "history", () => HistoryMembers.Table, "How often the protection has acted in work so far.");
     public static readonly ObjectMember Complaint = Table.Object(
         "complaint", () => ComplaintMembers.Table, "What is wrong, as the owner tells it.");
     public static readonly ObjectMember Deck = Table.Object("deck", () => DeckMembers.Table, "How a cutter's deck stands.");

@@ -65,7 +65,7 @@ internal static class RemediedCheck
     // Trips that were seen in work were seen with the old device.
     private static ProtectionVerdict With(ProtectionVerdict verdict, ProtectiveDevice fitted, ProtectiveDevice other) =>
         ProtectionCheck.Run(
-        verdict.Question.WithChain(verdict.Question.Chain.With(fitted, other)).WithTripsInNormalWork(false), verdict.Policy);
+        verdict.Question.WithChain(verdict.Question.Chain.With(fitted, other)).WithTripsInNormalWork(null), verdict.Policy);
 
     private static ProtectionVerdict? Gentle(ProtectionVerdict verdict)
     {
