@@ -4,13 +4,16 @@ using Driveline.Wording;
 
 namespace Driveline.Cases.Results;
 
-/// <summary>Writes a standing as {state, reasons: [{code, severity, message, lift: {code, text}}]}.</summary>
+/// <summary>Writes a standing as {state, reason, liftedBy, reasons: [{code, severity, message, lift: {code, text}}]}.</summary>
 internal static class StandingJson
 {
     public static void Write(Utf8JsonWriter json, Standing standing, Texts texts, DisplayUnits units)
     {
         json.WriteStartObject("standing");
         json.WriteString("state", standing.State.ToString());
+        StandingReason? first = standing.Reasons.FirstOrDefault();
+        JsonNumbers.Text(json, "reason", first is null ? null : texts.Of(first.Why, units));
+        JsonNumbers.Text(json, "liftedBy", first is null ? null : texts.Of(first.LiftCode));
         json.WriteStartArray("reasons");
         foreach (StandingReason reason in standing.Reasons)
         {

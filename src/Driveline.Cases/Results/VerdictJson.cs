@@ -39,6 +39,7 @@ public static class VerdictJson
         json.WriteString("verdict", verdict.Headline.ToString());
         json.WriteString("guards", verdict.Guards.ToString());
         json.WriteString("quiet", verdict.Quiet.ToString());
+        AsSpecifiedJson.Write(json, verdict.AsSpecified, texts, units);
         HistoryJson.Write(json, verdict);
         WriteFitted(json, verdict);
         JsonNumbers.Band(json, "tripTorqueNm", verdict.Trip);

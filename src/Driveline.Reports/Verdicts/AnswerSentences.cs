@@ -86,7 +86,7 @@ internal static class AnswerSentences
     public static string Fitted(FittedAgainstSpecified fitted, Phrase phrase)
     {
         string code = "comparison." + fitted.Answer;
-        if (fitted.Ratio is not { } ratio || fitted.Answer == FittedComparison.NotKnown)
+        if (fitted.Ratio is not { } ratio || fitted.Answer == FittedComparison.Same || fitted.Answer == FittedComparison.NotKnown)
         {
             return phrase.Of(phrase.Has(code + ".plain") ? code + ".plain" : code);
         }

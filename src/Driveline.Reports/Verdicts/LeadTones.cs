@@ -9,7 +9,7 @@ internal static class LeadTones
     /// <summary>The colour of the headline: never green beside a stop.</summary>
     public static LeadTone Of(ProtectionVerdict verdict) => verdict.Headline switch
     {
-        Headline.Protected => verdict.Standing.State == StandingState.Stop ? LeadTone.Careful : LeadTone.Good,
+        Headline.Protected or Headline.AsSpecified => verdict.Standing.State == StandingState.Stop ? LeadTone.Careful : LeadTone.Good,
         Headline.DoesNotProtect or Headline.NoSettingFits => LeadTone.Bad,
         _ => LeadTone.Careful,
     };

@@ -25,7 +25,7 @@ internal static class VerdictReport
             blocks.Add(ReportBlock.Paragraph(
                 phrase.Of(Phrase.Code("report.measure.before").With("text", MeasureSentences.Of(measurements[0], phrase)))));
         }
-        else if (verdict.Headline is Headline.Doubtful or Headline.NotKnown && measurements.Count > 0)
+        else if (verdict.Headline is Headline.Doubtful or Headline.NotKnown or Headline.AsSpecified && measurements.Count > 0)
         {
             blocks.Add(ReportBlock.Paragraph(
                 phrase.Of(Phrase.Code("report.measure.first").With("text", MeasureSentences.Of(measurements[0], phrase)))));
@@ -36,6 +36,7 @@ internal static class VerdictReport
         [
             phrase.Of("report.guards") + " " + AnswerSentences.Guards(verdict, phrase),
             phrase.Of("report.quiet") + " " + AnswerSentences.Quiet(verdict, phrase),
+            phrase.Of("report.asSpecified") + " " + SpecifiedSentences.Of(verdict.AsSpecified, phrase),
         ]));
         AddLadder(verdict, phrase, blocks);
         blocks.Add(ReportBlock.Heading(phrase.Of("report.fitted")));

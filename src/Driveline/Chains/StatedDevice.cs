@@ -27,6 +27,9 @@ public sealed class StatedDevice : ProtectiveDevice
     /// <inheritdoc/>
     public override TorqueBand? Running => Breakaway;
 
+    /// <summary>The length its springs are to be set to; null when not known.</summary>
+    public LengthBand? SpringLength { get; private init; }
+
     /// <inheritdoc/>
     public override AfterTrip AfterTrip => afterTrip;
 
@@ -36,6 +39,14 @@ public sealed class StatedDevice : ProtectiveDevice
     /// <summary>A device with its trip torque at its own position.</summary>
     public static StatedDevice Of(string name, DeviceKind kind, AfterTrip afterTrip, TorqueBand trip) =>
         new(name, kind, afterTrip, Guard.NotNull(trip, nameof(trip)), []);
+
+    /// <summary>A clutch of which a document gives the length its springs are to be set to, and no torque.</summary>
+    public static StatedDevice SetTo(string name, DeviceKind kind, AfterTrip afterTrip, LengthBand springLength) =>
+        new(name, kind, afterTrip, null) { SpringLength = Guard.NotNull(springLength, nameof(springLength)) };
+
+    /// <summary>The same device with the length its springs are to be set to.</summary>
+    public StatedDevice WithSpringLength(LengthBand length) =>
+        new(Name, kind, afterTrip, Breakaway) { SpringLength = Guard.NotNull(length, nameof(length)) };
 
     /// <summary>A device that is there, but of which nothing is known.</summary>
     public static StatedDevice NotIdentified(string name) => NotIdentified(name, []);

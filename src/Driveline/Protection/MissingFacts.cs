@@ -25,6 +25,7 @@ internal static class MissingFacts
         DeviceFindings.SlipTorqueNotMeasured,
         DeviceFindings.SlipMeasuredNotDry,
         DeviceFindings.SlipTestUndated,
+        DeviceFindings.CutOutNotProven,
         ClutchFindings.NoSlipTest,
         ClutchFindings.TestBeforeStorage,
         ClutchFindings.TestTooOld,

@@ -10,9 +10,13 @@ namespace Driveline.Protection;
 /// </summary>
 public sealed class ProtectionVerdict
 {
+    private const int NotJudged = -1;
+
     private readonly PartCheck[] parts;
     private readonly DeviceCheck[] devices;
+    private int headline = NotJudged;
     private List<Doubt>? doubts;
+    private AsSpecified? asSpecified;
     private IReadOnlyList<FittedAgainstSpecified>? comparisons;
 
     internal ProtectionVerdict(ProtectionQuestion question, ProtectionPolicy policy, PartCheck[] parts, DeviceCheck[] devices)
@@ -24,7 +28,6 @@ public sealed class ProtectionVerdict
         Guards = VerdictAnswers.Guards(this);
         QuietByNumbers = VerdictAnswers.Quiet(this);
         Quiet = Experience.Judge(this, QuietByNumbers);
-        Headline = VerdictAnswers.Headline(this);
     }
 
     /// <summary>The question that was asked.</summary>
@@ -34,7 +37,8 @@ public sealed class ProtectionVerdict
     public ProtectionPolicy Policy { get; }
 
     /// <summary>The verdict in one word.</summary>
-    public Headline Headline { get; }
+    public Headline Headline =>
+        (Headline)(headline != NotJudged ? headline : headline = (int)VerdictAnswers.Headline(this));
 
     /// <summary>Does the protection act before a part is damaged?</summary>
     public Answer Guards { get; }
@@ -127,6 +131,9 @@ public sealed class ProtectionVerdict
 
     /// <summary>How what is fitted compares with what the manual specifies: the worst of <see cref="Comparisons"/>.</summary>
     public FittedAgainstSpecified FittedAgainstSpecified => FittedAgainstSpecified.Worst(Comparisons);
+
+    /// <summary>Is what is fitted what the manual names, in working order? It says nothing of margins.</summary>
+    public AsSpecified AsSpecified => asSpecified ??= AsSpecified.Of(this);
 
     /// <summary>How each device compares with what the manual specifies in its place, in order from the tractor.</summary>
     public IReadOnlyList<FittedAgainstSpecified> Comparisons => comparisons ??= FittedAgainstSpecified.Each(Question, Policy);

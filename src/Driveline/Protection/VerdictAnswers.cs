@@ -71,8 +71,9 @@ internal static class VerdictAnswers
     public static Headline Headline(ProtectionVerdict verdict) => IsHopeless(verdict) ? Protection.Headline.NoSettingFits
         : verdict.Guards == Answer.No ? Protection.Headline.DoesNotProtect
         : verdict.Quiet == Answer.No ? Protection.Headline.TripsInWork
-        : verdict.Guards == Answer.NotKnown || verdict.Quiet == Answer.NotKnown ? Protection.Headline.NotKnown
         : verdict.Guards == Answer.Yes && verdict.Quiet == Answer.Yes ? Protection.Headline.Protected
+        : verdict.AsSpecified.Answer == Answer.Yes && !Spoilers.Any(verdict) ? Protection.Headline.AsSpecified
+        : verdict.Guards == Answer.NotKnown || verdict.Quiet == Answer.NotKnown ? Protection.Headline.NotKnown
         : Protection.Headline.Doubtful;
 
     private static bool IsBarred(ProtectionQuestion question, Bars answer) =>

@@ -31,7 +31,7 @@ internal static class StandingRules
             return Standing(StandingState.Stop, forbidding);
         }
 
-        bool isKnown = verdict is { Guards: not Answer.NotKnown };
+        bool isKnown = verdict is { Guards: not Answer.NotKnown } or { Headline: Headline.AsSpecified };
         string[] unknown = isKnown ? [] : [StandingFindings.GuardsNotKnown];
         string[] careful = [.. unknown, .. verdict is null ? [] : Cares(verdict), .. cares];
         return Standing(
@@ -56,7 +56,8 @@ internal static class StandingRules
         _ => throw new ArgumentOutOfRangeException(nameof(defect)),
     };
 
-    private static IEnumerable<SeenDefect> DefectsOf(ProtectionVerdict verdict)
+    /// <summary>Every defect that the question names or a device shows.</summary>
+    internal static IEnumerable<SeenDefect> DefectsOf(ProtectionVerdict verdict)
     {
         foreach (SeenDefect defect in verdict.Question.Defects)
         {
@@ -116,18 +117,19 @@ internal static class StandingRules
 
     private static IEnumerable<string> Cares(ProtectionVerdict verdict)
     {
-        if (verdict.Guards == Answer.Maybe)
+        bool isAsSpecified = verdict.Headline == Headline.AsSpecified;
+        if (verdict.Guards == Answer.Maybe && !isAsSpecified)
         {
             yield return StandingFindings.MayNotProtect;
         }
 
-        if (verdict.Quiet != Answer.Yes)
+        if (verdict.Quiet != Answer.Yes && !isAsSpecified)
         {
             yield return verdict.Quiet == Answer.No ? StandingFindings.ActsInWork : StandingFindings.MayActInWork;
         }
 
         FittedComparison fitted = verdict.FittedAgainstSpecified.Answer;
-        if (fitted is FittedComparison.Stronger or FittedComparison.NotKnown)
+        if (fitted == FittedComparison.Stronger || (fitted == FittedComparison.NotKnown && verdict.AsSpecified.Answer != Answer.Yes))
         {
             yield return fitted == FittedComparison.Stronger ? StandingFindings.FittedStronger : StandingFindings.SpecifiedNotKnown;
         }

@@ -1,0 +1,24 @@
+using Driveline.Protection;
+
+namespace Driveline.Reports.Verdicts;
+
+/// <summary>Whether what is fitted is what the manual names, with what speaks for it, against it, and what nobody has looked at.</summary>
+internal static class SpecifiedSentences
+{
+    public static string Of(AsSpecified judged, Phrase phrase)
+    {
+        IEnumerable<string> sentences = new[] { phrase.Of("asSpecified." + judged.Answer) }
+            .Concat(judged.Against.Select(f => phrase.Of(f)));
+        if (judged.Answer is Answer.Yes or Answer.Maybe)
+        {
+            sentences = sentences.Concat(judged.For.Select(f => phrase.Of(f)));
+        }
+
+        if (judged.Answer == Answer.Maybe)
+        {
+            sentences = sentences.Concat(judged.Open.Select(f => phrase.Of(f)));
+        }
+
+        return string.Join(" ", sentences);
+    }
+}

@@ -1,0 +1,70 @@
+using Driveline.Chains;
+using Driveline.Clutches;
+using Driveline.Findings;
+using Driveline.ShearBolts;
+
+namespace Driveline.Protection;
+
+/// <summary>Whether a fitted device is in working order, so far as somebody has looked.</summary>
+internal static class SpecifiedOrder
+{
+    /// <summary>Facts that margins need, and working order does not.</summary>
+    private static readonly HashSet<string> OfMargins = new(StringComparer.Ordinal)
+    {
+        ShearBoltFindings.NoAssuredMaximum,
+        ShearBoltFindings.SpringPinNoMaximum,
+        ShearBoltFindings.HoleFitNotKnown,
+        DeviceFindings.ShaftAtCrossHoleNotKnown,
+        DeviceFindings.SlipTorqueNotMeasured,
+        DeviceFindings.ClutchNotDescribed,
+        DeviceFindings.FacingNotKnown,
+        DeviceFindings.SlipsPerHourNotKnown,
+        DeviceFindings.SlipHeatNotKnown,
+        ClutchFindings.WearNotKnown,
+        ClutchFindings.SpringLengthNotKnown,
+    };
+
+    public static void Add(ProtectiveDevice device, List<Finding> speaksFor, List<Finding> against, List<Finding> open)
+    {
+        foreach (Finding finding in device.Findings.Where(f => f.IsBarring(Bars.Both) && !OfMargins.Contains(f.Code)))
+        {
+            (MissingFacts.Is(finding) ? open : against).Add(finding);
+        }
+
+        against.AddRange(device.Findings.Where(f => f.Code is ClutchFindings.Oiled or ClutchFindings.Glazed or ShearBoltFindings.HolesWorn));
+        switch (device)
+        {
+            case ShearBoltDevice bolt:
+                OfBolt(bolt, speaksFor, open);
+                break;
+            case SlipClutchDevice clutch when clutch.SlipTorque.Condition.MayBeTrustedToSlip:
+                speaksFor.Add(Finding.Of(SpecifiedFindings.SlipTested, Severity.Note).With("name", device.Name));
+                break;
+            case SlipClutchDevice or CutOutDevice:
+                break;
+            default:
+                open.Add(Finding.Of(SpecifiedFindings.OrderNotKnown, Severity.Note).With("name", device.Name).BarringNothing()
+                    .WithSettledBy(device.Kind == DeviceKind.ShearBolt ? Measurements.HubTurn : Measurements.SlipTest));
+                break;
+        }
+    }
+
+    private static void OfBolt(ShearBoltDevice bolt, List<Finding> speaksFor, List<Finding> open)
+    {
+        ShearBoltJoint joint = bolt.BreakTorque.Joint;
+        if (joint is { Hub: HubState.Free, IsHubSeenTooLongAgo: false })
+        {
+            speaksFor.Add(Finding.Of(SpecifiedFindings.HubTurns, Severity.Note).With("name", bolt.Name));
+        }
+
+        if (joint.HoleFit == HoleFit.Tight)
+        {
+            speaksFor.Add(Finding.Of(SpecifiedFindings.HolesRound, Severity.Note).With("name", bolt.Name));
+        }
+        else if (joint.HoleFit == HoleFit.NotKnown)
+        {
+            open.Add(Finding.Of(SpecifiedFindings.HolesNotKnown, Severity.Note).With("name", bolt.Name).BarringNothing()
+                .WithSettledBy(Measurements.HoleFit));
+        }
+    }
+}
