@@ -1,5 +1,6 @@
 using Driveline.Cases.Members;
 using Driveline.Chains;
+using Driveline.Quantities;
 using Driveline.ShearBolts;
 
 namespace Driveline.Cases.Questions;
@@ -47,7 +48,14 @@ internal static class CaseSpecified
         return bolt.Specified(stated);
     }
 
-    private static StatedDevice? Clutch(CaseObject? facts, ProtectiveDevice fitted) =>
-        facts?.Get(SpecifiedMembers.SlipTorque) is { } torque ? StatedDevice.Of("specified clutch", fitted.Kind, fitted.AfterTrip, torque)
-            : null;
+    private static StatedDevice? Clutch(CaseObject? facts, ProtectiveDevice fitted)
+    {
+        const string Name = "specified clutch";
+        LengthBand? length = facts?.Get(SpecifiedMembers.SpringLength);
+        return facts?.Get(SpecifiedMembers.SlipTorque) is { } torque
+            ? length is null ? StatedDevice.Of(Name, fitted.Kind, fitted.AfterTrip, torque)
+                : StatedDevice.Of(Name, fitted.Kind, fitted.AfterTrip, torque).WithSpringLength(length)
+            : length is null ? null
+            : StatedDevice.SetTo(Name, fitted.Kind, fitted.AfterTrip, length);
+    }
 }

@@ -61,7 +61,7 @@ public static class VerdictJson
         }
 
         json.WriteEndArray();
-        GradeStepJson.WriteAll(json, verdict.NeighbourGrades);
+        GradeStepJson.WriteAll(json, verdict.NeighbourGrades, texts);
         FindingJson.WriteAll(json, "findings", verdict.Findings, texts, units);
         WriteMeasurements(json, verdict, texts);
         CautionJson.WriteAll(json, verdict.Cautions, texts);

@@ -48,6 +48,11 @@ internal static class AdviceLetter
         }
 
         CostSentences.Add(advice.Costs, phrase, blocks);
+        if (advice.Verdict is { } verdict)
+        {
+            GradeSentences.AddComparison(verdict, phrase, blocks);
+        }
+
         if (advice.BoltChange is { } card)
         {
             blocks.Add(ReportBlock.Heading(phrase.Of("letter.change")));

@@ -51,7 +51,7 @@ internal static class VerdictReport
             blocks.Add(ReportBlock.Bullets(verdict.Parts.Select(p => PartSentences.Of(p, verdict, phrase))));
         }
 
-        AddNeighbours(verdict, phrase, blocks);
+        GradeSentences.Add(verdict, phrase, blocks);
         AddFindings(verdict, phrase, blocks);
         blocks.Add(ReportBlock.Heading(phrase.Of("report.measure")));
         blocks.Add(measurements.Count > 0
@@ -114,43 +114,6 @@ internal static class VerdictReport
         string kind = rung.Kind == LadderRungKind.Trip ? "ladder.key.device" : "ladder.key.part";
         return LadderWords.Name(rung, verdict, phrase) + (rung.Name is null ? string.Empty : " (" + phrase.Of(kind) + ")");
     }
-
-    // A stronger bolt is shown with its price, never without the sentence that it changes the machine.
-    private static void AddNeighbours(ProtectionVerdict verdict, Phrase phrase, List<ReportBlock> blocks)
-    {
-        IReadOnlyList<NeighbourGrade> neighbours = verdict.NeighbourGrades;
-        if (neighbours.Count == 0)
-        {
-            return;
-        }
-
-        blocks.Add(ReportBlock.Heading(phrase.Of("report.grades")));
-        var rows = new List<string[]>
-        {
-            new[] { phrase.Of("report.grades.grade"), phrase.Of("report.guards"), phrase.Of("report.quiet"),
-                phrase.Of("report.grades.guardMargin"), phrase.Of("report.grades.workMargin") },
-            GradeRow(phrase.Of("report.grades.fitted"), verdict, phrase),
-        };
-        rows.AddRange(neighbours.Select(n => GradeRow(n.Grade + " (" + phrase.Of(GradeMark(n)) + ")", n.Verdict, phrase)));
-        blocks.Add(ReportBlock.Table(rows));
-        if (neighbours.Any(n => n.IsStronger))
-        {
-            blocks.Add(ReportBlock.Paragraph(phrase.Of("report.grades.caution")));
-        }
-    }
-
-    private static string[] GradeRow(string name, ProtectionVerdict verdict, Phrase phrase) =>
-    [
-        name, phrase.Of("answer." + verdict.Guards), phrase.Of("answer." + verdict.Quiet), MarginNumber(verdict.GuardMargin, phrase),
-            MarginNumber(verdict.WorkMargin, phrase),
-    ];
-
-    private static string GradeMark(NeighbourGrade grade) =>
-        grade.IsSpecified ? "report.grades.manuals" : grade.IsStronger ? "report.grades.stronger" : "report.grades.weaker";
-
-    private static string MarginNumber(double? margin, Phrase phrase) => margin is > 0 and { } value
-        ? phrase.Quantity(value, QuantityKind.Margin)
-        : phrase.Of("report.grades.margin.notKnown");
 
     private static void AddFindings(ProtectionVerdict verdict, Phrase phrase, List<ReportBlock> blocks)
     {

@@ -1,7 +1,9 @@
 namespace Driveline.Protection;
 
 /// <summary>The verdict in one word. When several hold, the first in the order of precedence is given.</summary>
-/// <remarks>Precedence: NoSettingFits, DoesNotProtect, TripsInWork, Protected, AsSpecified, NotKnown, Doubtful. Numbers stay as they are.</remarks>
+/// <remarks>
+/// Precedence: NoSettingFits, DoesNotProtect, TripsInWork, Protected, AsSpecified, NotKnown, Doubtful. Numbers stay as they are.
+/// </remarks>
 public enum Headline
 {
     /// <summary>A needed fact is not known.</summary>

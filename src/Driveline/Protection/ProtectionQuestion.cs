@@ -56,7 +56,9 @@ public sealed class ProtectionQuestion
     /// <summary>What is known of engaging the PTO.</summary>
     public Engagement Engagement { get; private init; } = Engagement.NotKnown;
 
-    /// <summary>True when the device is seen to act in normal work, false when somebody says that it never has; null when nobody says.</summary>
+    /// <summary>
+    /// True when the device is seen to act in normal work, false when somebody says that it never has; null when nobody says.
+    /// </summary>
     public bool? TripsInNormalWork { get; private init; }
 
     /// <summary>How often the protection acted in so many hours; null when nobody has counted.</summary>

@@ -17,6 +17,8 @@ internal static class SpecifiedChecks
             "{ \"shearBolt\": {…}, \"specified\": { \"shearBolt\": {…} } }");
         Check(root, walk, SpecifiedMembers.SlipTorque, clutches, "clutches",
             "{ \"slipClutch\": {…}, \"specified\": { \"slipTorque\": … } }");
+        Check(root, walk, SpecifiedMembers.SpringLength, clutches, "clutches",
+            "{ \"slipClutch\": {…}, \"specified\": { \"springLength\": … } }");
     }
 
     /// <summary>An element's own specification is of its own kind.</summary>
@@ -28,13 +30,14 @@ internal static class SpecifiedChecks
         }
 
         bool isBolt = facts.IsStated(ElementMembers.ShearBolt);
-        if (specified[isBolt ? SpecifiedMembers.SlipTorque : SpecifiedMembers.ShearBolt] is not null)
+        Member[] others = isBolt ? [SpecifiedMembers.SlipTorque, SpecifiedMembers.SpringLength] : [SpecifiedMembers.ShearBolt];
+        if (Array.Exists(others, m => specified[m] is not null))
         {
             walk.Contradiction(
                 facts,
                 ElementMembers.Specified,
-                isBolt ? "For a shear bolt \"specified\" holds a \"shearBolt\", no \"slipTorque\"."
-                    : "For a clutch \"specified\" holds a \"slipTorque\", no \"shearBolt\".");
+                isBolt ? "For a shear bolt \"specified\" holds a \"shearBolt\", no \"slipTorque\" and no \"springLength\"."
+                    : "For a clutch \"specified\" holds a \"slipTorque\" or a \"springLength\", no \"shearBolt\".");
         }
     }
 

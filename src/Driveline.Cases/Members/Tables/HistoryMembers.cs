@@ -25,7 +25,7 @@ internal static class HistoryMembers
         facts?.Get(Hours) is { } hours && facts.Get(Breaks) is { } breaks
             ? BreakHistory.Of(hours, breaks)
                 .WithBreaksAtEngagement(facts.Get(BreaksAtEngagement))
-                .WithFrom(facts.Get(From) ?? HistoryStart.NotKnown)
+                .WithFrom(facts.Get(From))
                 .WithChanged(facts.Get(Changed))
             : null;
 }

@@ -25,11 +25,14 @@ public sealed class BreakHistory
     public double Hours { get; }
 
     /// <summary>
-    /// How often the protection acted in them; those while the PTO was engaged are left out when <see cref="BreaksAtEngagement"/> counts them.
+    /// How often the protection acted in them; those while the PTO was engaged are left out when <see cref="BreaksAtEngagement"/>
+    /// counts them.
     /// </summary>
     public int Breaks { get; }
 
-    /// <summary>How often it acted while the PTO was engaged; null when they were not counted apart, and <see cref="Breaks"/> holds them all.</summary>
+    /// <summary>
+    /// How often it acted while the PTO was engaged; null when they were not counted apart, and <see cref="Breaks"/> holds them all.
+    /// </summary>
     public int? BreaksAtEngagement { get; }
 
     /// <summary>What opened the window.</summary>
@@ -44,7 +47,9 @@ public sealed class BreakHistory
     /// <summary>Lower 95 % bound of the breaks in an hour of work, 1/h.</summary>
     public double BreaksPerHourAtLeast => PoissonRate.LeastMean(Breaks) / Hours;
 
-    /// <summary>Upper 95 % bound of the breaks at engagement in an hour of work, 1/h; that of all breaks when they were not counted apart.</summary>
+    /// <summary>
+    /// Upper 95 % bound of the breaks at engagement in an hour of work, 1/h; that of all breaks when they were not counted apart.
+    /// </summary>
     public double EngagementBreaksPerHourAtMost => PoissonRate.MostMean(BreaksAtEngagement ?? Breaks) / Hours;
 
     /// <summary>A history of which it is not known yet what opened it and whether anything has changed.</summary>
@@ -52,7 +57,8 @@ public sealed class BreakHistory
     /// <param name="breaks">How often the protection acted in them, 0 to 1000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
     public static BreakHistory Of(double hours, int breaks) => new(
-        Guard.Within(hours, double.Epsilon, 1e6, "Hours of work", "h", nameof(hours)), Guard.Within(breaks, 0, MostBreaks, "Breaks", nameof(breaks)), null,
+        Guard.Within(hours, double.Epsilon, 1e6, "Hours of work", "h", nameof(hours)),
+        Guard.Within(breaks, 0, MostBreaks, "Breaks", nameof(breaks)), null,
         HistoryStart.NotKnown, null);
 
     /// <summary>The same history with the breaks while the PTO was engaged counted apart, 0 to 1000.</summary>
@@ -65,7 +71,9 @@ public sealed class BreakHistory
     /// <summary>The same history with what opened its window.</summary>
     public BreakHistory WithFrom(HistoryStart from) => new(Hours, Breaks, BreaksAtEngagement, from, IsChanged);
 
-    /// <summary>The same history with a statement whether bolt, setting, machine, tractor or work have changed since; null for none.</summary>
+    /// <summary>
+    /// The same history with a statement whether bolt, setting, machine, tractor or work have changed since; null for none.
+    /// </summary>
     public BreakHistory WithChanged(bool? isChanged) => new(Hours, Breaks, BreaksAtEngagement, From, isChanged);
 
     /// <inheritdoc/>

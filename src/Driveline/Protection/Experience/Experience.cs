@@ -8,7 +8,8 @@ internal static class Experience
 {
     /// <summary>The answer of the numbers as experience changes it.</summary>
     /// <remarks>
-    /// Breaks so rare that even their upper bound is within the policy are a Yes when nothing has changed, in a window that something opened;
+    /// Breaks so rare that even their upper bound is within the policy are a Yes when nothing has changed, in a window that something
+    /// opened;
     /// against a No of the numbers they are a Maybe, and a defect that bars quiet keeps them from a Yes. Breaks whose lower bound is above
     /// the policy bar a Yes. That nothing acted in work, without hours, makes a Maybe of what is not known, and no more.
     /// </remarks>
@@ -79,7 +80,8 @@ internal static class Experience
         {
             int breaks = Math.Max(history.Breaks, history.BreaksAtEngagement ?? 0);
             yield return Barring(Finding.Of(
-                    history.Breaks == breaks ? ProtectionFindings.BreaksOften : ProtectionFindings.BreaksOftenAtEngagement, Severity.Warning)
+                    history.Breaks == breaks ? ProtectionFindings.BreaksOften
+                        : ProtectionFindings.BreaksOftenAtEngagement, Severity.Warning)
                 .With("breaks", QuantityKind.Count, breaks)
                 .With("hours", QuantityKind.Number, history.Hours));
         }

@@ -1,7 +1,9 @@
 namespace Driveline.Protection;
 
 /// <summary>What opened the hours over which somebody counted how often the protection acted.</summary>
-/// <remarks>A stretch picked afterwards because nothing broke in it proves nothing, so only a window that something opened counts.</remarks>
+/// <remarks>
+/// A stretch picked afterwards because nothing broke in it proves nothing, so only a window that something opened counts.
+/// </remarks>
 public enum HistoryStart
 {
     /// <summary>Nobody says how the window was picked.</summary>

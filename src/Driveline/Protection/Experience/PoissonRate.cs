@@ -3,7 +3,8 @@ namespace Driveline.Protection;
 /// <summary>Exact bounds of the mean of a Poisson count, from one count.</summary>
 /// <remarks>
 /// Upper bound m at level 0.95: P(N ≤ k | m) = 0.05, the 0.95 quantile of Gamma(k + 1); lower bound: P(N ≥ k | m) = 0.05, the 0.05 quantile
-/// of Gamma(k). For k = 0 the upper bound is −ln 0.05 = 2.9957. Garwood, Fiducial limits for the Poisson distribution, Biometrika 28 (1936),
+/// of Gamma(k). For k = 0 the upper bound is −ln 0.05 = 2.9957. Garwood, Fiducial limits for the Poisson distribution, Biometrika 28
+/// (1936),
 /// 437–442. At least 95 % in every case, since counts are whole.
 /// </remarks>
 internal static class PoissonRate

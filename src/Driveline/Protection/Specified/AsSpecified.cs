@@ -3,7 +3,9 @@ using Driveline.Findings;
 
 namespace Driveline.Protection;
 
-/// <summary>Is what is fitted what the machine's manual names, in working order? With what speaks for it and against it. Immutable.</summary>
+/// <summary>
+/// Is what is fitted what the machine's manual names, in working order? With what speaks for it and against it. Immutable.
+/// </summary>
 /// <remarks>
 /// Yes: every device is known to be the manual's (size, grade, shear plane; of a clutch its torque or spring length) and to be in working
 /// order (hub, holes; of a clutch a slip test). No: something speaks against it. Maybe: something is not looked at yet. NotKnown: what the

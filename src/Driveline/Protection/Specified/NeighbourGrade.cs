@@ -12,10 +12,14 @@ namespace Driveline.Protection;
 public sealed class NeighbourGrade
 {
     private readonly ShearBoltDevice device;
+    private readonly ShearBoltDevice fitted;
+    private IReadOnlyList<GuardedPart>? guarded;
 
-    private NeighbourGrade(string grade, bool isStronger, bool isSpecified, ProtectionVerdict verdict, ShearBoltDevice device)
+    private NeighbourGrade(
+        string grade, bool isStronger, bool isSpecified, ProtectionVerdict verdict, ShearBoltDevice device, ShearBoltDevice fitted)
     {
         this.device = device;
+        this.fitted = fitted;
         IsSpecified = isSpecified;
         Grade = grade;
         IsStronger = isStronger;
@@ -24,6 +28,15 @@ public sealed class NeighbourGrade
 
     /// <summary>The grade, e.g. "SAE 5".</summary>
     public string Grade { get; }
+
+    /// <summary>Size and grade as people ask for them, e.g. "3/8-16 UNC SAE 5".</summary>
+    public string Bolt => device.BreakTorque.Joint.Bolt is { Thread: { } thread } ? thread.Designation + " " + Grade : Grade;
+
+    /// <summary>How much more or less it holds than the fitted one in the same hole.</summary>
+    public GradeRatio Ratio => GradeRatio.Of(device.BreakTorque.IfHubFree.SiBand, fitted.BreakTorque.IfHubFree.SiBand);
+
+    /// <summary>Every part that the bolt is expected to guard, and what it must then take; in order from the tractor.</summary>
+    public IReadOnlyList<GuardedPart> Parts => guarded ??= Guarded();
 
     /// <summary>True for a stronger grade than the fitted one, false for a weaker.</summary>
     public bool IsStronger { get; }
@@ -71,8 +84,21 @@ public sealed class NeighbourGrade
                 DrivelineChain chain = verdict.Question.Chain.With(fitted, device);
                 ProtectionVerdict checkedWith = ProtectionCheck.Run(verdict.Question.WithChain(chain), verdict.Policy);
                 bool isSpecified = manuals is not null && manuals.Equals(with.Bolt.Grade);
-                neighbours.Add(new NeighbourGrade(with.Bolt.Material.Name, isStronger, isSpecified, checkedWith, device));
+                neighbours.Add(new NeighbourGrade(with.Bolt.Material.Name, isStronger, isSpecified, checkedWith, device, fitted));
             }
         }
+    }
+
+    // As a strong bolt acts when its hub turns: what is not known of the hub is no part of the comparison.
+    private IReadOnlyList<GuardedPart> Guarded()
+    {
+        ShearBoltDevice free = ShearBoltDevice.Of(device.Name, device.BreakTorque.Joint.WithHub(HubState.Free));
+        ProtectionQuestion question = Verdict.Question;
+        return
+        [
+            .. ProtectionCheck.Run(question.WithChain(question.Chain.With(device, free)), Verdict.Policy).Parts
+                .Where(p => ReferenceEquals(p.GuardedBy, free))
+                .Select(p => new GuardedPart(p.Part.Name, p.ActsAt?.High)),
+        ];
     }
 }

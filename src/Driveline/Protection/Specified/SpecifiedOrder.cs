@@ -31,7 +31,8 @@ internal static class SpecifiedOrder
             (MissingFacts.Is(finding) ? open : against).Add(finding);
         }
 
-        against.AddRange(device.Findings.Where(f => f.Code is ClutchFindings.Oiled or ClutchFindings.Glazed or ShearBoltFindings.HolesWorn));
+        against.AddRange(device.Findings.Where(f =>
+            f.Code is ClutchFindings.Oiled or ClutchFindings.Glazed or ShearBoltFindings.HolesWorn));
         switch (device)
         {
             case ShearBoltDevice bolt:

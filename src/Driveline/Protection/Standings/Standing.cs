@@ -3,7 +3,8 @@ namespace Driveline.Protection;
 /// <summary>Whether the machine may be used as it is, why, and what lifts each reason. Every answer heads with it. Immutable.</summary>
 /// <remarks>
 /// Precedence: Stop, NotKnown, WithCare, GoOn. A defect that somebody has seen counts whatever the numbers say. Silence never gives GoOn:
-/// that needs a verdict of Protected with what the manual specifies, or of AsSpecified, and somebody who has looked over tube, gearbox and blades.
+/// that needs a verdict of Protected with what the manual specifies, or of AsSpecified, and somebody who has looked over tube, gearbox
+/// and blades.
 /// </remarks>
 public sealed class Standing
 {
