@@ -122,7 +122,7 @@ public static class ChoiceJson
         json.WriteNumber("holeMm", Si.Meters(bolt.HoleDiameter) * 1000);
         json.WriteBoolean("needsRedrilling", bolt.NeedsRedrilling);
         JsonNumbers.Number(json, "price", bolt.Item.Price);
-        GradeStepJson.WriteAll(json, bolt.GradeSteps);
+        GradeStepJson.WriteAll(json, bolt.GradeSteps, texts);
         CautionJson.WriteAll(json, bolt.Cautions, texts);
         json.WriteEndObject();
     }

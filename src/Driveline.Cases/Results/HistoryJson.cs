@@ -19,15 +19,7 @@ internal static class HistoryJson
         JsonNumbers.Number(json, "hours", history.Hours);
         json.WriteNumber("breaks", history.Breaks);
         JsonNumbers.Number(json, "breaksAtEngagement", history.BreaksAtEngagement);
-        if (history.IsChanged is { } isChanged)
-        {
-            json.WriteBoolean("changed", isChanged);
-        }
-        else
-        {
-            json.WriteNull("changed");
-        }
-
+        JsonNumbers.Flag(json, "changed", history.IsChanged);
         JsonNumbers.Number(json, "breaksPerHourAtMost", history.BreaksPerHourAtMost);
         json.WriteBoolean("settlesQuiet", verdict.IsQuietByExperience);
         json.WriteEndObject();

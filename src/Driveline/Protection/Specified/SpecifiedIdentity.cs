@@ -28,7 +28,9 @@ internal static class SpecifiedIdentity
             OfSetting(fitted, specified, comparison, speaksFor, against, open);
         }
 
-        if (against.Count == before && comparison is FittedComparison.Stronger or FittedComparison.Weaker)
+        // A plane that nobody has looked at widens the torque; that is no other bolt.
+        bool isPlaneOpen = fitted is ShearBoltDevice { BreakTorque.Joint.Bolt.PlaneThrough: PlaneThrough.NotKnown };
+        if (against.Count == before && !isPlaneOpen && comparison is FittedComparison.Stronger or FittedComparison.Weaker)
         {
             against.Add(Named(SpecifiedFindings.OtherTorque, fitted));
         }
