@@ -25,7 +25,7 @@ public class DemoTests
         Assert.Empty(run.Error);
         Assert.DoesNotContain('\u001b', run.Output);
         Assert.All(Names(), name => Assert.Contains(name, run.Output, StringComparison.Ordinal));
-        Assert.Contains("The two questions", run.Output, StringComparison.Ordinal);
+        Assert.Contains("The three questions", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]

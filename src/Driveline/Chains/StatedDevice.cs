@@ -42,11 +42,11 @@ public sealed class StatedDevice : ProtectiveDevice
 
     /// <summary>A clutch of which a document gives the length its springs are to be set to, and no torque.</summary>
     public static StatedDevice SetTo(string name, DeviceKind kind, AfterTrip afterTrip, LengthBand springLength) =>
-        new(name, kind, afterTrip, null) { SpringLength = Guard.NotNull(springLength, nameof(springLength)) };
+        new(name, kind, afterTrip, null, []) { SpringLength = Guard.NotNull(springLength, nameof(springLength)) };
 
     /// <summary>The same device with the length its springs are to be set to.</summary>
     public StatedDevice WithSpringLength(LengthBand length) =>
-        new(Name, kind, afterTrip, Breakaway) { SpringLength = Guard.NotNull(length, nameof(length)) };
+        new(Name, kind, afterTrip, Breakaway, Findings) { SpringLength = Guard.NotNull(length, nameof(length)) };
 
     /// <summary>A device that is there, but of which nothing is known.</summary>
     public static StatedDevice NotIdentified(string name) => NotIdentified(name, []);

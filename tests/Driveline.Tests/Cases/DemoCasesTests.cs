@@ -37,7 +37,7 @@ public class DemoCasesTests
     [InlineData("wickerby-clutch-too-hot", Headline.Doubtful)]
     [InlineData("cranley-baler-flywheel", Headline.Protected)]
     [InlineData("larkfield-soft-bolts", Headline.Doubtful)]
-    [InlineData("larkfield-soft-root", Headline.NotKnown)]
+    [InlineData("larkfield-soft-root", Headline.AsSpecified)]
     [InlineData("larkfield-oak-root", Headline.NotKnown)]
     [InlineData("fenwick-twisted-tube", Headline.NotKnown)]
     [InlineData("hay-bottom-silent-clutch", Headline.NotKnown)]

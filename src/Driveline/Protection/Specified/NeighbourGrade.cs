@@ -97,7 +97,7 @@ public sealed class NeighbourGrade
         return
         [
             .. ProtectionCheck.Run(question.WithChain(question.Chain.With(device, free)), Verdict.Policy).Parts
-                .Where(p => ReferenceEquals(p.GuardedBy, free))
+                .Where(p => ReferenceEquals(p.GuardedBy, free) && !(p.Part is { StoresEnergy: true, Limit: null }))
                 .Select(p => new GuardedPart(p.Part.Name, p.ActsAt?.High)),
         ];
     }
