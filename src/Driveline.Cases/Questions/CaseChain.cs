@@ -24,8 +24,9 @@ internal static class CaseChain
             elements.Insert(0, stub);
         }
 
-        return DrivelineChain.Of(elements.Count > 0 ? [.. elements] : [Part.Of(PartKind.PtoStub, "PTO stub")])
-            .InPlace(file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed), CaseQuestion.Work(file)?.Torque);
+        DrivelineChain chain = DrivelineChain.Of(elements.Count > 0 ? [.. elements] : [Part.Of(PartKind.PtoStub, "PTO stub")]);
+        return chain.InPlace(
+            file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed), CaseWork.Peak(file, chain)?.Torque);
     }
 
     private static Part? Stub(CaseObject? tractor)

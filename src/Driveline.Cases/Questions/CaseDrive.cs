@@ -1,4 +1,5 @@
 using Driveline.Cases.Members;
+using Driveline.Chains;
 using Driveline.Loads;
 using Driveline.Provenance;
 using Driveline.Pto;
@@ -12,7 +13,7 @@ namespace Driveline.Cases.Questions;
 internal static class CaseDrive
 {
     /// <summary>The drive; null when the PTO speed is not known.</summary>
-    public static SimulationDrive? Of(CaseFile file, bool isStrike)
+    public static SimulationDrive? Of(CaseFile file, DrivelineChain chain, bool isStrike)
     {
         CaseObject? tractor = file.Facts.Get(CaseFileMembers.Tractor);
         CaseObject? engagement = file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.Engagement);
@@ -32,7 +33,7 @@ internal static class CaseDrive
 
         drive = Line(tractor, work, isStrike ? null : speed) is { } line ? drive.WithEngineLine(line) : drive;
         drive = engagement?.Get(EngagementMembers.RampTime) is { } rise ? drive.WithRise(rise) : drive;
-        TorqueBand? torque = isStrike ? LoadOf(file.Facts.Get(CaseFileMembers.Work), work) : engagement?.Get(EngagementMembers.Load);
+        TorqueBand? torque = isStrike ? CaseWork.Load(file, chain, work) : engagement?.Get(EngagementMembers.Load);
         return torque is { } load ? drive.WithLoad(load) : drive;
     }
 
@@ -71,8 +72,4 @@ internal static class CaseDrive
         return most is { } nm
             ? line.Within(Torque.FromNewtonMeters(Math.Min(0, -nm)), Torque.FromNewtonMeters(Math.Max(nm, Si.NewtonMeters(torque)))) : line;
     }
-
-    // A strike finds the mean torque of work, or its peaks when nothing else is known.
-    private static TorqueBand? LoadOf(CaseObject? facts, RotationalSpeed work) => facts?.Get(WorkMembers.SteadyMean)
-        ?? (facts?.Get(WorkMembers.MeanPower) is { } power ? PtoTorque.FromPower(power, work) : facts?.Get(WorkMembers.SteadyPeak));
 }

@@ -54,29 +54,4 @@ internal sealed class CaseQuestion
 
     public static MachineKind MachineOf(CaseFile file) => file.Facts.Get(CaseFileMembers.Implement)?.Get(ImplementMembers.Kind)
         ?? MachineKind.NotKnown;
-
-    /// <summary>Steady peaks as stated; else from the mean torque or the mean power with a peak factor, stated or usual.</summary>
-    public static WorkPeak? Work(CaseFile file)
-    {
-        MachineKind machine = MachineOf(file);
-        CaseObject? work = file.Facts.Get(CaseFileMembers.Work);
-        if (work?.Get(WorkMembers.SteadyPeak) is { } peaks)
-        {
-            return WorkPeak.Stated(peaks);
-        }
-
-        if (work?.Get(WorkMembers.SteadyMean) is { } mean)
-        {
-            return work.Get(WorkMembers.PeakFactor) is { } factor ? WorkPeak.FromMean(mean, factor) : WorkPeak.FromMean(mean, machine);
-        }
-
-        if (work?.Get(WorkMembers.MeanPower) is { } power
-            && file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed) is { } speed)
-        {
-            return work.Get(WorkMembers.PeakFactor) is { } factor ? WorkPeak.FromPower(power, speed, factor)
-                : WorkPeak.FromPower(power, speed, machine);
-        }
-
-        return null;
-    }
 }

@@ -96,7 +96,7 @@ public sealed class CaseSimulation
     {
         bool isStrike = happened == SimulatedEvent.Strike;
         SimulatedStrike? strike = isStrike ? CaseStrike.Of(file.Facts.Get(CaseFileMembers.Strike), chain) : null;
-        SimulationDrive? drive = CaseDrive.Of(file, isStrike);
+        SimulationDrive? drive = CaseDrive.Of(file, chain, isStrike);
         Miss(missing, drive is null, SimulationFindings.SpeedNotKnown);
         Miss(missing, isStrike && strike is null, SimulationFindings.StrikeNotKnown);
         return drive is null || (isStrike && strike is null) ? null

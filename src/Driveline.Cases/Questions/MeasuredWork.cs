@@ -39,8 +39,7 @@ public static class MeasuredWork
             return false;
         }
 
-        if (facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.At) is { } place
-            && !string.Equals(place, "pto", StringComparison.OrdinalIgnoreCase))
+        if (facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.At) is { } place && !CaseWork.IsPto(place))
         {
             problem = "The case states its work torques at '" + place
                 + "', the log was measured at the PTO; take work.at out of the case first.";

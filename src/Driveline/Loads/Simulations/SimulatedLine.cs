@@ -214,6 +214,9 @@ internal sealed class SimulatedLine
         }
     }
 
+    /// <summary>What a link carries before a strike, N·m at the PTO: the load of work, and nothing behind what takes it.</summary>
+    public double SteadyNm(string link) => Array.IndexOf(linkNames, link) < lumps.FindIndex(lump => lump.TakesLoad) ? loadNm : 0;
+
     private TorsionStart Steady(double radPerS)
     {
         TorsionStart start = Model.TurningAt(RotationalSpeed.FromRadiansPerSecond(radPerS));

@@ -102,7 +102,10 @@ public sealed class SimulationOutcome
     /// <exception cref="ArgumentException">The element is not in the chain.</exception>
     public Duration PeakTime(Element element) => Duration.FromSeconds(peakAtS[chain.IndexOf(Guard.NotNull(element, nameof(element)))]);
 
-    /// <summary>Torque of an element at its own input, N·m, at equal times from the start of the run to its end.</summary>
+    /// <summary>
+    /// Torque of an element at its own input, N·m, at equal times from the start of the run to its end; the first of a strike is that before
+    /// contact.
+    /// </summary>
     /// <param name="element">An element of the chain.</param>
     /// <param name="samples">2 to 100 000.</param>
     /// <exception cref="ArgumentException">The element is not in the chain.</exception>
@@ -144,12 +147,14 @@ public sealed class SimulationOutcome
         return [.. nodes.Select(k => Trace(all, Array.IndexOf(links, peakLink[k]) * samples, k, samples))];
     }
 
+    // The first value of a strike is that before contact: at contact a damper carries torque at once, elsewhere in each run.
     private double[] Trace(double[] all, int first, int node, int samples)
     {
         double[] trace = new double[samples];
         for (int n = 0; n < samples && peakLink[node] is not null; n++)
         {
-            trace[n] = all[first + n] / chain.Nodes[node].Ratio;
+            double nm = n == 0 && Event == SimulatedEvent.Strike ? line.SteadyNm(peakLink[node]!) : all[first + n];
+            trace[n] = nm / chain.Nodes[node].Ratio;
         }
 
         return trace;

@@ -1,0 +1,64 @@
+using Driveline.Cases.Members;
+using Driveline.Chains;
+using Driveline.Loads;
+using Driveline.Pto;
+using Driveline.Quantities;
+using UnitsNet;
+
+namespace Driveline.Cases.Questions;
+
+/// <summary>The torques of normal work of a case, at the PTO.</summary>
+/// <remarks>
+/// Stated at an element they are referred: T_pto = T · i / (η · s), with i its speed over PTO speed, η the efficiencies before it and s its
+/// share of the power. Where a ratio before it is not known, they are not known.
+/// </remarks>
+internal static class CaseWork
+{
+    /// <summary>Steady peaks as stated; else from the mean torque or the mean power with a peak factor, stated or usual.</summary>
+    public static WorkPeak? Peak(CaseFile file, DrivelineChain chain)
+    {
+        MachineKind machine = CaseQuestion.MachineOf(file);
+        CaseObject? work = file.Facts.Get(CaseFileMembers.Work);
+        if (AtPto(work, WorkMembers.SteadyPeak, chain) is { } peaks)
+        {
+            return WorkPeak.Stated(peaks);
+        }
+
+        if (Mean(file, chain) is { } mean)
+        {
+            return work!.Get(WorkMembers.PeakFactor) is { } factor ? WorkPeak.FromMean(mean, factor) : WorkPeak.FromMean(mean, machine);
+        }
+
+        if (work?.Get(WorkMembers.MeanPower) is { } power
+            && file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed) is { } speed)
+        {
+            return work.Get(WorkMembers.PeakFactor) is { } factor ? WorkPeak.FromPower(power, speed, factor)
+                : WorkPeak.FromPower(power, speed, machine);
+        }
+
+        return null;
+    }
+
+    /// <summary>The mean torque as stated.</summary>
+    public static TorqueBand? Mean(CaseFile file, DrivelineChain chain) =>
+        AtPto(file.Facts.Get(CaseFileMembers.Work), WorkMembers.SteadyMean, chain);
+
+    /// <summary>What a strike finds: the mean torque of work, or its peaks when nothing else is known.</summary>
+    public static TorqueBand? Load(CaseFile file, DrivelineChain chain, RotationalSpeed ptoSpeed) => Mean(file, chain)
+        ?? (file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.MeanPower) is { } power ? PtoTorque.FromPower(power, ptoSpeed)
+            : AtPto(file.Facts.Get(CaseFileMembers.Work), WorkMembers.SteadyPeak, chain));
+
+    private static TorqueBand? AtPto(CaseObject? work, BandMember<TorqueBand> member, DrivelineChain chain)
+    {
+        if (work?.Get(member) is not { } torque || work.Get(WorkMembers.At) is not { } place || IsPto(place))
+        {
+            return work?.Get(member);
+        }
+
+        Element[] named = [.. chain.Elements.Where(e => e.Name == place)];
+        return named.Length == 1 ? chain.ReferToPto(named[0], torque) : null;
+    }
+
+    /// <summary>True for the place that needs no referring.</summary>
+    public static bool IsPto(string place) => string.Equals(place, "pto", StringComparison.OrdinalIgnoreCase);
+}
