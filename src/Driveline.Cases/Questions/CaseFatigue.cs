@@ -3,7 +3,6 @@ using Driveline.Chains;
 using Driveline.Fatigue;
 using Driveline.Monitoring;
 using Driveline.Provenance;
-using Driveline.Pto;
 using Driveline.Quantities;
 
 namespace Driveline.Cases.Questions;

@@ -1,5 +1,4 @@
 using Driveline.Cases;
-using Driveline.Cases.Questions;
 using Driveline.Monitoring;
 using UnitsNet;
 

@@ -1,7 +1,6 @@
 using Driveline.Chains;
 using Driveline.Clutches;
 using Driveline.Fasteners;
-using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Quantities;

@@ -1,6 +1,4 @@
 using Driveline.Chains;
-using Driveline.Findings;
-using Driveline.Loads;
 using Driveline.Protection;
 using FsCheck.Xunit;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Xml.Linq;
-using Driveline.Cases.Questions;
 using Driveline.Reports;
 using Driveline.Tests.Cases;
 using static Driveline.Tests.Reports.ReportCases;

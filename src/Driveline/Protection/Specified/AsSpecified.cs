@@ -1,4 +1,3 @@
-using Driveline.Chains;
 using Driveline.Findings;
 
 namespace Driveline.Protection;
