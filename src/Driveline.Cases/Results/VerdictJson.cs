@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Driveline.Chains;
+using Driveline.Findings;
 using Driveline.Protection;
 using Driveline.Quantities;
 using Driveline.Wording;
@@ -153,9 +154,37 @@ public static class VerdictJson
             json.WriteStartObject();
             json.WriteString("code", measurement.Code);
             JsonNumbers.Text(json, "subject", measurement.Subject);
+            json.WriteStartArray("subjects");
+            foreach (string subject in measurement.Subjects)
+            {
+                json.WriteStringValue(subject);
+            }
+
+            json.WriteEndArray();
             json.WriteString("reason", measurement.Reason);
             json.WriteString("text", texts.Of(measurement.Code));
+            JsonNumbers.Number(json, "minutes", measurement.Minutes);
+            json.WriteString("where", measurement.Place.ToString());
+            WriteChanges(json, measurement);
             json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteChanges(Utf8JsonWriter json, Measurement measurement)
+    {
+        json.WriteStartArray("changes");
+        foreach ((bool holds, string answer) in new[]
+        {
+            ((measurement.Changes & Bars.Guards) != 0, "guards"), ((measurement.Changes & Bars.Quiet) != 0, "quiet"),
+            (measurement.ChangesAsSpecified, "asSpecified"),
+        })
+        {
+            if (holds)
+            {
+                json.WriteStringValue(answer);
+            }
         }
 
         json.WriteEndArray();

@@ -120,7 +120,7 @@ internal static class VerdictReport
         blocks.Add(ReportBlock.Heading(phrase.Of("report.findings")));
         IReadOnlyList<Finding> findings = verdict.Findings;
         blocks.Add(findings.Count > 0
-            ? ReportBlock.Bullets(findings.Select(f => phrase.Of("severity." + f.Severity) + ": " + phrase.Of(f)))
+            ? ReportBlock.Bullets(FindingSentences.Of(findings, phrase))
             : ReportBlock.Paragraph(phrase.Of("report.findings.none")));
     }
 }

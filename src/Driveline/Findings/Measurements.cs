@@ -30,6 +30,9 @@ public static class Measurements
     /// <summary>Log the highest torque of normal work, or the power and speed.</summary>
     public const string WorkPeak = "measure.workPeak";
 
+    /// <summary>Count the hours of work, and how often the protection acted in them.</summary>
+    public const string HoursWithoutBreak = "measure.hoursWithoutBreak";
+
     /// <summary>Find the torque that damages a part: from its maker, its rating, or its size and steel.</summary>
     public const string PartLimit = "measure.partLimit";
 

@@ -11,7 +11,13 @@ internal readonly struct Doubt
     }
 
     public Doubt(Finding finding, string? subject, bool leavesUnknown, double width)
+        : this(finding, subject, leavesUnknown, width, false)
     {
+    }
+
+    private Doubt(Finding finding, string? subject, bool leavesUnknown, double width, bool isAsSpecified)
+    {
+        IsAsSpecified = isAsSpecified;
         Finding = finding;
         Subject = subject;
         LeavesUnknown = leavesUnknown;
@@ -19,6 +25,9 @@ internal readonly struct Doubt
     }
 
     public Finding Finding { get; }
+
+    /// <summary>True when it stands in the way of "as the maker specified".</summary>
+    public bool IsAsSpecified { get; }
 
     /// <summary>What the measurement is about; null when it is the whole machine.</summary>
     public string? Subject { get; }
@@ -32,4 +41,7 @@ internal readonly struct Doubt
     public bool OnGuards => Finding.IsBarring(Bars.Guards);
 
     public bool OnQuiet => Finding.IsBarring(Bars.Quiet);
+
+    /// <summary>What stands in the way of "as the maker specified".</summary>
+    public static Doubt OfSpecified(Finding finding, string? subject) => new(finding, subject, false, 0, true);
 }

@@ -68,7 +68,7 @@ public class SlipClutchDeviceTests
         ProtectionVerdict verdict = Check(SlipClutchDevice.Of("clutch", SlipTorque.Of(loose, Build.Trusted(RunInState.RunIn))));
         Assert.Equal(Answer.NotKnown, verdict.Guards);
         Assert.Equal(Answer.NotKnown, verdict.Quiet);
-        Assert.Equal(Measurements.ClutchSprings, verdict.MeasureNext[0].Code);
+        Assert.Equal(Measurements.ClutchSprings, verdict.MeasureNext.First(m => m.Place == MeasurementPlace.Machine).Code);
     }
 
     [Fact]

@@ -26,7 +26,7 @@ public partial class SpanishReportTests
 
     [Theory]
     [InlineData("Protegido, pero por poco: un 3,5 % más de lo necesario, con cifras recordadas que pueden errar otro tanto.")]
-    [InlineData("Las dos preguntas ----------------- - ¿Actúa antes de que se rompa algo caro? Sí. De todas las piezas, «eje en el "
+    [InlineData("Las tres preguntas ------------------ - ¿Actúa antes de que se rompa algo caro? Sí. De todas las piezas, «eje en el "
         + "agujero del perno» es la que tiene menos margen, y resiste un 3,5 % más de lo que aguanta el ejemplar más fuerte de «perno "
         + "fusible».")]
     [InlineData("¿Aguanta sin actuar en el trabajo normal? Sí. Hasta un ejemplar débil de «perno fusible» aguanta un 59 % más de lo que "
