@@ -18,7 +18,7 @@ internal static class BoltFacts
         StatedBolt stated = Stated(facts, ShearBoltMembers.Bolt);
         stated = facts.Get(ShearBoltMembers.HeadMarks) is { } marks ? stated.With(marks) : stated;
         stated = facts.Get(ShearBoltMembers.BoltLength) is { } length ? stated.WithBoltLength(length) : stated;
-        bolt = bolt.With(stated)
+        bolt = bolt.At(facts.Place).With(stated)
             .WithLayout(facts.Get(ShearBoltMembers.Layout))
             .WithHub(facts.Get(ShearBoltMembers.Hub))
             .WithHoleFit(facts.Get(ShearBoltMembers.HoleFit));

@@ -1,3 +1,5 @@
+using Driveline.Findings;
+
 namespace Driveline.Cases.Members;
 
 /// <summary>
@@ -25,6 +27,9 @@ internal sealed class CaseObject : IEquatable<CaseObject>
 
     /// <summary>Where it stands, e.g. "driveline[1].shearBolt"; empty for the file as a whole.</summary>
     public string Path { get; }
+
+    /// <summary>Its path and the names of what is stated there, for findings that rest on it.</summary>
+    public FactPlace Place => FactPlace.Of(Path, Table.Members.Where(IsStated).Select(m => m.Name));
 
     /// <summary>Byte at which it begins.</summary>
     public long Offset { get; }

@@ -1,5 +1,6 @@
 using Driveline.Cases.Members;
 using Driveline.Chains;
+using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Pto;
 using Driveline.Quantities;
@@ -24,7 +25,8 @@ internal static class CaseChain
             elements.Insert(0, stub);
         }
 
-        DrivelineChain chain = DrivelineChain.Of(elements.Count > 0 ? [.. elements] : [Part.Of(PartKind.PtoStub, "PTO stub")]);
+        Part unknown = Part.Of(PartKind.PtoStub, "PTO stub").At(FactPlace.Of("tractor", []));
+        DrivelineChain chain = DrivelineChain.Of(elements.Count > 0 ? [.. elements] : [unknown]);
         return chain.InPlace(
             file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed), CaseWork.Peak(file, chain)?.Torque);
     }
@@ -37,7 +39,8 @@ internal static class CaseChain
         }
 
         PtoType? type = tractor.Get(TractorMembers.PtoType) is { } number ? PtoTypes.Of(number) : null;
-        Part stub = Part.Of(PartKind.PtoStub, type is null ? "PTO stub" : FormattableString.Invariant($"PTO stub (type {type.Number})"));
+        Part stub = Part.Of(PartKind.PtoStub, type is null ? "PTO stub" : FormattableString.Invariant($"PTO stub (type {type.Number})"))
+            .At(tractor.Place);
         return tractor.Get(TractorMembers.StubDamagedAt) is { } damagedAt ? stub.WithDamageTorque(damagedAt)
             : type is not null && tractor.Get(TractorMembers.StubYieldStrength) is { } yield
                 ? stub.WithLimit(PartLimit.Section(StubStrength.Of(type, yield).Torque))
@@ -104,7 +107,7 @@ internal static class CaseChain
 
     private static Part PartOf(CaseObject facts)
     {
-        Part part = Part.Of(KindOf(CaseElements.KindOf(facts)), CaseElements.NameOf(facts)!);
+        Part part = Part.Of(KindOf(CaseElements.KindOf(facts)), CaseElements.NameOf(facts)!).At(facts.Place);
         part = facts.Get(ElementMembers.Ratio) is { } ratio ? part.WithRatio(ratio) : part;
         part = facts.Get(ElementMembers.Efficiency) is { } efficiency ? part.WithEfficiency(efficiency) : part;
         part = facts.Get(ElementMembers.Inertia) is { } inertia ? part.WithInertia(inertia) : part;

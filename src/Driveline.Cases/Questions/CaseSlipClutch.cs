@@ -29,6 +29,7 @@ internal static class CaseSlipClutch
         }
 
         FittedClutch fitted = (day is { } today ? FittedClutch.AsOf(name, today) : FittedClutch.Undated(name))
+            .At(facts.Place)
             .WithSurface(facts.Get(SlipClutchMembers.Surface))
             .WithRunIn(facts.Get(SlipClutchMembers.RunIn))
             .WithClimate(facts.Get(SlipClutchMembers.Climate));

@@ -86,9 +86,9 @@ public sealed class ClutchReview
     {
         get
         {
-            IEnumerable<Finding> all = Device.Findings.Concat(Setting?.Findings ?? [])
-                .Concat(Heat?.Findings.Where(f => f.Code != ClutchFindings.SlipNeverEnds) ?? []);
-            return [.. all.Distinct().OrderBy(f => f.Severity)];
+            IEnumerable<Finding> ofItsSlip = Heat?.Findings.Where(f => f.Code != ClutchFindings.SlipNeverEnds) ?? [];
+            IEnumerable<Finding> more = (Setting?.Findings ?? []).Concat(ofItsSlip).Select(f => f.At(Device.Place));
+            return [.. Device.Findings.Concat(more).Distinct().OrderBy(f => f.Severity)];
         }
     }
 

@@ -1,3 +1,4 @@
+using Driveline.Findings;
 using Driveline.Quantities;
 
 namespace Driveline.Chains;
@@ -9,6 +10,9 @@ public abstract class Element
 
     /// <summary>Name by which people know it, e.g. "drive tube".</summary>
     public string Name { get; }
+
+    /// <summary>Where its facts stand; null when nobody has told.</summary>
+    public virtual FactPlace? Place => null;
 
     /// <inheritdoc/>
     public override string ToString() => Name;

@@ -1,3 +1,4 @@
+using Driveline.Findings;
 using Driveline.Quantities;
 using UnitsNet;
 
@@ -25,6 +26,7 @@ public sealed class Part : Element
         InertiaKgM2 = other.InertiaKgM2;
         Stiffness = other.Stiffness;
         DampingNms = other.DampingNms;
+        FactsAt = other.FactsAt;
     }
 
     /// <summary>What it is.</summary>
@@ -55,7 +57,12 @@ public sealed class Part : Element
     /// <summary>Viscous damping of its twist, N·m·s/rad, at its own speed; 0 unless given.</summary>
     public double DampingNms { get; private init; }
 
+    /// <inheritdoc/>
+    public override FactPlace? Place => FactsAt;
+
     internal double InertiaKgM2 { get; private init; }
+
+    private FactPlace? FactsAt { get; init; }
 
     /// <summary>A part of a kind without a speed ratio.</summary>
     /// <param name="kind">What it is; a gearbox is made with <see cref="Gearbox(string)"/>.</param>
@@ -79,6 +86,9 @@ public sealed class Part : Element
 
     /// <summary>A flywheel with its inertia at its own speed.</summary>
     public static Part Flywheel(string name, MassMomentOfInertia inertia) => Of(PartKind.Flywheel, name).WithInertia(inertia);
+
+    /// <summary>The same part with the place of its facts.</summary>
+    public Part At(FactPlace place) => new(this) { FactsAt = Guard.NotNull(place, nameof(place)) };
 
     /// <summary>The same part with a limit.</summary>
     public Part WithLimit(PartLimit limit) => new(this) { Limit = Guard.NotNull(limit, nameof(limit)) };

@@ -13,16 +13,20 @@ namespace Driveline.Chains;
 /// </remarks>
 public sealed class ShearBoltDevice : ProtectiveDevice
 {
-    private ShearBoltDevice(string name, BreakTorque breakTorque)
+    private ShearBoltDevice(string name, BreakTorque breakTorque, FactPlace? place, IEnumerable<Finding> also)
         : base(name)
     {
         BreakTorque = breakTorque;
-        Findings = AllFindings(name, breakTorque);
+        Place = place;
+        Findings = [.. AllFindings(name, breakTorque).Concat(also).Select(f => f.At(place))];
         ImpliedParts = [.. AtCrossHole(breakTorque.Joint), .. AtYoke(breakTorque.Joint)];
     }
 
     /// <summary>The break torque of the joint, with its own findings and calculation sheet.</summary>
     public BreakTorque BreakTorque { get; }
+
+    /// <inheritdoc/>
+    public override FactPlace? Place { get; }
 
     /// <inheritdoc/>
     public override DeviceKind Kind => DeviceKind.ShearBolt;
@@ -69,21 +73,22 @@ public sealed class ShearBoltDevice : ProtectiveDevice
         {
             bars.Add(Finding.Of(ShearBoltFindings.HolesOvalInWork, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit)
                 .With("oval", QuantityKind.Torque, bearing.FirstOvalNm)
-                .With("work", QuantityKind.Torque, workHighNm));
+                .With("work", QuantityKind.Torque, workHighNm)
+                .WithBecause(BoltFact.YokeThickness, BoltFact.YokeYieldStrength).At(Place));
         }
 
         if (!NeverLetsGo && !double.IsPositiveInfinity(workHighNm))
         {
             bars.AddRange(
                 BoltFatigue.LowerBoundLife(BreakTorque.Joint, UnitsNet.Torque.FromNewtonMeters(workHighNm), 0).Findings.Where(
-                f => f.IsBarring(Bars.Quiet)));
+                f => f.IsBarring(Bars.Quiet)).Select(f => f.At(Place)));
         }
 
         return bars;
     }
 
     /// <summary>A joint in its place, under a name by which people know it.</summary>
-    public static ShearBoltDevice Of(string name, ShearBoltJoint joint) => new(name, BreakTorque.Of(joint));
+    public static ShearBoltDevice Of(string name, ShearBoltJoint joint) => new(name, BreakTorque.Of(joint), null, []);
 
     /// <summary>
     /// The joint with the bolt that the manual names in the place of the fitted one: a plain bolt is cut where the fitted plain bolt is.
@@ -99,6 +104,17 @@ public sealed class ShearBoltDevice : ProtectiveDevice
 
     private ShearBolt? Named(StatedBolt named) => Guard.NotNull(named, nameof(named)).InPlaceOf(BreakTorque.Joint.Bolt);
 
+    /// <summary>A joint as it was seen.</summary>
+    /// <param name="name">Name by which people know it.</param>
+    /// <param name="joint">The joint.</param>
+    /// <param name="place">Where its facts stand.</param>
+    /// <param name="also">What else is to be said of the bolt, such as what the marks on its head mean.</param>
+    internal static ShearBoltDevice Of(string name, ShearBoltJoint joint, FactPlace? place, IEnumerable<Finding> also) =>
+        new(name, BreakTorque.Of(joint), place, also);
+
+    /// <summary>The same device with another joint in its place.</summary>
+    internal ShearBoltDevice With(ShearBoltJoint joint) => Of(Name, joint, Place, []);
+
     private static List<Finding> AllFindings(string name, BreakTorque breakTorque)
     {
         ShearBoltJoint joint = breakTorque.Joint;
@@ -106,19 +122,20 @@ public sealed class ShearBoltDevice : ProtectiveDevice
         findings.AddRange(breakTorque.Findings);
         if (!joint.ArePlanesStated)
         {
-            findings.Add(Finding.NotKnown(DeviceFindings.ShearPlanesNotKnown).WithSettledBy(Measurements.PlaneThrough).With("name", name));
+            findings.Add(Finding.NotKnown(DeviceFindings.ShearPlanesNotKnown).WithSettledBy(Measurements.PlaneThrough).With("name", name)
+                .WithBecause(BoltFact.Planes));
         }
 
         if (joint.Layout != JointLayout.ThroughShaft && !joint.IsStandOffStated)
         {
             findings.Add(Finding.NotKnown(DeviceFindings.StandOffNotKnown).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit)
-                .With("name", name));
+                .With("name", name).WithBecause(BoltFact.StandOff));
         }
 
         if (joint.Layout == JointLayout.ThroughShaft && joint.ShaftYield is null)
         {
             findings.Add(Finding.NotKnown(DeviceFindings.ShaftAtCrossHoleNotKnown).Barring(Bars.Guards)
-                .WithSettledBy(Measurements.ShaftSteelAtHole).With("name", name));
+                .WithSettledBy(Measurements.ShaftSteelAtHole).With("name", name).WithBecause(BoltFact.ShaftYieldStrength));
         }
 
         return findings;

@@ -42,6 +42,9 @@ public sealed class SlipClutchDevice : ProtectiveDevice
     public double? SlipsPerHour => double.IsNaN(slipsPerHour) ? null : slipsPerHour;
 
     /// <inheritdoc/>
+    public override FactPlace? Place => Fitted?.Place;
+
+    /// <inheritdoc/>
     public override DeviceKind Kind => DeviceKind.SlipClutch;
 
     /// <inheritdoc/>
@@ -55,7 +58,7 @@ public sealed class SlipClutchDevice : ProtectiveDevice
 
     /// <inheritdoc/>
     public override IReadOnlyList<Finding> Findings =>
-        findings ??= SlipClutchJudgement.Of(Name, SlipTorque, SlipsPerHour, slipHeat, isUndated);
+        findings ??= [.. SlipClutchJudgement.Of(Name, SlipTorque, SlipsPerHour, slipHeat, isUndated).Select(f => f.At(Place))];
 
     /// <inheritdoc/>
     public override TorqueBand? InGoodOrder => inGoodOrder ?? Running;

@@ -35,18 +35,19 @@ internal static class SlipClutchJudgement
     {
         if (isUndated && torque.Condition is { LastSlipTest: not null, KnownStuck: false })
         {
-            all.Add(Named(DeviceFindings.SlipTestUndated, Severity.Danger, name).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest));
+            all.Add(Named(DeviceFindings.SlipTestUndated, Severity.Danger, name, ClutchFact.LastSlipTest)
+                .Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest));
         }
 
         if (torque.Source is SlipTorqueSource.Calculated or SlipTorqueSource.Stated)
         {
-            all.Add(Named(DeviceFindings.SlipTorqueNotMeasured, Severity.Warning, name).Barring(Bars.Both)
-                .WithSettledBy(Measurements.SlipTest));
+            all.Add(Named(DeviceFindings.SlipTorqueNotMeasured, Severity.Warning, name, ClutchFact.LeverTorque, ClutchFact.LeverForce)
+                .Barring(Bars.Both).WithSettledBy(Measurements.SlipTest));
         }
         else if (torque.Source == SlipTorqueSource.Measured
             && torque.Condition.Surface is SurfaceState.Damp or SurfaceState.Hot or SurfaceState.Oiled or SurfaceState.Glazed)
         {
-            all.Add(Named(DeviceFindings.SlipMeasuredNotDry, Severity.Warning, name).Barring(Bars.Guards)
+            all.Add(Named(DeviceFindings.SlipMeasuredNotDry, Severity.Warning, name, ClutchFact.Surface).Barring(Bars.Guards)
                 .WithSettledBy(Measurements.SlipTest));
         }
 
@@ -57,7 +58,8 @@ internal static class SlipClutchJudgement
         }
         else if (ReferenceEquals(torque.Clutch.Facing, Facings.NotKnown))
         {
-            all.Add(Named(DeviceFindings.FacingNotKnown, Severity.Warning, name).WithSettledBy(Measurements.ClutchSprings));
+            all.Add(Named(DeviceFindings.FacingNotKnown, Severity.Warning, name, ClutchFact.Facing)
+                .WithSettledBy(Measurements.ClutchSprings));
         }
     }
 
@@ -65,22 +67,25 @@ internal static class SlipClutchJudgement
     {
         if (perHour is not { } often)
         {
-            all.Add(Named(DeviceFindings.SlipsPerHourNotKnown, Severity.Warning, name).Barring(Bars.Quiet)
+            all.Add(Named(DeviceFindings.SlipsPerHourNotKnown, Severity.Warning, name, ClutchFact.SlipsPerHour).Barring(Bars.Quiet)
                 .WithSettledBy(Measurements.SlipsInWork));
         }
         else if (often > 0 && heat is null)
         {
-            all.Add(Named(DeviceFindings.SlipHeatNotKnown, Severity.Warning, name).Barring(Bars.Quiet)
+            all.Add(Named(DeviceFindings.SlipHeatNotKnown, Severity.Warning, name, ClutchFact.SlipsPerHour).Barring(Bars.Quiet)
                 .WithSettledBy(Measurements.SlipsInWork).With("perHour", QuantityKind.Number, often));
         }
         else if (often > 0 && !IsWithinLimits(heat!))
         {
             double peak = heat!.PeakFaceTemperature?.Kelvins ?? double.PositiveInfinity;
-            all.Add(Named(DeviceFindings.SlipsTooHot, Severity.Danger, name).Barring(Bars.Quiet).WithSettledBy(Measurements.SlipsInWork)
+            string[] heats = [ClutchFact.SlipsPerHour, ClutchFact.SlipTime, ClutchFact.PlateThickness];
+            all.Add(Named(DeviceFindings.SlipsTooHot, Severity.Danger, name, heats).Barring(Bars.Quiet)
+                .WithSettledBy(Measurements.SlipsInWork)
                 .With("perHour", QuantityKind.Number, often)
                 .With("temperature", QuantityKind.Temperature, peak));
         }
     }
 
-    private static Finding Named(string code, Severity severity, string name) => Finding.Of(code, severity).With("name", name);
+    private static Finding Named(string code, Severity severity, string name, params string[] because) =>
+        Finding.Of(code, severity).With("name", name).WithBecause(because);
 }

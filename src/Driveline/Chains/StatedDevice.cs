@@ -9,14 +9,19 @@ public sealed class StatedDevice : ProtectiveDevice
     private readonly DeviceKind kind;
     private readonly AfterTrip afterTrip;
 
-    private StatedDevice(string name, DeviceKind kind, AfterTrip afterTrip, TorqueBand? trip, IReadOnlyList<Finding> findings)
+    private StatedDevice(string name, DeviceKind kind, AfterTrip afterTrip, TorqueBand? trip, IReadOnlyList<Finding> findings,
+        FactPlace? place)
         : base(name)
     {
         this.kind = kind;
         this.afterTrip = afterTrip;
         Breakaway = trip;
         Findings = findings;
+        Place = place;
     }
+
+    /// <inheritdoc/>
+    public override FactPlace? Place { get; }
 
     /// <inheritdoc/>
     public override DeviceKind Kind => kind;
@@ -38,20 +43,20 @@ public sealed class StatedDevice : ProtectiveDevice
 
     /// <summary>A device with its trip torque at its own position.</summary>
     public static StatedDevice Of(string name, DeviceKind kind, AfterTrip afterTrip, TorqueBand trip) =>
-        new(name, kind, afterTrip, Guard.NotNull(trip, nameof(trip)), []);
+        new(name, kind, afterTrip, Guard.NotNull(trip, nameof(trip)), [], null);
 
     /// <summary>A clutch of which a document gives the length its springs are to be set to, and no torque.</summary>
     public static StatedDevice SetTo(string name, DeviceKind kind, AfterTrip afterTrip, LengthBand springLength) =>
-        new(name, kind, afterTrip, null, []) { SpringLength = Guard.NotNull(springLength, nameof(springLength)) };
+        new(name, kind, afterTrip, null, [], null) { SpringLength = Guard.NotNull(springLength, nameof(springLength)) };
 
     /// <summary>The same device with the length its springs are to be set to.</summary>
     public StatedDevice WithSpringLength(LengthBand length) =>
-        new(Name, kind, afterTrip, Breakaway, Findings) { SpringLength = Guard.NotNull(length, nameof(length)) };
+        new(Name, kind, afterTrip, Breakaway, Findings, Place) { SpringLength = Guard.NotNull(length, nameof(length)) };
 
     /// <summary>A device that is there, but of which nothing is known.</summary>
-    public static StatedDevice NotIdentified(string name) => NotIdentified(name, []);
+    public static StatedDevice NotIdentified(string name) => NotIdentified(name, [], null);
 
     /// <summary>The same, with what is known to be wrong with it.</summary>
-    internal static StatedDevice NotIdentified(string name, IEnumerable<Finding> findings) =>
-        new(name, DeviceKind.NotKnown, AfterTrip.NotKnown, null, [.. findings]);
+    internal static StatedDevice NotIdentified(string name, IEnumerable<Finding> findings, FactPlace? place) =>
+        new(name, DeviceKind.NotKnown, AfterTrip.NotKnown, null, [.. findings.Select(f => f.At(place))], place);
 }

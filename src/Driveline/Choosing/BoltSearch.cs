@@ -78,7 +78,7 @@ internal sealed class BoltSearch
     {
         stop.ThrowIfCancellationRequested();
         bool isFitted = ReferenceEquals(inChain, Place) && ReferenceEquals(joint, Joint) && IsFittedBolt(item);
-        ShearBoltDevice device = isFitted ? Place : ShearBoltDevice.Of(Place.Name, With(joint, item, hole));
+        ShearBoltDevice device = isFitted ? Place : Place.With(With(joint, item, hole));
         ProtectionQuestion question = Question.WithChain(isFitted ? chain : chain.With(inChain, device));
         BoltComparison against = BoltComparison.Of(device, isFitted, Place, Specified, Terms.Policy);
 

@@ -102,13 +102,15 @@ public sealed class CutOutClutch
         var findings = new List<Finding>();
         if (Trip is null)
         {
-            findings.Add(Finding.Of(ClutchFindings.CutOutTripNotKnown, Severity.Danger).WithSettledBy(Measurements.IdentifyDevice));
+            findings.Add(Finding.Of(ClutchFindings.CutOutTripNotKnown, Severity.Danger).WithBecause(ClutchFact.Trip)
+                .WithSettledBy(Measurements.IdentifyDevice));
         }
 
         if (AfterTrip.SiBand.High <= 0 && !double.IsNaN(reengageRadPerS))
         {
             findings.Add(
-                Finding.Of(ClutchFindings.CutOutHoldsOpen, Severity.Note).With("speed", QuantityKind.RotationalSpeed, reengageRadPerS));
+                Finding.Of(ClutchFindings.CutOutHoldsOpen, Severity.Note).WithBecause(ClutchFact.ReengagesBelow)
+                    .With("speed", QuantityKind.RotationalSpeed, reengageRadPerS));
         }
 
         return findings.ToArray();

@@ -52,7 +52,10 @@ public sealed class Finding : IEquatable<Finding>
     /// <summary>The measurement that would settle it, a code of <see cref="Measurements"/>; null when none is named.</summary>
     public string? SettledBy { get; }
 
-    /// <summary>Paths of the facts it rests on, such as "driveline[2].shearBolt.grade"; empty when not known.</summary>
+    /// <summary>Paths of the facts it rests on, told or lacking, such as "driveline[2].shearBolt.grade"; empty when not known.</summary>
+    /// <remarks>
+    /// A finding of a thing whose <see cref="FactPlace"/> is not known has the names of its facts alone, such as "grade".
+    /// </remarks>
     public IReadOnlyList<string> Because => because;
 
     /// <summary>Its typed values, in the order they were added.</summary>
@@ -126,6 +129,10 @@ public sealed class Finding : IEquatable<Finding>
 
     /// <summary>The same finding where it matters more or less.</summary>
     internal Finding As(Severity severity) => new(this, severity, parameters, Bars, SettledBy, because);
+
+    /// <summary>The same finding with the facts it rests on at their place.</summary>
+    internal Finding At(FactPlace? place) =>
+        place is null ? this : new Finding(this, Severity, parameters, Bars, SettledBy, place.Of(because));
 
     private Finding Append(FindingParameter parameter) => new(this, [.. parameters, parameter], Bars, SettledBy, because);
 }

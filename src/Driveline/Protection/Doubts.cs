@@ -5,7 +5,7 @@ using Driveline.Quantities;
 namespace Driveline.Protection;
 
 /// <summary>Collects every finding that keeps a question from a Yes.</summary>
-internal static class Doubts
+internal static partial class Doubts
 {
     public static List<Doubt> Of(ProtectionVerdict verdict)
     {
@@ -36,8 +36,9 @@ internal static class Doubts
             {
                 if (!part.Part.StoresEnergy)
                 {
-                    found.Add(Guards(Named(ProtectionFindings.PartLimitNotKnown, Severity.Warning, name), Measurements.PartLimit, name,
-                        leavesUnknown: !verdict.HasKnownLimit));
+                    Finding lacking = Named(ProtectionFindings.PartLimitNotKnown, Severity.Warning, name)
+                        .WithBecause(Because.NoLimitOf(part.Part));
+                    found.Add(Guards(lacking, Measurements.PartLimit, name, leavesUnknown: !verdict.HasKnownLimit));
                 }
 
                 continue;
@@ -45,7 +46,9 @@ internal static class Doubts
 
             if (limit.IsAssumed)
             {
-                found.Add(Guards(Named(ProtectionFindings.PartLimitAssumed, Severity.Warning, name), Measurements.PartLimit, name));
+                Finding assumed = Named(ProtectionFindings.PartLimitAssumed, Severity.Warning, name)
+                    .WithBecause(Because.LimitOf(part.Part));
+                found.Add(Guards(assumed, Measurements.PartLimit, name));
             }
 
             if (!hasDevice)
@@ -56,7 +59,7 @@ internal static class Doubts
             if (part.IsOpen)
             {
                 Severity severity = limit.IsDefault ? Severity.Warning : Severity.Danger;
-                Finding open = Named(ProtectionFindings.PartNotGuarded, severity, name);
+                Finding open = Named(ProtectionFindings.PartNotGuarded, severity, name).WithBecause(Because.At(part.Part));
                 found.Add(verdict.Question.PartsComplete ? Guards(open, Measurements.FitLimiter, null)
                     : Guards(open, Measurements.PartsList, null));
                 continue;
@@ -65,13 +68,16 @@ internal static class Doubts
             if (part.PassesInertia)
             {
                 Severity severity = part.Guards == Answer.No ? Severity.Danger : Severity.Warning;
-                Finding finding = Named(ProtectionFindings.PartBehindInertia, severity, name).With("inertia", part.InertiaBetween!.Name);
+                Finding finding = Named(ProtectionFindings.PartBehindInertia, severity, name).With("inertia", part.InertiaBetween!.Name)
+                    .WithBecause([.. Because.At(part.Part), .. Because.At(part.InertiaBetween)]);
                 found.Add(Guards(finding, Measurements.FlywheelTransient, name));
             }
 
             if (part.RestsOnEfficiency)
             {
-                found.Add(Guards(Named(ProtectionFindings.EfficiencyAssumed, Severity.Warning, name), Measurements.GearboxData, name));
+                Finding assumed = Named(ProtectionFindings.EfficiencyAssumed, Severity.Warning, name)
+                    .WithBecause(Because.Efficiencies(verdict.Question.Chain));
+                found.Add(Guards(assumed, Measurements.GearboxData, name));
             }
 
             OfMargin(part, limit.DamagedAt.SiBand, found);
@@ -98,6 +104,7 @@ internal static class Doubts
                     : ProtectionFindings.TripMayExceedLimit,
                 isAbove ? Severity.Danger : Severity.Warning,
                 part.Part.Name)
+            .WithBecause([.. Because.LimitOf(part.Part), .. Because.At(device)])
             .With("device", device.Name)
             .With("tripExpected", QuantityKind.Torque, trip.Expected)
             .With("tripHigh", QuantityKind.Torque, trip.High)
@@ -122,7 +129,7 @@ internal static class Doubts
             ProtectiveDevice device = check.Device;
             if (device.Breakaway is null)
             {
-                Finding finding = Named(ProtectionFindings.DeviceNotKnown, Severity.Danger, device.Name);
+                Finding finding = Named(ProtectionFindings.DeviceNotKnown, Severity.Danger, device.Name).WithBecause(Because.At(device));
                 found.Add(Both(finding, Identifying(device), device.Name, double.PositiveInfinity));
             }
 
@@ -145,6 +152,7 @@ internal static class Doubts
                     : ProtectionFindings.TripHasNoLowEnd,
                 Severity.Warning,
                 check.Device.Name)
+            .WithBecause([Because.Work, .. Because.At(check.Device)])
             .With("tripLow", QuantityKind.Torque, trip.Low)
             .With("tripExpected", QuantityKind.Torque, trip.Expected)
             .With("workExpected", QuantityKind.Torque, work.Expected)
@@ -154,80 +162,6 @@ internal static class Doubts
         found.Add(workWidth >= tripWidth
             ? Quiet(finding, Measurements.WorkPeak, null, width: workWidth)
             : Quiet(finding, Narrowing(check.Device), check.Device.Name, width: tripWidth));
-    }
-
-    private static void OfList(ProtectionVerdict verdict, List<Doubt> found)
-    {
-        ProtectionQuestion question = verdict.Question;
-        if (verdict.Devices.Count == 0)
-        {
-            Finding finding = Finding.Of(ProtectionFindings.NoDevice, Severity.Danger);
-            found.Add(Both(finding, Measurements.IdentifyDevice, null, double.PositiveInfinity));
-        }
-
-        foreach (Part gearbox in question.Chain.Parts.Where(p => p.Ratio is null))
-        {
-            Finding finding = Named(ProtectionFindings.GearboxRatioNotKnown, Severity.Warning, gearbox.Name);
-            found.Add(Both(finding, Measurements.GearboxData, gearbox.Name, 0));
-        }
-
-        if (!question.PartsComplete)
-        {
-            found.Add(Both(Finding.Of(ProtectionFindings.PartsNotComplete, Severity.Warning), Measurements.PartsList));
-        }
-
-        if (question.Machine == Loads.MachineKind.NotKnown)
-        {
-            found.Add(Both(Finding.Of(ProtectionFindings.MachineNotKnown, Severity.Warning), Measurements.PartsList));
-        }
-
-        foreach (PartKind kind in verdict.MissingParts)
-        {
-            Finding finding = Finding.Of(ProtectionFindings.ExpectedPartMissing, Severity.Warning).With("kind", PartKindWords.CodeOf(kind));
-            found.Add(Both(finding, Measurements.PartsList));
-        }
-    }
-
-    private static void OfWork(ProtectionVerdict verdict, List<Doubt> found)
-    {
-        ProtectionQuestion question = verdict.Question;
-        if (question.TripsInNormalWork == true)
-        {
-            found.Add(Quiet(Finding.Of(ProtectionFindings.TripsSeenInWork, Severity.Warning), Measurements.WorkPeak, null));
-        }
-
-        if (question.Work is not { } work)
-        {
-            found.Add(Quiet(
-                Finding.Of(ProtectionFindings.WorkNotKnown, Severity.Warning), Measurements.WorkPeak, null, leavesUnknown: true));
-        }
-        else if (work.IsAssumed)
-        {
-            found.Add(Quiet(Finding.Of(ProtectionFindings.WorkAssumed, Severity.Warning), Measurements.WorkPeak, null));
-        }
-        else if (!work.Torque.IsBounded)
-        {
-            found.Add(Quiet(Finding.Of(ProtectionFindings.WorkUnbounded, Severity.Warning), Measurements.WorkPeak, null,
-                leavesUnknown: !work.Torque.HasExpected));
-        }
-
-        if (!question.Engagement.IsKnown)
-        {
-            found.Add(Quiet(Finding.Of(ProtectionFindings.EngagementNotKnown, Severity.Warning), Measurements.PtoClutchCapacity, null));
-        }
-        else if (verdict.TrippedByEngagement is { } tripped)
-        {
-            Finding finding = Named(ProtectionFindings.EngagementTrips, Severity.Warning, tripped.Device.Name)
-                .With("peak", QuantityKind.Torque, question.Chain.Nodes[tripped.Index].FromPto(question.Engagement.Peak!.SiBand).Expected)
-                .With("trip", QuantityKind.Torque, tripped.Device.Running!.SiBand.Expected);
-            found.Add(new Doubt(finding.Barring(Bars.Quiet), tripped.Device.Name));
-        }
-        else if (verdict.EngagementMayTrip)
-        {
-            Finding finding = Finding.Of(ProtectionFindings.EngagementMayTrip, Severity.Warning)
-                .With("engagementHigh", QuantityKind.Torque, question.Engagement.Highest!.SiBand.High);
-            found.Add(new Doubt(finding.Barring(Bars.Quiet), null));   // what it rests on is stated: habit cures it, not a measurement
-        }
     }
 
     private static string Identifying(ProtectiveDevice device) =>

@@ -59,7 +59,7 @@ internal static class VerdictFindings
             return;
         }
 
-        findings.AddRange(fatigue.Findings.Select(f => Experience.Settled(f, verdict)));
+        findings.AddRange(fatigue.Findings.Select(f => Experience.Settled(f.At(check.Device.Place), verdict)));
         if (fatigue.Hours is { } hours && hours < LongLifeHours && !check.Device.NeverLetsGo)
         {
             findings.Add(Finding.Of(ProtectionFindings.BoltMayTire, hours < ShortLifeHours ? Severity.Warning : Severity.Note)

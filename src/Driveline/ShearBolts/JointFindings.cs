@@ -23,27 +23,32 @@ internal static class JointFindings
         {
             case HubState.Seized:
                 findings.Add(
-                    Finding.Of(ShearBoltFindings.HubSeized, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.FreeHub));
+                    Finding.Of(ShearBoltFindings.HubSeized, Severity.Danger).WithBecause(BoltFact.Hub).Barring(Bars.Guards)
+                        .WithSettledBy(Measurements.FreeHub));
                 break;
             case HubState.NotKnown when joint.HubFriction is null:
                 findings.Add(
-                    Finding.NotKnown(ShearBoltFindings.HubFreedomNotKnown).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn));
+                    Finding.NotKnown(ShearBoltFindings.HubFreedomNotKnown).WithBecause(BoltFact.Hub).Barring(Bars.Guards)
+                        .WithSettledBy(Measurements.HubTurn));
                 break;
             case var _ when joint.IsHubSeenTooLongAgo:
-                findings.Add(Finding.Of(ShearBoltFindings.HubFreedomTooOld, Severity.Warning).Barring(Bars.Guards)
+                findings.Add(Finding.Of(ShearBoltFindings.HubFreedomTooOld, Severity.Warning)
+                    .WithBecause(BoltFact.HubSeen, BoltFact.LastTrip).Barring(Bars.Guards)
                     .WithSettledBy(Measurements.HubTurn)
                     .With("seen", joint.HubSeen!.Value.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
                 break;
             case HubState.Stiff when joint.HubFriction is null:
                 findings.Add(
-                    Finding.Of(ShearBoltFindings.HubStiff, Severity.Warning).Barring(Bars.Guards).WithSettledBy(Measurements.HubTurn));
+                    Finding.Of(ShearBoltFindings.HubStiff, Severity.Warning).WithBecause(BoltFact.Hub).Barring(Bars.Guards)
+                        .WithSettledBy(Measurements.HubTurn));
                 break;
         }
 
         double friction = (joint.HubFriction?.SiBand.High ?? 0) + (joint.FlangeFriction?.SiBand.High ?? 0);
         if (friction > 0)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.FrictionRaisesHigh, Severity.Note).With("friction", QuantityKind.Torque, friction));
+            findings.Add(Finding.Of(ShearBoltFindings.FrictionRaisesHigh, Severity.Note).WithBecause(BoltFact.HubFriction)
+                .With("friction", QuantityKind.Torque, friction));
         }
     }
 
@@ -51,7 +56,8 @@ internal static class JointFindings
     {
         if (bolt.FittedSpringPin is not null)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.SpringPinNoMaximum, Severity.Warning).Barring(Bars.Guards)
+            findings.Add(Finding.Of(ShearBoltFindings.SpringPinNoMaximum, Severity.Warning).WithBecause(BoltFact.SpringPin)
+                .Barring(Bars.Guards)
                 .WithSettledBy(Measurements.IdentifyDevice)
                 .With("pin", bolt.FittedSpringPin.ToString())
                 .With("minimum", QuantityKind.Force, bolt.FittedSpringPin.MinimumDoubleShearN));
@@ -60,17 +66,19 @@ internal static class JointFindings
 
         if (bolt.PlaneThrough == PlaneThrough.NotKnown)
         {
-            findings.Add(Finding.NotKnown(ShearBoltFindings.PlaneNotKnown).WithSettledBy(Measurements.PlaneThrough)
+            findings.Add(Finding.NotKnown(ShearBoltFindings.PlaneNotKnown).WithBecause(BoltFact.PlaneThrough)
+                .WithSettledBy(Measurements.PlaneThrough)
                 .With("low", QuantityKind.Force, plane.Load.SiBand.Low)
                 .With("high", QuantityKind.Force, plane.Load.SiBand.High));
         }
         else if (bolt.PlaneThrough == PlaneThrough.Thread)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.ThreadsInPlane, Severity.Note)
+            findings.Add(Finding.Of(ShearBoltFindings.ThreadsInPlane, Severity.Note).WithBecause(BoltFact.PlaneThrough)
                 .With("share", QuantityKind.Number, Math.Min(1, ThreadedArea.MeanM2(bolt.Thread!) / bolt.Thread!.ShankAreaM2)));
             if (!ThreadedArea.IsTested(bolt.Thread))
             {
                 findings.Add(Finding.Of(ShearBoltFindings.ThreadShareExtrapolated, Severity.Note)
+                    .WithBecause(BoltFact.PlaneThrough, BoltFact.Thread)
                     .With("smallest", QuantityKind.Length, ThreadedArea.SmallestTestedM));
             }
         }
@@ -78,9 +86,11 @@ internal static class JointFindings
         if (bolt.NeedsNeck && bolt.NeckDiameter is null)
         {
             findings.Add(plane.Load.IsBounded
-                ? Finding.NotKnown(ShearBoltFindings.NeckNotKnown).WithSettledBy(Measurements.NeckDiameter)
+                ? Finding.NotKnown(ShearBoltFindings.NeckNotKnown).WithBecause(BoltFact.NeckDiameter)
+                    .WithSettledBy(Measurements.NeckDiameter)
                     .With("high", QuantityKind.Force, plane.Load.SiBand.High)
-                : Finding.NotKnown(ShearBoltFindings.NeckAndStrengthNotKnown).WithSettledBy(Measurements.NeckDiameter));
+                : Finding.NotKnown(ShearBoltFindings.NeckAndStrengthNotKnown).WithBecause(BoltFact.NeckDiameter)
+                    .WithSettledBy(Measurements.NeckDiameter));
         }
 
         AddMaterial(findings, bolt);
@@ -92,29 +102,34 @@ internal static class JointFindings
         if (material.MarkConflict is { } conflict)
         {
             findings.Add(
-                Finding.Of(ShearBoltFindings.MarksContradict, Severity.Danger).Barring(Bars.Both).WithSettledBy(Measurements.IdentifyDevice)
+                Finding.Of(ShearBoltFindings.MarksContradict, Severity.Danger)
+                    .WithBecause(BoltFact.Grade, BoltFact.Hardness, BoltFact.HeadMarks).Barring(Bars.Both)
+                    .WithSettledBy(Measurements.IdentifyDevice)
                 .With("stated", conflict.Stated)
                 .With("mark", conflict.Mark.ToString())
                 .With("grades", conflict.Meaning));
         }
         else if (bolt.IsSpecial && material.Tensile is null)
         {
-            findings.Add(Finding.NotKnown(ShearBoltFindings.SpecialStrengthNotKnown).WithSettledBy(Measurements.BoltHardness));
+            findings.Add(Finding.NotKnown(ShearBoltFindings.SpecialStrengthNotKnown).WithBecause(BoltFact.Hardness)
+                .WithSettledBy(Measurements.BoltHardness));
         }
         else if (!material.IsIdentified)
         {
             findings.Add(Finding.Of(ShearBoltFindings.BoltNotIdentified, Severity.Danger)
+                .WithBecause(BoltFact.Grade, BoltFact.Hardness, BoltFact.HeadMarks)
                 .Barring(Bars.Both).WithSettledBy(Measurements.IdentifyDevice).With("bolt", bolt.ToString()));
         }
         else if (material.Tensile is { IsBounded: false })
         {
             findings.Add(Finding.Of(ShearBoltFindings.NoAssuredMaximum, Severity.Warning)
+                .WithBecause(BoltFact.Grade, BoltFact.Hardness, BoltFact.HeadMarks)
                 .Barring(Bars.Guards).WithSettledBy(Measurements.BoltHardness).With("bolt", bolt.ToString()));
         }
 
         if (material.Family is MaterialFamily.MildSteel or MaterialFamily.ColdWorkedMildSteel)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.FastLoading, Severity.Note));
+            findings.Add(Finding.Of(ShearBoltFindings.FastLoading, Severity.Note).WithBecause(BoltFact.Grade));
         }
     }
 
@@ -124,6 +139,7 @@ internal static class JointFindings
         {
             bool worn = joint.HoleFit == HoleFit.Worn;
             findings.Add(Finding.Of(worn ? ShearBoltFindings.HolesWorn : ShearBoltFindings.HoleFitNotKnown, Severity.Warning)
+                .WithBecause(BoltFact.HoleFit)
                 .BarringNothing()   // the low end of the torque already counts the bolts as parting one by one
                 .With("bolts", QuantityKind.Count, joint.Bolts)
                 .With("low", QuantityKind.Torque, freeTorque.SiBand.Low));
@@ -131,7 +147,8 @@ internal static class JointFindings
 
         if (joint.IsLooseInHole)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.LooseInHole, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit)
+            findings.Add(Finding.Of(ShearBoltFindings.LooseInHole, Severity.Warning).WithBecause(BoltFact.HoleDiameter)
+                .Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit)
                 .With("bolt", QuantityKind.Length, joint.Bolt.DiameterM)
                 .With("hole", QuantityKind.Length, joint.SeatM)
                 .With("widest", QuantityKind.Length, joint.WidestFitM));
@@ -140,22 +157,25 @@ internal static class JointFindings
         if (joint.Bolts == 1 && joint.HoleFit == HoleFit.Worn)
         {
             findings.Add(
-                Finding.Of(ShearBoltFindings.HoleWornAroundBolt, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit));
+                Finding.Of(ShearBoltFindings.HoleWornAroundBolt, Severity.Warning).WithBecause(BoltFact.HoleFit)
+                    .Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit));
         }
 
         if (joint.StandOffM > 0 || joint.HoleFit == HoleFit.Worn || joint.IsLooseInHole)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.FacesMayMove, Severity.Warning));
+            findings.Add(Finding.Of(ShearBoltFindings.FacesMayMove, Severity.Warning)
+                .WithBecause(BoltFact.StandOff, BoltFact.HoleFit, BoltFact.HoleDiameter));
         }
 
         if (joint.ProtrusionM is { } proudM && proudM > joint.Bolt.DiameterM / 2)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.BoltStandsProud, Severity.Warning).With("protrusion", QuantityKind.Length, proudM));
+            findings.Add(Finding.Of(ShearBoltFindings.BoltStandsProud, Severity.Warning)
+                .WithBecause(BoltFact.BoltLength, BoltFact.HubDiameter).With("protrusion", QuantityKind.Length, proudM));
         }
 
         if (joint.StandOffM > 0)
         {
-            findings.Add(Finding.Of(ShearBoltFindings.StandOffBendsBolt, Severity.Warning)
+            findings.Add(Finding.Of(ShearBoltFindings.StandOffBendsBolt, Severity.Warning).WithBecause(BoltFact.StandOff)
                 .With("gap", QuantityKind.Length, joint.StandOffM)
                 .With("low", QuantityKind.Torque, freeTorque.SiBand.Low));
         }
@@ -169,6 +189,7 @@ internal static class JointFindings
             if (oval < freeTorque.SiBand.High)
             {
                 findings.Add(Finding.Of(ShearBoltFindings.HolesOvalFirst, Severity.Warning)
+                    .WithBecause(BoltFact.YokeThickness, BoltFact.YokeYieldStrength)
                     .With("oval", QuantityKind.Torque, oval)
                     .With("high", QuantityKind.Torque, freeTorque.SiBand.High));
             }
@@ -181,11 +202,11 @@ internal static class JointFindings
 
         double ratio = joint.HoleM / (2 * joint.RadiusM);
         findings.Add(ratio <= 0.5 * (1 + 1e-9)
-            ? Finding.Of(ShearBoltFindings.CrossHoleWeakensShaft, Severity.Note)
+            ? Finding.Of(ShearBoltFindings.CrossHoleWeakensShaft, Severity.Note).WithBecause(BoltFact.ShaftDiameter, BoltFact.HoleDiameter)
                 .With("hole", QuantityKind.Length, joint.HoleM)
                 .With("shaft", QuantityKind.Length, 2 * joint.RadiusM)
                 .With("share", QuantityKind.Number, CrossHole.ElasticShareOf(ratio))
-            : Finding.Of(ShearBoltFindings.CrossHoleTooLarge, Severity.Danger)
+            : Finding.Of(ShearBoltFindings.CrossHoleTooLarge, Severity.Danger).WithBecause(BoltFact.ShaftDiameter, BoltFact.HoleDiameter)
                 .With("hole", QuantityKind.Length, joint.HoleM)
                 .With("shaft", QuantityKind.Length, 2 * joint.RadiusM));
     }

@@ -47,7 +47,7 @@ internal static class RemediedCheck
     private static ProtectionVerdict? Joint(ProtectionVerdict verdict, Func<ShearBoltJoint, ShearBoltJoint?> mend) =>
         verdict.Devices.Select(d => d.Device).OfType<ShearBoltDevice>().FirstOrDefault() is { } fitted
             && mend(fitted.BreakTorque.Joint) is { } mended
-            ? With(verdict, fitted, ShearBoltDevice.Of(fitted.Name, mended))
+            ? With(verdict, fitted, fitted.With(mended))
             : null;
 
     private static ProtectionVerdict? Clutch(ProtectionVerdict verdict, Func<SlipClutchDevice, ProtectionQuestion, SlipTorque?> mend) =>

@@ -20,10 +20,13 @@ public sealed partial class FittedBolt
     /// </summary>
     public ProtectiveDevice Device => device ?? Interlocked.CompareExchange(ref device, Built(), null) ?? device;
 
-    private ProtectiveDevice Built() => Joint is { } joint ? ShearBoltDevice.Of(Name, joint)
-        : StatedDevice.NotIdentified(Name, Conflicts.Select(c =>
-            Finding.Of(ShearBoltFindings.FactsContradict, Severity.Danger).Barring(Bars.Both).WithSettledBy(Measurements.IdentifyDevice)
-                .With("name", Name).With("fact", c.Fact).With("other", c.Other)));
+    private ProtectiveDevice Built() => Joint is { } joint ? ShearBoltDevice.Of(Name, joint, Place, Stated.MarkFindings)
+        : StatedDevice.NotIdentified(Name, [.. Conflicts.Select(Named), .. Stated.MarkFindings], Place);
+
+    private Finding Named(FactConflict conflict) => Finding.Of(ShearBoltFindings.FactsContradict, Severity.Danger)
+        .Barring(Bars.Both).WithSettledBy(Measurements.IdentifyDevice)
+        .With("name", Name).With("fact", conflict.Fact).With("other", conflict.Other)
+        .WithBecause(conflict.Fact, conflict.Other);
 
     private ShearBoltJoint? LaidOut(ShearBolt bolt)
     {

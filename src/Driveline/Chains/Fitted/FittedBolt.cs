@@ -1,3 +1,4 @@
+using Driveline.Findings;
 using Driveline.Quantities;
 using Driveline.ShearBolts;
 using UnitsNet;
@@ -22,6 +23,9 @@ public sealed partial class FittedBolt
 
     /// <summary>Name by which people know it.</summary>
     public string Name { get; }
+
+    /// <summary>Where its facts stand; null when nobody has told.</summary>
+    public FactPlace? Place { get; private set; }
 
     /// <summary>The day it is judged on; null when not known: then no age can be told.</summary>
     public DateTime? Day => day;
@@ -93,6 +97,13 @@ public sealed partial class FittedBolt
 
     /// <summary>A joint of which nothing else is known, not even the day it was looked at.</summary>
     public static FittedBolt Undated(string name) => new(name, null);
+
+    /// <summary>The same joint with the place of its facts, which its findings then name.</summary>
+    public FittedBolt At(FactPlace place)
+    {
+        Guard.NotNull(place, nameof(place));
+        return Changed(f => f.Place = place);
+    }
 
     /// <summary>The same joint with what is told of its bolt.</summary>
     public FittedBolt With(StatedBolt stated)

@@ -1,4 +1,5 @@
 using Driveline.Clutches;
+using Driveline.Findings;
 using Driveline.Quantities;
 using UnitsNet;
 
@@ -28,6 +29,9 @@ public sealed partial class FittedClutch
 
     /// <summary>Name by which people know it.</summary>
     public string Name { get; }
+
+    /// <summary>Where its facts stand; null when nobody has told.</summary>
+    public FactPlace? Place { get; private set; }
 
     /// <summary>The day it is judged on; null when not known.</summary>
     public DateTime? Day => day;
@@ -78,6 +82,13 @@ public sealed partial class FittedClutch
 
     /// <summary>A clutch of which nothing else is known, not even the day it was looked at.</summary>
     public static FittedClutch Undated(string name) => new(name, null);
+
+    /// <summary>The same with the place of its facts, which its findings then name.</summary>
+    public FittedClutch At(FactPlace place)
+    {
+        Guard.NotNull(place, nameof(place));
+        return Changed(f => f.Place = place);
+    }
 
     /// <summary>The same with its faces, facing and springs.</summary>
     public FittedClutch With(DiscClutch clutch)

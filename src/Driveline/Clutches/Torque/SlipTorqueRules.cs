@@ -76,7 +76,8 @@ internal static class SlipTorqueRules
     {
         if (clutch.SpringLength is null)
         {
-            findings.Add(Finding.Of(ClutchFindings.SpringLengthNotKnown, Severity.Danger).WithSettledBy(Measurements.ClutchSprings));
+            findings.Add(Finding.Of(ClutchFindings.SpringLengthNotKnown, Severity.Danger)
+                .WithBecause(ClutchFact.SpringLength, ClutchFact.NutTurns).WithSettledBy(Measurements.ClutchSprings));
             return ForceBand.OfSi(new Band(0, double.PositiveInfinity, double.PositiveInfinity), BandBasis.Of(NoMeasurement));
         }
 
@@ -119,7 +120,8 @@ internal static class SlipTorqueRules
         double limit = clutch.Facing.Limits.HighPressurePa;
         if (double.IsNaN(limit))
         {
-            findings.Add(Finding.Of(ClutchFindings.FacingLimitNotKnown, Severity.Note).BarringNothing().With("facing", clutch.Facing.Name));
+            findings.Add(Finding.Of(ClutchFindings.FacingLimitNotKnown, Severity.Note)
+                .WithBecause(ClutchFact.Facing).BarringNothing().With("facing", clutch.Facing.Name));
             return;
         }
 
@@ -136,6 +138,7 @@ internal static class SlipTorqueRules
         if (pressure > limit)
         {
             findings.Add(Finding.Of(ClutchFindings.FacingPressureHigh, Severity.Warning)
+                .WithBecause(ClutchFact.SpringLength, ClutchFact.NutTurns, ClutchFact.Facing)
                 .With("pressure", QuantityKind.SurfacePressure, pressure)
                 .With("limit", QuantityKind.SurfacePressure, limit)
                 .With("facing", clutch.Facing.Name));
@@ -146,11 +149,11 @@ internal static class SlipTorqueRules
     {
         if (condition.RunIn == RunInState.NotKnown)
         {
-            findings.Add(Finding.Of(ClutchFindings.RunInNotKnown, Severity.Note).BarringNothing());
+            findings.Add(Finding.Of(ClutchFindings.RunInNotKnown, Severity.Note).WithBecause(ClutchFact.RunIn).BarringNothing());
         }
         else if (condition.RunIn == RunInState.New)
         {
-            findings.Add(Finding.Of(ClutchFindings.NotRunIn, Severity.Warning));
+            findings.Add(Finding.Of(ClutchFindings.NotRunIn, Severity.Warning).WithBecause(ClutchFact.RunIn));
         }
 
         string? code = condition.Surface switch
@@ -162,7 +165,7 @@ internal static class SlipTorqueRules
         };
         if (code is not null)
         {
-            findings.Add(Finding.Of(code, Severity.Warning).WithSettledBy(Measurements.ClutchSprings));
+            findings.Add(Finding.Of(code, Severity.Warning).WithSettledBy(Measurements.ClutchSprings).WithBecause(ClutchFact.Surface));
         }
     }
 
@@ -170,7 +173,8 @@ internal static class SlipTorqueRules
     {
         if (condition.KnownStuck)
         {
-            findings.Add(Finding.Of(ClutchFindings.Stuck, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest));
+            findings.Add(Finding.Of(ClutchFindings.Stuck, Severity.Danger).WithBecause(ClutchFact.SlipTestResult)
+                .Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest));
             return;
         }
 
@@ -183,10 +187,17 @@ internal static class SlipTorqueRules
             : condition.TestIsBeforeStorage ? ClutchFindings.TestBeforeStorage
             : condition.LastStorageEnded is null ? ClutchFindings.StorageNotKnown
             : ClutchFindings.TestTooOld;
-        findings.Add(Finding.Of(code, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest));
+        findings.Add(Finding.Of(code, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest).WithBecause(code switch
+        {
+            ClutchFindings.NoSlipTest => [ClutchFact.LastSlipTest, ClutchFact.SlipTestResult],
+            ClutchFindings.TestBeforeStorage => [ClutchFact.LastSlipTest, ClutchFact.LastStorage],
+            ClutchFindings.StorageNotKnown => [ClutchFact.LastStorage],
+            _ => [ClutchFact.LastSlipTest],
+        }));
         if (condition.LastStorageEnded is not null && condition.Climate != StorageClimate.Dry)
         {
-            Finding moist = Finding.Of(ClutchFindings.StoodMoist, Severity.Danger);
+            Finding moist = Finding.Of(ClutchFindings.StoodMoist, Severity.Danger)
+                .WithBecause(ClutchFact.LastStorage, ClutchFact.StoredMonths, ClutchFact.Climate);
             findings.Add(condition.StorageMonths is { } months ? moist.With("months", QuantityKind.Number, months)
                 : moist.With("months", "an unknown number of"));
         }
@@ -311,6 +322,7 @@ internal static class SlipTorqueRules
         if (source == SlipTorqueSource.Calculated && (r.High < c.Low || r.Low > c.High))
         {
             findings.Add(Finding.Of(ClutchFindings.MeasuredDiffers, Severity.Warning)
+                .WithBecause(ClutchFact.SpringLength, ClutchFact.NutTurns, ClutchFact.LeverTorque, ClutchFact.LeverForce)
                 .With("measured", QuantityKind.Torque, r.Expected)
                 .With("calculated", QuantityKind.Torque, c.Expected));
         }
@@ -334,7 +346,9 @@ internal static class SlipTorqueRules
         {
             findings.RemoveAll(f => f.Code == ClutchFindings.MeasuredDiffers);
             findings.Add(
-                Finding.Of(ClutchFindings.TighterThanMeasured, Severity.Danger).Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest)
+                Finding.Of(ClutchFindings.TighterThanMeasured, Severity.Danger)
+                    .WithBecause(ClutchFact.SpringLength, ClutchFact.NutTurns, ClutchFact.LeverTorque, ClutchFact.LeverForce)
+                    .Barring(Bars.Guards).WithSettledBy(Measurements.SlipTest)
                 .With("measured", QuantityKind.Torque, read.SiBand.Expected)
                 .With("calculated", QuantityKind.Torque, least));
         }
@@ -411,6 +425,7 @@ internal static class SlipTorqueRules
         if (share > SensitiveShare)
         {
             findings.Add(Finding.Of(ClutchFindings.SensitiveSetting, Severity.Note)
+                .WithBecause(ClutchFact.SpringLength, ClutchFact.NutTurns)
                 .With("error", QuantityKind.Length, RuleErrorM)
                 .With("percent", QuantityKind.Number, share * 100));
         }
@@ -420,7 +435,8 @@ internal static class SlipTorqueRules
     {
         if (condition.Wear is null)
         {
-            findings.Add(Finding.NotKnown(ClutchFindings.WearNotKnown).Barring(Bars.Quiet).WithSettledBy(Measurements.ClutchSprings)
+            findings.Add(Finding.NotKnown(ClutchFindings.WearNotKnown).WithBecause(ClutchFact.Wear).Barring(Bars.Quiet)
+                .WithSettledBy(Measurements.ClutchSprings)
                 .With("assumed", QuantityKind.Length, WholeLiningM));
             return;
         }
@@ -428,12 +444,14 @@ internal static class SlipTorqueRules
         double limit = clutch.Faces * (clutch.WearLimitPerFace?.SiBand.Low ?? StrictestWearM);
         if (condition.Wear.SiBand.Expected >= limit)
         {
-            findings.Add(Finding.Of(ClutchFindings.WornOut, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.ClutchSprings)
+            findings.Add(Finding.Of(ClutchFindings.WornOut, Severity.Warning).WithBecause(ClutchFact.Wear)
+                .Barring(Bars.Quiet).WithSettledBy(Measurements.ClutchSprings)
                 .With("wear", QuantityKind.Length, condition.Wear.SiBand.Expected)
                 .With("limit", QuantityKind.Length, limit));
         }
     }
 
     private static Finding At(string code, Severity severity, double lengthM) =>
-        Finding.Of(code, severity).WithSettledBy(Measurements.ClutchSprings).With("length", QuantityKind.Length, lengthM);
+        Finding.Of(code, severity).WithSettledBy(Measurements.ClutchSprings).With("length", QuantityKind.Length, lengthM)
+            .WithBecause(ClutchFact.SpringLength, ClutchFact.NutTurns);
 }

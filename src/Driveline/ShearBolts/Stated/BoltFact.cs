@@ -12,6 +12,16 @@ internal static class BoltFact
     public const string PlaneThrough = "planeThrough";
     public const string NeckDiameter = "neckDiameter";
     public const string BoltLength = "boltLength";
+    public const string Hub = "hub";
+    public const string HubSeen = "hubSeen";
+    public const string LastTrip = "lastTrip";
+    public const string HubFriction = "hubFriction";
+    public const string HoleFit = "holeFit";
+    public const string StandOff = "standOff";
+    public const string Planes = "planes";
+    public const string ShaftYieldStrength = "shaftYieldStrength";
+    public const string YokeThickness = "yokeThickness";
+    public const string YokeYieldStrength = "yokeYieldStrength";
     public const string Radius = "radius";
     public const string BoltCircleDiameter = "boltCircleDiameter";
     public const string ShaftDiameter = "shaftDiameter";

@@ -57,6 +57,15 @@ public sealed class StatedBolt
     /// <summary>Facts that contradict each other; empty when all fit.</summary>
     public IReadOnlyList<FactConflict> Conflicts => conflicts ??= [.. StatedBoltConflicts.Of(this)];
 
+    /// <summary>
+    /// What the marks on the head mean. A stated grade settles which of several it is, or contradicts them all, which the bolt reports.
+    /// </summary>
+    internal IEnumerable<Finding> MarkFindings => HeadMark is { } mark && Thread is { } thread
+        ? HeadMarks.Identify(mark, thread).Findings
+            .Where(f => Material.Grade is null || f.Code != FastenerFindings.SeveralGradesFitTheMark)
+            .Select(f => f.WithBecause(BoltFact.HeadMarks))
+        : [];
+
     /// <summary>Nominal diameter; null when not known.</summary>
     internal double? DiameterM => SpringPin?.DiameterM ?? (PinDiameter is { } pin ? Si.Meters(pin) : Thread?.MajorDiameterM);
 

@@ -1,0 +1,36 @@
+using Driveline.Quantities;
+
+namespace Driveline.Findings;
+
+/// <summary>Where the facts of one thing stand, such as "driveline[2].shearBolt", and which of them are told.</summary>
+/// <remarks>With it a finding says which facts it rests on by their whole path; without it by their name alone.</remarks>
+public sealed class FactPlace
+{
+    private readonly HashSet<string> told;
+
+    private FactPlace(string path, HashSet<string> told)
+    {
+        Path = path;
+        this.told = told;
+    }
+
+    /// <summary>Path of the thing, e.g. "driveline[2].shearBolt".</summary>
+    public string Path { get; }
+
+    /// <summary>A place and the names of the facts that are told there.</summary>
+    /// <param name="path">Path of the thing; not blank.</param>
+    /// <param name="told">Names of the facts, e.g. "hub"; others are not told.</param>
+    public static FactPlace Of(string path, IEnumerable<string> told) => new(
+        Guard.NotBlank(path, "Path of the facts", nameof(path)),
+        new HashSet<string>(Guard.NotNull(told, nameof(told)), StringComparer.Ordinal));
+
+    /// <inheritdoc/>
+    public override string ToString() => Path;
+
+    /// <summary>Paths of those facts that are told; of all of them when none is, and of the thing itself when none is named.</summary>
+    internal string[] Of(IReadOnlyList<string> facts)
+    {
+        string[] named = [.. facts.Where(told.Contains)];
+        return facts.Count == 0 ? [Path] : [.. (named.Length > 0 ? named : facts).Select(fact => Path + "." + fact)];
+    }
+}
