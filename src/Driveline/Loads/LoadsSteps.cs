@@ -35,23 +35,11 @@ internal static class LoadsSteps
 
     public static readonly CalculationStep TipSpeed = new("tipSpeed", "v", "r · ω · i", "m/s", "kinematics");
 
-    public static readonly CalculationStep PolarMoment = new(
-        "linePolarMoment", "I_p", "π · (D⁴ − d⁴) / 32", "m⁴", "torsion of a round section");
-
-    public static readonly CalculationStep ShaftStiffness = new(
-        "lineStiffness", "k", "G · I_p / L", "N·m/rad", "torsion of a round section");
-
     public static readonly CalculationStep SeriesStiffness = new(
         "seriesStiffness", "k", "1 / (1/k₁ + 1/k₂)", "N·m/rad", "springs in series");
 
     public static readonly CalculationStep ReferredStiffness = new(
         "referredStiffness", "k_pto", "k · i²", "N·m/rad", "equal energy at both speeds");
-
-    public static readonly CalculationStep SynchronisingTime =
-        new("synchronisingTime", "t", "Δω / ((T_c − T_d) / J_e + (T_c − T_l) / J)", "s", "two inertias, constant clutch torque");
-
-    public static readonly CalculationStep SlipHeat = new(
-        "engagementHeat", "E", "J_e · J · Δω² / (2 · (J_e + J)) + T_l · φ", "J", "energy balance");
 
     public static readonly CalculationStep RampTorque = new(
         "rampTorque", "T", "T_l + √(2 · J · ω · T_c / t_r)", "N·m", "clutch torque rising evenly");
@@ -61,8 +49,6 @@ internal static class LoadsSteps
 
     public static readonly CalculationStep EngagementPeak = new(
         "engagementPeak", "T", "T_l + f · (T_c − T_l)", "N·m", "clutch torque with swing");
-
-    public static readonly CalculationStep BlockedHeat = new("blockedHeat", "E", "T · ω · t", "J", "slip at standstill of the load");
 
     public static readonly CalculationStep ImpactTorque = new(
         "impactTorque", "T", "T₀ + ω · √(J · k)", "N·m", "energy balance of a stopped inertia on a spring");

@@ -1,3 +1,4 @@
+using Driveline.Clutches;
 using Driveline.Loads;
 using Driveline.Provenance;
 using Driveline.Pto;
@@ -23,25 +24,25 @@ public class EngagementPublished
 
     // T09: 0.8 and 0.2 kg·m², 56.548668 rad/s apart, 300 N·m: 0.030159289 s, 255.82015 J.
     [Fact]
-    public void SyncSeconds_TwoInertias_IsAsPublished()
+    public void Slip_TwoInertias_IsAsPublished()
     {
         NoSteps none = default;
-        double seconds = EngagementKernel.SyncSeconds(0.8, 0.2, 56.548668, 300, 0, 0, ref none);
+        double seconds = SlipKernel.TimeS(56.548668, 300, 0.8, 0.2, 0, 0, ref none);
         Close.Relative(0.030159289, seconds, 1e-7, "T09");
-        Close.Relative(255.82015, EngagementKernel.SlipJoules(0.8, 0.2, 56.548668, 0, 56.548668 * seconds / 2, ref none), 1e-7, "T09");
+        Close.Relative(255.82015, SlipKernel.SharedJ(0.8, 0.2, 56.548668, 0, 56.548668 * seconds / 2, ref none), 1e-7, "T09");
         Close.Relative(
             0.5 * 0.2 * 56.548668 * 56.548668,
-            EngagementKernel.SlipJoules(double.PositiveInfinity, 0.2, 56.548668, 0, 1, ref none),
+            SlipKernel.SharedJ(double.PositiveInfinity, 0.2, 56.548668, 0, 1, ref none),
             1e-12,
             "T09: one side at constant speed loses ½ I Δω²");
     }
 
     // WE26: 1000 N·m, 540 min⁻¹, output locked for 3 s: 169.6 kJ, mean 56.5 kW.
     [Fact]
-    public void BlockedJoules_OutputLocked_IsAsWorked()
+    public void Slip_OutputLocked_IsAsWorked()
     {
         NoSteps none = default;
-        Close.Relative(169.6e3, EngagementKernel.BlockedJoules(1000, 540 * Math.PI / 30, 3, ref none), 1e-3, "WE26");
+        Close.Relative(169.6e3, SlipKernel.EnergyJ(1000, 540 * Math.PI / 30 * 3, ref none), 1e-3, "WE26");
         EngagementTorque stuck = EngagementTorque.Of(Engagement.Through(PtoClutchKind.Hydraulic).WithCapacity(Nm(1000)), Rated);
         Close.Relative(56.5, (double)stuck.SlipPower.Expected!.Value.Kilowatts, 1e-3, "WE26");
     }

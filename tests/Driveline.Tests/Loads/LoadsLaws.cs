@@ -1,3 +1,4 @@
+using Driveline.Clutches;
 using Driveline.Loads;
 using Driveline.Provenance;
 using Driveline.Quantities;
@@ -62,8 +63,8 @@ public class LoadsLaws
         {
             double load = share * clutch;
             NoSteps none = default;
-            double t = EngagementKernel.SyncSeconds(double.PositiveInfinity, kgM2, 50, clutch, 0, load, ref none);
-            double heat = EngagementKernel.SlipJoules(double.PositiveInfinity, kgM2, 50, load, 50 * t / 2, ref none);
+            double t = SlipKernel.TimeS(50, clutch, double.PositiveInfinity, kgM2, 0, load, ref none);
+            double heat = SlipKernel.SharedJ(double.PositiveInfinity, kgM2, 50, load, 50 * t / 2, ref none);
             double work = clutch * 50 * t, stored = kgM2 * 1250, loadWork = load * 50 * t / 2;
             return Math.Abs(work - heat - stored - loadWork) <= 1e-9 * work;
         });

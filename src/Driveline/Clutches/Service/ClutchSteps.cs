@@ -26,6 +26,8 @@ internal static class ClutchSteps
     public static readonly CalculationStep MeanPressure = new("meanPressure", "p", "F / (π · (Ro² - Ri²))", "Pa", "uniform pressure");
 
     public static readonly CalculationStep SlipTime = new("slipTime", "t", "Δω / ((T - Td)/J1 + (T - Tl)/J2)", "s", "momentum");
+    public static readonly CalculationStep EngagementHeat = new(
+        "engagementHeat", "E", "J_e · J · Δω² / (2 · (J_e + J)) + T_l · φ", "J", "energy balance");
     public static readonly CalculationStep SlipAngle = new("slipAngle", "φ", "∫ Δω dt", "rad", "kinematics");
     public static readonly CalculationStep SlipEnergy = new("slipEnergy", "E", "T · φ", "J", "work");
     public static readonly CalculationStep SlipPower = new("slipPower", "P", "T · Δω", "W", "work");

@@ -1,6 +1,7 @@
 using Driveline.Provenance;
 using Driveline.Pto;
 using Driveline.Quantities;
+using Driveline.Torsion;
 using UnitsNet;
 
 namespace Driveline.Loads;
@@ -55,7 +56,7 @@ public sealed class LineStiffness
         }
 
         NoSteps none = default;
-        double perPascal = ShaftNmPerRad(section.OuterM, section.InnerM, meters, 1, ref none);
+        double perPascal = ShaftStiffness.NmPerRad(section.OuterM, section.InnerM, meters, 1, ref none);
         return new LineStiffness(shearModulus.SiBand.Times(perPascal), shearModulus.Basis.With(Basis.Given("shaft sizes as stated")));
     }
 
@@ -83,17 +84,6 @@ public sealed class LineStiffness
     {
         double i = Guard.Within(ratio, 0.01, 100, "Speed ratio", string.Empty, nameof(ratio));
         return new LineStiffness(nmPerRad.Times(i * i), basis.With(Basis.Given("speed ratio as stated")));
-    }
-
-    internal static double ShaftNmPerRad<S>(double outerM, double innerM, double lengthM, double shearModulusPa, ref S log)
-        where S : struct, ISteps
-    {
-        double outer2 = outerM * outerM, inner2 = innerM * innerM;
-        double polar = Math.PI / 32 * ((outer2 * outer2) - (inner2 * inner2));
-        log.Add(LoadsSteps.PolarMoment, polar);
-        double k = shearModulusPa * polar / lengthM;
-        log.Add(LoadsSteps.ShaftStiffness, k);
-        return k;
     }
 
     internal static double SeriesNmPerRad<S>(double first, double second, ref S log)
