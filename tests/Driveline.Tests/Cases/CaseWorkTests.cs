@@ -1,4 +1,3 @@
-using Driveline.Cases;
 using Driveline.Cases.Questions;
 using Driveline.Loads;
 using Driveline.Protection;
@@ -14,7 +13,8 @@ public class CaseWorkTests
     [InlineData("blades and carrier", 765.6, 995.3, "500 and 650 · 1.47/0.96")]
     public void SteadyPeak_StatedElsewhere_IsReferred(string place, double expected, double high, string sum)
     {
-        ProtectionVerdict verdict = Verdict("thornbeck-bolt-right", "\"peaksPerHour\": 40,", "\"peaksPerHour\": 40, \"at\": \"" + place + "\",");
+        ProtectionVerdict verdict = Verdict(
+            "thornbeck-bolt-right", "\"peaksPerHour\": 40,", "\"peaksPerHour\": 40, \"at\": \"" + place + "\",");
         Close.Relative(expected, verdict.WorkPeak!.Expected!.Value.NewtonMeters, 1e-4, sum);
         Close.Relative(high, verdict.WorkPeak.High!.Value.NewtonMeters, 1e-4, sum);
     }

@@ -103,8 +103,8 @@ public sealed class SimulationOutcome
     public Duration PeakTime(Element element) => Duration.FromSeconds(peakAtS[chain.IndexOf(Guard.NotNull(element, nameof(element)))]);
 
     /// <summary>
-    /// Torque of an element at its own input, N·m, at equal times from the start of the run to its end; the first of a strike is that before
-    /// contact.
+    /// Torque of an element at its own input, N·m, at equal times from the start of the run to its end; the first of a strike is that
+    /// before contact.
     /// </summary>
     /// <param name="element">An element of the chain.</param>
     /// <param name="samples">2 to 100 000.</param>
