@@ -61,6 +61,7 @@ internal sealed class MappedCase
         CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
         IReadOnlyList<Fact> told = ComplaintMembers.FactsOf(complaint);
         MachineKind machine = CaseQuestion.MachineOf(file);
+        IReadOnlyDictionary<SeenDefect, string[]> defects = CaseDefects.Of(file);
         return ProtectionQuestion.About(chain)
             .WithMachine(machine)
             .WithPartsComplete(file.Facts.Get(CaseFileMembers.PartsComplete) ?? false)
@@ -72,7 +73,8 @@ internal sealed class MappedCase
             .WithHistory(HistoryMembers.HistoryOf(file.Facts.Get(CaseFileMembers.History)))
             .WithSpecifiedInOrder(specified)
             .WithPeaksPerHour(work?.Get(WorkMembers.PeaksPerHour))
-            .WithDefects(SeenDefects.Of(complaint?.Get(ComplaintMembers.Symptom) ?? Symptom.NotKnown, told))
+            .WithDefects([.. defects.Keys.OrderBy(d => d)])
+            .WithPlaces(CasePlaces.Of(file, chain, defects))
             .WithLookedOver(complaint is not null && SeenDefects.AreRuledOut(told, machine));
     }
 

@@ -4,7 +4,7 @@ using Driveline.Wording;
 
 namespace Driveline.Cases.Results;
 
-/// <summary>Writes a standing as {state, reason, liftedBy, reasons: [{code, severity, message, lift: {code, text}}]}.</summary>
+/// <summary>Writes a standing as {state, reason, liftedBy, reasons: [{code, severity, message, because, lift: {code, text}}]}.</summary>
 internal static class StandingJson
 {
     public static void Write(Utf8JsonWriter json, Standing standing, Texts texts, DisplayUnits units)
@@ -21,6 +21,13 @@ internal static class StandingJson
             json.WriteString("code", reason.Why.Code);
             json.WriteString("severity", reason.Why.Severity.ToString());
             json.WriteString("message", texts.Of(reason.Why, units));
+            json.WriteStartArray("because");
+            foreach (string path in reason.Why.Because)
+            {
+                json.WriteStringValue(path);
+            }
+
+            json.WriteEndArray();
             json.WriteStartObject("lift");
             json.WriteString("code", reason.LiftCode);
             json.WriteString("text", texts.Of(reason.LiftCode));

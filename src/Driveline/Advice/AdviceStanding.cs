@@ -16,7 +16,8 @@ internal static class AdviceStanding
         LikelyCause? likely = advice.Diagnosis.Causes.FirstOrDefault(c =>
             Unprotected.Contains(c.Cause) && !c.IsSeen && c.Probability.Value >= Likely);
         Finding[] stops = likely is null ? []
-            : [Finding.Of(StandingFindings.LikelyUnprotected, Severity.Danger).With("cause", AdviceCodes.Short(likely.Cause))];
+            : [Finding.Of(StandingFindings.LikelyUnprotected, Severity.Danger).With("cause", AdviceCodes.Short(likely.Cause))
+                .WithBecause("complaint")];
         var cares = new List<string>();
         if (advice.Inspection is not null)
         {
@@ -28,6 +29,6 @@ internal static class AdviceStanding
             cares.Add(StandingFindings.Complaint);
         }
 
-        return StandingRules.Of(advice.Verdict, SeenDefects.Of(complaint.Symptom, complaint.Facts), cares, stops);
+        return StandingRules.Of(advice.Verdict, [.. SeenDefects.Told(complaint.Symptom, complaint.Facts)], cares, stops);
     }
 }

@@ -38,6 +38,8 @@ internal readonly struct Doubt
     /// <summary>For overlapping bands: ln(high/low) of the band that the measurement would narrow; +∞ when unbounded.</summary>
     public double Width { get; }
 
+    public Doubt With(Finding finding) => new(finding, Subject, LeavesUnknown, Width);
+
     public bool OnGuards => Finding.IsBarring(Bars.Guards);
 
     public bool OnQuiet => Finding.IsBarring(Bars.Quiet);

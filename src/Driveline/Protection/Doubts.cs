@@ -16,7 +16,9 @@ internal static partial class Doubts
         OfWork(verdict, found);
         found.AddRange(verdict.Question.Notes.Where(f => f.IsBarring(Bars.Both)).Select(f => new Doubt(f, f.Parameter("name")?.Text)));
         found.AddRange(Experience.Doubts(verdict));
-        return verdict.IsQuietByExperience ? WithoutQuiet(found, verdict) : found;
+        ProtectionQuestion question = verdict.Question;
+        return (verdict.IsQuietByExperience ? WithoutQuiet(found, verdict) : found)
+            .ConvertAll(d => d.With(question.Places.Name(question.Chain, d.Finding)));
     }
 
     // Experience has settled whether it is quiet: what only the numbers lack for that is no doubt any more.
@@ -133,8 +135,9 @@ internal static partial class Doubts
                 found.Add(Both(finding, Identifying(device), device.Name, double.PositiveInfinity));
             }
 
-            found.AddRange(device.Findings.Where(f => f.IsBarring(Bars.Both)).Select(f => new Doubt(f, device.Name)));
-            found.AddRange((check.Work is { } under ? device.BarsUnder(under.High) : []).Select(f => new Doubt(f, device.Name)));
+            found.AddRange(device.Findings.Concat(check.Work is { } under ? device.BarsUnder(under.High) : [])
+                .Where(f => f.IsBarring(Bars.Both))
+                .Select(f => new Doubt(verdict.Question.Places.NameDevice(verdict.Question.Chain, check.Index, f), device.Name)));
 
             if (check.Quiet != Answer.Yes && device.Running is { } running && check.Work is { HasExpected: true } work
                 && running.SiBand.Low <= work.High)

@@ -30,6 +30,7 @@ public sealed class ProtectionQuestion
         IsLookedOver = other.IsLookedOver;
         SteadyMean = other.SteadyMean;
         EngineHighest = other.EngineHighest;
+        Places = other.Places;
     }
 
     /// <summary>The driveline.</summary>
@@ -84,6 +85,9 @@ public sealed class ProtectionQuestion
 
     /// <summary>True when somebody has looked over tube, gearbox and blades and found no damage; false when nobody has said so.</summary>
     public bool IsLookedOver { get; private init; }
+
+    /// <summary>Where the facts are stated; names the causes of findings.</summary>
+    internal StatedPlaces Places { get; private init; } = StatedPlaces.None;
 
     /// <summary>A question about a chain of which nothing else is known yet.</summary>
     public static ProtectionQuestion About(DrivelineChain chain) => new(Guard.NotNull(chain, nameof(chain)));
@@ -140,6 +144,9 @@ public sealed class ProtectionQuestion
 
     /// <summary>The same question with a statement whether somebody has looked over tube, gearbox and blades and found no damage.</summary>
     public ProtectionQuestion WithLookedOver(bool isLookedOver) => new(this) { IsLookedOver = isLookedOver };
+
+    /// <summary>The same question with the places where its facts are stated.</summary>
+    internal ProtectionQuestion WithPlaces(StatedPlaces places) => new(this) { Places = Guard.NotNull(places, nameof(places)) };
 
     /// <summary>
     /// The same question with the one device the manual specifies, for the first device of its kind, or else the first of the chain.

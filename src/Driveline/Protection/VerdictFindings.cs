@@ -17,6 +17,7 @@ internal static class VerdictFindings
     public static IReadOnlyList<Finding> Of(ProtectionVerdict verdict)
     {
         var findings = new List<Finding>();
+        ProtectionQuestion question = verdict.Question;
         if (verdict.Headline == Headline.NoSettingFits && verdict.WeakestPart is { } weakest)
         {
             findings.Add(Finding.Of(ProtectionFindings.NoSettingFits, Severity.Danger)
@@ -28,7 +29,8 @@ internal static class VerdictFindings
         findings.AddRange(verdict.Doubts.Select(d => d.Finding));
         foreach (DeviceCheck check in verdict.Devices)
         {
-            findings.AddRange(check.Device.Findings.Select(f => Experience.Settled(Proud(f, verdict.Question), verdict)));
+            findings.AddRange(check.Device.Findings.Select(f => Experience.Settled(Proud(f, question), verdict))
+                .Select(f => question.Places.NameDevice(question.Chain, check.Index, f)));
             AddFatigue(check, verdict, findings);
             if (check.Device.Kind is DeviceKind.ShearBolt or DeviceKind.NotKnown && check.Device.Breakaway is { IsBounded: true } trip
                 && trip.SiBand.Low > 0 && trip.SiBand.High / trip.SiBand.Low > WideScatter)
@@ -44,7 +46,7 @@ internal static class VerdictFindings
         AddFitted(verdict, findings);
         findings.AddRange(Experience.Findings(verdict));
         findings.AddRange(verdict.Question.Notes.Select(f => Experience.Settled(f, verdict)));
-        return [.. findings.Distinct().OrderBy(f => f.Severity)];
+        return [.. findings.Select(f => question.Places.Name(question.Chain, f)).Distinct().OrderBy(f => f.Severity)];
     }
 
     // Where people stand beside the turning shaft, a bolt that stands out is what catches them.

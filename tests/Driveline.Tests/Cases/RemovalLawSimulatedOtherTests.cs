@@ -7,5 +7,5 @@ public class RemovalLawSimulatedOtherTests
 
     [Theory]
     [MemberData(nameof(Demos))]
-    public void Demo_AnyFactOrElementLess_NeverCreatesAYes(string name) => RemovalLaw.Holds(name);
+    public void Demo_AnyFactOrElementLess_CreatesNoYesAndLiftsNoStop(string name) => RemovalLaw.Holds(name);
 }

@@ -1,6 +1,8 @@
 using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Quantities;
+using Driveline.ShearBolts;
+using UnitsNet;
 
 namespace Driveline.Advice;
 
@@ -10,11 +12,41 @@ internal static class SeenDefects
     /// <summary>The defects that the symptom and the answers show, most urgent first.</summary>
     /// <param name="symptom">What the owner complains of.</param>
     /// <param name="facts">The answers; what is not answered shows nothing.</param>
-    public static IReadOnlyList<SeenDefect> Of(Symptom symptom, IEnumerable<Fact> facts)
+    public static IReadOnlyList<SeenDefect> Of(Symptom symptom, IEnumerable<Fact> facts) =>
+        [.. Told(symptom, facts).Select(t => t.Defect).Distinct().OrderBy(d => d)];
+
+    /// <summary>The same, each with the path in a complaint that shows it.</summary>
+    public static IEnumerable<(SeenDefect Defect, string Path)> Told(Symptom symptom, IEnumerable<Fact> facts)
     {
-        IEnumerable<SeenDefect?> smoke = symptom == Symptom.ClutchSmokes ? [SeenDefect.ClutchSmokes] : [];
-        IEnumerable<SeenDefect?> told = Guard.NotNull(facts, nameof(facts)).Select(Shown);
-        return [.. smoke.Concat(told).OfType<SeenDefect>().Distinct().OrderBy(d => d)];
+        if (symptom == Symptom.ClutchSmokes)
+        {
+            yield return (SeenDefect.ClutchSmokes, "complaint.symptom");
+        }
+
+        foreach (Fact fact in Guard.NotNull(facts, nameof(facts)))
+        {
+            if (Shown(fact) is { } defect)
+            {
+                yield return (defect, "complaint." + fact.Question);
+            }
+        }
+    }
+
+    /// <summary>What the state of a hub shows; null when it forbids nothing by itself.</summary>
+    /// <param name="hub">Whether it turns with the bolt out.</param>
+    /// <param name="isDragMeasured">True when the torque that turns a stiff one is known, and counts with the bolt's.</param>
+    public static SeenDefect? OfHub(HubState hub, bool isDragMeasured) => hub switch
+    {
+        HubState.Seized => SeenDefect.HubSeized,
+        HubState.Stiff when !isDragMeasured => SeenDefect.HubStiff,
+        _ => null,
+    };
+
+    /// <summary>True when springs as set, less the wear of the linings since, are expected to be solid.</summary>
+    public static bool IsSolid(LengthBand set, LengthBand? wear, Length solid)
+    {
+        double expected = Guard.NotNull(set, nameof(set)).SiBand.Expected;
+        return expected < Si.Meters(solid) || expected + (wear?.SiBand.Expected ?? 0) <= Si.Meters(solid);
     }
 
     /// <summary>

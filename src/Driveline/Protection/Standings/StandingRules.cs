@@ -14,17 +14,21 @@ internal static class StandingRules
 
     /// <summary>The standing of a machine of which the verdict is known, or not.</summary>
     /// <param name="verdict">The verdict; null when there is none.</param>
-    /// <param name="seen">Defects seen, beside those that the verdict's question and devices tell.</param>
+    /// <param name="seen">Defects seen and where that is told, beside those that the verdict's question and devices tell.</param>
     /// <param name="cares">More reasons for care.</param>
     /// <param name="stops">More reasons to stop.</param>
-    public static Standing Of(ProtectionVerdict? verdict, IEnumerable<SeenDefect> seen, IReadOnlyList<string> cares, params Finding[] stops)
+    public static Standing Of(
+        ProtectionVerdict? verdict, IReadOnlyList<(SeenDefect Defect, string Path)> seen, IReadOnlyList<string> cares,
+        params Finding[] stops)
     {
-        SeenDefect[] defects = [.. seen.Concat(verdict is null ? [] : DefectsOf(verdict)).Distinct().OrderBy(d => d)];
+        (SeenDefect Defect, ProtectiveDevice? Device)[] found = [.. verdict is null ? [] : DefectsOf(verdict)];
+        SeenDefect[] defects = [.. found.Select(d => d.Defect).Concat(seen.Select(s => s.Defect)).Distinct().OrderBy(d => d)];
         Finding[] forbidding =
         [
-            .. defects.Select(d => Finding.Of(CodeOf(d), Severity.Danger)),
+            .. defects.Select(d => Finding.Of(CodeOf(d), Severity.Danger)
+                .WithBecause(Places(verdict, d, Array.Find(found, f => f.Defect == d).Device, seen))),
             .. stops.Where(f => f.Code != StandingFindings.LikelyUnprotected || !defects.Any(d => WithoutProtection.Contains(d))),
-            .. verdict is null ? [] : ByNumbers(verdict, defects),
+            .. verdict is null ? [] : ByNumbers(verdict, defects).Select(f => verdict.Question.Places.Name(verdict.Question.Chain, f)),
         ];
         if (forbidding.Length > 0)
         {
@@ -41,7 +45,22 @@ internal static class StandingRules
 
     private static Standing Standing(StandingState state, Finding[] reasons) => new(state, [.. reasons.Select(r => new StandingReason(r))]);
 
-    private static string CodeOf(SeenDefect defect) => defect switch
+    // Rests on the device too, which its words do not name.
+    private static Finding Named(ProtectionVerdict verdict, string code, ProtectiveDevice? device)
+    {
+        Finding finding = Finding.Of(code, Severity.Danger);
+        ProtectionQuestion question = verdict.Question;
+        return device is null ? finding : question.Places.NameDevice(question.Chain, question.Chain.IndexOf(device), finding);
+    }
+
+    private static string[] Places(
+        ProtectionVerdict? verdict, SeenDefect defect, ProtectiveDevice? device, IReadOnlyList<(SeenDefect Defect, string Path)> seen)
+    {
+        string[] known = verdict?.Question.Places.OfDefect(defect, verdict.Question.Chain, device) ?? [];
+        return known.Length > 0 ? known : [.. seen.Where(s => s.Defect == defect).Select(s => s.Path)];
+    }
+
+    internal static string CodeOf(SeenDefect defect) => defect switch
     {
         SeenDefect.ClutchSmokes => StandingFindings.ClutchSmokes,
         SeenDefect.NoDevice => StandingFindings.NoDevice,
@@ -56,17 +75,17 @@ internal static class StandingRules
         _ => throw new ArgumentOutOfRangeException(nameof(defect)),
     };
 
-    /// <summary>Every defect that the question names or a device shows.</summary>
-    internal static IEnumerable<SeenDefect> DefectsOf(ProtectionVerdict verdict)
+    /// <summary>Every defect that the question names or a device shows, with that device.</summary>
+    internal static IEnumerable<(SeenDefect Defect, ProtectiveDevice? Device)> DefectsOf(ProtectionVerdict verdict)
     {
         foreach (SeenDefect defect in verdict.Question.Defects)
         {
-            yield return defect;
+            yield return (defect, null);
         }
 
         if (verdict.Devices.Count == 0 && verdict.Question.PartsComplete)
         {
-            yield return SeenDefect.NoDevice;
+            yield return (SeenDefect.NoDevice, null);
         }
 
         foreach (ProtectiveDevice device in verdict.Question.Chain.Devices)
@@ -76,20 +95,20 @@ internal static class StandingRules
                 switch (finding.Code)
                 {
                     case ShearBoltFindings.HubSeized:
-                        yield return SeenDefect.HubSeized;
+                        yield return (SeenDefect.HubSeized, device);
                         break;
                     case ShearBoltFindings.HubStiff:
-                        yield return SeenDefect.HubStiff;
+                        yield return (SeenDefect.HubStiff, device);
                         break;
                     case ClutchFindings.Stuck:
-                        yield return SeenDefect.ClutchStuck;
+                        yield return (SeenDefect.ClutchStuck, device);
                         break;
                     case ClutchFindings.SpringsSolid:
                     case ClutchFindings.ShorterThanSolid:
-                        yield return SeenDefect.ClutchSolid;
+                        yield return (SeenDefect.ClutchSolid, device);
                         break;
                     case DeviceFindings.SlipsTooHot:
-                        yield return SeenDefect.ClutchOverheats;
+                        yield return (SeenDefect.ClutchOverheats, device);
                         break;
                 }
             }
@@ -106,12 +125,12 @@ internal static class StandingRules
         if (verdict.Guards == Answer.No && !defects.Any(d => WithoutProtection.Contains(d))
             && verdict.Parts.FirstOrDefault(p => p.Guards == Answer.No) is { } part)
         {
-            yield return Finding.Of(StandingFindings.DoesNotProtect, Severity.Danger).With("name", part.Part.Name);
+            yield return Named(verdict, StandingFindings.DoesNotProtect, part.GuardedBy).With("name", part.Part.Name);
         }
 
         if (verdict.Guards != Answer.Yes && verdict.FittedAgainstSpecified.Answer == FittedComparison.Stronger)
         {
-            yield return Finding.Of(StandingFindings.FittedStronger, Severity.Danger);
+            yield return Named(verdict, StandingFindings.FittedStronger, verdict.FittedAgainstSpecified.Device);
         }
     }
 

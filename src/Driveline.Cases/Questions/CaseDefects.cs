@@ -1,0 +1,41 @@
+using Driveline.Advice;
+using Driveline.Cases.Members;
+using Driveline.Clutches;
+using Driveline.Protection;
+
+namespace Driveline.Cases.Questions;
+
+/// <summary>Defects that a case states, in its complaint or of a device, however little else is known of that device.</summary>
+internal static class CaseDefects
+{
+    /// <summary>The defects, each with the paths that state it.</summary>
+    public static IReadOnlyDictionary<SeenDefect, string[]> Of(CaseFile file)
+    {
+        CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
+        Symptom symptom = complaint?.Get(ComplaintMembers.Symptom) ?? Symptom.NotKnown;
+        IEnumerable<(SeenDefect? Defect, string[] Paths)> told = SeenDefects.Told(symptom, ComplaintMembers.FactsOf(complaint))
+            .Select(t => ((SeenDefect?)t.Defect, new[] { t.Path }));
+        CaseList driveline = file.Facts.Get(CaseFileMembers.Driveline);
+        return told
+            .Concat(CaseElements.All(driveline, ElementMembers.ShearBolt).Select(OfBolt))
+            .Concat(CaseElements.All(driveline, ElementMembers.SlipClutch).SelectMany(OfClutch))
+            .Where(d => d.Defect is not null)
+            .GroupBy(d => d.Defect!.Value, d => d.Paths)
+            .ToDictionary(g => g.Key, g => g.SelectMany(p => p).Distinct().ToArray());
+    }
+
+    private static (SeenDefect? Defect, string[] Paths) OfBolt(CaseObject bolt) => (
+        SeenDefects.OfHub(bolt.Get(ShearBoltMembers.Hub), bolt.IsStated(ShearBoltMembers.HubFriction)),
+        [bolt.PathOf(ShearBoltMembers.Hub)]);
+
+    private static IEnumerable<(SeenDefect? Defect, string[] Paths)> OfClutch(CaseObject clutch)
+    {
+        bool isStuck = clutch.Get(SlipClutchMembers.SlipTestResult) == SlipTestOutcome.DidNotSlip;
+        yield return (isStuck ? SeenDefect.ClutchStuck : null, [clutch.PathOf(SlipClutchMembers.SlipTestResult)]);
+        CaseObject? coil = clutch.Get(SlipClutchMembers.Springs)?.Get(ClutchSpringsMembers.Coil);
+        bool isSolid = coil?.Get(CoilSpringsMembers.SolidLength) is { } solid && clutch.Get(SlipClutchMembers.SpringLength) is { } set
+            && SeenDefects.IsSolid(set, clutch.Get(SlipClutchMembers.Wear), solid);
+        yield return (isSolid ? SeenDefect.ClutchSolid : null,
+            [clutch.PathOf(SlipClutchMembers.SpringLength), coil?.PathOf(CoilSpringsMembers.SolidLength) ?? string.Empty]);
+    }
+}
