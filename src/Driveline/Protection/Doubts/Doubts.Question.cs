@@ -24,20 +24,19 @@ internal static partial class Doubts
 
         if (!question.PartsComplete)
         {
-            Finding finding = Finding.Of(ProtectionFindings.PartsNotComplete, Severity.Warning).WithBecause(Because.PartsComplete);
+            Finding finding = Finding.Of(ProtectionFindings.PartsNotComplete, Severity.Warning);
             found.Add(Both(finding, Measurements.PartsList));
         }
 
         if (question.Machine == Loads.MachineKind.NotKnown)
         {
-            Finding finding = Finding.Of(ProtectionFindings.MachineNotKnown, Severity.Warning).WithBecause(Because.Machine);
+            Finding finding = Finding.Of(ProtectionFindings.MachineNotKnown, Severity.Warning);
             found.Add(Both(finding, Measurements.PartsList));
         }
 
         foreach (PartKind kind in verdict.MissingParts)
         {
-            Finding finding = Finding.Of(ProtectionFindings.ExpectedPartMissing, Severity.Warning).With("kind", PartKindWords.CodeOf(kind))
-                .WithBecause(Because.Driveline);
+            Finding finding = Finding.Of(ProtectionFindings.ExpectedPartMissing, Severity.Warning).With("kind", PartKindWords.CodeOf(kind));
             found.Add(Both(finding, Measurements.PartsList));
         }
     }
@@ -47,46 +46,40 @@ internal static partial class Doubts
         ProtectionQuestion question = verdict.Question;
         if (question.TripsInNormalWork == true)
         {
-            found.Add(Quiet(Finding.Of(ProtectionFindings.TripsSeenInWork, Severity.Warning)
-                .WithBecause(Because.TripsInNormalWork), Measurements.WorkPeak, null));
+            found.Add(Quiet(Finding.Of(ProtectionFindings.TripsSeenInWork, Severity.Warning), Measurements.WorkPeak, null));
         }
 
         if (question.Work is not { } work)
         {
             found.Add(Quiet(
-                Finding.Of(ProtectionFindings.WorkNotKnown, Severity.Warning)
-                    .WithBecause(Because.Work), Measurements.WorkPeak, null, leavesUnknown: true));
+                Finding.Of(ProtectionFindings.WorkNotKnown, Severity.Warning), Measurements.WorkPeak, null, leavesUnknown: true));
         }
         else if (work.IsAssumed)
         {
-            found.Add(Quiet(Finding.Of(ProtectionFindings.WorkAssumed, Severity.Warning)
-                .WithBecause(Because.Work), Measurements.WorkPeak, null));
+            found.Add(Quiet(Finding.Of(ProtectionFindings.WorkAssumed, Severity.Warning), Measurements.WorkPeak, null));
         }
         else if (!work.Torque.IsBounded)
         {
-            found.Add(Quiet(Finding.Of(ProtectionFindings.WorkUnbounded, Severity.Warning)
-                .WithBecause(Because.Work), Measurements.WorkPeak, null,
+            found.Add(Quiet(Finding.Of(ProtectionFindings.WorkUnbounded, Severity.Warning), Measurements.WorkPeak, null,
                 leavesUnknown: !work.Torque.HasExpected));
         }
 
         if (!question.Engagement.IsKnown)
         {
-            found.Add(Quiet(Finding.Of(ProtectionFindings.EngagementNotKnown, Severity.Warning)
-                .WithBecause(Because.PtoClutch), Measurements.PtoClutchCapacity, null));
+            found.Add(Quiet(Finding.Of(ProtectionFindings.EngagementNotKnown, Severity.Warning), Measurements.PtoClutchCapacity, null));
         }
         else if (verdict.TrippedByEngagement is { } tripped)
         {
             Finding finding = Named(ProtectionFindings.EngagementTrips, Severity.Warning, tripped.Device.Name)
                 .With("peak", QuantityKind.Torque, question.Chain.Nodes[tripped.Index].FromPto(question.Engagement.Peak!.SiBand).Expected)
                 .With("trip", QuantityKind.Torque, tripped.Device.Running!.SiBand.Expected)
-                .WithBecause([Because.PtoClutch, Because.Engagement, .. Because.At(tripped.Device)]);
+                .WithBecause(Because.At(tripped.Device));
             found.Add(new Doubt(finding.Barring(Bars.Quiet), tripped.Device.Name));
         }
         else if (verdict.EngagementMayTrip)
         {
             Finding finding = Finding.Of(ProtectionFindings.EngagementMayTrip, Severity.Warning)
-                .With("engagementHigh", QuantityKind.Torque, question.Engagement.Highest!.SiBand.High)
-                .WithBecause(Because.PtoClutch, Because.Engagement);
+                .With("engagementHigh", QuantityKind.Torque, question.Engagement.Highest!.SiBand.High);
             found.Add(new Doubt(finding.Barring(Bars.Quiet), null));   // what it rests on is stated: habit cures it, not a measurement
         }
     }

@@ -155,7 +155,7 @@ internal static partial class Doubts
                     : ProtectionFindings.TripHasNoLowEnd,
                 Severity.Warning,
                 check.Device.Name)
-            .WithBecause([Because.Work, .. Because.At(check.Device)])
+            .WithBecause(Because.At(check.Device))
             .With("tripLow", QuantityKind.Torque, trip.Low)
             .With("tripExpected", QuantityKind.Torque, trip.Expected)
             .With("workExpected", QuantityKind.Torque, work.Expected)

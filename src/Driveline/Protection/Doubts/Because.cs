@@ -2,15 +2,9 @@ using Driveline.Chains;
 
 namespace Driveline.Protection;
 
-/// <summary>Paths of the facts on which a finding of the whole driveline rests; a case file uses the same names.</summary>
+/// <summary>Paths of the facts of parts and devices on which a doubt rests; a case file uses the same names.</summary>
 internal static class Because
 {
-    public const string Work = "work";
-    public const string TripsInNormalWork = "work.tripsInNormalWork";
-    public const string PtoClutch = "tractor.ptoClutch";
-    public const string Engagement = "work.engagement";
-    public const string PartsComplete = "partsComplete";
-    public const string Machine = "implement.kind";
     public const string Driveline = "driveline";
 
     private static readonly string[] Limits = ["damagedAt", "yieldStrength", "material", "ratedTorque", "overloadFactor"];
