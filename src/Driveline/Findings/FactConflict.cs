@@ -1,3 +1,5 @@
+using Driveline.Quantities;
+
 namespace Driveline.Findings;
 
 /// <summary>Two facts told of one thing that cannot both be true.</summary>
@@ -21,4 +23,7 @@ public sealed class FactConflict
 
     /// <inheritdoc/>
     public override string ToString() => Fact + ": " + Message;
+
+    /// <summary>A length for a message, to the millionth of a millimeter.</summary>
+    internal static string Shown(double? m) => QuantityText.Format(Math.Round(m ?? 0, 9), Dimension.Length);
 }

@@ -89,6 +89,15 @@ public class SpecifiedCaseTests
         Assert.Contains(words, error.Message, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("{ \"slipClutch\": {} }, { \"slipClutch\": {} }", "{ \"slipTorque\": \"600 N.m\" }", "specified.slipTorque")]
+    [InlineData("{ \"slipClutch\": {} }, { \"cutOut\": {} }", "{ \"slipTorque\": \"600 N.m\" }", "specified.slipTorque")]
+    [InlineData("{ \"shearBolt\": {} }, { \"branch\": \"b\", \"powerShare\": 0.3, \"driveline\": [ { \"shearBolt\": {} } ] }",
+        "{ \"shearBolt\": { \"thread\": \"M10\" } }", "specified.shearBolt")]
+    [InlineData("{ \"slipClutch\": {} }, { \"shearBolt\": {} }", "{ \"slipTorque\": \"600 N.m\" }", null)]
+    public void Root_ForOneOfItsKindOnly_IsRefusedBesideASecond(string elements, string root, string? path) => Assert.Equal(
+        path, CaseReader.Read(Case(elements, "\"specified\": " + root)).Errors.SingleOrDefault()?.Path);
+
     [Fact]
     public void Element_SpecifiedOfAnotherKind_IsRefused() => Assert.Equal(
         "driveline[0].specified",

@@ -1,5 +1,3 @@
-using Driveline.Findings;
-
 namespace Driveline.Cases.Members;
 
 /// <summary>What must hold between the members of a shear bolt, each contradiction at its member.</summary>
@@ -8,21 +6,13 @@ internal static class BoltChecks
     public static void Fitted(CaseObject facts, CaseWalk walk)
     {
         OneBody(facts, walk, ShearBoltMembers.Bolt);
-        Report(facts, walk, BoltFacts.Fitted(facts, null).Conflicts);
+        MemberChecks.Report(facts, walk, BoltFacts.Fitted(facts, null).Conflicts);
     }
 
     public static void Specified(CaseObject facts, CaseWalk walk)
     {
         OneBody(facts, walk, SpecifiedBoltMembers.Bolt);
-        Report(facts, walk, BoltFacts.Stated(facts, SpecifiedBoltMembers.Bolt).Conflicts);
-    }
-
-    private static void Report(CaseObject facts, CaseWalk walk, IReadOnlyList<FactConflict> conflicts)
-    {
-        foreach (FactConflict conflict in conflicts)
-        {
-            walk.Contradiction(facts, facts.Table.Find(conflict.Fact)!, conflict.Message);
-        }
+        MemberChecks.Report(facts, walk, BoltFacts.Stated(facts, SpecifiedBoltMembers.Bolt).Conflicts);
     }
 
     /// <summary>A bolt is a thread, a plain pin or a spring pin.</summary>

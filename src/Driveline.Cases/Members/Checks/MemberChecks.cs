@@ -1,3 +1,4 @@
+using Driveline.Findings;
 using Driveline.Quantities;
 
 namespace Driveline.Cases.Members;
@@ -80,6 +81,14 @@ internal static class MemberChecks
         }
     }
 
-    /// <summary>A length for a message, to the millionth of a millimeter.</summary>
-    public static string Shown(double? m) => QuantityText.Format(Math.Round(m ?? 0, 9), Dimension.Length);
+    public static string Shown(double? m) => FactConflict.Shown(m);
+
+    /// <summary>What the core says contradicts itself, each at its member.</summary>
+    public static void Report(CaseObject facts, CaseWalk walk, IEnumerable<FactConflict> conflicts)
+    {
+        foreach (FactConflict conflict in conflicts)
+        {
+            walk.Contradiction(facts, facts.Table.Find(conflict.Fact)!, conflict.Message);
+        }
+    }
 }

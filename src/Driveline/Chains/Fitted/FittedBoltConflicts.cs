@@ -24,7 +24,7 @@ internal static class FittedBoltConflicts
         {
             yield return new FactConflict(
                 BoltFact.HoleDiameter, body,
-                "The hole " + Shown(hole) + " must not be narrower than the bolt in it, " + Shown(bolt) + ".");
+                "The hole " + FactConflict.Shown(hole) + " must not be narrower than the bolt in it, " + FactConflict.Shown(bolt) + ".");
         }
 
         double? shaft = fitted.Layout == JointLayout.ThroughShaft ? M(fitted.ShaftDiameter) : null;
@@ -32,27 +32,29 @@ internal static class FittedBoltConflicts
         {
             yield return new FactConflict(
                 BoltFact.HoleDiameter, BoltFact.ShaftDiameter,
-                "The hole " + Shown(hole) + " must be thinner than the shaft it crosses, " + Shown(shaft) + ".");
+                "The hole " + FactConflict.Shown(hole) + " must be thinner than the shaft it crosses, " + FactConflict.Shown(shaft) + ".");
         }
 
         if (shaft <= bolt)
         {
             yield return new FactConflict(
                 BoltFact.ShaftDiameter, body,
-                "The shaft " + Shown(shaft) + " must be thicker than the bolt through it, " + Shown(bolt) + ".");
+                "The shaft " + FactConflict.Shown(shaft) + " must be thicker than the bolt through it, " + FactConflict.Shown(bolt) + ".");
         }
 
         if (M(fitted.YokeEdge) <= bolt / 2)
         {
             yield return new FactConflict(
                 BoltFact.YokeEdge, body,
-                "The distance from the middle of the hole to the edge must be above half the bolt's diameter " + Shown(bolt) + ".");
+                "The distance from the middle of the hole to the edge must be above half the bolt's diameter "
+                    + FactConflict.Shown(bolt) + ".");
         }
 
         if (M(fitted.HubDiameter) <= shaft)
         {
             yield return new FactConflict(
-                BoltFact.HubDiameter, BoltFact.ShaftDiameter, "The hub must be thicker than the shaft " + Shown(shaft) + " in it.");
+                BoltFact.HubDiameter, BoltFact.ShaftDiameter, "The hub must be thicker than the shaft " + FactConflict.Shown(shaft)
+                    + " in it.");
         }
 
         double? radius = M(fitted.Radius);
@@ -61,11 +63,10 @@ internal static class FittedBoltConflicts
         {
             yield return new FactConflict(
                 BoltFact.BoltCircleDiameter, BoltFact.Radius,
-                "The bolt circle " + Shown(circle) + " is not twice the radius " + Shown(radius) + "; state one of the two.");
+                "The bolt circle " + FactConflict.Shown(circle) + " is not twice the radius " + FactConflict.Shown(radius)
+                    + "; state one of the two.");
         }
     }
 
     private static double? M(Length? length) => length is { } told ? Si.Meters(told) : null;
-
-    private static string Shown(double? m) => StatedBoltConflicts.Shown(m);
 }

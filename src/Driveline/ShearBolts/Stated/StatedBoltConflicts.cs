@@ -15,8 +15,8 @@ internal static class StatedBoltConflicts
         {
             yield return new FactConflict(
                 BoltFact.NeckDiameter, body,
-                "The neck " + Shown(Si.Meters(neck)) + " must not be thicker than the " + (isPin ? "pin " : "bolt ")
-                    + Shown(bolt.DiameterM) + ".");
+                "The neck " + FactConflict.Shown(Si.Meters(neck)) + " must not be thicker than the " + (isPin ? "pin " : "bolt ")
+                    + FactConflict.Shown(bolt.DiameterM) + ".");
         }
 
         if (bolt.Thread is { } thread && bolt.Material.ProblemAt(thread) is { } problem)
@@ -52,7 +52,4 @@ internal static class StatedBoltConflicts
                 grade.Designation + " is not held at " + size + " in that length; leave the length out when it is not sure.");
         }
     }
-
-    /// <summary>A length for a message, to the millionth of a millimeter.</summary>
-    public static string Shown(double? m) => QuantityText.Format(Math.Round(m ?? 0, 9), Dimension.Length);
 }
