@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
+using Driveline.Cases.Results;
 
 namespace Driveline.Cli;
 
@@ -10,6 +11,8 @@ internal static class JsonText
 {
     /// <summary>Indented; letters of every language stay readable.</summary>
     public static JsonWriterOptions Options { get; } = new() { Indented = true, Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
+
+    public static void Print(Terminal terminal, ResultDocument result) => terminal.Output.WriteLine(result.ToJson());
 
     public static void Print(Terminal terminal, Action<Stream> write) => terminal.Output.WriteLine(Of(write));
 

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using Driveline.Cases;
+using Driveline.Cases.Results;
 using Driveline.Reports;
 using Driveline.Wording;
 
@@ -37,6 +39,10 @@ internal sealed class SharedOptions
     public DisplayUnits UnitsOf(ParseResult parsed) => parsed.GetValue(Units) == "us" ? DisplayUnits.UsCustomary : DisplayUnits.Metric;
 
     public Language LanguageOf(ParseResult parsed) => Languages.Parse(parsed.GetValue(Language)!);
+
+    public ResultOptions ResultOf(ParseResult parsed) => ResultOptions.Default.WithLanguage(LanguageOf(parsed)).WithUnits(UnitsOf(parsed));
+
+    public ResultOptions ResultOf(ParseResult parsed, CaseFile file) => ResultOf(parsed).WithCase(file);
 
     public ReportOptions ReportOf(ParseResult parsed, string title) =>
         ReportOptions.Default.WithTitle(title).WithUnits(UnitsOf(parsed)).WithLanguage(LanguageOf(parsed));

@@ -24,7 +24,9 @@ public class AssessTests
         using JsonDocument json = JsonDocument.Parse(run.Output);
         Assert.Equal(
             [
-                "standing", "verdict", "guards", "quiet", "fittedAgainstSpecified", "tripTorqueNm", "workPeakNm", "weakestPart",
+                "contract", "library", "result", "language", "units", "title", "date",
+                "standing", "verdict", "guards", "quiet", "asSpecified", "history", "fittedAgainstSpecified", "tripTorqueNm",
+                    "workPeakNm", "weakestPart",
                     "workMargin", "guardMargin",
                 "parts", "devices", "gradeSteps", "findings", "measureNext", "cautions", "weakestBasis",
             ],

@@ -58,21 +58,21 @@ public class ChooseTests
         Assert.Equal(0, run.Code);
         using JsonDocument json = JsonDocument.Parse(run.Output);
         Assert.Equal(
-            ["device", "fitted", "specified", "best", "isManualsInStock", "manuals", "choices", "leftOut", "settings", "findings",
+            ["contract", "library", "result", "language", "units", "title", "date", "device", "fitted", "specified", "best", "isManualsInStock", "manuals", "choices", "leftOut", "settings", "findings",
                 "cautions"],
             json.RootElement.EnumerateObject().Select(m => m.Name));
         JsonElement[] choices = [.. json.RootElement.GetProperty("choices").EnumerateArray()];
         Assert.Equal(3, choices.Length);
         Assert.Equal(
             [
-                "grade", "size", "tripTorqueNm", "workMargin", "guardMargin", "tripsPerHour", "passProbability", "isStrongerThanFitted",
+                "thread", "grade", "tripTorqueNm", "workMargin", "guardMargin", "tripsPerHour", "passProbability", "isStrongerThanFitted",
                 "isStrongerThanSpecified", "isFitted", "isSpecified", "isLoose", "leavesRoom", "guards", "quiet", "onePeakTripsProbability",
                     "damagedFirstProbability",
                 "fatigueHoursAtLeast", "holeMm", "needsRedrilling", "price", "gradeSteps", "cautions",
             ],
             choices[0].EnumerateObject().Select(m => m.Name));
         Assert.Equal(json.RootElement.GetProperty("best").GetString(),
-            choices[0].GetProperty("size").GetString() + " " + choices[0].GetProperty("grade").GetString());
+            choices[0].GetProperty("thread").GetString() + " " + choices[0].GetProperty("grade").GetString());
         Assert.All(choices.Where(c => c.GetProperty("isStrongerThanSpecified").GetBoolean()), c => Assert.Contains(
             "caution.onlyTheManual", c.GetProperty("cautions").EnumerateArray().Select(x => x.GetProperty("code").GetString())));
     }

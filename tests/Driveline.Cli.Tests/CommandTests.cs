@@ -59,7 +59,7 @@ public class CommandTests
         JsonElement shear = root.GetProperty("shearLoadPerPlaneN");
         Assert.True(shear.GetProperty("shank").GetProperty("low").GetDouble() > shear.GetProperty("thread").GetProperty("low").GetDouble());
         Assert.NotEqual(0, root.GetProperty("sources").GetArrayLength());
-        Assert.NotNull(root.GetProperty("weakestBasis").GetString());
+        Assert.NotNull(root.GetProperty("weakestBasis").GetProperty("document").GetString());
     }
 
     [Theory]
@@ -94,7 +94,7 @@ public class CommandTests
     {
         using JsonDocument json = JsonDocument.Parse(CliRun.Of("identify", "--size", "1/2 in", "--json").Output);
         JsonElement[] candidates = [.. json.RootElement.GetProperty("candidates").EnumerateArray()];
-        Assert.Contains(candidates, c => c.GetProperty("tensileMPa").GetProperty("high").ValueKind == JsonValueKind.Null);
+        Assert.Contains(candidates, c => c.GetProperty("tensileMPa").GetProperty("high").ToString() == "unbounded");
         Assert.Contains("no known end", CliRun.Of("identify", "--size", "1/2 in").Output, StringComparison.Ordinal);
     }
 

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.RegularExpressions;
 
 namespace Driveline.Cli.Tests;
@@ -7,17 +8,33 @@ public partial class ReadmeTests
 {
     [Theory]
     [InlineData("README.md", "ReadmeExample.cs")]
+    [InlineData("README.md", "ReadmeCaseExample.cs")]
+    [InlineData("README.md", "ReadmeServiceExample.cs")]
     [InlineData("monitoring.md", "MonitoringExample.cs")]
     public void Page_Example_IsTheCompiledOne(string page, string example)
     {
         string[] parts = Marker().Split(Text(example));
         string code = parts[1].Trim() + "\n\n" + string.Join(
-            '\n', parts[3].Trim('\n').Split('\n').Select(l => l.StartsWith("        ", StringComparison.Ordinal) ? l[8..] : l)).Trim();
+            '\n', WithoutIndent(parts[3].Trim('\n').Split('\n'))).Trim();
         Assert.Contains(code.Replace("console.", "Console.", StringComparison.Ordinal), Text(page), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Readme_Output_IsWhatTheExamplePrints() => AssertPrints("README.md", ReadmeExample.Run);
+
+    [Fact]
+    public void Readme_OutputOfTheCase_IsWhatTheExamplePrints() => AssertPrints("README.md", ReadmeCaseExample.Run);
+
+    [Fact]
+    public async Task Readme_Service_AnswersAndListsErrors()
+    {
+        using var good = new MemoryStream(Encoding.UTF8.GetBytes(SampleCase.Bare));
+        using var response = new MemoryStream();
+        Assert.Empty(await ReadmeServiceExample.Assess(good, response, CancellationToken.None));
+        Assert.Contains("\"title\": \"Bare\"", Encoding.UTF8.GetString(response.ToArray()), StringComparison.Ordinal);
+        using var bad = new MemoryStream(Encoding.UTF8.GetBytes("{ \"titel\": 1 }"));
+        Assert.Equal(["titel"], (await ReadmeServiceExample.Assess(bad, response, CancellationToken.None)).Keys);
+    }
 
     [Fact]
     public void Monitoring_Output_IsWhatTheExamplePrints() => AssertPrints("monitoring.md", MonitoringExample.Run);
@@ -27,6 +44,12 @@ public partial class ReadmeTests
         using var console = new StringWriter { NewLine = "\n" };
         example(console);
         Assert.Contains("```text\n" + console.ToString() + "```", Text(page), StringComparison.Ordinal);
+    }
+
+    private static IEnumerable<string> WithoutIndent(string[] lines)
+    {
+        int indent = lines.Where(l => l.Length > 0).Min(l => l.Length - l.TrimStart().Length);
+        return lines.Select(l => l.Length > 0 ? l[indent..] : l);
     }
 
     private static string Text(string file) =>

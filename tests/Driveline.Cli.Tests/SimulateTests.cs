@@ -28,7 +28,7 @@ public class SimulateTests
         Assert.True(json.GetProperty("energyErrorRelative").GetDouble() < 1e-7);
         Assert.True(json.GetProperty("slipEnergyJ").GetDouble() >= 0);
         Assert.True(json.GetProperty("slipAngleRad").GetDouble() >= 0);
-        JsonElement tube = json.GetProperty("peakTorqueNm").EnumerateArray().First(p => p.GetProperty("part").GetString() == "tube");
+        JsonElement tube = json.GetProperty("peakTorqueNm").EnumerateArray().First(p => p.GetProperty("name").GetString() == "tube");
 
         // Engine 0.05·(2160/540)² = 0.8 kg·m², half the shaft 0.00005: 100 + 18π·√(0.80005·2000) = 2362.02 N·m.
         Assert.Equal(2362.02, tube.GetProperty("withoutProtection").GetDouble(), 0.01);

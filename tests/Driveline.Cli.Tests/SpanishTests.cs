@@ -37,7 +37,7 @@ public class SpanishTests
         using JsonDocument spanish = JsonDocument.Parse(
             CliRun.WithInput(SampleCase.Bare, "assess", "-", "--json", "--language", "es").Output);
         Assert.Equal(Strings(english, "findings", "code"), Strings(spanish, "findings", "code"));
-        Assert.Empty(Strings(english, "findings", "message").Intersect(Strings(spanish, "findings", "message")));
+        Assert.Empty(Strings(english, "findings", "text").Intersect(Strings(spanish, "findings", "text")));
         Assert.Empty(Strings(english, "measureNext", "text").Intersect(Strings(spanish, "measureNext", "text")));
         Assert.Contains("llave", Strings(spanish, "cautions", "text")[0], StringComparison.Ordinal);
         Assert.Equal(english.RootElement.GetProperty("verdict").GetString(), spanish.RootElement.GetProperty("verdict").GetString());

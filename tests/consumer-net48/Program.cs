@@ -29,7 +29,7 @@ internal static class Program
         ProtectionVerdict verdict = asked.Verdict();
         using (var json = new MemoryStream())
         {
-            VerdictJson.Write(verdict, json);
+            VerdictJson.Of(verdict).Write(json);
             Console.WriteLine("JSON of " + json.Length + " bytes.");
         }
 

@@ -9,13 +9,11 @@ internal static class CautionJson
 {
     public static void WriteAll(Utf8JsonWriter json, IReadOnlyList<Caution> cautions, Texts texts)
     {
+        ResultOptions options = ResultOptions.Default.WithLanguage(texts.Language);
         json.WriteStartArray("cautions");
         foreach (Caution caution in cautions)
         {
-            json.WriteStartObject();
-            json.WriteString("code", caution.Code);
-            json.WriteString("text", texts.Of(caution.Code));
-            json.WriteEndObject();
+            CautionRows.Shape.Write(json, caution, options);
         }
 
         json.WriteEndArray();

@@ -4,9 +4,35 @@ using Driveline.Quantities;
 
 namespace Driveline.Cases.Results;
 
-/// <summary>Writes numbers and bands of a result: full precision, invariant; what is unbounded or not known is null.</summary>
+/// <summary>Writes numbers and bands of a result: full precision, invariant; what is not known is null.</summary>
 internal static class JsonNumbers
 {
+    /// <summary>What stands for a value without an end.</summary>
+    public const string Unbounded = "unbounded";
+
+    private static readonly JsonEncodedText UnboundedText = JsonEncodedText.Encode(Unbounded);
+
+    /// <summary>Writes a value: null when it is not known, "unbounded" when it has no end.</summary>
+    public static void Value(Utf8JsonWriter json, double? value)
+    {
+        if (value is not { } number || double.IsNaN(number))
+        {
+            json.WriteNullValue();
+        }
+        else if (double.IsPositiveInfinity(number))
+        {
+            json.WriteStringValue(UnboundedText);
+        }
+        else
+        {
+            json.WriteNumberValue(number);
+        }
+    }
+
+    /// <summary>A probability as it is written: never nearer to impossible or certain than anybody knows.</summary>
+    public static double Clipped(Probability probability) =>
+        Math.Min(1 - Protection.Probability.Floor, Math.Max(Protection.Probability.Floor, probability.Value));
+
     public static void Number(Utf8JsonWriter json, string name, double? value)
     {
         if (value is { } number && Guard.IsFinite(number))
@@ -19,9 +45,6 @@ internal static class JsonNumbers
         }
     }
 
-    /// <summary>A margin; null when it is not known, and that is every 0 too: the other side has no bound then.</summary>
-    public static void Margin(Utf8JsonWriter json, string name, double? margin) => Number(json, name, margin > 0 ? margin : null);
-
     /// <summary>A band as {low, expected, high}; null when not known.</summary>
     public static void Band(Utf8JsonWriter json, string name, QuantityBand? band)
     {
@@ -31,29 +54,8 @@ internal static class JsonNumbers
             return;
         }
 
-        json.WriteStartObject(name);
-        Number(json, "low", band.SiBand.Low);
-        Number(json, "expected", band.SiBand.Expected);
-        Number(json, "high", band.SiBand.High);
-        json.WriteEndObject();
-    }
-
-    /// <summary>A probability, never below 0.001 or above 0.999: there the shape of the tails decides, and nobody knows it.</summary>
-    public static void Probability(Utf8JsonWriter json, string name, Probability? probability) => Number(
-        json, name, probability is null ? null
-            : Math.Min(1 - Protection.Probability.Floor, Math.Max(Protection.Probability.Floor, probability.Value)));
-
-    /// <summary>Yes or no; null when not known.</summary>
-    public static void Flag(Utf8JsonWriter json, string name, bool? value)
-    {
-        if (value is { } known)
-        {
-            json.WriteBoolean(name, known);
-        }
-        else
-        {
-            json.WriteNull(name);
-        }
+        json.WritePropertyName(name);
+        BandRows.Shape.Write(json, band, ResultOptions.Default);
     }
 
     public static void Text(Utf8JsonWriter json, string name, string? value)

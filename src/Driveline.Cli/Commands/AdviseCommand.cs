@@ -85,7 +85,7 @@ internal static class AdviseCommand
 
         if (parsed.GetValue(shared.Json))
         {
-            JsonText.Print(terminal, stream => AdviceJson.Write(advice, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+            JsonText.Print(terminal, AdviceJson.Of(advice, shared.ResultOf(parsed, input.File)));
         }
         else
         {

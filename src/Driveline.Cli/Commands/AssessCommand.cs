@@ -35,7 +35,7 @@ internal static class AssessCommand
 
         if (parsed.GetValue(shared.Json))
         {
-            JsonText.Print(terminal, stream => VerdictJson.Write(input.Verdict, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+            JsonText.Print(terminal, VerdictJson.Of(input.Verdict, shared.ResultOf(parsed, input.File)));
         }
         else
         {

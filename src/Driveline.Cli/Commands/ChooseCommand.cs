@@ -27,8 +27,7 @@ internal static class ChooseCommand
             IReadOnlyList<ClutchChoice> settings = input.Asked.Settings();
             if (parsed.GetValue(shared.Json))
             {
-                JsonText.Print(
-                    terminal, stream => ChoiceJson.Write(choice, settings, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+                JsonText.Print(terminal, ChoiceJson.Of(choice, settings, shared.ResultOf(parsed, input.File)));
             }
             else
             {

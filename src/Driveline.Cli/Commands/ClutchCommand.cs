@@ -56,8 +56,7 @@ internal static class ClutchCommand
             IReadOnlyList<ServiceProcedure> procedures = parsed.GetValue(steps) is { } chosen ? Procedures[chosen] : review.Procedures;
             if (parsed.GetValue(shared.Json))
             {
-                JsonText.Print(
-                    terminal, stream => ClutchJson.Write(review, procedures, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+                JsonText.Print(terminal, ClutchJson.Of(review, procedures, shared.ResultOf(parsed, input.File)));
             }
             else
             {

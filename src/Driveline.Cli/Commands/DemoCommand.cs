@@ -84,7 +84,7 @@ internal static class DemoCommand
 
         if (parsed.GetValue(shared.Json))
         {
-            JsonText.Print(terminal, stream => Write(cases, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+            JsonText.Print(terminal, stream => Write(cases, stream, shared.ResultOf(parsed)));
             return;
         }
 
@@ -101,7 +101,7 @@ internal static class DemoCommand
         terminal.Output.WriteLine(texts.Of("overview.more"));
     }
 
-    private static void Write(List<CaseInput> cases, Stream stream, Language language, DisplayUnits units)
+    private static void Write(List<CaseInput> cases, Stream stream, ResultOptions options)
     {
         using var json = new Utf8JsonWriter(stream, JsonText.Options);
         json.WriteStartObject();
@@ -112,7 +112,7 @@ internal static class DemoCommand
             json.WriteString("case", input.Name);
             json.WriteString("title", input.Title);
             json.WritePropertyName("result");
-            VerdictJson.Write(input.Verdict, json, language, units);
+            VerdictJson.Of(input.Verdict, options.WithCase(input.File)).Write(json);
             json.WriteEndObject();
         }
 

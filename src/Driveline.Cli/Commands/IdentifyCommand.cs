@@ -39,8 +39,7 @@ internal static class IdentifyCommand
                 string.IsNullOrWhiteSpace(letters) ? seen : seen.WithText(letters), thread!);
             if (parsed.GetValue(shared.Json))
             {
-                JsonText.Print(
-                    terminal, stream => IdentifyJson.Write(identified, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+                JsonText.Print(terminal, IdentifyJson.Of(identified, shared.ResultOf(parsed)));
             }
             else
             {

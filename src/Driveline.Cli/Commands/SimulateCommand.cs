@@ -53,7 +53,7 @@ internal static class SimulateCommand
 
         if (parsed.GetValue(shared.Json))
         {
-            JsonText.Print(terminal, stream => SimulationJson.Write(run, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+            JsonText.Print(terminal, SimulationJson.Of(run, shared.ResultOf(parsed, input.File)));
         }
         else
         {

@@ -19,7 +19,7 @@ internal static class StrengthCommand
             BoltStrength strength = StrengthOf(parsed.GetRequiredValue(thread), parsed.GetRequiredValue(grade));
             if (parsed.GetValue(shared.Json))
             {
-                JsonText.Print(terminal, stream => StrengthJson.Write(strength, stream));
+                JsonText.Print(terminal, StrengthJson.Of(strength, shared.ResultOf(parsed)));
             }
             else
             {

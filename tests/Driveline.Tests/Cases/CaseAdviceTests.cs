@@ -141,7 +141,7 @@ public class CaseAdviceTests
     {
         OwnerAdvice advice = Advice(name);
         using var stream = new MemoryStream();
-        AdviceJson.Write(advice, stream);
+        AdviceJson.Of(advice).Write(stream);
         JsonElement standing = JsonDocument.Parse(stream.ToArray()).RootElement.GetProperty("standing");
         Assert.Equal(advice.Standing.State.ToString(), standing.GetProperty("state").GetString());
         Assert.Equal(advice.Standing.Reasons.Count, standing.GetProperty("reasons").GetArrayLength());
@@ -325,7 +325,7 @@ public class CaseAdviceTests
     private static JsonElement Json(OwnerAdvice advice)
     {
         using var stream = new MemoryStream();
-        AdviceJson.Write(advice, stream);
+        AdviceJson.Of(advice).Write(stream);
         return JsonDocument.Parse(stream.ToArray()).RootElement;
     }
 }

@@ -101,9 +101,9 @@ public class CaseAssessmentTests
         OwnerAdvice advice = first.Advice();
         CaseAssessment second = CaseAssessment.Of(file);
         CaseSimulation run = second.Simulation();
-        Assert.Equal(Json(s => VerdictJson.Write(first.Verdict(), s)), Json(s => VerdictJson.Write(second.Verdict(), s)));
-        Assert.Equal(Json(s => SimulationJson.Write(first.Simulation(), s)), Json(s => SimulationJson.Write(run, s)));
-        Assert.Equal(Json(s => AdviceJson.Write(advice, s)), Json(s => AdviceJson.Write(second.Advice(), s)));
+        Assert.Equal(Json(s => VerdictJson.Of(first.Verdict()).Write(s)), Json(s => VerdictJson.Of(second.Verdict()).Write(s)));
+        Assert.Equal(Json(s => SimulationJson.Of(first.Simulation()).Write(s)), Json(s => SimulationJson.Of(run).Write(s)));
+        Assert.Equal(Json(s => AdviceJson.Of(advice).Write(s)), Json(s => AdviceJson.Of(second.Advice()).Write(s)));
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using System.Text;
 using Driveline.Cases;
+using Driveline.Cases.Results;
 
 namespace Driveline.Tests.Cases;
 
@@ -11,6 +12,9 @@ public class CaseDocsFileTests
 
     [Fact]
     public void SchemaFile_OfTheCaseFile_IsTheTablesOwn() => Assert.Equal(Page("case-file.schema.json"), Lines(CaseSchema.Json()));
+
+    [Fact]
+    public void DocsPage_OfTheResults_IsTheRowsOwn() => Assert.Equal(Page("results.md"), Lines(ResultDocs.Markdown()));
 
     private static string Page(string file) => Lines(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "docs", file), Encoding.UTF8));
 

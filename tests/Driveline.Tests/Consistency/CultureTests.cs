@@ -27,7 +27,7 @@ public class CultureTests
     private static string[] All(ProtectionVerdict verdict, CaseFile file)
     {
         using var json = new MemoryStream();
-        VerdictJson.Write(verdict, json);
+        VerdictJson.Of(verdict).Write(json);
         return
         [
             Encoding.UTF8.GetString(json.ToArray()), VerdictText.Of(verdict), VerdictMarkdown.Of(verdict), VerdictHtml.Of(verdict),

@@ -161,11 +161,11 @@ public partial class ChoiceTextTests
     {
         BoltChoice choice = Demo(name);
         using var stream = new MemoryStream();
-        ChoiceJson.Write(choice, stream);
+        ChoiceJson.Of(choice).Write(stream);
         using JsonDocument json = JsonDocument.Parse(Encoding.UTF8.GetString(stream.ToArray()));
         JsonElement[] bolts = [.. json.RootElement.GetProperty("choices").EnumerateArray()];
         Assert.Equal(choice.Choices.Select(c => c.Item.Name),
-            bolts.Select(b => b.GetProperty("size").GetString() + " " + b.GetProperty("grade").GetString()));
+            bolts.Select(b => b.GetProperty("thread").GetString() + " " + b.GetProperty("grade").GetString()));
         foreach ((RankedBolt bolt, JsonElement written) in choice.Choices.Zip(bolts))
         {
             Assert.Equal(bolt.Trip!.Low.NewtonMeters, written.GetProperty("tripTorqueNm").GetProperty("low").GetDouble());
@@ -188,7 +188,7 @@ public partial class ChoiceTextTests
     {
         BoltChoice choice = Demo("thornbeck-seized-hub");
         using var stream = new MemoryStream();
-        ChoiceJson.Write(choice, stream);
+        ChoiceJson.Of(choice).Write(stream);
         using JsonDocument json = JsonDocument.Parse(Encoding.UTF8.GetString(stream.ToArray()));
         Assert.All(json.RootElement.GetProperty("choices").EnumerateArray(),
             c => Assert.Equal(JsonValueKind.Null, c.GetProperty("guardMargin").ValueKind));

@@ -76,7 +76,7 @@ public class DrawnLadderTests
         ProtectionVerdict verdict, Func<JsonElement, IEnumerable<JsonElement>> of, double perNm)
     {
         using var stream = new MemoryStream();
-        VerdictJson.Write(verdict, stream);
+        VerdictJson.Of(verdict).Write(stream);
         return
         [
             .. of(JsonDocument.Parse(stream.ToArray()).RootElement).Where(b => b.ValueKind == JsonValueKind.Object)

@@ -45,7 +45,7 @@ public class DrawnSimulationTests
         {
             JsonElement load = loads.Dequeue();
             while (!title.Words.StartsWith(
-                Texts.In(language).Name(load.GetProperty("part").GetString()!) + " (", StringComparison.OrdinalIgnoreCase))
+                Texts.In(language).Name(load.GetProperty("name").GetString()!) + " (", StringComparison.OrdinalIgnoreCase))
             {
                 load = loads.Dequeue();
             }
@@ -129,7 +129,7 @@ public class DrawnSimulationTests
     private static IEnumerable<JsonElement> Loads(CaseSimulation run)
     {
         using var stream = new MemoryStream();
-        SimulationJson.Write(run, stream);
+        SimulationJson.Of(run).Write(stream);
         return JsonDocument.Parse(stream.ToArray()).RootElement.GetProperty("peakTorqueNm").EnumerateArray();
     }
 }

@@ -125,7 +125,7 @@ public partial class SpanishReportTests
         Assert.Equal(Data(english.RootElement), Data(spanish.RootElement));
         Assert.All(
             english.RootElement.GetProperty("findings").EnumerateArray().Zip(spanish.RootElement.GetProperty("findings").EnumerateArray()),
-            pair => Assert.NotEqual(pair.First.GetProperty("message").GetString(), pair.Second.GetProperty("message").GetString()));
+            pair => Assert.NotEqual(pair.First.GetProperty("text").GetString(), pair.Second.GetProperty("text").GetString()));
         Assert.StartsWith("Antes de acercar las manos", spanish.RootElement.GetProperty("cautions")[0].GetProperty("text").GetString(),
             StringComparison.Ordinal);
     }
@@ -178,7 +178,7 @@ public partial class SpanishReportTests
     private static string[] Everything(ProtectionVerdict verdict)
     {
         using var json = new MemoryStream();
-        VerdictJson.Write(verdict, json, Language.Spanish, DisplayUnits.UsCustomary);
+        VerdictJson.Of(verdict, ResultOptions.Default.WithLanguage(Language.Spanish).WithUnits(DisplayUnits.UsCustomary)).Write(json);
         ReportOptions us = Spanish.WithUnits(DisplayUnits.UsCustomary);
         return
         [
@@ -190,7 +190,7 @@ public partial class SpanishReportTests
     private static JsonDocument Json(ProtectionVerdict verdict, Language language)
     {
         using var stream = new MemoryStream();
-        VerdictJson.Write(verdict, stream, language, DisplayUnits.Metric);
+        VerdictJson.Of(verdict, ResultOptions.Default.WithLanguage(language).WithUnits(DisplayUnits.Metric)).Write(stream);
         return JsonDocument.Parse(stream.ToArray());
     }
 
@@ -198,7 +198,7 @@ public partial class SpanishReportTests
     private static string Data(JsonElement element) => element.ValueKind switch
     {
         JsonValueKind.Object => "{" + string.Join(
-            ",", element.EnumerateObject().Where(m => m.Name is not ("message" or "text")).Select(m => m.Name + ":" + Data(m.Value))) + "}",
+            ",", element.EnumerateObject().Where(m => m.Name is not ("text" or "document" or "language")).Select(m => m.Name + ":" + Data(m.Value))) + "}",
         JsonValueKind.Array => "[" + string.Join(",", element.EnumerateArray().Select(Data)) + "]",
         _ => element.GetRawText(),
     };

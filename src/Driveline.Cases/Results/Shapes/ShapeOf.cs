@@ -1,0 +1,181 @@
+using System.Text.Json;
+using Driveline.Quantities;
+using Driveline.Wording;
+
+namespace Driveline.Cases.Results;
+
+/// <summary>The object that is written of a value of one type.</summary>
+/// <typeparam name="T">What it is written of.</typeparam>
+internal sealed class ShapeOf<T> : ResultShape
+{
+    private readonly List<Row> rows = [];
+
+    public ShapeOf(string name, string doc)
+        : base(name, doc)
+    {
+    }
+
+    /// <summary>Writes the value of a member.</summary>
+    public delegate void Writer(Utf8JsonWriter json, T value, ResultOptions to);
+
+    /// <summary>Writes the object.</summary>
+    public void Write(Utf8JsonWriter json, T value, ResultOptions to)
+    {
+        json.WriteStartObject();
+        WriteMembers(json, value, to);
+        json.WriteEndObject();
+    }
+
+    /// <summary>Writes the members alone.</summary>
+    public void WriteMembers(Utf8JsonWriter json, T value, ResultOptions to)
+    {
+        foreach (Row row in rows)
+        {
+            json.WritePropertyName(row.Name);
+            row.Write(json, value, to);
+        }
+    }
+
+    public ShapeOf<T> Text(string name, Func<T, string> of, string doc) =>
+        Add(name, ResultType.Text, doc, (json, value, _) => json.WriteStringValue(of(value)));
+
+    public ShapeOf<T> MaybeText(string name, Func<T, string?> of, string doc) =>
+        Add(name, ResultType.MaybeText, doc, (json, value, _) => json.WriteStringValue(of(value)));
+
+    /// <summary>A text in the language of the result.</summary>
+    public ShapeOf<T> Words(string name, Func<T, Texts, DisplayUnits, string> of, string doc) =>
+        Add(name, ResultType.Text, doc, (json, value, to) => json.WriteStringValue(of(value, to.Texts, to.Units)));
+
+    public ShapeOf<T> MaybeWords(string name, Func<T, Texts, DisplayUnits, string?> of, string doc) =>
+        Add(name, ResultType.MaybeText, doc, (json, value, to) => json.WriteStringValue(of(value, to.Texts, to.Units)));
+
+    public ShapeOf<T> Flag(string name, Func<T, bool> of, string doc) =>
+        Add(name, ResultType.Flag, doc, (json, value, _) => json.WriteBooleanValue(of(value)));
+
+    public ShapeOf<T> MaybeFlag(string name, Func<T, bool?> of, string doc) => Add(name, ResultType.MaybeFlag, doc, (json, value, _) =>
+    {
+        if (of(value) is { } known)
+        {
+            json.WriteBooleanValue(known);
+        }
+        else
+        {
+            json.WriteNullValue();
+        }
+    });
+
+    public ShapeOf<T> Choice<TEnum>(string name, Func<T, TEnum> of, string doc)
+        where TEnum : struct, Enum
+    {
+        ChoiceWords<TEnum> words = ChoiceWords<TEnum>.All;
+        return Add(name, ResultType.Choice(words.Names, false), doc, (json, value, _) => json.WriteStringValue(words.Of(of(value))));
+    }
+
+    public ShapeOf<T> MaybeChoice<TEnum>(string name, Func<T, TEnum?> of, string doc)
+        where TEnum : struct, Enum
+    {
+        ChoiceWords<TEnum> words = ChoiceWords<TEnum>.All;
+        return Add(name, ResultType.Choice(words.Names, true), doc, (json, value, _) =>
+        {
+            if (of(value) is { } known)
+            {
+                json.WriteStringValue(words.Of(known));
+            }
+            else
+            {
+                json.WriteNullValue();
+            }
+        });
+    }
+
+    public ShapeOf<T> Whole(string name, Func<T, long> of, string doc) =>
+        Add(name, ResultType.Whole, doc, (json, value, _) => json.WriteNumberValue(of(value)));
+
+    /// <summary>A number; null when it is not known, "unbounded" when it has no end.</summary>
+    public ShapeOf<T> Number(string name, Func<T, double?> of, string doc) =>
+        Add(name, ResultType.Number, doc, (json, value, _) => JsonNumbers.Value(json, of(value)));
+
+    /// <summary>A margin; null when it is not known, which it is not when the other side has no end.</summary>
+    public ShapeOf<T> Margin(string name, Func<T, double?> of, string doc) => Number(
+        name, value => of(value) is > 0 and { } margin ? margin : null, doc);
+
+    public ShapeOf<T> Band(string name, Func<T, QuantityBand?> of, string doc) => Maybe(name, of, BandRows.Shape, doc);
+
+    public ShapeOf<T> Probability(string name, Func<T, Protection.Probability?> of, string doc) =>
+        Number(name, value => of(value) is { } known ? JsonNumbers.Clipped(known) : null, doc + " 0.001 to 0.999.");
+
+    public ShapeOf<T> Texts(string name, Func<T, IReadOnlyList<string>> of, string doc) =>
+        Add(name, ResultType.Texts, doc, (json, value, _) =>
+        {
+            json.WriteStartArray();
+            foreach (string text in of(value))
+            {
+                json.WriteStringValue(text);
+            }
+
+            json.WriteEndArray();
+        });
+
+    public ShapeOf<T> Object<TPart>(string name, Func<T, TPart> of, ShapeOf<TPart> shape, string doc) =>
+        Add(name, ResultType.Object(shape, false), doc, (json, value, to) => shape.Write(json, of(value), to));
+
+    public ShapeOf<T> Maybe<TPart>(string name, Func<T, TPart?> of, ShapeOf<TPart> shape, string doc)
+        where TPart : class => Add(name, ResultType.Object(shape, true), doc, (json, value, to) =>
+        {
+            if (of(value) is { } part)
+            {
+                shape.Write(json, part, to);
+            }
+            else
+            {
+                json.WriteNullValue();
+            }
+        });
+
+    public ShapeOf<T> List<TItem>(string name, Func<T, IReadOnlyList<TItem>> of, ShapeOf<TItem> shape, string doc) =>
+        Add(name, ResultType.List(shape), doc, (json, value, to) =>
+        {
+            json.WriteStartArray();
+            foreach (TItem item in of(value))
+            {
+                shape.Write(json, item, to);
+            }
+
+            json.WriteEndArray();
+        });
+
+    /// <summary>A list whose items are written with what holds them.</summary>
+    public ShapeOf<T> List<TItem, TPart>(
+        string name, Func<T, IReadOnlyList<TItem>> of, Func<T, TItem, TPart> with, ShapeOf<TPart> shape, string doc) =>
+        Add(name, ResultType.List(shape), doc, (json, value, to) =>
+        {
+            json.WriteStartArray();
+            foreach (TItem item in of(value))
+            {
+                shape.Write(json, with(value, item), to);
+            }
+
+            json.WriteEndArray();
+        });
+
+    /// <summary>A member that writes itself.</summary>
+    public ShapeOf<T> Add(string name, ResultType type, string doc, Writer write)
+    {
+        Describe(name, type, doc);
+        rows.Add(new Row(JsonEncodedText.Encode(name), write));
+        return this;
+    }
+
+    private readonly struct Row
+    {
+        public Row(JsonEncodedText name, Writer write)
+        {
+            Name = name;
+            Write = write;
+        }
+
+        public JsonEncodedText Name { get; }
+
+        public Writer Write { get; }
+    }
+}

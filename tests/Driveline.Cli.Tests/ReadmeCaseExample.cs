@@ -1,0 +1,45 @@
+// README example: begin
+using Driveline.Cases;
+using Driveline.Cases.Results;
+using Driveline.Choosing;
+using Driveline.Reports;
+using Driveline.Wording;
+
+// README example: pause
+namespace Driveline.Cli.Tests;
+
+/// <summary>The README's example of a case file, compiled; a test keeps both the same.</summary>
+internal static class ReadmeCaseExample
+{
+    public static void Run(TextWriter console)
+    {
+        string json = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "cases", "thornbeck-bolt-right.case.json"));
+
+        // README example: go on
+        CaseAssessment asked = CaseAssessment.Of(json);
+        if (!asked.IsGood)
+        {
+            throw new InvalidDataException(string.Join("\n", asked.Errors));   // each with path, line and column
+        }
+
+        // the headline, both answers and what to measure next, in Spanish
+        VerdictWords words = VerdictWords.Of(asked.Verdict(), Language.Spanish);
+        console.WriteLine(string.Join("\n", words.Headline(), words.Guards(), words.Quiet(), words.MeasureNext().FirstOrDefault()));
+
+        // what the shelf holds that may be fitted, with both margins
+        ChoiceTerms terms = asked.Terms().WithStock(StockList.Parse("3/8-16 UNC, SAE 5; 3/8-16 UNC, SAE 2; M10, 8.8"));
+        foreach (RankedBolt bolt in asked.Choice(terms, CancellationToken.None).Choices)
+        {
+            console.WriteLine($"{bolt.Item.Name}: work {bolt.WorkMargin:F2}, guard {bolt.GuardMargin:F2}");
+        }
+
+        // the advice on the complaint as JSON, for another program
+        string advice = AdviceJson.Of(asked.Advice(), ResultOptions.Default.WithCase(asked.File)).ToJson();
+
+        // README example: end
+        if (!advice.Contains("\"result\": \"Advise\"", StringComparison.Ordinal))
+        {
+            throw new InvalidOperationException("The example must give an advice.");
+        }
+    }
+}
