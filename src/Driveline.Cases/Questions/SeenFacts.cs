@@ -1,30 +1,22 @@
 using Driveline.Advice;
 using Driveline.Cases.Members;
 using Driveline.Chains;
-using Driveline.Fasteners;
 using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Pto;
-using Driveline.ShearBolts;
 
 namespace Driveline.Cases.Questions;
 
 /// <summary>Answers to the advice's questions that the rest of a case gives already, so that nobody is asked twice.</summary>
 internal static class SeenFacts
 {
-    private const double SizeTolerance = 0.02;
-    private const double GradeTolerance = 0.1;
-
-    /// <summary>Expected tensile strength below which a manual's grade is a low one, which bolts without marks usually are.</summary>
-    private const double LowGradePa = 700e6;
-
     /// <summary>Every answer that the case gives outside its complaint.</summary>
     public static IEnumerable<Fact> Of(CaseFile file, ProtectionQuestion? question, DeckReading? deck)
     {
         Fact?[] seen =
         [
-            Device(file, question), .. OfBolt(FirstBolt(file), file.Date), .. AgainstManual(question), Manner(file), PtoClutch(file),
-                Joint(file), Jams(file), Struck(file), .. SeenClutchFacts.Of(file, question),
+            Device(file, question), .. OfBolt(file), .. AgainstManual(question), Manner(file), PtoClutch(file),
+                Joint(file), Jams(file), Struck(file), .. OfClutch(question),
             deck?.AttitudeFact, deck?.HeightFact,
         ];
         return seen.OfType<Fact>();
@@ -56,77 +48,22 @@ internal static class SeenFacts
     private static CaseObject? FirstBolt(CaseFile file) =>
         CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline), ElementMembers.ShearBolt).FirstOrDefault();
 
-    private static IEnumerable<Fact?> OfBolt(CaseObject? bolt, DateTime? today)
-    {
-        if (bolt is null)
-        {
-            yield break;
-        }
+    private static IReadOnlyList<Fact> OfBolt(CaseFile file) =>
+        FirstBolt(file) is { } bolt ? SeenBolt.Of(BoltFacts.Fitted(bolt, file.Date)) : [];
 
-        yield return bolt.Get(ShearBoltMembers.Hub) switch
-        {
-            HubState.Free => OwnerFacts.HubTurns.Freely,
-            HubState.Stiff => OwnerFacts.HubTurns.Stiffly,
-            HubState.Seized => OwnerFacts.HubTurns.NotAtAll,
-            _ => null,
-        };
-        yield return bolt.Get(ShearBoltMembers.PlaneThrough) switch
-        {
-            PlaneThrough.Shank => OwnerFacts.PlaneThrough.Shank,
-            PlaneThrough.Thread => OwnerFacts.PlaneThrough.Thread,
-            _ => null,
-        };
-        yield return bolt.Get(ShearBoltMembers.StandOff) is { Meters: > 0 } ? OwnerFacts.Holes.StandApart
-            : bolt.Get(ShearBoltMembers.HoleFit) == HoleFit.Worn ? OwnerFacts.Holes.Oval
-            : bolt.Get(ShearBoltMembers.HoleFit) == HoleFit.Tight ? OwnerFacts.Holes.Round
-            : null;
-        if (bolt.Get(ShearBoltMembers.LastTrip) is { } trip && today is { } day)
-        {
-            double days = (day - trip).TotalDays;
-            yield return days <= 31 ? OwnerFacts.LastTrip.ThisMonth
-                : days <= 366 ? OwnerFacts.LastTrip.ThisYear : OwnerFacts.LastTrip.LongerAgo;
-        }
+    // Of several clutches nobody knows which is meant.
+    private static IReadOnlyList<Fact> OfClutch(ProtectionQuestion? question)
+    {
+        SlipClutchDevice[] clutches = [.. question?.Chain.Devices.OfType<SlipClutchDevice>() ?? []];
+        return clutches.Length == 1 ? SeenClutch.Of(clutches[0]) : [];
     }
 
-    private static IEnumerable<Fact?> AgainstManual(ProtectionQuestion? question)
-    {
-        if (question?.Chain.Devices.OfType<ShearBoltDevice>()
-            .FirstOrDefault(d => question.SpecifiedFor(d) is ShearBoltDevice) is not { } device
-            || question.SpecifiedFor(device) is not ShearBoltDevice specified)
-        {
-            yield break;
-        }
-
-        ShearBolt fitted = device.BreakTorque.Joint.Bolt;
-        ShearBolt manual = specified.BreakTorque.Joint.Bolt;
-        yield return Grade(fitted.Material, manual.Material);
-        double ratio = Narrowest(fitted) / Narrowest(manual);
-        yield return ratio < 1 - SizeTolerance ? OwnerFacts.BoltSize.Smaller
-            : ratio > 1 + SizeTolerance ? OwnerFacts.BoltSize.Larger
-            : OwnerFacts.BoltSize.AsManual;
-    }
-
-    private static Fact? Grade(FastenerMaterial fitted, FastenerMaterial manual)
-    {
-        if (fitted.Tensile is not { HasExpected: true } seen || manual.Tensile is not { HasExpected: true } wanted || !manual.IsIdentified)
-        {
-            return null;
-        }
-
-        if (!fitted.IsIdentified)
-        {
-            bool isUnmarked = fitted.Equals(FastenerMaterial.UnmarkedInchBolt) || fitted.Equals(FastenerMaterial.UnmarkedMetricBolt);
-            return !isUnmarked ? null
-                : GradeFacts.Compare(BoltMark.NoMark, wanted.SiBand.Expected < LowGradePa ? BoltMark.Low : BoltMark.Medium);
-        }
-
-        double ratio = seen.SiBand.Expected / wanted.SiBand.Expected;
-        return ratio < 1 - GradeTolerance ? OwnerFacts.GradeAgainstManual.Softer
-            : ratio > 1 + GradeTolerance ? OwnerFacts.GradeAgainstManual.Stronger
-            : OwnerFacts.GradeAgainstManual.Same;
-    }
-
-    private static double Narrowest(ShearBolt bolt) => (bolt.NeckDiameter ?? bolt.Diameter).Meters;
+    private static IReadOnlyList<Fact> AgainstManual(ProtectionQuestion? question) =>
+        question?.Chain.Devices.OfType<ShearBoltDevice>()
+            .FirstOrDefault(d => question.SpecifiedFor(d) is ShearBoltDevice) is { } device
+        && question.SpecifiedFor(device) is ShearBoltDevice specified
+            ? SeenBolt.AgainstManual(device.BreakTorque.Joint.Bolt, specified.BreakTorque.Joint.Bolt)
+            : [];
 
     private static Fact? Manner(CaseFile file) =>
         file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.Engagement)?.Get(EngagementMembers.Manner) switch
