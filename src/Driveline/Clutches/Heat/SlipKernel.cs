@@ -5,7 +5,7 @@ namespace Driveline.Clutches;
 /// <summary>Arithmetic of one slip at constant clutch torque; an inertia of +∞ is a side held at its speed.</summary>
 internal static class SlipKernel
 {
-    /// <summary>Time until the speeds meet; +∞ when they never do. What has no inertia follows at once, and so under endless torque.</summary>
+    /// <summary>Time until the speeds meet; +∞ when they never do. What has no inertia follows at once.</summary>
     public static double TimeS<S>(
         double slipRadPerS, double clutchNm, double driveInertia, double loadInertia, double driveNm, double loadNm, ref S log)
         where S : struct, ISteps
