@@ -4,16 +4,16 @@ namespace Driveline.Protection;
 
 /// <summary>What each measurement takes, and its rank by value per effort.</summary>
 /// <remarks>
-/// Ranks and minutes are common practice. The hub comes first, since a seized one undoes every number and two hands tell; then what
-/// says which
-/// device is fitted and where it is cut; what the manual names; the holes; the springs of a clutch, and that it slips. Instruments come
-/// after all that an owner can do, and what only a maker can say comes last.
+/// Ranks and minutes are common practice. A seized hub comes first, since it undoes every number; then a limiter where none is; the hub,
+/// which two hands tell; what says which device is fitted and where it is cut; what the manual names; the holes; the springs of a clutch,
+/// and that it slips. Instruments come after all that an owner can do, and what only a maker can say comes last.
 /// </remarks>
 internal readonly struct MeasurementEffort
 {
     private static readonly (string Code, int Minutes, MeasurementPlace Place)[] OfOwner =
     [
         (Measurements.FreeHub, 60, MeasurementPlace.Machine),
+        (Measurements.FitLimiter, 30, MeasurementPlace.Desk),
         (Measurements.HubTurn, 5, MeasurementPlace.Machine),
         (Measurements.IdentifyDevice, 5, MeasurementPlace.Machine),
         (Measurements.PlaneThrough, 5, MeasurementPlace.Machine),

@@ -62,8 +62,8 @@ internal static partial class Doubts
             {
                 Severity severity = limit.IsDefault ? Severity.Warning : Severity.Danger;
                 Finding open = Named(ProtectionFindings.PartNotGuarded, severity, name).WithBecause(Because.At(part.Part));
-                found.Add(verdict.Question.PartsComplete ? Guards(open, Measurements.FitLimiter, null)
-                    : Guards(open, Measurements.PartsList, null));
+                found.Add(verdict.Question.PartsComplete ? Guards(open, Measurements.FitLimiter, name)
+                    : Guards(open, Measurements.PartsList, name));
                 continue;
             }
 
