@@ -28,7 +28,7 @@ internal static class CaseChain
         Part unknown = Part.Of(PartKind.PtoStub, "PTO stub").At(FactPlace.Of("tractor", []));
         DrivelineChain chain = DrivelineChain.Of(elements.Count > 0 ? [.. elements] : [unknown]);
         return chain.InPlace(
-            file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed), CaseWork.Peak(file, chain)?.Torque);
+            file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed), CaseWork.Stated(file, chain)?.Torque);
     }
 
     private static Part? Stub(CaseObject? tractor)

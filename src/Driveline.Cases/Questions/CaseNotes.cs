@@ -17,6 +17,7 @@ internal static class CaseNotes
                 .Select(f => f.WithBecause(tractor.PathOf(TractorMembers.PtoType), tractor.PathOf(TractorMembers.PtoPower))));
         }
 
+        notes.AddRange(CaseWork.Need(file)?.Findings ?? []);
         foreach (CaseObject element in CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline)))
         {
             if (element.Get(ElementMembers.Angle) is { } angle)

@@ -77,10 +77,10 @@ internal static class CasePlaces
     private static string[] Work(CaseFile file)
     {
         CaseObject? work = file.Facts.Get(CaseFileMembers.Work);
-        return work is null ? [CaseFileMembers.Work.Name]
-            : work.IsStated(WorkMembers.SteadyPeak) ? ["work.steadyPeak"]
-            : work.IsStated(WorkMembers.SteadyMean) ? ["work.steadyMean", "work.peakFactor"]
-            : work.IsStated(WorkMembers.MeanPower) ? ["work.meanPower", "work.peakFactor", "tractor.ptoSpeed"]
+        return work?.IsStated(WorkMembers.SteadyPeak) == true ? ["work.steadyPeak"]
+            : work?.IsStated(WorkMembers.SteadyMean) == true ? ["work.steadyMean", "work.peakFactor"]
+            : work?.IsStated(WorkMembers.MeanPower) == true ? ["work.meanPower", "work.peakFactor", "tractor.ptoSpeed"]
+            : CaseWork.Need(file) is not null ? ["implement", "tractor.ptoSpeed", "work.peakFactor"]
             : [CaseFileMembers.Work.Name];
     }
 

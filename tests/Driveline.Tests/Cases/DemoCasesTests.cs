@@ -41,6 +41,7 @@ public class DemoCasesTests
     [InlineData("larkfield-oak-root", Headline.NotKnown)]
     [InlineData("fenwick-twisted-tube", Headline.NotKnown)]
     [InlineData("hay-bottom-silent-clutch", Headline.NotKnown)]
+    [InlineData("tarn-hollow-baler-not-measured", Headline.Doubtful)]
     public void Demo_Verdict_IsWhatItsTitleSays(string name, Headline headline)
     {
         ProtectionVerdict verdict = DemoCases.Verdict(name);

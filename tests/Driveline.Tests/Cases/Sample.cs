@@ -31,7 +31,7 @@ internal static class Sample
             "stubDamagedAt": { "low": "2 kN.m" }, "stubYieldStrength": { "low": "60 ksi", "high": "90 ksi" },
             "ptoClutch": { "kind": "hydraulic", "capacity": { "low": "900 N.m", "expected": "1000 N.m", "high": "unbounded" } }
           },
-          "implement": { "kind": "snowBlower", "width": "60 in", "workSpeed": "3 km/h", "massFlow": "80 t/h" },
+          "implement": { "kind": "snowBlower", "width": "60 in", "massFlow": "80 t/h" },
           "driveline": [
             { "universalJoint": "front", "angle": "12 deg", "damagedAt": "1400 lbf.ft" },
             { "yoke": "inner yoke", "ratedTorque": "400 N.m", "overloadFactor": { "low": 2, "expected": 2.5, "high": 3 }, "overloadSource": "maker's sheet 12" },

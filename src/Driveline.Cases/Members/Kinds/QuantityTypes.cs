@@ -10,7 +10,6 @@ internal static class QuantityTypes
     public static readonly QuantityType<UnitsNet.Length> Length = new(Dimension.Length, si => UnitsNet.Length.FromMeters(si));
     public static readonly QuantityType<UnitsNet.Angle> Angle = new(Dimension.Angle, si => UnitsNet.Angle.FromRadians(si));
     public static readonly QuantityType<UnitsNet.Duration> Time = new(Dimension.Time, si => UnitsNet.Duration.FromSeconds(si));
-    public static readonly QuantityType<UnitsNet.Speed> Speed = new(Dimension.Speed, si => UnitsNet.Speed.FromMetersPerSecond(si));
     public static readonly QuantityType<UnitsNet.Force> Force = new(Dimension.Force, si => UnitsNet.Force.FromNewtons(si));
     public static readonly QuantityType<UnitsNet.Torque> Torque = new(Dimension.Torque, si => UnitsNet.Torque.FromNewtonMeters(si));
     public static readonly QuantityType<UnitsNet.Power> Power = new(Dimension.Power, si => UnitsNet.Power.FromWatts(si));

@@ -80,19 +80,32 @@ public sealed class PowerNeed
 
     /// <summary>The need of a kind of machine by width; false when no row of the kind follows from a width.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The width is zero, negative or not finite.</exception>
-    public static bool TryOf(MachineKind kind, Length width, [NotNullWhen(true)] out PowerNeed? need)
+    public static bool TryOf(MachineKind kind, Length width, [NotNullWhen(true)] out PowerNeed? need) => TryOf(kind, width, null, out need);
+
+    /// <summary>
+    /// The need of a kind of machine by every row that follows from what is known of it; false when there is none.
+    /// </summary>
+    /// <param name="kind">The kind of machine.</param>
+    /// <param name="width">Working width w; null when not known.</param>
+    /// <param name="feed">Feed rate F; null when not known.</param>
+    /// <param name="need">From the lowest to the highest of the rows.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The width or the feed rate is zero, negative or not finite.</exception>
+    public static bool TryOf(MachineKind kind, Length? width, MassFlow? feed, [NotNullWhen(true)] out PowerNeed? need)
     {
-        double meters = Meters(width);
+        double meters = width is { } w ? Meters(w) : 0;
+        double kgPerS = feed is { } f ? Guard.Positive(Si.KilogramsPerSecond(f), "Feed rate", "kg/s", nameof(feed)) : 0;
         need = null;
         PowerNeed[] needs = kind == MachineKind.Other
             ? []
-            : [.. ImplementPower.For(kind).Where(r => r.NeedsWidth && !r.NeedsFeed).Select(r => Of(r, meters, 0))];
+            : [.. ImplementPower.For(kind)
+                .Where(r => (r.NeedsWidth || r.NeedsFeed) && (!r.NeedsWidth || meters > 0) && (!r.NeedsFeed || kgPerS > 0))
+                .Select(r => Of(r, r.NeedsWidth ? meters : 0, r.NeedsFeed ? kgPerS : 0))];
         if (needs.Length == 0)
         {
             return false;
         }
 
-        need = needs.Length == 1 ? needs[0] : Union(needs, meters);
+        need = needs.Length == 1 ? needs[0] : Union(needs, meters, kgPerS);
         return true;
     }
 
@@ -190,7 +203,7 @@ public sealed class PowerNeed
         return PowerBand.OfSi(printed.SiBand.Times(scale), printed.Basis.With(Basis.Given("width as stated")));
     }
 
-    private static PowerNeed Union(PowerNeed[] needs, double widthM)
+    private static PowerNeed Union(PowerNeed[] needs, double widthM, double feedKgPerS)
     {
         double low = needs.Min(n => n.Power.SiBand.Low);
         double expected = needs.Average(n => n.Power.SiBand.Expected);
@@ -203,6 +216,6 @@ public sealed class PowerNeed
         [
             spread, .. needs.SelectMany(n => n.Findings).Where(f => f.Code != LoadsFindings.PowerScaledByWidth).Distinct(),
         ];
-        return new PowerNeed(null, widthM, 0, PowerBand.OfSi(new Band(low, expected, high), basis), findings);
+        return new PowerNeed(null, widthM, feedKgPerS, PowerBand.OfSi(new Band(low, expected, high), basis), findings);
     }
 }

@@ -41,6 +41,29 @@ public sealed class WorkPeak
     public static WorkPeak FromPower(PowerBand mean, RotationalSpeed speed, MachineKind machine) =>
         FromMean(MeanTorque(mean, speed), PeakFactor.For(machine), isAssumed: true);
 
+    /// <summary>Peaks from what a machine of its kind needs, by its width or feed rate: gives at most a Maybe.</summary>
+    /// <remarks>
+    /// No mean torque above what stalls the engine counts; single peaks may be higher, from what turns. T = min(P / ω, T_stall) · f.
+    /// </remarks>
+    /// <param name="need">The need.</param>
+    /// <param name="speed">PTO speed; above 0.</param>
+    /// <param name="factor">Peak over mean; 1 or more.</param>
+    /// <param name="engine">The engine; null when its power is not known. Without its torque reserve it caps nothing.</param>
+    public static WorkPeak FromNeed(PowerNeed need, RotationalSpeed speed, RatioBand factor, EngineSide? engine)
+    {
+        TorqueBand mean = MeanTorque(Guard.NotNull(need, nameof(need)).Power, speed);
+        if (engine?.StallTorque is { IsBounded: true } most)
+        {
+            Band all = mean.SiBand;
+            double cap = most.SiBand.High;
+            mean = TorqueBand.OfSi(
+                new Band(Math.Min(all.Low, cap), Math.Min(all.Expected, cap), Math.Min(all.High, cap)),
+                all.High > cap ? BandBasis.Combine(mean.Basis, most.Basis) : mean.Basis);
+        }
+
+        return FromMean(mean, factor, isAssumed: true);
+    }
+
     /// <summary>Mean torque at the PTO from mean power and speed: T = P / ω.</summary>
     /// <example>26 kW at 540 min⁻¹: 459.8 N·m.</example>
     /// <exception cref="ArgumentOutOfRangeException">The speed is zero, negative or not finite.</exception>
