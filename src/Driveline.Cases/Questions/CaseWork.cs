@@ -24,7 +24,7 @@ internal static class CaseWork
                 Engine(file, speed))
             : null);
 
-    /// <summary>The power that width or feed rate tell; null where torque or power of work is stated, or no row of the kind holds.</summary>
+    /// <summary>The power that width or feed tell; null where torque or power of work is stated, or no row of the kind holds.</summary>
     public static PowerNeed? Need(CaseFile file)
     {
         CaseObject? work = file.Facts.Get(CaseFileMembers.Work);
@@ -74,7 +74,8 @@ internal static class CaseWork
     {
         CaseObject? tractor = file.Facts.Get(CaseFileMembers.Tractor);
         Basis stated = Basis.Given("the case");
-        EngineSide? engine = tractor?.Get(TractorMembers.PtoPower) is { } pto ? EngineSide.OfPtoPower(PowerBand.Exactly(pto, stated), ptoSpeed)
+        EngineSide? engine = tractor?.Get(TractorMembers.PtoPower) is { } pto
+            ? EngineSide.OfPtoPower(PowerBand.Exactly(pto, stated), ptoSpeed)
             : tractor?.Get(TractorMembers.EnginePower) is { } power ? EngineSide.OfEnginePower(PowerBand.Exactly(power, stated), ptoSpeed)
             : null;
         return tractor?.Get(TractorMembers.TorqueReserve) is { } reserve ? engine?.WithTorqueReserve(RatioBand.Exactly(reserve, stated))

@@ -10,7 +10,8 @@ internal static class TractorMembers
     public static readonly QuantityMember<UnitsNet.Power> PtoPower = Table.Quantity(
         "ptoPower", QuantityTypes.Power, "(0 kW; 1000 kW]", "Power at the PTO.");
     public static readonly QuantityMember<UnitsNet.Power> EnginePower = Table.Quantity(
-        "enginePower", QuantityTypes.Power, "(0 kW; 1500 kW]", "Rated engine power; with the torque reserve it caps what the implement is taken to need.");
+        "enginePower", QuantityTypes.Power, "(0 kW; 1500 kW]",
+            "Rated engine power; with the torque reserve it caps what the implement is taken to need.");
     public static readonly QuantityMember<UnitsNet.RotationalSpeed> EngineSpeed = Table.Quantity(
         "engineSpeed", QuantityTypes.RotationalSpeed, "(0 rpm; 5000 rpm]", "Engine speed at that PTO speed.");
     public static readonly WholeMember PtoType = Table.Whole("ptoType", 1, 4, "Type of the PTO stub shaft: 1, 2, 3 or 4.");

@@ -135,7 +135,8 @@ internal static partial class Doubts
                 found.Add(Both(finding, Identifying(device), device.Name, double.PositiveInfinity));
             }
 
-            found.AddRange(device.Findings.Concat(check.Work is { } under && verdict.Question.Work is { IsAssumed: false } ? device.BarsUnder(under.High) : [])
+            Band? stated = verdict.Question.Work is { IsAssumed: false } ? check.Work : null;
+            found.AddRange(device.Findings.Concat(stated is { } under ? device.BarsUnder(under.High) : [])
                 .Where(f => f.IsBarring(Bars.Both))
                 .Select(f => new Doubt(verdict.Question.Places.NameDevice(verdict.Question.Chain, check.Index, f), device.Name)));
 
