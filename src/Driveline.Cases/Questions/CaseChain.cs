@@ -85,7 +85,7 @@ internal static class CaseChain
             return CaseCutOut.Device(cutOut, file.Date);
         }
 
-        return CaseElements.KindOf(facts) == ElementKind.Branch ? BranchOf(file, facts, errors) : PartOf(facts);
+        return CaseElements.KindOf(facts) == ElementKind.Branch ? BranchOf(file, facts, errors) : PartOf(file, facts);
     }
 
     private static Branch? BranchOf(CaseFile file, CaseObject facts, List<CaseError> errors)
@@ -105,7 +105,7 @@ internal static class CaseChain
         return null;
     }
 
-    private static Part PartOf(CaseObject facts)
+    private static Part PartOf(CaseFile file, CaseObject facts)
     {
         Part part = Part.Of(KindOf(CaseElements.KindOf(facts)), CaseElements.NameOf(facts)!).At(facts.Place);
         part = facts.Get(ElementMembers.Ratio) is { } ratio ? part.WithRatio(ratio) : part;
@@ -113,7 +113,8 @@ internal static class CaseChain
         part = facts.Get(ElementMembers.Inertia) is { } inertia ? part.WithInertia(inertia) : part;
         part = StiffnessOf(facts) is { } stiffness ? part.WithStiffness(stiffness) : part;
         part = facts.Get(ElementMembers.Damping) is { } damping ? part.WithDamping(damping) : part;
-        return LimitOf(facts) is { } limit ? part.WithLimit(limit) : part;
+        RotationalSpeed? ptoSpeed = file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed);
+        return LimitOf(facts, ptoSpeed) is { } limit ? part.WithLimit(limit) : part;
     }
 
     private static PartKind KindOf(ElementKind kind) => kind switch
@@ -128,8 +129,8 @@ internal static class CaseChain
         _ => PartKind.Other,
     };
 
-    // The torque itself, else the section in its steel, else a rated torque with its factor.
-    private static PartLimit? LimitOf(CaseObject facts)
+    // The torque itself, else the section in its steel, else a rated torque with its factor or alone, else that of the cross.
+    private static PartLimit? LimitOf(CaseObject facts, RotationalSpeed? ptoSpeed)
     {
         if (facts.Get(ElementMembers.DamagedAt) is { } torque)
         {
@@ -142,10 +143,15 @@ internal static class CaseChain
             return PartLimit.Section(TorsionCapacity.Of(section, yield).Torque);
         }
 
-        return facts.Get(ElementMembers.RatedTorque) is { } rated && facts.Get(ElementMembers.OverloadFactor) is { } factor
-            ? PartLimit.RatedTimes(rated, factor, facts.Get(ElementMembers.OverloadSource) is not null)
-            : null;
+        return RatedOf(facts) is not { } rated
+            ? facts.Get(ElementMembers.Cross) is { } series ? PartLimit.Rating(series.RatedTorque(ptoSpeed), JointSeries.Basis) : null
+            : facts.Get(ElementMembers.OverloadFactor) is { } factor
+                ? PartLimit.RatedTimes(rated, factor, facts.Get(ElementMembers.OverloadSource) is not null)
+            : PartLimit.Rating(rated);
     }
+
+    private static Torque? RatedOf(CaseObject facts) => facts.Get(ElementMembers.RatedTorque)
+        ?? (facts.Get(ElementMembers.RatedPower) is { } power && facts.Get(ElementMembers.RatedSpeed) is { } speed ? power / speed : null);
 
     // A stated stiffness, else that of the section over the length, in steel.
     private static StiffnessBand? StiffnessOf(CaseObject facts) => facts.Get(ElementMembers.Stiffness)

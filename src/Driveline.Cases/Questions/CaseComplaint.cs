@@ -44,7 +44,8 @@ internal sealed class CaseComplaint
     {
         CaseObject? told = file.Facts.Get(CaseFileMembers.Complaint);
         Symptom symptom = told?.Get(ComplaintMembers.Symptom) ?? Symptom.NotKnown;
-        Complaint complaint = ComplaintMembers.FactsOf(told).Aggregate(Complaint.Of(symptom), (c, fact) => c.With(fact));
+        Complaint complaint = ComplaintMembers.FactsOf(told).Aggregate(
+            Complaint.Of(symptom).WithMachine(CaseQuestion.MachineOf(file)), (c, fact) => c.With(fact));
         foreach (Fact seen in SeenFacts.Of(file, question, deck))
         {
             // A bolt that is stated does not make a clutch's trouble the bolt's.

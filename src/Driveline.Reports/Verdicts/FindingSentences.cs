@@ -6,18 +6,19 @@ namespace Driveline.Reports.Verdicts;
 internal static class FindingSentences
 {
     private const string NameParameter = "name";
+    private const string KindParameter = "kind";
     private const string Several = ".several";
 
     public static IReadOnlyList<string> Of(IReadOnlyList<Finding> findings, Phrase phrase)
     {
         var sentences = new List<string>(findings.Count);
         foreach (IGrouping<string, Finding> same in findings.Select((f, k) => (f, k)).GroupBy(
-            p => IsNamed(p.f) && phrase.Has(p.f.Code + Several) ? p.f.Code : "#" + p.k, p => p.f, StringComparer.Ordinal))
+            p => IsOfOne(p.f) && phrase.Has(p.f.Code + Several) ? p.f.Code : "#" + p.k, p => p.f, StringComparer.Ordinal))
         {
             Finding first = same.First();
             string words = same.Skip(1).Any()
                 ? phrase.Of(Phrase.Code(first.Code + Several).With(
-                    NameParameter, string.Join(", ", same.Select(f => phrase.Name(f.Parameter(NameParameter)!.Text)))))
+                    first.Parameters[0].Name, string.Join(", ", same.Select(f => Name(f.Parameters[0], phrase)))))
                 : phrase.Of(first);
             sentences.Add(phrase.Of("severity." + same.Min(f => f.Severity)) + ": " + words);
         }
@@ -25,5 +26,9 @@ internal static class FindingSentences
         return sentences;
     }
 
-    private static bool IsNamed(Finding finding) => finding.Parameters.Count == 1 && finding.Parameters[0].Name == NameParameter;
+    private static bool IsOfOne(Finding finding) =>
+        finding.Parameters.Count == 1 && finding.Parameters[0].Name is NameParameter or KindParameter;
+
+    private static string Name(FindingParameter of, Phrase phrase) =>
+        of.Name == KindParameter ? phrase.Of("partKind." + of.Text) : phrase.Name(of.Text);
 }

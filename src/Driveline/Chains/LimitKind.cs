@@ -17,4 +17,7 @@ public enum LimitKind
 
     /// <summary>A stated or measured damage torque.</summary>
     DamageTorque,
+
+    /// <summary>Rated torque alone: the part takes at least that; what it takes beyond nobody says.</summary>
+    Rating,
 }

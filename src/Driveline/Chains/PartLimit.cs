@@ -8,7 +8,13 @@ namespace Driveline.Chains;
 public sealed class PartLimit
 {
     private PartLimit(TorqueBand damagedAt, LimitKind kind)
+        : this(damagedAt, kind, null)
     {
+    }
+
+    private PartLimit(TorqueBand damagedAt, LimitKind kind, Torque? rated)
+    {
+        Rated = rated;
         DamagedAt = damagedAt;
         Kind = kind;
     }
@@ -18,6 +24,12 @@ public sealed class PartLimit
 
     /// <summary>How it was found.</summary>
     public LimitKind Kind { get; }
+
+    /// <summary>The rated torque it was found from; null when it was not found from one.</summary>
+    public Torque? Rated { get; }
+
+    /// <summary>True when only its rating is known: that may support a Yes, and never a No.</summary>
+    public bool IsRating => Kind == LimitKind.Rating;
 
     /// <summary>True when the limit rests on a default that nobody stated: it gives at most a Maybe.</summary>
     public bool IsAssumed => Kind is LimitKind.UnsourcedOverloadFactor or LimitKind.ImpliedByPtoType;
@@ -52,6 +64,20 @@ public sealed class PartLimit
 
         return new PartLimit(
             TorqueBand.OfSi(factor.SiBand.Times(nm), factor.Basis.With(Basis.Given("rated torque as stated"))),
-            isSourced ? LimitKind.OverloadFactor : LimitKind.UnsourcedOverloadFactor);
+            isSourced ? LimitKind.OverloadFactor : LimitKind.UnsourcedOverloadFactor,
+            rated);
+    }
+
+    /// <summary>Rated torque alone (factor 1): a part takes its rating; what it takes beyond that is not known.</summary>
+    /// <param name="rated">Rated torque as stated; above 0.</param>
+    public static PartLimit Rating(Torque rated) => Rating(rated, Basis.Given("rated torque as stated"));
+
+    /// <summary>Rated torque alone, from a source of its own such as <see cref="Pto.JointSeries"/>.</summary>
+    /// <param name="rated">Rated torque; above 0.</param>
+    /// <param name="basis">Where it comes from.</param>
+    public static PartLimit Rating(Torque rated, Basis basis)
+    {
+        Guard.Positive(Si.NewtonMeters(rated), "Rated torque", "N·m", nameof(rated));
+        return new PartLimit(TorqueBand.AtLeast(rated, Guard.NotNull(basis, nameof(basis))), LimitKind.Rating, rated);
     }
 }

@@ -13,6 +13,7 @@ internal static class MissingFacts
         ProtectionFindings.PartsNotComplete,
         ProtectionFindings.ExpectedPartMissing,
         ProtectionFindings.PartLimitAssumed,
+        ProtectionFindings.TripAboveRating,
         ProtectionFindings.PartBehindInertia,
         ProtectionFindings.EfficiencyAssumed,
         ProtectionFindings.WorkAssumed,

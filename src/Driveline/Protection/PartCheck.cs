@@ -54,11 +54,11 @@ public sealed class PartCheck
     public TorqueBand? DamagedAtPto => Part.Limit is { } limit ? chain.ReferToPto(Part, limit.DamagedAt) : null;
 
     /// <summary>
-    /// Damage torque low over trip high; 0 when the trip is unbounded, null when either is not known, the limit is a default, or stored
-    /// energy passes the device.
+    /// Damage torque low over trip high; 0 when the trip is unbounded, null when either is not known, the limit is a default, stored energy
+    /// passes the device, or only a rating is known and the trip may lie above it.
     /// </summary>
     public double? Margin => Part.Limit is not { IsDefault: false } limit || reach.PassesInertia ? null
-        : reach.HasUnknown && !reach.Band.IsBounded ? null
+        : (reach.HasUnknown && !reach.Band.IsBounded) || (limit.IsRating && limit.DamagedAt.SiBand.Low < reach.Band.High) ? null
         : double.IsPositiveInfinity(reach.Band.High) ? 0
         : reach.Band.High == 0 ? null
         : limit.DamagedAt.SiBand.Low / reach.Band.High;

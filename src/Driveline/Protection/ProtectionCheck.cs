@@ -84,13 +84,16 @@ public static class ProtectionCheck
         }
 
         // A device whose expected torque is not known might act earlier: that bars a No, not the bound of a known one.
-        if (reach.Band.Expected > damaged.Expected)
+        bool neverActs = limit.IsRating && !reach.HasUnknown && double.IsPositiveInfinity(reach.Band.Expected);
+        if (reach.Band.Expected > damaged.Expected || neverActs)
         {
             return limit.IsAssumed || reach.MayActEarlier ? Answer.Maybe : Answer.No;
         }
 
-        bool isBelow = damaged.Low > reach.Band.High * policy.MinimumGuardMargin;
-        bool isBarred = limit.IsAssumed || reach.IsBarred || reach.RestsOnEfficiency || reach.PassesInertia;
+        double leastNm = reach.Band.High * policy.MinimumGuardMargin;
+        bool isBelow = damaged.Low > leastNm;
+        bool isRated = limit.Rated is { } rated && Si.NewtonMeters(rated) > leastNm;   // its rating alone, without any factor
+        bool isBarred = (limit.IsAssumed && !isRated) || reach.IsBarred || reach.RestsOnEfficiency || reach.PassesInertia;
         return isBelow && !isBarred ? Answer.Yes : Answer.Maybe;
     }
 

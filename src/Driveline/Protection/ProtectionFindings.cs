@@ -21,6 +21,11 @@ public static class ProtectionFindings
     /// <summary>A strong specimen of the device may act only after a weak specimen of the part is damaged.</summary>
     public const string TripMayExceedLimit = "protection.tripMayExceedLimit";
 
+    /// <summary>
+    /// A strong specimen of the device may let through more than the part is rated for; what it takes beyond is not known.
+    /// </summary>
+    public const string TripAboveRating = "protection.tripAboveRating";
+
     /// <summary>The limit of a part is not known.</summary>
     public const string PartLimitNotKnown = "protection.partLimitNotKnown";
 

@@ -73,7 +73,8 @@ public sealed class ProtectionVerdict
             Band lowest = default;
             foreach (PartCheck part in parts)
             {
-                if (part.Part.Limit is not { IsDefault: false } limit || double.IsNaN(Question.Chain.Nodes[part.Index].Ratio))
+                if (part.Part.Limit is not { IsDefault: false, IsRating: false } limit
+                    || double.IsNaN(Question.Chain.Nodes[part.Index].Ratio))
                 {
                     continue;
                 }

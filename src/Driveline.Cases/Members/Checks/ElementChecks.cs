@@ -77,7 +77,13 @@ internal static class ElementChecks
 
         MemberChecks.Needs(facts, walk, ElementMembers.InnerDiameter, ElementMembers.OuterDiameter, ElementMembers.SplineRootDiameter);
         MemberChecks.Needs(facts, walk, ElementMembers.FatigueCategory, ElementMembers.OuterDiameter, ElementMembers.SplineRootDiameter);
-        MemberChecks.Needs(facts, walk, ElementMembers.OverloadFactor, ElementMembers.RatedTorque);
+        MemberChecks.Needs(facts, walk, ElementMembers.OverloadFactor, ElementMembers.RatedTorque, ElementMembers.RatedPower);
+        MemberChecks.Needs(facts, walk, ElementMembers.RatedPower, ElementMembers.RatedSpeed);
+        MemberChecks.Needs(facts, walk, ElementMembers.RatedSpeed, ElementMembers.RatedPower);
+        if (facts.IsStated(ElementMembers.RatedTorque) && facts.IsStated(ElementMembers.RatedPower))
+        {
+            walk.Contradiction(facts, ElementMembers.RatedPower, "State ratedTorque or ratedPower, not both.");
+        }
         MemberChecks.Needs(facts, walk, ElementMembers.OverloadSource, ElementMembers.OverloadFactor);
         MemberChecks.Bounded(facts, walk, ElementMembers.PowerShare);
         bool needsSteel = (outer ?? root) is not null && !facts.IsStated(ElementMembers.DamagedAt)

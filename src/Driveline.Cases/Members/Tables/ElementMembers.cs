@@ -1,3 +1,4 @@
+using Driveline.Pto;
 using Driveline.Quantities;
 
 namespace Driveline.Cases.Members;
@@ -66,6 +67,16 @@ internal static class ElementMembers
         "material", 100, StatedSteel.TryParse, "Its material by name, when the yield strength is not known.").For(Parts);
     public static readonly QuantityMember<UnitsNet.Torque> RatedTorque = Table.Quantity(
         "ratedTorque", QuantityTypes.Torque, "(0 N.m; 1000 kN.m]", "Torque on its plate or in its catalogue.").For(Parts);
+    public static readonly QuantityMember<UnitsNet.Power> RatedPower = Table.Quantity(
+        "ratedPower", QuantityTypes.Power, "(0 kW; 1000 kW]",
+            "Power on its plate or in its catalogue, in place of ratedTorque; it needs ratedSpeed.").For(Parts);
+    public static readonly QuantityMember<UnitsNet.RotationalSpeed> RatedSpeed = Table.Quantity(
+        "ratedSpeed", QuantityTypes.RotationalSpeed, "(0 rpm; 5000 rpm]", "Speed of the part's input at which that power is rated.")
+            .For(Parts);
+    public static readonly ParsedMember<JointSeries> Cross = Table.Text<JointSeries>(
+        "cross", 60, JointSeries.TryParse,
+            "The cross of the joint as measured, diameter of a cap by length over the caps, e.g. \"27 x 74.6 mm\", or its trade series, "
+                + "e.g. \"series 4\": a trade list then tells its rated torque.").For(ElementKind.UniversalJoint);
     public static readonly BandMember<RatioBand> OverloadFactor = Table.Ratios(
         "overloadFactor", "[1; 20]", "Damaging torque over rated torque.").For(Parts);
     public static readonly TextMember OverloadSource = Table.Text(

@@ -1,3 +1,4 @@
+using Driveline.Loads;
 using Driveline.Quantities;
 
 namespace Driveline.Advice;
@@ -5,8 +6,9 @@ namespace Driveline.Advice;
 /// <summary>What an owner complains of and what is known about it. The order of the facts has no meaning. Immutable.</summary>
 public sealed class Complaint
 {
-    private Complaint(Symptom symptom, IReadOnlyList<Fact> facts, ModelEvidence model)
+    private Complaint(Symptom symptom, IReadOnlyList<Fact> facts, ModelEvidence model, MachineKind machine)
     {
+        Machine = machine;
         Symptom = symptom;
         Facts = facts;
         Model = model;
@@ -18,11 +20,14 @@ public sealed class Complaint
     /// <summary>The facts, in the order given.</summary>
     public IReadOnlyList<Fact> Facts { get; }
 
+    /// <summary>The kind of machine: what it cannot have is neither asked for nor proposed.</summary>
+    public MachineKind Machine { get; }
+
     /// <summary>What the model says; <see cref="ModelEvidence.None"/> when there is no model.</summary>
     public ModelEvidence Model { get; }
 
     /// <summary>A symptom without facts yet.</summary>
-    public static Complaint Of(Symptom symptom) => new(symptom, [], ModelEvidence.None);
+    public static Complaint Of(Symptom symptom) => new(symptom, [], ModelEvidence.None, MachineKind.NotKnown);
 
     /// <summary>The same complaint with a fact more; the same fact again changes nothing.</summary>
     /// <exception cref="ArgumentException">
@@ -36,15 +41,19 @@ public sealed class Complaint
     {
         Guard.NotNull(fact, nameof(fact));
         Fact? held = Facts.FirstOrDefault(f => f.Question == fact.Question);
-        return held is null ? new Complaint(Symptom, [.. Facts, fact], Model)
+        return held is null ? new Complaint(Symptom, [.. Facts, fact], Model, Machine)
             : held.Equals(fact) ? this
-            : held.Answer == Fact.NotKnown ? new Complaint(Symptom, [.. Facts.Select(f => f.Question == fact.Question ? fact : f)], Model)
+            : held.Answer == Fact.NotKnown ? new Complaint(
+                Symptom, [.. Facts.Select(f => f.Question == fact.Question ? fact : f)], Model, Machine)
             : throw new ArgumentException(
                 "'" + fact.Question + "' is answered with '" + held.Answer + "' already; got '" + fact.Answer + "'.", nameof(fact));
     }
 
     /// <summary>The same complaint with what the model says.</summary>
-    public Complaint WithModel(ModelEvidence model) => new(Symptom, Facts, Guard.NotNull(model, nameof(model)));
+    public Complaint WithModel(ModelEvidence model) => new(Symptom, Facts, Guard.NotNull(model, nameof(model)), Machine);
+
+    /// <summary>The same complaint of a kind of machine.</summary>
+    public Complaint WithMachine(MachineKind machine) => new(Symptom, Facts, Model, machine);
 
     /// <summary>True when the owner says so, or the complaint itself does, e.g. that a bolt that breaks is a shear bolt.</summary>
     public bool Says(Fact fact) => AnswerTo(Guard.NotNull(fact, nameof(fact)).Question) == fact.Answer;

@@ -38,7 +38,7 @@ public sealed class Diagnosis
         var logs = new double[AdviceCodes.Causes];
         for (int c = 0; c < logs.Length; c++)
         {
-            logs[c] = Math.Log(prior[c])
+            logs[c] = !MachineFit.Has((Cause)c, complaint) ? double.NegativeInfinity : Math.Log(prior[c])
                 + facts.Sum(f => Math.Log(table.Likelihood(f.Question, f.Answer)[c]))
                 + complaint.Model.Factors.Sum(m => Math.Log(m.On((Cause)c)));
         }
@@ -51,7 +51,7 @@ public sealed class Diagnosis
                 (Cause)c, new Probability(chances[c], Basis), IsSeen(c, prior, facts), Reasons(c, prior, facts, true),
                     Reasons(c, prior, facts, false)))];
         Next = Best(facts);
-        Remedies = Advice.Remedies.For(Causes, IsEnoughKnown, complaint.Model.Verdict);
+        Remedies = Advice.Remedies.For(Causes, IsEnoughKnown, complaint);
     }
 
     /// <summary>The complaint.</summary>
@@ -146,7 +146,8 @@ public sealed class Diagnosis
         {
             // Danger is counted as effort; a place that is not known is never proposed.
             double effort = (question.Minutes + AskingMinutes) * DangerOf(question.Place);
-            if (double.IsInfinity(effort) || !LikelihoodTable.Held.MakesSense(question.Code, Complaint.Symptom)
+            if (double.IsInfinity(effort) || !MachineFit.Asks(question.Code, Complaint.Machine)
+                || !LikelihoodTable.Held.MakesSense(question.Code, Complaint.Symptom)
                 || Complaint.Facts.Concat(LikelihoodTable.Held.Implied(Complaint.Symptom)).Any(f => f.Question == question.Code))
             {
                 continue;

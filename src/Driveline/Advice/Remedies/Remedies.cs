@@ -49,6 +49,15 @@ public static class Remedies
     /// <summary>Code: clutch springs that are not solid when set as the manual says.</summary>
     public const string RightSprings = "remedy.rightSprings";
 
+    internal const string EaseTheWork = "remedy.easeTheWork";
+    internal const string TakeLess = "remedy.takeLess";
+    internal const string SharpenBlades = "remedy.sharpenBlades";
+    internal const string LevelDeck = "remedy.levelDeck";
+    internal const string RaiseTheCut = "remedy.raiseTheCut";
+    internal const string RenewBlades = "remedy.renewBlades";
+    internal const string BalanceRotor = "remedy.balanceRotor";
+    internal const string EngageAtLowSpeed = "remedy.engageAtLowSpeed";
+
     // These say that nothing needs to change; a guess is not enough for that.
     private const string LeaveAsIs = "remedy.leaveAsIs";
     private const string AcceptTrips = "remedy.acceptTrips";
@@ -60,19 +69,23 @@ public static class Remedies
     [
         new(EngageGently, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Caution.BystandersAway, AbruptEngagement,
             EngagementSpeedTooHigh),
+        new(EngageAtLowSpeed, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Caution.BystandersAway, AbruptEngagement,
+            EngagementSpeedTooHigh),
         new(LeaveAsIs, 1, 0, RemedySpending.Nothing, Unchanged, Unchanged, Caution.StopAndKeyOut, StrikeTooSoft),
         new(AcceptTrips, 1, 0, RemedySpending.NotKnown, Unchanged, Unchanged, Caution.StrongerIsAChange, WorkJams),
-        new("remedy.easeTheWork", 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Caution.BystandersAway, Overload, TractorTooStrong),
-        new("remedy.sharpenBlades", 2, 60, RemedySpending.Work, Raises, Unchanged, Caution.BlockRaisedDeck, Overload),
-        new("remedy.levelDeck", 2, 30, RemedySpending.Work, Raises, Unchanged, Caution.BlockRaisedDeck, DeckNoseDown),
-        new("remedy.raiseTheCut", 2, 10, RemedySpending.Work, Raises, Unchanged, Caution.BlockRaisedDeck, DeckNoseDown),
+        new(EaseTheWork, 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Caution.BystandersAway, Overload, TractorTooStrong),
+        new(TakeLess, 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Caution.BystandersAway, Overload, TractorTooStrong),
+        new(SharpenBlades, 2, 60, RemedySpending.Work, Raises, Unchanged, Caution.BlockRaisedDeck, Overload),
+        new(LevelDeck, 2, 30, RemedySpending.Work, Raises, Unchanged, Caution.BlockRaisedDeck, DeckNoseDown),
+        new(RaiseTheCut, 2, 10, RemedySpending.Work, Raises, Unchanged, Caution.BlockRaisedDeck, DeckNoseDown),
         new("remedy.limitPower", 2, 0, RemedySpending.NotKnown, Raises, Unchanged, Caution.ManualDecides, TractorTooStrong),
         new(TrueHoles, 3, null, RemedySpending.NotKnown, Raises, Unchanged, Caution.SupportHalfShafts, LooseHoles),
         new(FreeHub, 3, 60, RemedySpending.Work, Unchanged, Raises, Caution.JammedDriveSpringsBack, HubSeized),
         new(ShankInPlane, 3, 20, RemedySpending.WorkAndBolt, Raises, Lowers, Caution.ManualDecides, ThreadsInPlane),
         new(ChangeBoltsInTime, 3, 20, RemedySpending.WorkAndBolt, Raises, Unchanged, Caution.ManualDecides, BoltFatigue),
         new("remedy.straightenDriveline", 3, 60, RemedySpending.Work, Raises, Unchanged, Caution.KeepOverlap, JointAngle),
-        new("remedy.renewBlades", 3, 90, RemedySpending.WorkAndParts, Raises, Unchanged, Caution.BlockRaisedDeck, RotorUnbalanced),
+        new(RenewBlades, 3, 90, RemedySpending.WorkAndParts, Raises, Unchanged, Caution.BlockRaisedDeck, RotorUnbalanced),
+        new(BalanceRotor, 3, 90, RemedySpending.WorkAndParts, Raises, Unchanged, Caution.StopAndKeyOut, RotorUnbalanced),
         new(SlipAndReset, 4, 60, RemedySpending.Work, Lowers, Raises, Caution.BystandersAway, ClutchStuck),
         new(SetSpringsAsManual, 4, 30, RemedySpending.Work, MarginEffect.NotKnown, MarginEffect.NotKnown, Caution.ManualDecides,
             ClutchSetTooLoose),
@@ -89,13 +102,14 @@ public static class Remedies
     /// <summary>Every remedy's code, in order.</summary>
     public static IReadOnlyList<string> Codes => [.. Entries.Select(e => e.Code)];
 
-    internal static IReadOnlyList<Remedy> For(IReadOnlyList<LikelyCause> causes, bool isEnoughKnown, ProtectionVerdict? verdict)
+    internal static IReadOnlyList<Remedy> For(IReadOnlyList<LikelyCause> causes, bool isEnoughKnown, Complaint complaint)
     {
+        ProtectionVerdict? verdict = complaint.Model.Verdict;
         double Chance(RemedyEntry entry) =>
             causes.Where(c => (c.Probability.Value >= WorthARemedy || c.IsSeen) && Array.IndexOf(entry.Causes, c.Cause) >= 0)
                 .Sum(c => c.Probability.Value);
         return [.. Entries
-            .Where(e => Chance(e) > 0 && e.Code switch
+            .Where(e => Chance(e) > 0 && MachineFit.Does(e.Code, complaint) && e.Code switch
             {
                 StrongerBolt => MayBeStronger(isEnoughKnown, verdict),
                 LeaveAsIs or AcceptTrips => Array.IndexOf(e.Causes, causes[0].Cause) >= 0 && (isEnoughKnown || IsComputed(causes[0])),

@@ -46,7 +46,7 @@ internal static partial class Doubts
                 continue;
             }
 
-            if (limit.IsAssumed)
+            if (limit.IsAssumed && part.Guards != Answer.Yes)
             {
                 Finding assumed = Named(ProtectionFindings.PartLimitAssumed, Severity.Warning, name)
                     .WithBecause(Because.LimitOf(part.Part));
@@ -92,6 +92,17 @@ internal static partial class Doubts
         if (part.Guards == Answer.Yes || part.Part.Limit is { IsDefault: true }
             || part.GuardedBy is not { Breakaway: not null, NeverLetsGo: false } device || damaged.Low > trip.High)
         {
+            return;
+        }
+
+        if (part.Part.Limit is { IsRating: true } && !double.IsPositiveInfinity(trip.Expected))
+        {
+            found.Add(Guards(
+                Named(ProtectionFindings.TripAboveRating, Severity.Warning, part.Part.Name)
+                    .With("device", device.Name)
+                    .With("tripHigh", QuantityKind.Torque, trip.High)
+                    .With("rated", QuantityKind.Torque, damaged.Low),
+                Measurements.PartLimit, part.Part.Name));
             return;
         }
 

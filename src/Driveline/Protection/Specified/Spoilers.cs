@@ -18,7 +18,8 @@ internal static class Spoilers
     /// True when a stated number leaves no margin, something is wrong that is no mere lack of a fact, or a defect was seen.
     /// </summary>
     public static bool Any(ProtectionVerdict verdict) =>
-        verdict.Parts.Any(p => p is { Margin: < 1, Part.Limit.IsAssumed: false, RestsOnEfficiency: false } && p.Acts.IsBounded)
+        verdict.Parts.Any(p => p is { Margin: < 1, Part.Limit: { IsAssumed: false, IsRating: false }, RestsOnEfficiency: false }
+            && p.Acts.IsBounded)
         || (verdict.Question.Work is { IsAssumed: false, Torque.IsBounded: true } && verdict.WorkMargin < 1 && !verdict.IsQuietByExperience)
         || verdict.Doubts.Any(d => IsWrong(d.Finding))
         || verdict.Question.Notes.Concat(verdict.Devices.SelectMany(d => d.Device.Findings))
