@@ -16,7 +16,7 @@ internal static class SeenFacts
         Fact?[] seen =
         [
             Device(file, question), .. OfBolt(file), .. AgainstManual(question), Manner(file), PtoClutch(file),
-                Joint(file), Jams(file), Struck(file), .. OfClutch(question),
+                Joint(file), BetweenBreaks(file), Jams(file), Struck(file), .. OfClutch(question),
             deck?.AttitudeFact, deck?.HeightFact,
         ];
         return seen.OfType<Fact>();
@@ -100,6 +100,12 @@ internal static class SeenFacts
         StrikePlace.Deck => OwnerFacts.WhatStruck.Deck,
         _ => null,
     };
+
+    // Counted hours and breaks are the answer to how many hours lie between two.
+    private static Fact? BetweenBreaks(CaseFile file) =>
+        HistoryMembers.HistoryOf(file.Facts.Get(CaseFileMembers.History)) is { Breaks: > 0 } history
+            ? ComplaintMembers.Facts["hoursBetweenBreaks"].FactOf(history.Hours / history.Breaks)
+            : null;
 
     // Augers in the ground and snow blowers jam as they work.
     private static Fact? Jams(CaseFile file) => CaseQuestion.MachineOf(file) is MachineKind.PostHoleAuger or MachineKind.SnowBlower

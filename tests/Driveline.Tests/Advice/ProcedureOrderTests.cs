@@ -17,7 +17,7 @@ public class ProcedureOrderTests
     private static readonly string[] AwayFromTheMachine =
     [
         "measure.boltHardness", "measure.workPeak", "measure.ptoClutchCapacity", "measure.slipsInWork", "measure.flywheelTransient",
-            "measure.manualSpecification", "measure.fitLimiter",
+            "measure.manualSpecification", "measure.fitLimiter", "measure.hoursWithoutBreak",
         "measure.shaftSteelAtHole",
     ];
 

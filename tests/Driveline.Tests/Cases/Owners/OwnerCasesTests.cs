@@ -86,6 +86,9 @@ public class OwnerCasesTests
         Assert.Equal(Headline.TripsInWork, asked.Verdict().Headline);
         Diagnosis diagnosis = asked.Advice().Diagnosis;
         Assert.Equal(0, diagnosis.ProbabilityOf(Cause.DeckNoseDown).Value);
+        Assert.Equal("from10to50h", Owner("smallSquareBaler", Line(Fitted(", \"hub\": \"free\"")),
+            "\"history\": { \"hours\": 40, \"breaks\": 2 }", "\"complaint\": { \"symptom\": \"breaksOften\" }")
+            .Advice().Diagnosis.Complaint.AnswerTo("hoursBetweenBreaks"));   // 40 h over 2 breaks: counted already, so not asked for
         Assert.DoesNotContain(
             diagnosis.Next!.Question.Code, new[] { "scalping", "deckAttitude", "cuttingHeight", "bladeCondition", "blades" });
     }
