@@ -1,9 +1,9 @@
 using Driveline.Chains;
+using Driveline.Fasteners;
 using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.ShearBolts;
-using Driveline.Fasteners;
 using UnitsNet;
 
 namespace Driveline.Tests.Protection;
