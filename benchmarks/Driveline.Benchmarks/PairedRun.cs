@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Driveline.Benchmarks.Monitoring;
 using Driveline.Benchmarks.Protection;
 using Driveline.Benchmarks.ShearBolts;
 using Driveline.Benchmarks.Torsion;
@@ -12,6 +13,7 @@ internal static class PairedRun
 {
     public static void All()
     {
+        Monitoring();
         var bolts = new BreakTorqueBenchmarks();
         Compare("break torque, 10k: span batch (kernel with empty recorder) over hand-written loop", () => bolts.HandWrittenLoop_10k(),
             () => bolts.SpanBatch_10k(), 50, null);
@@ -25,6 +27,19 @@ internal static class PairedRun
             () => transient.Transient_OneSecond(),
             5,
             () => transient.Transient_OneSecond());
+    }
+
+    /// <summary>What a monitor and its rainflow counting cost over loops written by hand.</summary>
+    public static void Monitoring()
+    {
+        var rainflow = new RainflowBenchmarks();
+        Compare("rainflow, 10k: span count over hand-written turning-point and stack counter", () => rainflow.HandWritten_10k(),
+            () => rainflow.SpanCount_10k(), 1, () => rainflow.SpanCount_10k());
+        Compare("rainflow in classes, 10k: stream over hand-written loop", () => rainflow.HandWrittenInClasses_10k(),
+            () => rainflow.Stream_10k(), 1, () => rainflow.Stream_10k());
+        var monitor = new OverloadMonitorBenchmarks();
+        Compare("monitor, 10k: over the minimal state machine as a plain loop", () => monitor.PlainLoop_10k(),
+            () => monitor.Monitor_10k(), 1, () => monitor.Monitor_10k());
     }
 
     private static string WorstPeakError() => TransientBenchmarks.PeakErrors(TransientBenchmarks.EqualSteps).Max()

@@ -2,6 +2,10 @@ if (args is ["paired"])
 {
     Driveline.Benchmarks.PairedRun.All();
 }
+else if (args is ["paired", "monitoring"])
+{
+    Driveline.Benchmarks.PairedRun.Monitoring();
+}
 else
 {
     BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -17,38 +17,60 @@ public static class Rainflow
     /// <example>-2 1 -3 5 -1 3 -4 4 -2: half cycles 3, 4; full 4; half 8, 9, 8, 6.</example>
     public static IReadOnlyList<RainflowCycle> Count(ReadOnlySpan<double> history)
     {
-        var cycles = new List<RainflowCycle>();
-        var open = new List<double>();
-        foreach (double point in Reversals(history))
-        {
-            open.Add(point);
-            while (open.Count >= 3)
-            {
-                int last = open.Count - 1;
-                if (Math.Abs(open[last] - open[last - 1]) < Math.Abs(open[last - 1] - open[last - 2]))
-                {
-                    break;
-                }
+        var cycles = new RainflowCycle[history.Length];
+        int count = Count(history, cycles, new double[history.Length]);
+        Array.Resize(ref cycles, count);
+        return cycles;
+    }
 
-                if (last == 2)
-                {
-                    cycles.Add(new RainflowCycle(open[0], open[1], 0.5));
-                    open.RemoveAt(0);
-                }
-                else
-                {
-                    cycles.Add(new RainflowCycle(open[last - 2], open[last - 1], 1));
-                    open.RemoveRange(last - 2, 2);
-                }
+    /// <summary>Counts a history by the three-point rule into spans; allocates nothing.</summary>
+    /// <param name="history">Loads or stresses in the order they came; finite.</param>
+    /// <param name="cycles">Room for the cycles, as long as the history.</param>
+    /// <param name="open">Room for the reversals that closed no cycle yet, as long as the history; what stood there is lost.</param>
+    /// <returns>How many cycles were written to the front, in the order they close.</returns>
+    /// <exception cref="ArgumentException">Too little room.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not finite.</exception>
+    public static int Count(ReadOnlySpan<double> history, Span<RainflowCycle> cycles, Span<double> open)
+    {
+        if (cycles.Length < history.Length || open.Length < history.Length)
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant(
+                    $"The spans must hold as many as the history, {history.Length}; got {cycles.Length} and {open.Length}."),
+                nameof(cycles));
+        }
+
+        var stack = new ThreePointStack(cycles, open);
+        int first = 0;
+        while (first < history.Length && Finite(history[first]).Equals(history[0]))
+        {
+            first++;
+        }
+
+        if (first == history.Length)
+        {
+            return 0;
+        }
+
+        stack.Add(history[0]);
+        double newest = Finite(history[first]);
+        bool rises = newest > history[0];
+        foreach (double value in history.Slice(first + 1))
+        {
+            if (value > newest == rises && !value.Equals(newest))
+            {
+                newest = Finite(value);
+            }
+            else if (!value.Equals(newest))
+            {
+                stack.Add(newest);
+                newest = Finite(value);
+                rises = !rises;
             }
         }
 
-        for (int i = 1; i < open.Count; i++)
-        {
-            cycles.Add(new RainflowCycle(open[i - 1], open[i], 0.5));
-        }
-
-        return cycles;
+        stack.Add(newest);
+        return stack.Finish();
     }
 
     /// <summary>Closed cycles of a history by the four-point rule, in the order they close.</summary>
@@ -92,11 +114,7 @@ public static class Rainflow
         var turns = new List<double>();
         foreach (double value in history)
         {
-            if (!Guard.IsFinite(value))
-            {
-                throw Guard.OutOfRange("History", "finite values", value, string.Empty, nameof(history));
-            }
-
+            Finite(value);
             int count = turns.Count;
             if (count > 0 && value.Equals(turns[count - 1]))
             {
@@ -115,4 +133,7 @@ public static class Rainflow
 
         return turns;
     }
+
+    private static double Finite(double value) => Guard.IsFinite(value) ? value
+        : throw Guard.OutOfRange("History", "finite values", value, string.Empty, "history");
 }

@@ -20,6 +20,9 @@ internal sealed class ClutchThermometer
         highestK = airK;
     }
 
+    /// <summary>True while the faces are hotter than they may be.</summary>
+    public bool IsTooHot => tooHot.IsOpen;
+
     public bool IsKnown => plates is not null;
 
     /// <summary>Temperature now; NaN without a heat path.</summary>
@@ -42,12 +45,23 @@ internal sealed class ClutchThermometer
         double before = faceK;
         if (stepS > 0)
         {
-            plates.Step(stepS, heatJ / stepS);
-            faceK = airK + plates.FaceRiseK;
-            highestK = Math.Max(highestK, faceK);
+            faceK = airK + plates.Step(stepS, heatJ / stepS);
+            if (faceK > highestK)
+            {
+                highestK = faceK;
+            }
         }
 
         return tooHot.Step(timeS, stepS, before, faceK, follows);
+    }
+
+    /// <summary>A step without heat, in which nothing new can become too hot.</summary>
+    public void Cool(double stepS)
+    {
+        if (plates is not null && stepS > 0)
+        {
+            faceK = airK + plates.Step(stepS, 0);
+        }
     }
 
     /// <summary>Cools through a pause that begins at a time; true when the faces were too hot before it.</summary>
@@ -56,8 +70,7 @@ internal sealed class ClutchThermometer
         bool was = tooHot.Cut(timeS);
         if (plates is not null && stepS > 0)
         {
-            plates.Step(stepS, 0);
-            faceK = airK + plates.FaceRiseK;
+            faceK = airK + plates.Step(stepS, 0);
         }
 
         return was;

@@ -3,6 +3,7 @@ namespace Driveline.Monitoring;
 /// <summary>Whether the PTO turns, for how long it has, and whether it is being engaged.</summary>
 internal sealed class EngagementTracker(MonitorSettings settings)
 {
+    private readonly double restsBelowRadPerS = settings.TurnsFromRadPerS / 2;
     private bool turns;
     private bool engaging;
     private double startS;
@@ -31,33 +32,14 @@ internal sealed class EngagementTracker(MonitorSettings settings)
     /// <summary>Takes a sample; true when an engagement ended with it.</summary>
     public bool Step(in TorqueSample sample, double stepS, bool follows)
     {
-        turnedS += turns ? stepS : 0;
-        workedS += Works ? stepS : 0;
-        if (!turns && sample.SpeedInRadPerS >= settings.TurnsFromRadPerS)
+        if (turns && !engaging && sample.SpeedInRadPerS >= restsBelowRadPerS)
         {
-            turns = true;
-            if (follows)
-            {
-                engagements++;
-                engaging = true;
-                startS = sample.TimeS;
-                peakNm = sample.TorqueNm;
-            }
-        }
-        else if (turns && sample.SpeedInRadPerS < settings.TurnsFromRadPerS / 2)
-        {
-            turns = false;
-        }
-
-        if (!engaging)
-        {
+            turnedS += stepS;
+            workedS += stepS;
             return false;
         }
 
-        peakNm = Math.Max(peakNm, sample.TorqueNm);
-        durationS = sample.TimeS - startS;
-        engaging = turns && durationS < settings.EngagementS;
-        return !engaging;
+        return Change(in sample, stepS, follows);
     }
 
     /// <summary>Ends what went on at the last sample before a pause; true when the PTO was being engaged.</summary>
@@ -80,5 +62,36 @@ internal sealed class EngagementTracker(MonitorSettings settings)
         cursor.Number(ref turnedS);
         cursor.Number(ref workedS);
         cursor.Count(ref engagements);
+    }
+
+    private bool Change(in TorqueSample sample, double stepS, bool follows)
+    {
+        turnedS += turns ? stepS : 0;
+        workedS += Works ? stepS : 0;
+        if (!turns && sample.SpeedInRadPerS >= settings.TurnsFromRadPerS)
+        {
+            turns = true;
+            if (follows)
+            {
+                engagements++;
+                engaging = true;
+                startS = sample.TimeS;
+                peakNm = sample.TorqueNm;
+            }
+        }
+        else if (turns && sample.SpeedInRadPerS < restsBelowRadPerS)
+        {
+            turns = false;
+        }
+
+        if (!engaging)
+        {
+            return false;
+        }
+
+        peakNm = Math.Max(peakNm, sample.TorqueNm);
+        durationS = sample.TimeS - startS;
+        engaging = turns && durationS < settings.EngagementS;
+        return !engaging;
     }
 }

@@ -22,30 +22,8 @@ internal sealed class LevelEpisode(double from, double until)
     /// <param name="before">The value before.</param>
     /// <param name="value">The value.</param>
     /// <param name="follows">True when the value before counts.</param>
-    public bool Step(double timeS, double stepS, double before, double value, bool follows)
-    {
-        if (!open)
-        {
-            if (value >= from)
-            {
-                open = true;
-                startS = follows && before < from ? Crossing(from, timeS, stepS, before, value) : timeS;
-                peak = value;
-            }
-
-            return false;
-        }
-
-        peak = Math.Max(peak, value);
-        if (value >= until)
-        {
-            return false;
-        }
-
-        endS = follows && before > value ? Crossing(until, timeS, stepS, before, value) : timeS;
-        open = false;
-        return true;
-    }
+    public bool Step(double timeS, double stepS, double before, double value, bool follows) =>
+        (open || value >= from) && Change(timeS, stepS, before, value, follows);
 
     /// <summary>Ends it at the last sample before a pause; true when it was open.</summary>
     public bool Cut(double timeS)
@@ -62,6 +40,27 @@ internal sealed class LevelEpisode(double from, double until)
         cursor.Number(ref startS);
         cursor.Number(ref endS);
         cursor.Number(ref peak);
+    }
+
+    private bool Change(double timeS, double stepS, double before, double value, bool follows)
+    {
+        if (!open)
+        {
+            open = true;
+            startS = follows && before < from ? Crossing(from, timeS, stepS, before, value) : timeS;
+            peak = value;
+            return false;
+        }
+
+        peak = Math.Max(peak, value);
+        if (value >= until)
+        {
+            return false;
+        }
+
+        endS = follows && before > value ? Crossing(until, timeS, stepS, before, value) : timeS;
+        open = false;
+        return true;
     }
 
     private static double Crossing(double level, double timeS, double stepS, double before, double value) =>

@@ -18,6 +18,9 @@ public sealed partial class OverloadMonitor
 
     private readonly MonitorSettings settings;
     private readonly uint fingerprint;
+    private readonly double inPerOut;
+    private readonly double slipFromRadPerS;
+    private readonly double meetShare;
     private readonly SampleGate gate;
     private readonly EngagementTracker engagement;
     private readonly LevelEpisode overload;
@@ -38,6 +41,9 @@ public sealed partial class OverloadMonitor
     public OverloadMonitor(MonitorSettings settings)
     {
         this.settings = Guard.NotNull(settings, nameof(settings));
+        inPerOut = 1 / settings.SpeedRatio;
+        slipFromRadPerS = settings.SlipFromRadPerS;
+        meetShare = settings.TripSpeedShare / 2;
         fingerprint = settings.Fingerprint();
         gate = new SampleGate(settings);
         engagement = new EngagementTracker(settings);
@@ -133,7 +139,15 @@ public sealed partial class OverloadMonitor
 
     private bool WatchDevice(in TorqueSample sample, double stepS, bool follows, Span<MonitorEvent> events, ref int written)
     {
-        double slip = sample.SpeedInRadPerS - (sample.SpeedOutRadPerS / settings.SpeedRatio);
+        double slip = sample.SpeedInRadPerS - (sample.SpeedOutRadPerS * inPerOut);
+        if (slip < slipFromRadPerS && slip < meetShare * sample.SpeedInRadPerS && !slips.IsOpen && !thermometer.IsTooHot)
+        {
+            lastSlip = slip;
+            trips.Hold(in sample);
+            thermometer.Cool(stepS);
+            return false;
+        }
+
         bool slipped = slips.Step(in sample, in last, slip, follows ? lastSlip : double.NaN, stepS, engagement.Engaging, !trips.Tripped);
         bool tooHotEnded = thermometer.Step(sample.TimeS, stepS, slips.StepJ, follows);
         if (slips.IsOpen || slipped)
@@ -170,6 +184,11 @@ public sealed partial class OverloadMonitor
     private void WatchOverload(in TorqueSample sample, double stepS, bool follows, Span<MonitorEvent> events, ref int written)
     {
         bool was = overload.IsOpen;
+        if (!was && sample.TorqueNm < settings.OverloadFromNm)
+        {
+            return;
+        }
+
         if (overload.Step(sample.TimeS, stepS, last.TorqueNm, sample.TorqueNm, follows))
         {
             EndOverload(false, events, ref written);

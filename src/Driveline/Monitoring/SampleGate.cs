@@ -12,10 +12,12 @@ internal sealed class SampleGate
 
     private readonly double periodS;
     private readonly double longestStepS;
+    private readonly double smoothStepS;
     private double lastS;
     private bool hasLast;
     private bool ended;
     private bool clockIsNew;
+    private bool flows;
 
     public long Taken;
     public long Late;
@@ -31,10 +33,58 @@ internal sealed class SampleGate
     {
         periodS = settings.PeriodS;
         longestStepS = settings.LongestStepS;
+        smoothStepS = Math.Min(longestStepS, 1.5 * periodS);
     }
 
     /// <summary>What the sample is, and the time since the one before (0 for the first).</summary>
     public SampleStep Judge(in TorqueSample sample, out double stepS)
+    {
+        double speedOut = sample.SpeedOutRadPerS;
+        stepS = sample.TimeS - lastS;
+        if (flows && stepS > 0 && stepS <= smoothStepS && sample.TimeS <= MostS && Math.Abs(sample.TorqueNm) <= MostNm
+            && Math.Abs(sample.SpeedInRadPerS) <= MostRadPerS && Math.Abs(speedOut) <= MostRadPerS)
+        {
+            lastS = sample.TimeS;
+            Taken++;
+            return SampleStep.Next;
+        }
+
+        return JudgeAgain(in sample, out stepS);
+    }
+
+    /// <summary>Nothing goes on across the last sample.</summary>
+    public void End()
+    {
+        ended = true;
+        flows = false;
+    }
+
+    /// <summary>The next sample may have any time.</summary>
+    public void RestartClock()
+    {
+        clockIsNew = hasLast;
+        flows = false;
+    }
+
+    public void Exchange(ref SnapshotCursor cursor)
+    {
+        cursor.Number(ref lastS);
+        cursor.Flag(ref hasLast);
+        cursor.Flag(ref ended);
+        cursor.Flag(ref clockIsNew);
+        cursor.Count(ref Taken);
+        cursor.Count(ref Late);
+        cursor.Count(ref Duplicate);
+        cursor.Count(ref NotANumber);
+        cursor.Count(ref OutOfRange);
+        cursor.Count(ref Missing);
+        cursor.Count(ref Gaps);
+        cursor.Count(ref ClockResets);
+        cursor.Count(ref WithoutSpeedOut);
+        flows = hasLast && !ended && !clockIsNew;
+    }
+
+    private SampleStep JudgeAgain(in TorqueSample sample, out double stepS)
     {
         stepS = 0;
         if (!Guard.IsFinite(sample.TimeS) || !Guard.IsFinite(sample.TorqueNm) || !Guard.IsFinite(sample.SpeedInRadPerS))
@@ -54,6 +104,7 @@ internal sealed class SampleGate
         if (step != SampleStep.Dropped)
         {
             hasLast = true;
+            flows = true;
             lastS = sample.TimeS;
             ended = false;
             clockIsNew = false;
@@ -62,29 +113,6 @@ internal sealed class SampleGate
         }
 
         return step;
-    }
-
-    /// <summary>Nothing goes on across the last sample.</summary>
-    public void End() => ended = true;
-
-    /// <summary>The next sample may have any time.</summary>
-    public void RestartClock() => clockIsNew = hasLast;
-
-    public void Exchange(ref SnapshotCursor cursor)
-    {
-        cursor.Number(ref lastS);
-        cursor.Flag(ref hasLast);
-        cursor.Flag(ref ended);
-        cursor.Flag(ref clockIsNew);
-        cursor.Count(ref Taken);
-        cursor.Count(ref Late);
-        cursor.Count(ref Duplicate);
-        cursor.Count(ref NotANumber);
-        cursor.Count(ref OutOfRange);
-        cursor.Count(ref Missing);
-        cursor.Count(ref Gaps);
-        cursor.Count(ref ClockResets);
-        cursor.Count(ref WithoutSpeedOut);
     }
 
     private SampleStep Order(double timeS, ref double stepS)

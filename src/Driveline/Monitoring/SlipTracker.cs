@@ -56,31 +56,8 @@ internal sealed class SlipTracker(MonitorSettings settings)
         bool engaging, bool mayBegin)
     {
         StepJ = 0;
-        if (!open)
-        {
-            if (!mayBegin || !(slip >= settings.SlipFromRadPerS))
-            {
-                return false;
-            }
-
-            Begin(in sample, double.IsNaN(slipBefore) ? 0 : stepS, engaging);
-        }
-
-        peakNm = Math.Max(peakNm, sample.TorqueNm);
-        double stepRad = (Math.Max(0, slip) + Math.Max(0, slipBefore)) / 2 * stepS;
-        if (stepRad > 0)
-        {
-            NoSteps none = default;
-            StepJ = SlipKernel.EnergyJ(Math.Max(0, (sample.TorqueNm + before.TorqueNm) / 2), stepRad, ref none);
-            angleRad += stepRad;
-            energyJ += StepJ;
-            totalS += stepS;
-            totalRad += stepRad;
-            totalJ += StepJ;
-        }
-
-        durationS = sample.TimeS - startS;
-        return slip >= settings.SlipUntilRadPerS ? false : End();
+        return (open || (mayBegin && slip >= settings.SlipFromRadPerS))
+            && Go(in sample, in before, slip, slipBefore, stepS, engaging);
     }
 
     /// <summary>Keeps the highest face temperature of the slip.</summary>
@@ -107,6 +84,30 @@ internal sealed class SlipTracker(MonitorSettings settings)
         cursor.Number(ref totalJ);
         cursor.Count(ref slips);
         cursor.Count(ref inWork);
+    }
+
+    private bool Go(in TorqueSample sample, in TorqueSample before, double slip, double slipBefore, double stepS, bool engaging)
+    {
+        if (!open)
+        {
+            Begin(in sample, double.IsNaN(slipBefore) ? 0 : stepS, engaging);
+        }
+
+        peakNm = Math.Max(peakNm, sample.TorqueNm);
+        double stepRad = (Math.Max(0, slip) + Math.Max(0, slipBefore)) / 2 * stepS;
+        if (stepRad > 0)
+        {
+            NoSteps none = default;
+            StepJ = SlipKernel.EnergyJ(Math.Max(0, (sample.TorqueNm + before.TorqueNm) / 2), stepRad, ref none);
+            angleRad += stepRad;
+            energyJ += StepJ;
+            totalS += stepS;
+            totalRad += stepRad;
+            totalJ += StepJ;
+        }
+
+        durationS = sample.TimeS - startS;
+        return slip >= settings.SlipUntilRadPerS ? false : End();
     }
 
     private void Begin(in TorqueSample sample, double stepS, bool engaging)

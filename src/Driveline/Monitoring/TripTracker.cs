@@ -32,14 +32,7 @@ internal sealed class TripTracker(MonitorSettings settings)
     /// <summary>Takes a sample; true when the device let go with it.</summary>
     public bool Step(in TorqueSample sample, double slip, bool turns, bool engaging)
     {
-        if (sample.TimeS - windowS >= settings.TripWithinS)
-        {
-            earlierNm = sample.TimeS - windowS < 2 * settings.TripWithinS ? windowNm : 0;
-            windowNm = 0;
-            windowS = sample.TimeS;
-        }
-
-        windowNm = Math.Max(windowNm, sample.TorqueNm);
+        Keep(in sample);
         if (!turns || slip < settings.TripSpeedShare / 2 * sample.SpeedInRadPerS)
         {
             tripped = false;
@@ -47,29 +40,15 @@ internal sealed class TripTracker(MonitorSettings settings)
             return false;
         }
 
-        bool apart = slip >= settings.TripSpeedShare * sample.SpeedInRadPerS;
-        if (apart && !parted)
-        {
-            parted = true;
-            partedS = sample.TimeS;
-        }
+        return Parts(in sample, slip, engaging);
+    }
 
-        double highest = Math.Max(windowNm, earlierNm);
-        if (tripped || !apart || highest < settings.PeaksFromNm / 2 || sample.TorqueNm > settings.TripTorqueShare * highest)
-        {
-            return false;
-        }
-
-        tripped = true;
-        trips++;
-        inWork += engaging ? 0 : 1;
-        peakNm = highest;
-        startS = partedS;
-        durationS = sample.TimeS - partedS;
-        atEngagement = engaging;
-        angleRad = 0;
-        energyJ = 0;
-        return true;
+    /// <summary>Takes a sample at which the speeds have met.</summary>
+    public void Hold(in TorqueSample sample)
+    {
+        Keep(in sample);
+        tripped = false;
+        parted = false;
     }
 
     /// <summary>Takes over the slip that the trip began with.</summary>
@@ -101,5 +80,52 @@ internal sealed class TripTracker(MonitorSettings settings)
         cursor.Number(ref earlierNm);
         cursor.Count(ref trips);
         cursor.Count(ref inWork);
+    }
+
+    private void Keep(in TorqueSample sample)
+    {
+        if (sample.TimeS - windowS >= settings.TripWithinS)
+        {
+            Roll(sample.TimeS);
+        }
+
+        if (sample.TorqueNm > windowNm)
+        {
+            windowNm = sample.TorqueNm;
+        }
+    }
+
+    private void Roll(double timeS)
+    {
+        earlierNm = timeS - windowS < 2 * settings.TripWithinS ? windowNm : 0;
+        windowNm = 0;
+        windowS = timeS;
+    }
+
+    private bool Parts(in TorqueSample sample, double slip, bool engaging)
+    {
+        bool apart = slip >= settings.TripSpeedShare * sample.SpeedInRadPerS;
+        if (apart && !parted)
+        {
+            parted = true;
+            partedS = sample.TimeS;
+        }
+
+        double highest = Math.Max(windowNm, earlierNm);
+        if (tripped || !apart || highest < settings.PeaksFromNm / 2 || sample.TorqueNm > settings.TripTorqueShare * highest)
+        {
+            return false;
+        }
+
+        tripped = true;
+        trips++;
+        inWork += engaging ? 0 : 1;
+        peakNm = highest;
+        startS = partedS;
+        durationS = sample.TimeS - partedS;
+        atEngagement = engaging;
+        angleRad = 0;
+        energyJ = 0;
+        return true;
     }
 }

@@ -30,6 +30,21 @@ public class RainflowTests
         Close.Relative(2119.9375 / 2e6, Miner.Damage(SNCurve.BoltsInShear, cycles), 1e-12, "hand: fifth powers of the counted ranges");
     }
 
+    [Fact]
+    public void Count_IntoSpans_AllocatesNothing()
+    {
+        double[] history = [-2, 1, -3, 5, -1, 3, -4, 4, -2], open = new double[9];
+        var cycles = new RainflowCycle[9];
+        Rainflow.Count(history, cycles, open);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        int count = Rainflow.Count(history, cycles, open);
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        Assert.Equal([3, 4, 4, 8, 9, 8, 6], cycles.Take(count).Select(c => c.Range));   // the example of the docs, in the order they close
+        Assert.Throws<ArgumentException>(() => Rainflow.Count(history, cycles.AsSpan(1), open));
+        Assert.Throws<ArgumentException>(() => Rainflow.Count(history, cycles, open.AsSpan(1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Rainflow.Count([1, 1, double.NaN], cycles, open));
+    }
+
     // The largest range of a history is always counted, once in full or as halves.
     [Property]
     public Property Count_LargestRange_IsAlwaysThere() => Prop.ForAll(Histories(), history =>

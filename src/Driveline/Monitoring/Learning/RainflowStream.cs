@@ -1,5 +1,3 @@
-using Driveline.Fatigue;
-
 namespace Driveline.Monitoring;
 
 /// <summary>Counts the cycles of a torque as it comes, in classes, with a bounded memory.</summary>
@@ -16,9 +14,12 @@ internal sealed class RainflowStream
     public const int MostOpen = (2 * Ranges) + 2;
 
     private readonly double classNm;
+    private readonly double classesPerNm;
     private readonly long[] closed = new long[Ranges + 1];
     private readonly int[] open = new int[MostOpen];
     private int count;
+    private int newest;
+    private bool rises;
     private long clipped;
 
     public RainflowStream(MonitorSettings settings)
@@ -26,7 +27,11 @@ internal sealed class RainflowStream
     {
     }
 
-    private RainflowStream(double classNm) => this.classNm = classNm;
+    private RainflowStream(double classNm)
+    {
+        this.classNm = classNm;
+        classesPerNm = 1 / classNm;
+    }
 
     /// <summary>Width of a class, N·m.</summary>
     public double ClassNm => classNm;
@@ -34,12 +39,9 @@ internal sealed class RainflowStream
     /// <summary>Samples beyond the full scale, counted at it.</summary>
     public long Clipped => clipped;
 
-    /// <summary>Reversals that closed no cycle yet, with the newest point.</summary>
-    public ReadOnlySpan<int> Open => open.AsSpan(0, count);
-
     public void Add(double nm)
     {
-        double classes = Math.Round(nm / classNm);
+        double classes = Math.Round(nm * classesPerNm);
         if (Math.Abs(classes) > Half)
         {
             clipped++;
@@ -66,8 +68,7 @@ internal sealed class RainflowStream
     public double[] CountedClosedHistory()
     {
         RainflowStream copy = Copy();
-        int[] residue = copy.Open.ToArray();
-        Array.Clear(copy.open, 0, copy.count);
+        int[] residue = copy.open.AsSpan(0, copy.count).ToArray();
         copy.count = 0;
         foreach (int point in residue)
         {
@@ -79,12 +80,14 @@ internal sealed class RainflowStream
             copy.Add(point);
         }
 
+        copy.Settle();
         copy.Close();
         return copy.Closed();
     }
 
     public void Exchange(ref SnapshotCursor cursor)
     {
+        Settle();
         cursor.Count(ref clipped);
         cursor.Index(ref count, 0, MostOpen);
         for (int k = 0; k < count; k++)
@@ -96,6 +99,9 @@ internal sealed class RainflowStream
         {
             cursor.Count(ref closed[k]);
         }
+
+        newest = count > 0 ? open[count - 1] : 0;
+        rises = count > 1 && newest > open[count - 2];
     }
 
     /// <summary>True when the residue is one that counting could have left: reversals, and no more of them than can be.</summary>
@@ -111,7 +117,7 @@ internal sealed class RainflowStream
 
         for (int k = 3; k < count - 1; k++)
         {
-            if (Rainflow.InnerCloses(open[k - 3], open[k - 2], open[k - 1], open[k]))
+            if (InnerCloses(open[k - 3], open[k - 2], open[k - 1], open[k]))
             {
                 return false;
             }
@@ -120,27 +126,41 @@ internal sealed class RainflowStream
         return true;
     }
 
+    // Of two points or more the newest may still move on; where it stands is settled when it turns.
     private void Add(int point)
     {
-        if (count > 0 && point == open[count - 1])
+        if (count > 1)
+        {
+            if (point > newest == rises || point == newest)
+            {
+                newest = rises ? Math.Max(point, newest) : Math.Min(point, newest);
+                return;
+            }
+        }
+        else if (count == 1 && point == newest)
         {
             return;
         }
 
-        if (count > 1 && (open[count - 1] > open[count - 2]) == (point > open[count - 1]))
-        {
-            open[count - 1] = point;
-            return;
-        }
-
+        Settle();
         Close();
+        rises = point > newest;
+        newest = point;
         open[count++] = point;
+    }
+
+    private void Settle()
+    {
+        if (count > 0)
+        {
+            open[count - 1] = newest;
+        }
     }
 
     // The newest point is a reversal from here on.
     private void Close()
     {
-        while (count >= 4 && Rainflow.InnerCloses(open[count - 4], open[count - 3], open[count - 2], open[count - 1]))
+        while (count >= 4 && InnerCloses(open[count - 4], open[count - 3], open[count - 2], open[count - 1]))
         {
             closed[Math.Abs(open[count - 2] - open[count - 3])]++;
             open[count - 3] = open[count - 1];
@@ -148,11 +168,18 @@ internal sealed class RainflowStream
         }
     }
 
+    private static bool InnerCloses(int first, int second, int third, int fourth)
+    {
+        int inner = Math.Abs(third - second);
+        return inner <= Math.Abs(fourth - third) && inner <= Math.Abs(second - first);
+    }
+
     private double[] Closed() => Array.ConvertAll(closed, n => (double)n);
 
     private RainflowStream Copy()
     {
-        var copy = new RainflowStream(classNm) { count = count };
+        Settle();
+        var copy = new RainflowStream(classNm) { count = count, newest = newest, rises = rises };
         open.CopyTo(copy.open, 0);
         closed.CopyTo(copy.closed, 0);
         copy.Close();

@@ -44,25 +44,14 @@ internal sealed class WorkPeakStore(MonitorSettings settings)
     public void Step(in TorqueSample sample, bool works, bool taints)
     {
         bool above = works && sample.TorqueNm >= settings.PeaksFromNm;
-        if (open)
+        if (open && above && !taints)
         {
-            tainted |= taints;
-            if (above)
-            {
-                peakNm = Math.Max(peakNm, sample.TorqueNm);
-                lastAboveS = sample.TimeS;
-            }
-            else if (!works || sample.TimeS - lastAboveS >= settings.PeaksApartS)
-            {
-                Cut();
-            }
-        }
-        else if (above)
-        {
-            open = true;
-            tainted = taints;
-            peakNm = sample.TorqueNm;
+            peakNm = sample.TorqueNm > peakNm ? sample.TorqueNm : peakNm;
             lastAboveS = sample.TimeS;
+        }
+        else if (open || above)
+        {
+            Change(in sample, works, above, taints);
         }
     }
 
@@ -100,6 +89,30 @@ internal sealed class WorkPeakStore(MonitorSettings settings)
         for (int k = 0; k < count; k++)
         {
             cursor.Number(ref heap[k]);
+        }
+    }
+
+    private void Change(in TorqueSample sample, bool works, bool above, bool taints)
+    {
+        if (open)
+        {
+            tainted |= taints;
+            if (above)
+            {
+                peakNm = Math.Max(peakNm, sample.TorqueNm);
+                lastAboveS = sample.TimeS;
+            }
+            else if (!works || sample.TimeS - lastAboveS >= settings.PeaksApartS)
+            {
+                Cut();
+            }
+        }
+        else
+        {
+            open = true;
+            tainted = taints;
+            peakNm = sample.TorqueNm;
+            lastAboveS = sample.TimeS;
         }
     }
 
