@@ -92,6 +92,10 @@ public class WatchTests
         JsonElement learned = JsonDocument.Parse(run.Output).RootElement.GetProperty("workPeakNm");
         JsonElement verdict = JsonDocument.Parse(CliRun.Of("assess", target, "--json").Output).RootElement;
         Assert.Equal(learned.GetProperty("high").GetDouble(), verdict.GetProperty("workPeakNm").GetProperty("high").GetDouble(), 0.5);
+        JsonElement history = JsonDocument.Parse(File.ReadAllText(target)).RootElement.GetProperty("history");
+        Assert.Equal((60 * 250 - 1) * 0.02 / 3600, history.GetProperty("hours").GetDouble(), 1e-9);
+        Assert.Equal(0, history.GetProperty("breaks").GetInt32());
+        Assert.Equal(0, history.GetProperty("breaksAtEngagement").GetInt32());
         Assert.Contains("60 peaks above 300 N·m", File.ReadAllText(target), StringComparison.Ordinal);
         Assert.Equal(learned.GetProperty("expected").GetDouble(),
             verdict.GetProperty("workPeakNm").GetProperty("expected").GetDouble(), 0.5);

@@ -6,7 +6,7 @@ using Driveline.Quantities;
 
 namespace Driveline.Cases.Questions;
 
-/// <summary>Takes a measured work peak into a case.</summary>
+/// <summary>Takes a measured work peak and the history of the log into a case.</summary>
 public static class MeasuredWork
 {
     private const int LongestNotes = 20_000;
@@ -54,5 +54,32 @@ public static class MeasuredWork
         measured = read.Case;
         problem = read.IsRead ? null : "The case cannot take the peak: " + string.Join(" ", read.Errors.Select(e => e.Message));
         return read.IsRead;
+    }
+
+    /// <summary>
+    /// The case with the peak, and with how often the protection acted over the hours seen, where the log tells it and the case states no
+    /// history: trips, and those slips that a clutch is there for. Since when these hours count, and what changed since, nobody measured.
+    /// </summary>
+    /// <param name="file">The case.</param>
+    /// <param name="report">What the log shows.</param>
+    /// <param name="measured">The case with what was measured; null when there is a problem.</param>
+    /// <param name="problem">Why the case cannot take it.</param>
+    public static bool TryIn(
+        CaseFile file, MonitorReport report, [NotNullWhen(true)] out CaseFile? measured, [NotNullWhen(false)] out string? problem)
+    {
+        MonitorHistory history = Guard.NotNull(report, nameof(report)).History;
+        if (!TryIn(file, report.WorkPeak, out measured, out problem) || file.Facts.Get(CaseFileMembers.History) is not null
+            || history.Trips is not { } trips || history.TripsInWork is not { } tripsInWork || !(history.Turned.Hours > 0))
+        {
+            return measured is not null;
+        }
+
+        bool slips = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline), ElementMembers.SlipClutch).Any();
+        long all = trips + (slips ? history.Slips!.Value : 0);
+        long inWork = tripsInWork + (slips ? history.SlipsInWork!.Value : 0);
+        CaseReadResult read = measured.With("history", FormattableString.Invariant(
+            $"{{ \"hours\": {history.Turned.Hours:R}, \"breaks\": {inWork}, \"breaksAtEngagement\": {all - inWork} }}"));
+        measured = read.Case ?? measured;
+        return true;
     }
 }

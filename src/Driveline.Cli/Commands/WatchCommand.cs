@@ -132,7 +132,7 @@ internal static class WatchCommand
     {
         OutFolder.WriteFile(
             target,
-            MeasuredWork.TryIn(input?.File ?? CaseFile.Empty, report.WorkPeak, out CaseFile? measured, out string? problem)
+            MeasuredWork.TryIn(input?.File ?? CaseFile.Empty, report, out CaseFile? measured, out string? problem)
                 ? CaseWriter.ToJson(measured!) + "\n"
                 : throw new BadInputException("--out: " + problem),
             "--out");
