@@ -20,6 +20,11 @@ public sealed partial class OverloadMonitor
         int written = 0;
         Cut(0, last.TimeS, events, ref written);
         gate.End();
+        if (MonitorInstruments.AreHeard)
+        {
+            MonitorInstruments.Tell(Counts, Counts, events.Slice(0, written));
+        }
+
         return written;
     }
 

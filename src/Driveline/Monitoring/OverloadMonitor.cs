@@ -66,14 +66,20 @@ public sealed partial class OverloadMonitor
     public FeedResult Feed(ReadOnlySpan<TorqueSample> samples, Span<MonitorEvent> events)
     {
         CheckRoom(events);
-        int written = 0;
-        int taken = 0;
-        while (taken < samples.Length && events.Length - written >= MostEventsPerSample)
+        if (!MonitorInstruments.AreHeard)
         {
-            Step(in samples[taken++], events, ref written);
+            return Take(samples, events);
         }
 
-        return new FeedResult(taken, written);
+        SampleCounts before = Counts;
+        FeedResult result;
+        using (MonitorInstruments.Begin(samples.Length))
+        {
+            result = Take(samples, events);
+        }
+
+        MonitorInstruments.Tell(before, Counts, events.Slice(0, result.EventsWritten));
+        return result;
     }
 
     /// <summary>Takes all samples and adds the events to a list.</summary>
@@ -92,6 +98,18 @@ public sealed partial class OverloadMonitor
                 events.Add(seen);
             }
         }
+    }
+
+    private FeedResult Take(ReadOnlySpan<TorqueSample> samples, Span<MonitorEvent> events)
+    {
+        int written = 0;
+        int taken = 0;
+        while (taken < samples.Length && events.Length - written >= MostEventsPerSample)
+        {
+            Step(in samples[taken++], events, ref written);
+        }
+
+        return new FeedResult(taken, written);
     }
 
     private static void CheckRoom(Span<MonitorEvent> events)
