@@ -53,6 +53,7 @@ internal static class CasePlaces
             [ProtectionFindings.WorkUnbounded] = work,
             [ProtectionFindings.TripBelowWork] = work,
             [ProtectionFindings.TripMayFallBelowWork] = work,
+            [ProtectionFindings.TripHasNoLowEnd] = work,
             [ProtectionFindings.TripsSeenInWork] = Trips(file),
             [ProtectionFindings.PartsNotComplete] = [CaseFileMembers.PartsComplete.Name],
             [ProtectionFindings.MachineNotKnown] = kind,
