@@ -4,7 +4,7 @@ using System.Diagnostics.Metrics;
 
 namespace Driveline.Monitoring;
 
-/// <summary>What monitors tell listeners of this process, if there are any: a meter and a source of activities, both named as below.</summary>
+/// <summary>What monitors tell listeners of this process, if there are any: a meter and a source of activities of one name.</summary>
 internal static class MonitorInstruments
 {
     public const string Name = "Driveline.Monitoring";
