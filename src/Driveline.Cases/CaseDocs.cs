@@ -15,7 +15,7 @@ public static class CaseDocs
             .Append("A quantity is a text with its unit, such as `\"650 lbf.ft\"`, `\"1 3/4 in\"`, `\"35 hp\"` or `\"12,5 mm\"`; `hp` "
                 + "is the mechanical horsepower, `PS` the metric one.\n")
             .Append("Where a band is taken, write one quantity, or `{ \"low\": …, \"expected\": …, \"high\": … }`; `low` alone means "
-                + "*at least*, and `high` may be `\"unbounded\"`.\n");
+                + "*at least*, and `high` may be `\"unbounded\"`. `source` says where its numbers stand: `\"parts book, page 12\"`.\n");
         Append(page, MemberTables.All);
         return page.ToString();
     }

@@ -12,8 +12,10 @@ namespace Driveline.Cases;
 /// </remarks>
 public static class CaseSchema
 {
-    /// <summary>The schema as JSON text, indented.</summary>
-    public static string Json() => Json("Driveline case file", MemberTables.All);
+    private static readonly Lazy<string> Made = new(() => Json("Driveline case file", MemberTables.All));
+
+    /// <summary>The schema as JSON text, indented; made once.</summary>
+    public static string Json() => Made.Value;
 
     /// <summary>The schema of a document whose root is the first of these tables.</summary>
     internal static string Json(string title, IReadOnlyList<MemberTable> tables)

@@ -149,5 +149,5 @@ internal sealed class CaseWalk
         Shown(Encoding.UTF8.GetString(Text.Utf8, (int)reader.TokenStartIndex, Math.Min(reader.ValueSpan.Length + quotes, 240)));
 
     private static bool IsPlainName(string name) =>
-        name.Length is > 0 and <= 60 && name.All(c => c is (>= 'a' and <= 'z') or (>= 'A' and <= 'Z') or (>= '0' and <= '9') or '_');
+        name.Length is > 0 and <= 60 && name.All(c => c is (>= 'a' and <= 'z') or (>= 'A' and <= 'Z') or (>= '0' and <= '9') or '_' or '$');
 }

@@ -18,6 +18,8 @@ public sealed class RankedBolt
     private const double SeasonHours = 100;
 
     private readonly Lazy<ProtectionProbabilities> probabilities;
+    private readonly Lazy<Probability?> pass;
+    private readonly Lazy<double?> tripsPerHour;
     private readonly Lazy<IReadOnlyList<NeighbourGrade>> steps;
     private readonly HoleUse hole;
 
@@ -37,6 +39,8 @@ public sealed class RankedBolt
         GuardMargin = verdict.GuardMargin;
         Cautions = [.. OwnCautions()];
         probabilities = new Lazy<ProtectionProbabilities>(() => ProtectionProbabilities.Of(verdict));
+        pass = new Lazy<Probability?>(Pass);
+        tripsPerHour = new Lazy<double?>(Trips);
         steps = new Lazy<IReadOnlyList<NeighbourGrade>>(
             () => [.. NeighbourGrade.Of(verdict, device).Where(n => showsStronger || !n.IsStronger)]);
     }
@@ -95,11 +99,7 @@ public sealed class RankedBolt
     /// 1 − P(one peak trips) − Σ P(part damaged first), not below 0: the chance of any of several failures is at most their sum,
     /// whatever they share. Null when a probability is not known, or a part or a limit is missing.
     /// </remarks>
-    public Probability? PassProbability => OnePeakTrips is not { } trips
-        || probabilities.Value is not { IsAtLeast: false, Parts.Count: > 0 } known ? null
-        : new Probability(
-            1 - trips.Value - known.Parts.Sum(p => p.DamagedFirst.Value),
-            Provenance.Basis.Weakest([trips.Basis, .. known.Parts.Select(p => p.DamagedFirst.Basis)]));
+    public Probability? PassProbability => pass.Value;
 
     /// <summary>
     /// Breaks by work peaks an hour of work, a new bolt after each break and each 100 h; null when work or the rate of its peaks is not
@@ -110,20 +110,7 @@ public sealed class RankedBolt
     /// The probability counts as at least 0.001, so the rate is never below 0.001 in 100 h. Fatigue is not in it, see
     /// <see cref="FatigueHours"/>.
     /// </remarks>
-    public double? TripsPerHour
-    {
-        get
-        {
-            if (Verdict.Question.PeaksPerHour is not { } rate || rate <= 0 || probabilities.Value.Forecast(Check, rate) is not { } forecast)
-            {
-                return null;
-            }
-
-            Duration season = Duration.FromHours(SeasonHours);
-            double hours = Si.Seconds(forecast.ExpectedTimeUpTo(season)) / 3600;
-            return Math.Max(forecast.Within(season).Value, Probability.Floor) / hours;
-        }
-    }
+    public double? TripsPerHour => tripsPerHour.Value;
 
     /// <summary>
     /// Hours of work it lasts at least under repeated work peaks; null when not known or on a seized hub, infinite when they do not tire
@@ -195,5 +182,23 @@ public sealed class RankedBolt
         {
             yield return ChoosingCautions.MayActInWork;
         }
+    }
+
+    private Probability? Pass() => OnePeakTrips is not { } trips
+        || probabilities.Value is not { IsAtLeast: false, Parts.Count: > 0 } known ? null
+        : new Probability(
+            1 - trips.Value - known.Parts.Sum(p => p.DamagedFirst.Value),
+            Provenance.Basis.Weakest([trips.Basis, .. known.Parts.Select(p => p.DamagedFirst.Basis)]));
+
+    private double? Trips()
+    {
+        if (Verdict.Question.PeaksPerHour is not { } rate || rate <= 0 || probabilities.Value.Forecast(Check, rate) is not { } forecast)
+        {
+            return null;
+        }
+
+        Duration season = Duration.FromHours(SeasonHours);
+        double hours = Si.Seconds(forecast.ExpectedTimeUpTo(season)) / 3600;
+        return Math.Max(forecast.Within(season).Value, Probability.Floor) / hours;
     }
 }

@@ -17,6 +17,12 @@ public sealed class ProtectionVerdict
     private int headline = NotJudged;
     private List<Doubt>? doubts;
     private AsSpecified? asSpecified;
+    private Standing? standing;
+    private IReadOnlyList<Finding>? findings;
+    private IReadOnlyList<Measurement>? measureNext;
+    private IReadOnlyList<NeighbourGrade>? neighbourGrades;
+    private IReadOnlyList<Caution>? cautions;
+    private IReadOnlyList<LadderRung>? ladder;
     private IReadOnlyList<FittedAgainstSpecified>? comparisons;
 
     internal ProtectionVerdict(ProtectionQuestion question, ProtectionPolicy policy, PartCheck[] parts, DeviceCheck[] devices)
@@ -173,22 +179,22 @@ public sealed class ProtectionVerdict
     public bool EngagementTrips => TrippedByEngagement is not null;
 
     /// <summary>Whether the machine may be used as it is, and what lifts what forbids it; every answer heads with it.</summary>
-    public Standing Standing => StandingRules.Of(this, [], []);
+    public Standing Standing => standing ??= StandingRules.Of(this, [], []);
 
     /// <summary>Everything a caller must notice, worst first.</summary>
-    public IReadOnlyList<Finding> Findings => VerdictFindings.Of(this);
+    public IReadOnlyList<Finding> Findings => findings ??= VerdictFindings.Of(this);
 
     /// <summary>What to measure or look up next, most useful first; empty when nothing is in doubt.</summary>
-    public IReadOnlyList<Measurement> MeasureNext => NextMeasurements.Of(this);
+    public IReadOnlyList<Measurement> MeasureNext => measureNext ??= NextMeasurements.Of(this);
 
     /// <summary>What a bolt one grade weaker or stronger in the same hole would do; empty when the bolt has no such neighbours.</summary>
-    public IReadOnlyList<NeighbourGrade> NeighbourGrades => NeighbourGrade.Of(this);
+    public IReadOnlyList<NeighbourGrade> NeighbourGrades => neighbourGrades ??= NeighbourGrade.Of(this);
 
     /// <summary>The cautions that go with this result.</summary>
-    public IReadOnlyList<Caution> Cautions => VerdictCautions.Of(Question.Machine, Question.Chain);
+    public IReadOnlyList<Caution> Cautions => cautions ??= VerdictCautions.Of(Question.Machine, Question.Chain);
 
     /// <summary>All torques in order, as a picture shows them, referred to the PTO.</summary>
-    public IReadOnlyList<LadderRung> Ladder => TorqueLadder.Of(this);
+    public IReadOnlyList<LadderRung> Ladder => ladder ??= TorqueLadder.Of(this);
 
     /// <summary>The weakest basis of any number the answer rests on; null when it rests on no number.</summary>
     public Basis? WeakestBasis

@@ -36,7 +36,7 @@ public partial class CaseReaderTests
     [InlineData("""{ "tractor": { "ptoPwer": "26 kW" } }""", "tractor.ptoPwer", CaseErrorKind.UnknownMember, "did you mean \"ptoPower\"?")]
     [InlineData("""{ "driveline": [ { "shearBolt": { "yokeStrength": "360 MPa" } } ] }""", "driveline[0].shearBolt.yokeStrength",
         CaseErrorKind.UnknownMember, "did you mean \"yokeYieldStrength\"?")]
-    [InlineData("""{ "zzz": 1 }""", "zzz", CaseErrorKind.UnknownMember, "it may have title, notes, date")]
+    [InlineData("""{ "zzz": 1 }""", "zzz", CaseErrorKind.UnknownMember, "it may have $schema, format, title, notes, date")]
     [InlineData("""{ "title": "a", "title": "b" }""", "title", CaseErrorKind.DuplicateMember, "stated twice")]
     [InlineData("""{ "title": "a", "t\u0069tle": "b" }""", "title", CaseErrorKind.DuplicateMember, "stated twice")]
     [InlineData("""{ "tractor": { "stubDamagedAt": { "low": "1 N.m", "low": "2 N.m" } } }""", "tractor.stubDamagedAt.low",

@@ -24,6 +24,7 @@ internal static class Sample
     /// <summary>Every member of the format at least once.</summary>
     public const string Everything = """
         {
+          "$schema": "case-file.schema.json", "format": 0,
           "title": "Everything", "notes": "Two lines,\nthe second with “quotes”.", "date": "2026-05-31",
           "tractor": {
             "ptoPower": "35 hp", "enginePower": "45 PS", "engineSpeed": "2200 rpm", "flywheelInertia": "1.1 kg.m2", "torqueReserve": "30 %",

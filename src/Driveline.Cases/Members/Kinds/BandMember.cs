@@ -4,7 +4,7 @@ using Driveline.Quantities;
 
 namespace Driveline.Cases.Members;
 
-/// <summary>A band: one quantity, or an object with low, expected and high.</summary>
+/// <summary>A band: one quantity, or an object with low, expected, high and the source of its numbers.</summary>
 /// <remarks>
 /// One quantity is a band of that one value. In the object low is required; a missing or "unbounded" high means at least low.
 /// Low and high without expected take their middle as expected, with the basis of common practice, since nobody stated it.
@@ -15,7 +15,11 @@ internal sealed class BandMember<T> : ReferenceMember<T>
     private const string Unbounded = "unbounded";
     private static readonly Basis Case = Basis.Given("the case");
     private static readonly Basis Middle = Basis.CommonPractice("middle of the stated low and high");
+    private const string Source = "source";
+    private const int LongestSource = 200;
     private static readonly string[] Ends = ["low", "expected", "high"];
+    private static readonly string[] Names = [.. Ends, Source];
+    private static readonly TextValue SourceText = new(LongestSource);
 
     private readonly QuantityValue quantity;
     private readonly Func<Band, BandBasis, T> create;
@@ -27,7 +31,7 @@ internal sealed class BandMember<T> : ReferenceMember<T>
         this.create = create;
     }
 
-    public override string ValueWords => quantity.Words + ", or { low, expected, high }";
+    public override string ValueWords => quantity.Words + ", or { low, expected, high, source }";
 
     public override QuantityValue? Quantity => quantity;
 
@@ -42,7 +46,7 @@ internal sealed class BandMember<T> : ReferenceMember<T>
 
         long offset = reader.TokenStartIndex;
         double?[] ends = [null, null, null];
-        bool isGood = ReadEnds(ref reader, walk, ends, out bool isLowStated);
+        bool isGood = ReadEnds(ref reader, walk, ends, out bool isLowStated, out Basis basis);
         if (!isLowStated)
         {
             walk.Error(
@@ -54,14 +58,15 @@ internal sealed class BandMember<T> : ReferenceMember<T>
                 null);
         }
 
-        return isGood && isLowStated ? Assemble(ends, offset, walk) : null;
+        return isGood && isLowStated ? Assemble(ends, basis, offset, walk) : null;
     }
 
     public override void Write(Utf8JsonWriter writer, object value)
     {
         var band = (QuantityBand)value;
         Band si = band.SiBand;
-        if (si.Low.Equals(si.High))
+        Basis source = band.Basis.Low;
+        if (si.Low.Equals(si.High) && source.Equals(Case))
         {
             quantity.Write(writer, si.Low);
             return;
@@ -80,6 +85,11 @@ internal sealed class BandMember<T> : ReferenceMember<T>
         {
             writer.WritePropertyName(Ends[2]);
             quantity.Write(writer, si.High);
+        }
+
+        if (!source.Equals(Case))
+        {
+            writer.WriteString(Source, source.Document);
         }
 
         writer.WriteEndObject();
@@ -101,6 +111,9 @@ internal sealed class BandMember<T> : ReferenceMember<T>
             writer.WriteEndObject();
         }
 
+        writer.WriteStartObject(Source);
+        SourceText.WriteSchema(writer);
+        writer.WriteEndObject();
         writer.WriteEndObject();
         writer.WriteStartArray("required");
         writer.WriteStringValue(Ends[0]);
@@ -110,24 +123,32 @@ internal sealed class BandMember<T> : ReferenceMember<T>
         writer.WriteEndArray();
     }
 
-    private static BandBasis BasisOfMiddle() => new(Case, Middle, Case, BandEnd.Limit, BandEnd.Limit);
+    private static BandBasis BasisOfMiddle(Basis basis) => new(basis, Middle, basis, BandEnd.Limit, BandEnd.Limit);
 
-    private bool ReadEnds(ref Utf8JsonReader reader, CaseWalk walk, double?[] ends, out bool isLowStated)
+    private bool ReadEnds(ref Utf8JsonReader reader, CaseWalk walk, double?[] ends, out bool isLowStated, out Basis basis)
     {
         bool isGood = true;
-        bool[] stated = new bool[Ends.Length];
+        basis = Case;
+        bool[] stated = new bool[Names.Length];
         while (!walk.IsFull && reader.Read() && reader.TokenType != JsonTokenType.EndObject)
         {
             string? name = CaseWalk.TextOrNull(ref reader);
             long offset = reader.TokenStartIndex;
-            int end = Array.IndexOf(Ends, name);
+            int end = Array.IndexOf(Names, name);
             reader.Read();
             walk.Enter(name ?? "?");
             if (end < 0 || stated[end])
             {
                 isGood = false;
-                UnknownMember.Report(walk, offset, name, end >= 0, "a band", Ends);
+                UnknownMember.Report(walk, offset, name, end >= 0, "a band", Names);
                 reader.Skip();
+            }
+            else if (end == Ends.Length)
+            {
+                stated[end] = true;
+                string? source = SourceText.Read(ref reader, walk);
+                isGood &= source is not null;
+                basis = source is null ? Case : Basis.Given(source);
             }
             else
             {
@@ -148,7 +169,7 @@ internal sealed class BandMember<T> : ReferenceMember<T>
             ? double.PositiveInfinity
             : (double?)quantity.Read(ref reader, walk);
 
-    private T? Assemble(double?[] ends, long offset, CaseWalk walk)
+    private T? Assemble(double?[] ends, Basis basis, long offset, CaseWalk walk)
     {
         double low = ends[0]!.Value;
         double high = ends[2] ?? double.PositiveInfinity;
@@ -157,7 +178,7 @@ internal sealed class BandMember<T> : ReferenceMember<T>
         if (low <= expected && expected <= high)
         {
             bool needsMiddle = isMiddle && low < high;
-            return create(new Band(low, expected, high), needsMiddle ? BasisOfMiddle() : BandBasis.Of(Case));
+            return create(new Band(low, expected, high), needsMiddle ? BasisOfMiddle(basis) : BandBasis.Of(basis));
         }
 
         string received = Shown(low) + ", " + Shown(expected) + ", " + Shown(high);

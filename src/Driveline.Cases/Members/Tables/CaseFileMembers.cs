@@ -8,6 +8,9 @@ internal static class CaseFileMembers
     public static readonly MemberTable Table = new("case",
         "A case: one tractor, one implement and the driveline between them. Facts that are not known are left out.", CaseChecks.Across);
 
+    public static readonly TextMember Schema = Table.Text(
+        "$schema", 500, "Where an editor finds the schema of case files; the library does not look it up.");
+    public static readonly WholeMember Format = Table.Whole("format", 0, 0, "Number of the format of the file: 0 until it is frozen.");
     public static readonly TextMember Title = Table.Text("title", 200, "What the case is, in one line.");
     public static readonly TextMember Notes = Table.Text("notes", 20000, "Anything else worth keeping.");
     public static readonly DateMember Date = Table.Date("date", "The day for which the case is stated; ages and intervals count to it.");
