@@ -78,8 +78,9 @@ internal static class CasePlaces
     private static string[] Work(CaseFile file)
     {
         CaseObject? work = file.Facts.Get(CaseFileMembers.Work);
-        return work?.IsStated(WorkMembers.SteadyPeak) == true ? ["work.steadyPeak"]
-            : work?.IsStated(WorkMembers.SteadyMean) == true ? ["work.steadyMean", "work.peakFactor"]
+        string[] at = work?.IsStated(WorkMembers.At) == true ? ["work.at"] : [];
+        return work?.IsStated(WorkMembers.SteadyPeak) == true ? ["work.steadyPeak", .. at]
+            : work?.IsStated(WorkMembers.SteadyMean) == true ? ["work.steadyMean", "work.peakFactor", .. at]
             : work?.IsStated(WorkMembers.MeanPower) == true ? ["work.meanPower", "work.peakFactor", "tractor.ptoSpeed"]
             : CaseWork.Need(file) is not null ? ["implement", "tractor.ptoSpeed", "work.peakFactor"]
             : [CaseFileMembers.Work.Name];

@@ -26,6 +26,7 @@ public class CaseWorkTests
         ProtectionVerdict verdict = Verdict("thornbeck-bolt-right", "\"high\": \"650 N.m\" }, \"peaksPerHour\": 40,",
             "\"high\": \"1200 N.m\" }, \"peaksPerHour\": 40, \"at\": \"blades and carrier\",");
         Assert.NotEqual(Answer.Yes, verdict.Quiet);
+        Assert.Contains(verdict.Findings, f => f.Because.Contains("work.at"));   // taken away, the same torque would stand at the PTO
     }
 
     [Fact]
