@@ -6,9 +6,8 @@ namespace Driveline.Reports;
 
 /// <summary>An advice as plain text: the answer to an owner's letter, at most 78 columns but for long table rows.</summary>
 /// <remarks>
-/// In order: the likeliest cause or that not enough is known, what may be behind it with reasons for and against, what to check
-/// next, what to do with the price of each in protection and money, the inspection after a blow, deck, costs, the bolt change,
-/// what else to notice, where it comes from, and always last every caution.
+/// One page: whether the machine may be used, what to do, what we think, what to tell us. Then every caution, and the sheets that apply:
+/// A changing the bolt, B after a hit, C testing and setting the clutch, D the numbers.
 /// </remarks>
 public static class AdviceText
 {

@@ -58,7 +58,8 @@ public class ChooseTests
         Assert.Equal(0, run.Code);
         using JsonDocument json = JsonDocument.Parse(run.Output);
         Assert.Equal(
-            ["contract", "library", "result", "language", "units", "title", "date", "device", "fitted", "specified", "best", "isManualsInStock", "manuals", "choices", "leftOut", "settings", "findings",
+            ["contract", "library", "result", "language", "units", "title", "date", "device", "fitted", "specified", "best",
+                "isManualsInStock", "manuals", "choices", "leftOut", "settings", "findings",
                 "cautions"],
             json.RootElement.EnumerateObject().Select(m => m.Name));
         JsonElement[] choices = [.. json.RootElement.GetProperty("choices").EnumerateArray()];

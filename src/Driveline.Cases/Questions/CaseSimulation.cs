@@ -66,10 +66,10 @@ public sealed class CaseSimulation
         (file ?? throw new ArgumentNullException(nameof(file))).Facts.Get(CaseFileMembers.Strike) is null ? Engagement(file, limits)
             : Strike(file, limits);
 
-    /// <summary>Letting the PTO clutch in, within the usual limits.</summary>
+    /// <summary>Engaging the PTO clutch, within the usual limits.</summary>
     internal static CaseSimulation Engagement(CaseFile file) => Engagement(file, SimulationLimits.Usual);
 
-    /// <summary>Letting the PTO clutch in, within limits.</summary>
+    /// <summary>Engaging the PTO clutch, within limits.</summary>
     internal static CaseSimulation Engagement(CaseFile file, SimulationLimits limits) =>
         Of(file, SimulatedEvent.Engagement, new WorkMeter(limits));
 

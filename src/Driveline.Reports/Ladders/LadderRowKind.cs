@@ -6,7 +6,7 @@ internal enum LadderRowKind
     /// <summary>The peaks of normal work.</summary>
     Work = 0,
 
-    /// <summary>Letting the PTO in.</summary>
+    /// <summary>Engaging the PTO.</summary>
     Engagement,
 
     /// <summary>A device acts.</summary>

@@ -11,15 +11,49 @@ internal static class CauseSentences
     private const int Most = 4;
     private const int MostReasons = 5;
     private const double WorthNaming = 0.05;
-
-    /// <summary>The likeliest cause, or that not enough is known.</summary>
-    public static string Lead(Diagnosis diagnosis, Phrase phrase) =>
-        diagnosis.IsEnoughKnown ? Likely("letter.likely", diagnosis, phrase) : phrase.Of("advice.checkFirst");
+    private const double Certain = 0.85;
+    private const double Better = 0.5;
+    private const double Possible = 0.1;
+    private const double Strong = 1.5;
+    private const int MostOthers = 2;
 
     /// <summary>The likeliest cause with its chance, in a sentence of that code.</summary>
     public static string Likely(string code, Diagnosis diagnosis, Phrase phrase) => phrase.Of(Phrase.Code(code)
         .With("probability", QuantityKind.Probability, diagnosis.Causes[0].Probability.Value)
         .With("text", phrase.Of(AdviceCodes.Of(diagnosis.Causes[0].Cause))));
+
+    /// <summary>The likeliest cause, how sure that is, and what else it may be; all in words.</summary>
+    public static string InWords(Diagnosis diagnosis, Phrase phrase)
+    {
+        LikelyCause first = diagnosis.Causes[0];
+        if (first.Cause == Cause.NotKnown)
+        {
+            return phrase.Of("letter.think.nothing");
+        }
+
+        string sure = !diagnosis.IsEnoughKnown ? "letter.think.open"
+            : first.IsSeen ? "letter.think.seen"
+            : first.Probability.Value >= Certain ? "letter.think.sure"
+            : first.Probability.Value >= Better ? "letter.think.likely"
+            : "letter.think.perhaps";
+        var sentences =
+            new List<string> { phrase.Of(Phrase.Code(sure).With("cause", phrase.Of("cause." + AdviceCodes.Short(first.Cause)))) };
+        string[] others =
+            [.. diagnosis.Causes.Skip(1).Where(c => c.Cause != Cause.NotKnown && (c.IsSeen || c.Probability.Value >= Possible))
+            .Take(MostOthers).Select(c => phrase.Of("cause." + AdviceCodes.Short(c.Cause)))];
+        if (others.Length > 0)
+        {
+            sentences.Add(phrase.Of(Phrase.Code(others.Length == 1 ? "letter.think.or" : "letter.think.orTwo")
+                .With("first", others[0]).With("second", others[others.Length - 1])));
+        }
+
+        return string.Join(" ", sentences);
+    }
+
+    /// <summary>The facts that speak most for the likeliest cause; none that does so weakly.</summary>
+    public static IEnumerable<string> MainReasons(Diagnosis diagnosis, Phrase phrase) => !diagnosis.IsEnoughKnown ? []
+        : diagnosis.Causes[0].Because.Where(r => r.Factor >= Strong).OrderByDescending(r => r.Factor).Take(1)
+            .Select(r => phrase.Of(Phrase.Code("letter.think.because").With("text", phrase.Of(r.Finding))));
 
     public static void Add(Diagnosis diagnosis, Phrase phrase, List<ReportBlock> blocks)
     {

@@ -35,6 +35,39 @@ internal static class RemedySentences
         ]))));
     }
 
+    /// <summary>A remedy as one step of the page: what to do, what it leaves of protection and work, time and money.</summary>
+    public static string Short(Remedy remedy, string? currency, Phrase phrase) => string.Join(" ",
+        new[] { phrase.Of(remedy.Code), After(remedy, phrase), Price(remedy, currency, phrase) }.Where(t => t.Length > 0));
+
+    private static string After(Remedy remedy, Phrase phrase) => (remedy.GuardMargin, remedy.WorkMargin) switch
+    {
+        ({ } guard, { } work) when remedy.After is not null => phrase.Of("letter.after." + (guard >= 1 ? "guards." : "fails.")
+            + (work >= 1 ? "quiet" : "acts")),
+        ({ } guard, null) when remedy.After is not null => phrase.Of(guard >= 1 ? "letter.after.guards" : "letter.after.fails"),
+        _ => remedy.OnGuardMargin switch
+        {
+            MarginEffect.Lowers => phrase.Of("letter.guard.Lowers"),
+            MarginEffect.NotKnown => phrase.Of("letter.guard.NotKnown"),
+            _ => string.Empty,
+        },
+    };
+
+    private static string Price(Remedy remedy, string? currency, Phrase phrase)
+    {
+        string time = remedy.Minutes is > 0 and { } minutes
+            ? phrase.Of(Phrase.Code("letter.time").With("minutes", QuantityKind.Count, minutes)) : string.Empty;
+        string money = remedy.Cost switch
+        {
+            { High: 0 } => phrase.Of("letter.free"),
+            { High: { } high } cost when currency is not null => phrase.Of(Phrase.Code("letter.price.between")
+                .With("low", MoneyWords.In(cost.Low, currency, phrase)).With("high", MoneyWords.In(high, currency, phrase))),
+            { } cost when currency is not null && cost.Low > 0 =>
+                phrase.Of(Phrase.Code("letter.price.from").With("low", MoneyWords.In(cost.Low, currency, phrase))),
+            _ => string.Empty,
+        };
+        return string.Join(" ", new[] { time, money }.Where(t => t.Length > 0));
+    }
+
     // A margin of 0 is no measured zero: nothing bounds what the protection may hold, or what the work asks of it.
     private static string Margin(string code, double? margin, string effect, Phrase phrase) => margin is 0
         ? phrase.Of(code + ".unbounded")

@@ -7,7 +7,7 @@ namespace Driveline.Reports.Verdicts;
 /// <summary>Names and details of the rungs of the torque ladder.</summary>
 internal static class LadderWords
 {
-    /// <summary>"Normal work", "Letting the PTO in", or the name of the device or part.</summary>
+    /// <summary>"Normal work", "Engaging the PTO", or the name of the device or part.</summary>
     public static string Name(LadderRung rung, ProtectionVerdict verdict, Phrase phrase) => rung.Name is null
         ? phrase.Of("rung." + rung.Kind)
         : CheckOf(rung, verdict) is { } check ? PartNames.Capital(check.Part, verdict, phrase)

@@ -17,6 +17,8 @@ internal sealed class Phrase
 
     public DisplayUnits Units { get; }
 
+    public Language Language => texts.Language;
+
     /// <summary>Starts a text with parameters.</summary>
     public static Finding Code(string code) => Finding.Of(code, Severity.Note);
 

@@ -59,7 +59,7 @@ public abstract class ProtectiveDevice : Element
     /// </summary>
     public virtual bool NeverLetsGo => false;
 
-    /// <summary>True when acting while the PTO is let in is its job and it is known to stand the heat; then that is no nuisance.</summary>
+    /// <summary>True when acting while the PTO is engaged is its job and it is known to stand the heat; then that is no nuisance.</summary>
     public virtual bool StandsEngagement => false;
 
     /// <summary>Parts that exist because of the device, such as the shaft at its cross-hole.</summary>

@@ -8,7 +8,7 @@ namespace Driveline.Chains;
 
 /// <summary>A friction-disc slip clutch in its place in the driveline.</summary>
 /// <remarks>
-/// Whether it guards is judged by its breakaway, whether it stays quiet by its running torque. Slipping when the PTO is let in or
+/// Whether it guards is judged by its breakaway, whether it stays quiet by its running torque. Slipping when the PTO is engaged or
 /// at an obstruction is its job while the heat stays within the limits of its linings. A torque that nobody has measured on this
 /// clutch rests on table values of friction and gives at most a Maybe. Stuck plates and solid springs are states without an
 /// expected torque; an unknown spring length without a measurement leaves the torque not known.
@@ -102,7 +102,7 @@ public sealed class SlipClutchDevice : ProtectiveDevice
         Guard.NotNegative(perHour, "Slips per hour", "1/h", nameof(perHour)), Guard.NotNull(hottest, nameof(hottest)));
 
     /// <summary>
-    /// The same clutch with the heat of the slip while the PTO is let in; within the limits of the linings, that slip is its job.
+    /// The same clutch with the heat of the slip while the PTO is engaged; within the limits of the linings, that slip is its job.
     /// </summary>
     public SlipClutchDevice WithEngagementHeat(SlipHeat heat)
     {

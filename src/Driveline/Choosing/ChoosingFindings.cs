@@ -62,7 +62,7 @@ public static class ChoosingFindings
     /// <summary>Left out: no part's limit is known.</summary>
     public const string LeftOutLimitsNotKnown = "choosing.leftOut.limitsNotKnown";
 
-    /// <summary>What would change it: letting the PTO in gently.</summary>
+    /// <summary>What would change it: engaging the PTO gently.</summary>
     public const string ChangeEngagement = "choosing.change.engagement";
 
     /// <summary>What would change it: less power, or lighter work.</summary>

@@ -4,7 +4,7 @@ using Driveline.Protection;
 
 namespace Driveline.Choosing;
 
-/// <summary>How gently the PTO would have to be let in: below the torque at which a weak specimen of the first device acts.</summary>
+/// <summary>How gently the PTO would have to be engaged: below the torque at which a weak specimen of the first device acts.</summary>
 internal static class EngagementChange
 {
     public static Finding? Of(ProtectionQuestion question, ProtectionVerdict with)

@@ -3,7 +3,7 @@ using Driveline.Quantities;
 
 namespace Driveline.Protection;
 
-/// <summary>Which of several devices acts first, and which of them slips while the PTO is let in.</summary>
+/// <summary>Which of several devices acts first, and which of them slips while the PTO is engaged.</summary>
 internal static class ActingOrder
 {
     public static void Add(ProtectionVerdict verdict, List<Finding> findings)

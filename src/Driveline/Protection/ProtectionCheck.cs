@@ -4,7 +4,7 @@ using Driveline.Quantities;
 namespace Driveline.Protection;
 
 /// <summary>
-/// Asks the two questions of a driveline: does the protection act before something dear breaks, and is it quiet in normal work?
+/// Asks the two questions of a driveline: does the protection act before something expensive breaks, and is it quiet in normal work?
 /// </summary>
 /// <remarks>
 /// Guards, for each part at its own position: Yes when damaged-at low exceeds trip high (times the policy's margin); No when

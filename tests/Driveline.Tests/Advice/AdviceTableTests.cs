@@ -66,7 +66,7 @@ public class AdviceTableTests
     }
 
     [Theory]
-    [InlineData("when", "engaging", false)]                // circumstances: nobody said how it was let in
+    [InlineData("when", "engaging", false)]                // circumstances: nobody said how it was engaged
     [InlineData("ptoClutch", "electric", false)]
     [InlineData("engagementManner", "abruptly", true)]
     public void AbruptEngagement_IsSeen_OnlyWhereSomebodySaysSo(string question, string answer, bool expected)

@@ -80,7 +80,7 @@ public class ComplaintCases
 
     [Theory]
     [InlineData(Symptom.BreaksOften, "", "when engagementManner engagementSpeed device growth",
-        "nothing is known: ask when, how it is let in, and what is cut")]
+        "nothing is known: ask when, how it is engaged, and what is cut")]
     [InlineData(Symptom.BreaksOften, "device=shearBolt;gradeAgainstManual=same", "when engagementManner engagementSpeed growth",
         "the right bolt: the load must tell")]
     [InlineData(Symptom.NothingGaveAtStrike, "", "device whatStruck rotorAtStrike",
@@ -89,7 +89,7 @@ public class ComplaintCases
         "hub, grade or a soft blow: open")]
     [InlineData(Symptom.ClutchNeverSlips, "", "slipCheck lastTrip device", "stuck, tight, or never asked to: when was it last slipped?")]
     [InlineData(Symptom.ClutchSlipsInWork, "device=slipClutch", "when growth springLength facings scalping",
-        "slip as it is let in is its job: when does it slip, and what is cut?")]
+        "slip as it is engaged is its job: when does it slip, and what is cut?")]
     [InlineData(Symptom.ClutchSettingDrifts, "ground=rough", "scalping growth cuttingHeight",
         "rough ground alone names no cause: does it scalp?")]
     [InlineData(Symptom.Vibration, "", "bladeCondition phasing jointAngleInWork", "blades or joints: look at both, key out")]

@@ -154,7 +154,8 @@ public partial class CaseReaderTests
     public void Everything_NamesEveryMemberOfTheFormat()
     {
         var stated = MemberTables.All.SelectMany(t => t.Members.Select(m => "\"" + m.Name + "\":"));
-        Assert.Equal(["\"travel\":", "\"passes\":"], stated.Where(m => !Sample.Everything.Contains(m, StringComparison.Ordinal)).Distinct());
+        Assert.Equal(
+            ["\"travel\":", "\"passes\":"], stated.Where(m => !Sample.Everything.Contains(m, StringComparison.Ordinal)).Distinct());
     }
 
     [Theory]

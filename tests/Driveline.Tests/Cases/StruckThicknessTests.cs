@@ -32,7 +32,8 @@ public class StruckThicknessTests
             "\"force\": \"" + force + "\", \"radius\": \"0.9 m\", \"distance\": \"" + distance + "\", \"thickness\": \"" + thickness + "\"",
             StringComparison.Ordinal)
             .Replace("\"torque\": \"500 N.m\"", "\"torque\": \"300 N.m\"", StringComparison.Ordinal)
-            .Replace("{ \"low\": \"950 N.m\", \"expected\": \"1050 N.m\", \"high\": \"1150 N.m\" }", "\"90 kN.m\"", StringComparison.Ordinal);
+            .Replace("{ \"low\": \"950 N.m\", \"expected\": \"1050 N.m\", \"high\": \"1150 N.m\" }", "\"90 kN.m\"",
+                StringComparison.Ordinal);
         CaseSimulation run = CaseSimulation.Of(CaseReaderTests.ReadGood(json));
         Assert.True(run.Simulation!.RestsOnFacts, string.Join(", ", run.Simulation.Assumed));
         Close.Relative(nm, Tube(run).WithoutProtection!.Value.NewtonMeters, 0.002, sum);
@@ -81,7 +82,8 @@ public class StruckThicknessTests
 
     [Theory]
     [InlineData("\"swingTorque\": \"0 N.m\", \"passes\": true", "strike.swingTorque", "above 0")]
-    [InlineData("\"swingTorque\": \"9 N.m\", \"passes\": true, \"torque\": \"50 N.m\", \"travel\": \"5 deg\"", "strike.torque", "fold over it")]
+    [InlineData("\"swingTorque\": \"9 N.m\", \"passes\": true, \"torque\": \"50 N.m\", \"travel\": \"5 deg\"", "strike.torque",
+        "fold over it")]
     [InlineData("\"swingTorque\": \"9 N.m\", \"thickness\": \"9 mm\"", "strike.thickness", "means nothing without")]
     public void Contradiction_IsNamedAtItsPlace(string members, string path, string says)
     {

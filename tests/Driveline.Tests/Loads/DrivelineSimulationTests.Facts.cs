@@ -42,7 +42,8 @@ public partial class DrivelineSimulationTests
     {
         Part rotor = Rotor(3);
         DrivelineSimulation simulation = Strike(
-            DrivelineChain.Of(Shaft("tube", 2000), Bolt(800), rotor), Drive(100, 1, 900), SimulatedStrike.By(rotor, StrikePlace.Blade, Stop));
+            DrivelineChain.Of(Shaft("tube", 2000), Bolt(800), rotor), Drive(100, 1, 900),
+                SimulatedStrike.By(rotor, StrikePlace.Blade, Stop));
         Assert.True(simulation.CanRun);
         Assert.True(simulation.TryRun(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, out _, out _));
         Assert.False(
@@ -61,7 +62,8 @@ public partial class DrivelineSimulationTests
         Assert.Empty(Strike(chain, Drive(0, 1, 900), SimulatedStrike.By(chain.Parts[1], StrikePlace.Blade, Stop)).Assumed);
         Assert.Equal(
             [SimulationFindings.EngineHeld, SimulationFindings.NoClutchCap, SimulationFindings.PlaceNotKnown],
-            Strike(chain, Drive(0, null, null), SimulatedStrike.By(chain.Parts[1], StrikePlace.NotKnown, Stop)).Assumed.Select(f => f.Code));
+            Strike(chain, Drive(0, null, null), SimulatedStrike.By(chain.Parts[1], StrikePlace.NotKnown, Stop)).Assumed.Select(
+                f => f.Code));
         SimulationDrive bare = SimulationDrive.At(RotationalSpeed.FromRadiansPerSecond(W))
             .WithEngagement(Engagement.Through(PtoClutchKind.Electric).WithCapacity(Nm(900)));
         Assert.Equal(

@@ -129,7 +129,8 @@ public partial class DrivelineSimulationTests
         Part tube = Shaft("tube", 2000);
         Part rotor = Rotor(0.01);
         SimulatedStrike stump = SimulatedStrike.By(rotor, StrikePlace.Blade, Obstacle.Yielding(
-            UnitsNet.Duration.Zero, RotationalStiffness.FromNewtonMetersPerRadian(1e5), Torque.FromNewtonMeters(500), Angle.FromDegrees(360)));
+            UnitsNet.Duration.Zero, RotationalStiffness.FromNewtonMetersPerRadian(1e5), Torque.FromNewtonMeters(500),
+                Angle.FromDegrees(360)));
         SimulationOutcome outcome = Strike(DrivelineChain.Of(tube, rotor), Drive(0, 0.5, null), stump)
             .Run(SimulatedDevices.Blocked, BandPoint.Expected);
         Assert.InRange(outcome.Peak(tube).NewtonMeters, 400, 1001);   // 2 × 500 N·m: a step from nothing, undamped

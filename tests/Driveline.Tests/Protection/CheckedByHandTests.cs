@@ -99,7 +99,8 @@ public class CheckedByHandTests
     [Fact]
     public void CrossHole_HalfInchInAnInchAndAQuarter_LeavesThreeQuarters()
     {
-        // π 31.75³/16 − 12.7 · 31.75²/6 = 4151 mm³; · 800/√3 MPa = 1917 N·m; full yield, π 31.75³/12 − 12.7 · 31.75²/4 = 5179 mm³: 2392 N·m.
+        // π 31.75³/16 − 12.7 · 31.75²/6 = 4151 mm³; · 800/√3 MPa = 1917 N·m; full yield, π 31.75³/12 − 12.7 · 31.75²/4 = 5179 mm³: 2392
+        // N·m.
         CrossHole hole = CrossHole.Of(Length.FromMillimeters(31.75), Length.FromMillimeters(12.7), Mpa(800));
         Close.Relative(1917, hole.PermanentTwist.Low.NewtonMeters, 0.001, "sum above");
         Close.Relative(2392, hole.PermanentTwist.High!.Value.NewtonMeters, 0.001, "sum above");

@@ -30,12 +30,15 @@ public class DoubtTests
     [Fact]
     public void TripAboveLimit_BehindAGearbox_IsSaidAtThePart()
     {
-        // The bolt's 1600 N·m expected are 1600/1.5·0.96 = 1024 N·m in the shaft behind the gearbox: the words must not say that it acts at 1020.
+        // The bolt's 1600 N·m expected are 1600/1.5·0.96 = 1024 N·m in the shaft behind the gearbox: the words must not say that it acts at
+        // 1020.
         Part shaft = Part.Shaft("blade shaft").WithDamageTorque(Nm(700, 800, 900));
-        ProtectionVerdict verdict = ProtectionCheck.Run(With(DrivelineChain.Of(Stub, Joint, Tube, Bolt(1200, 1600, 2000), Gearbox, shaft, Blades)));
+        ProtectionVerdict verdict = ProtectionCheck.Run(
+            With(DrivelineChain.Of(Stub, Joint, Tube, Bolt(1200, 1600, 2000), Gearbox, shaft, Blades)));
         Finding above = verdict.Findings.Single(f => f.Code == ProtectionFindings.TripAboveLimit);
         Assert.Equal(1024, above.Parameter("tripExpected")!.Value, 6);
-        Assert.Contains("only when blade shaft carries about 1020 N·m", Texts.English.Of(above, DisplayUnits.Metric), StringComparison.Ordinal);
+        Assert.Contains(
+            "only when blade shaft carries about 1020 N·m", Texts.English.Of(above, DisplayUnits.Metric), StringComparison.Ordinal);
         Assert.Contains("solo cuando «blade shaft» soporte unos", Texts.Spanish.Of(above, DisplayUnits.Metric), StringComparison.Ordinal);
     }
 
@@ -44,7 +47,8 @@ public class DoubtTests
     {
         ProtectionVerdict verdict = ProtectionCheck.Run(With(Bolt(0, 1500, 1800)));
         Finding doubt = verdict.Findings.Single(f => f.Code == ProtectionFindings.TripHasNoLowEnd);
-        Assert.Contains("Nothing says how much shear bolt holds at least", Texts.English.Of(doubt, DisplayUnits.Metric), StringComparison.Ordinal);
+        Assert.Contains(
+            "Nothing says how much shear bolt holds at least", Texts.English.Of(doubt, DisplayUnits.Metric), StringComparison.Ordinal);
         Assert.DoesNotContain(verdict.Findings, f => Texts.English.Of(f, DisplayUnits.Metric).Contains(" 0 N·m", StringComparison.Ordinal));
     }
 }

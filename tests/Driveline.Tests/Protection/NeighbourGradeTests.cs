@@ -16,7 +16,8 @@ public class NeighbourGradeTests
         ProtectionCheck.Run(ProtectionQuestion.About(DrivelineChain.Of(
             Part.Shaft("drive tube"), Bolt(thread, grade, hub), Part.Gearbox("gearbox", 2).WithEfficiency(1)))).NeighbourGrades;
 
-    // SAE J429 minimum tensile 74, 120, 150 ksi; ISO 898-1 800, 1000 MPa (831 at 8.8 above M16). κ of mild steel differs, so no row of grade 2.
+    // SAE J429 minimum tensile 74, 120, 150 ksi; ISO 898-1 800, 1000 MPa (831 at 8.8 above M16). κ of mild steel differs, so no row of
+    // grade 2.
     [Theory]
     [InlineData("3/8-16 UNC", "SAE 5", "SAE 8", 150.0 / 120)]
     [InlineData("1/2-13 UNC", "SAE 8", "SAE 5", 120.0 / 150)]

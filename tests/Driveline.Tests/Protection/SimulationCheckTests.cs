@@ -188,7 +188,8 @@ public class SimulationCheckTests
     {
         Part rotor = Part.Rotor("blades", KgM2Of(3));
         return SimulationCheck.Of(
-            DrivelineSimulation.OfStrike(DrivelineChain.Of(tube, device, rotor), Drive(), SimulatedStrike.By(rotor, StrikePlace.Blade, Stop)));
+            DrivelineSimulation.OfStrike(
+                DrivelineChain.Of(tube, device, rotor), Drive(), SimulatedStrike.By(rotor, StrikePlace.Blade, Stop)));
     }
 
     // It gives at 50 kN·m and stops 3 kg·m² within 4 ms, of a swing of 100 ms; 12.5 J of 4800 J come back.

@@ -72,7 +72,7 @@ public class FindingTextsTests
             .With("device", "{name}").With("name", "{tripHigh}").With("tripHigh", QuantityKind.Torque, 1)
                 .With("damagedLow", QuantityKind.Torque, 2);
         string words = Texts.English.Of(finding);
-        Assert.Equal(2, Regex.Count(words, @"\{tripHigh\}"));
+        Assert.Equal(3, Regex.Count(words, @"\{tripHigh\}"));
         Assert.Contains("{name} may hold", words, StringComparison.Ordinal);
     }
 }

@@ -32,7 +32,8 @@ public class NarrowHeadlineTests
             "Protected, but by little: 9.9 % more than what is needed, on remembered figures that may be wrong by as much.",
             StringComparison.Ordinal), sum + ": " + english);
         Assert.True(isNarrow == spanish.Contains("Protegido, pero por poco: ", StringComparison.Ordinal)
-            && isNarrow == spanish.Contains("con cifras recordadas que pueden errar otro tanto.", StringComparison.Ordinal), sum + ": " + spanish);
+            && isNarrow == spanish.Contains("con cifras recordadas que pueden errar otro tanto.", StringComparison.Ordinal),
+                sum + ": " + spanish);
         Assert.Equal(isNarrow, spanish.Contains("por poco: un 9,9", StringComparison.Ordinal));
         Assert.NotEqual(isNarrow, english.Contains("Protected: it acts before a part is damaged", StringComparison.Ordinal));
     }

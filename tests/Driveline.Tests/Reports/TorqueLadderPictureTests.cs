@@ -28,7 +28,7 @@ public class TorqueLadderPictureTests
         }
 
         Assert.Contains("Normal work", words, StringComparison.Ordinal);
-        Assert.Contains("Letting the PTO in", words, StringComparison.Ordinal);
+        Assert.Contains("Engaging the PTO", words, StringComparison.Ordinal);
         foreach (XElement box in svg.Descendants().Where(e => e.Name.LocalName == "rect"))
         {
             double left = Number(box.Attribute("x")), top = Number(box.Attribute("y"));

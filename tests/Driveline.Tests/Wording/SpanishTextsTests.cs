@@ -79,7 +79,7 @@ public partial class SpanishTextsTests
     [InlineData("caution.strongerIsAChange", "consulte antes a su fabricante")]
     [InlineData("bolt.hubSeized", "el perno no protege nada")]
     [InlineData("clutch.stuck", "No trabaje hasta que se haya liberado y probado")]
-    [InlineData("remedy.strongerBolt", "En último lugar, y solo con la conformidad del fabricante")]
+    [InlineData("remedy.strongerBolt", "solo si el fabricante de la máquina está de acuerdo")]
     public void SafetyText_SaysIt(string code, string words) => Assert.Contains(words, Texts.Spanish.Of(code), StringComparison.Ordinal);
 
     private static string[] Places(string text) => [.. Place().Matches(text).Select(m => m.Value).Distinct().Order(StringComparer.Ordinal)];

@@ -13,7 +13,7 @@ internal static class EngagementMembers
     public static readonly BandMember<TorqueBand> Peak = Table.Torques(
         "peak", "(0 N.m; 1000 kN.m]", "Highest torque at engagement, when measured.");
     public static readonly BandMember<TimeBand> RampTime = Table.Times(
-        "rampTime", "(0 s; 20 s]", "Time in which the PTO clutch is let in, from no torque to all it can pass.");
+        "rampTime", "(0 s; 20 s]", "Time in which the PTO clutch is engaged, from no torque to all it can pass.");
     public static readonly QuantityMember<UnitsNet.RotationalSpeed> EngineSpeed = Table.Quantity(
         "engineSpeed", QuantityTypes.RotationalSpeed, "(0 rpm; 5000 rpm]", "Engine speed at which the PTO is engaged.");
     public static readonly BandMember<TorqueBand> Load = Table.Torques(

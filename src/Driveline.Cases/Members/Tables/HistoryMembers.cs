@@ -14,9 +14,9 @@ internal static class HistoryMembers
         "hours", QuantityTypes.Number, "(0; 1000000]", "Hours of work since then.");
     public static readonly WholeMember Breaks = Table.Whole(
         "breaks", 0, BreakHistory.MostBreaks,
-            "How often the protection has acted in them; those while the PTO was let in only here when breaksAtEngagement is left out.");
+            "How often the protection has acted in them; those while the PTO was engaged only here when breaksAtEngagement is left out.");
     public static readonly WholeMember BreaksAtEngagement = Table.Whole(
-        "breaksAtEngagement", 0, BreakHistory.MostBreaks, "How often it has acted in them while the PTO was let in.");
+        "breaksAtEngagement", 0, BreakHistory.MostBreaks, "How often it has acted in them while the PTO was engaged.");
     public static readonly FlagMember Changed = Table.Flag(
         "changed", "Whether bolt, setting, machine, tractor or work have changed since then.");
 

@@ -33,10 +33,10 @@ public enum Cause
     /// <summary>The bolt dies of fatigue.</summary>
     BoltFatigue,
 
-    /// <summary>The PTO is let in abruptly.</summary>
+    /// <summary>The PTO is engaged abruptly.</summary>
     AbruptEngagement,
 
-    /// <summary>The PTO is let in at too high an engine speed.</summary>
+    /// <summary>The PTO is engaged at too high an engine speed.</summary>
     EngagementSpeedTooHigh,
 
     /// <summary>The deck stands nose-down or scalps.</summary>

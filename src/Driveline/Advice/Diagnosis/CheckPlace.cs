@@ -6,7 +6,7 @@ public enum CheckPlace
     /// <summary>Not known: never proposed.</summary>
     NotKnown = 0,
 
-    /// <summary>From the driver's seat with nobody near, the PTO let in as the manual's slip test asks.</summary>
+    /// <summary>From the driver's seat with nobody near, the PTO engaged as the manual's slip test asks.</summary>
     Seat,
 
     /// <summary>At the machine, everything standing still and the key out.</summary>

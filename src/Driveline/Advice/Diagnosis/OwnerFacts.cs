@@ -121,12 +121,12 @@ public static class OwnerFacts
         public static readonly Fact Never = Fact.Of("lastTrip", "never");
     }
 
-    /// <summary>When does it happen: as the PTO is let in, in steady work, on hitting something, or on starting under load?</summary>
+    /// <summary>When does it happen: as the PTO is engaged, in steady work, on hitting something, or on starting under load?</summary>
 #pragma warning disable CA1716 // the question's own code
     public static class When
 #pragma warning restore CA1716
     {
-        /// <summary>It happens as the PTO is let in.</summary>
+        /// <summary>It happens as the PTO is engaged.</summary>
         public static readonly Fact Engaging = Fact.Of("when", "engaging");
 
         /// <summary>It happens in steady work.</summary>
@@ -139,39 +139,39 @@ public static class OwnerFacts
         public static readonly Fact StartingLoaded = Fact.Of("when", "startingLoaded");
     }
 
-    /// <summary>How is the PTO let in: slowly, or abruptly?</summary>
+    /// <summary>How is the PTO engaged: slowly, or abruptly?</summary>
     public static class EngagementManner
     {
-        /// <summary>The PTO is let in slowly.</summary>
+        /// <summary>The PTO is engaged slowly.</summary>
         public static readonly Fact Slowly = Fact.Of("engagementManner", "slowly");
 
-        /// <summary>The PTO is let in abruptly.</summary>
+        /// <summary>The PTO is engaged abruptly.</summary>
         public static readonly Fact Abruptly = Fact.Of("engagementManner", "abruptly");
     }
 
-    /// <summary>At what engine speed is the PTO let in: low (to about 1200 rpm), middle (1200 to 1600), or high?</summary>
+    /// <summary>At what engine speed is the PTO engaged: low (to about 1200 rpm), middle (1200 to 1600), or high?</summary>
     public static class EngagementSpeed
     {
-        /// <summary>The PTO is let in at a low engine speed.</summary>
+        /// <summary>The PTO is engaged at a low engine speed.</summary>
         public static readonly Fact Low = Fact.Of("engagementSpeed", "low");
 
-        /// <summary>The PTO is let in at a middle engine speed, as is usual.</summary>
+        /// <summary>The PTO is engaged at a middle engine speed, as is usual.</summary>
         public static readonly Fact Middle = Fact.Of("engagementSpeed", "middle");
 
-        /// <summary>The PTO is let in at a high engine speed.</summary>
+        /// <summary>The PTO is engaged at a high engine speed.</summary>
         public static readonly Fact High = Fact.Of("engagementSpeed", "high");
     }
 
-    /// <summary>What lets the PTO in: a hand lever or pedal, oil pressure, an electric switch, or only the travel clutch?</summary>
+    /// <summary>What engages the PTO: a hand lever or pedal, oil pressure, an electric switch, or only the travel clutch?</summary>
     public static class PtoClutch
     {
-        /// <summary>A hand lever or pedal lets the PTO in.</summary>
+        /// <summary>A hand lever or pedal engages the PTO.</summary>
         public static readonly Fact HandLever = Fact.Of("ptoClutch", "handLever");
 
-        /// <summary>Oil pressure lets the PTO in.</summary>
+        /// <summary>Oil pressure engages the PTO.</summary>
         public static readonly Fact Hydraulic = Fact.Of("ptoClutch", "hydraulic");
 
-        /// <summary>A switch lets the PTO in: it snaps in whatever the driver does.</summary>
+        /// <summary>A switch engages the PTO: it snaps in whatever the driver does.</summary>
         public static readonly Fact Electric = Fact.Of("ptoClutch", "electric");
 
         /// <summary>The PTO starts with the travel clutch.</summary>

@@ -9,7 +9,7 @@ public enum Symptom
     /// <summary>The shear bolt breaks often.</summary>
     BreaksOften,
 
-    /// <summary>The shear bolt breaks as the PTO is let in.</summary>
+    /// <summary>The shear bolt breaks as the PTO is engaged.</summary>
     BreaksWhenEngaging,
 
     /// <summary>The shear bolt breaks at one place in the field.</summary>

@@ -22,7 +22,7 @@ public static class Remedies
     /// <summary>Code: fit the bolt the manual specifies.</summary>
     public const string SpecifiedBolt = "remedy.specifiedBolt";
 
-    /// <summary>Code: let the PTO in slowly at a low engine speed.</summary>
+    /// <summary>Code: engage the PTO slowly at a low engine speed.</summary>
     public const string EngageGently = "remedy.engageGently";
 
     /// <summary>Code: put holes and faces right.</summary>

@@ -62,6 +62,9 @@ public sealed class Remedy
     /// <summary>The caution that stands beside it.</summary>
     public Caution Caution => entry.Caution;
 
+    /// <summary>True when it is done about that cause.</summary>
+    public bool Cures(Cause cause) => entry.Causes.Contains(cause);
+
     /// <inheritdoc/>
     public override string ToString() => Code;
 

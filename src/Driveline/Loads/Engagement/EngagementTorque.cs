@@ -34,7 +34,7 @@ public sealed partial class EngagementTorque
     /// <summary>PTO clutch, manner, capacity and stated peak.</summary>
     public Engagement Engagement { get; }
 
-    /// <summary>Speed the PTO would turn at with the engine as it is when the clutch is let in.</summary>
+    /// <summary>Speed the PTO would turn at with the engine as it is when the clutch is engaged.</summary>
     public RotationalSpeed PtoSpeed => RotationalSpeed.FromRadiansPerSecond(omega);
 
     /// <summary>Inertia to run up, at the PTO; null when not known.</summary>
@@ -43,7 +43,7 @@ public sealed partial class EngagementTorque
     /// <summary>Torque the machine takes while it is run up, at the PTO; null when not known.</summary>
     public TorqueBand? Load { get; private set; }
 
-    /// <summary>Time in which the clutch is let in, from nothing to its full capacity; null when not known.</summary>
+    /// <summary>Time in which the clutch is engaged, from nothing to its full capacity; null when not known.</summary>
     public TimeBand? Rise { get; private set; }
 
     /// <summary>Stiffness of the line to the rotor, at the PTO; null when not known.</summary>
@@ -66,7 +66,7 @@ public sealed partial class EngagementTorque
     /// <summary>The same with the torque the machine takes while it is run up, at the PTO.</summary>
     public EngagementTorque WithLoad(TorqueBand load) => new(this, Engagement, omega) { Load = Guard.NotNull(load, nameof(load)) };
 
-    /// <summary>The same with the time in which the clutch is let in, from nothing to its full capacity.</summary>
+    /// <summary>The same with the time in which the clutch is engaged, from nothing to its full capacity.</summary>
     public EngagementTorque WithRise(TimeBand rise) => new(this, Engagement, omega) { Rise = Guard.NotNull(rise, nameof(rise)) };
 
     /// <summary>The same with the stiffness of the line to the rotor, at the PTO.</summary>

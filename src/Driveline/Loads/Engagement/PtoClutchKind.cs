@@ -6,7 +6,7 @@ public enum PtoClutchKind
     /// <summary>Not known.</summary>
     NotKnown = 0,
 
-    /// <summary>By a hand lever or pedal, which can be let in gently.</summary>
+    /// <summary>By a hand lever or pedal, which can be engaged gently.</summary>
     HandLever,
 
     /// <summary>By oil pressure; snaps in or ramps as its maker set it.</summary>

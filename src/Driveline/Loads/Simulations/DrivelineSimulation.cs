@@ -58,7 +58,7 @@ public sealed partial class DrivelineSimulation
     /// <summary>True when it can be run on stated facts alone.</summary>
     public bool RestsOnFacts => CanRun && Assumed.Count == 0;
 
-    /// <summary>Letting the PTO clutch in, from standstill.</summary>
+    /// <summary>Engaging the PTO clutch, from standstill.</summary>
     public static DrivelineSimulation OfEngagement(DrivelineChain chain, SimulationDrive drive) => new(chain, drive, null);
 
     /// <summary>A strike at work.</summary>

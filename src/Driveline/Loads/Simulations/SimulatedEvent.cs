@@ -6,7 +6,7 @@ public enum SimulatedEvent
     /// <summary>Not known.</summary>
     NotKnown = 0,
 
-    /// <summary>The PTO clutch is let in and runs the machine up.</summary>
+    /// <summary>The PTO clutch is engaged and runs the machine up.</summary>
     Engagement,
 
     /// <summary>Something stops the driveline at work.</summary>

@@ -24,7 +24,7 @@ public sealed class SimulationDrive
         Load = other.Load;
     }
 
-    /// <summary>PTO speed: at work for a strike, as the engine turns when the PTO clutch is let in for an engagement.</summary>
+    /// <summary>PTO speed: at work for a strike, as the engine turns when the PTO clutch is engaged for an engagement.</summary>
     public RotationalSpeed Speed => RotationalSpeed.FromRadiansPerSecond(SpeedRadPerS);
 
     /// <summary>Inertia of engine and flywheel, J_pto = J_engine · (n_engine / n_pto)²; null when not known.</summary>
@@ -33,7 +33,7 @@ public sealed class SimulationDrive
     /// <summary>Torque of the engine over PTO speed; null when not known.</summary>
     public TorqueSpeedLine? EngineLine { get; private init; }
 
-    /// <summary>Kind and capacity of the PTO clutch, and how it is let in.</summary>
+    /// <summary>Kind and capacity of the PTO clutch, and how it is engaged.</summary>
     public Engagement Engagement { get; private init; } = Engagement.NotKnown;
 
     /// <summary>Time in which the PTO clutch rises from nothing to its capacity; null when not known.</summary>
@@ -71,7 +71,7 @@ public sealed class SimulationDrive
     public SimulationDrive WithEngagement(Engagement engagement) =>
         new(this) { Engagement = Guard.NotNull(engagement, nameof(engagement)) };
 
-    /// <summary>The same with the time in which the PTO clutch is let in.</summary>
+    /// <summary>The same with the time in which the PTO clutch is engaged.</summary>
     public SimulationDrive WithRise(TimeBand rise) => new(this) { Rise = Guard.NotNull(rise, nameof(rise)) };
 
     /// <summary>The same with the torque the machine takes.</summary>

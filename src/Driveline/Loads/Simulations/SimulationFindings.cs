@@ -18,7 +18,7 @@ public static class SimulationFindings
     /// <summary>The speed ratio of a gearbox is not known.</summary>
     public const string RatioNotKnown = "simulation.ratioNotKnown";
 
-    /// <summary>How much torque the PTO clutch passes is not known, and it is to be let in.</summary>
+    /// <summary>How much torque the PTO clutch passes is not known, and it is to be engaged.</summary>
     public const string CapacityNotKnown = "simulation.capacityNotKnown";
 
     /// <summary>How long a gentle driver takes to let the PTO clutch in is not known.</summary>

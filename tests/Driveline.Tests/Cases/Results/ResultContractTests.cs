@@ -120,7 +120,8 @@ public class ResultContractTests
     private static void Check(string name, ResultDocument document)
     {
         using JsonDocument json = Parse(document);
-        EvaluationResults found = Schemas[document.Kind].Evaluate(json.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        EvaluationResults found = Schemas[document.Kind]
+            .Evaluate(json.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
         Assert.True(found.IsValid, name + " " + document.Kind + ": " + string.Join("; ", found.Details!.Where(d => d.Errors is not null)
             .Take(5).Select(d => d.InstanceLocation + " " + string.Join(", ", d.Errors!.Values))));
     }

@@ -130,7 +130,8 @@ public class SameVerdictTests
 
     private static Part Joint() => Part.Of(PartKind.UniversalJoint, "front joint").WithDamageTorque(Nm(2400, 2700, 3100));
 
-    private static Part Tube(double low, double expected, double high) => Part.Shaft("drive tube").WithDamageTorque(Nm(low, expected, high));
+    private static Part Tube(double low, double expected, double high) => Part.Shaft("drive tube")
+        .WithDamageTorque(Nm(low, expected, high));
 
     private static Part Gearbox(string name, double ratio, double efficiency) => Part.Gearbox(name, ratio).WithEfficiency(efficiency);
 

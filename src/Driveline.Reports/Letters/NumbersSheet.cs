@@ -1,0 +1,92 @@
+using Driveline.Advice;
+using Driveline.Findings;
+using Driveline.Provenance;
+using Driveline.Reports.Documents;
+using Driveline.Reports.Verdicts;
+
+namespace Driveline.Reports.Letters;
+
+/// <summary>Sheet D: the numbers behind the page: odds with their reasons, margins, deck, costs, grades, what else to notice.</summary>
+internal static class NumbersSheet
+{
+    public static void Add(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
+    {
+        blocks.Add(ReportBlock.Heading(phrase.Of("letter.sheetD")));
+        if (advice.Diagnosis.Complaint.Symptom != Symptom.NotKnown)
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of(
+                Phrase.Code("letter.complaint").With("text", phrase.Of(AdviceCodes.Of(advice.Diagnosis.Complaint.Symptom))))));
+        }
+
+        blocks.Add(ReportBlock.Paragraph(phrase.Of("letter.standing")));
+        blocks.Add(ReportBlock.Bullets(advice.Standing.Reasons.Select(r => phrase.Of(r.Why) + " " + phrase.Of(r.LiftCode))
+            .DefaultIfEmpty(phrase.Of("standing." + advice.Standing.State))));
+        CauseSentences.Add(advice.Diagnosis, phrase, blocks);
+        AddNext(advice.Diagnosis.Next, phrase, blocks);
+        AddVerdict(advice, phrase, blocks);
+        RemedySentences.Add(advice, phrase, blocks);
+        if (advice.Deck is { } deck)
+        {
+            blocks.Add(ReportBlock.Heading(phrase.Of("letter.deck")));
+            blocks.Add(ReportBlock.Bullets(deck.Findings.Select(f => Noticed(f, phrase))));
+        }
+
+        CostSentences.Add(advice.Costs, phrase, blocks);
+        if (advice.Verdict is { } verdict)
+        {
+            GradeSentences.AddComparison(verdict, phrase, blocks);
+        }
+
+        Finding[] rest = [.. advice.Findings.Where(f => advice.Deck?.Findings.Any(d => d.Code == f.Code) != true)];
+        if (rest.Length > 0)
+        {
+            blocks.Add(ReportBlock.Heading(phrase.Of("report.findings")));
+            blocks.Add(ReportBlock.Bullets(rest.Select(f => Noticed(f, phrase))));
+        }
+
+        AddBasis(advice, phrase, blocks);
+    }
+
+    public static string Noticed(Finding finding, Phrase phrase) => phrase.Of("severity." + finding.Severity) + ": " + phrase.Of(finding);
+
+    private static void AddNext(NextCheck? next, Phrase phrase, List<ReportBlock> blocks)
+    {
+        if (next is null)
+        {
+            return;
+        }
+
+        blocks.Add(ReportBlock.Heading(phrase.Of("letter.next")));
+        string place = phrase.Of(AdviceCodes.Of(next.Question.Place));
+        string where = next.Question.Place == CheckPlace.Desk ? phrase.Of(Phrase.Code("letter.next.desk").With("place", place))
+            : phrase.Of(Phrase.Code("letter.next.minutes").With("place", place).With("minutes", QuantityKind.Count, next.Question.Minutes));
+        blocks.Add(ReportBlock.Paragraph(phrase.Of(next.Question.TextCode)));
+        blocks.Add(ReportBlock.Paragraph(where + " " + phrase.Of(next.Why)));
+    }
+
+    private static void AddVerdict(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
+    {
+        if (advice.Verdict is not { } verdict)
+        {
+            return;
+        }
+
+        blocks.Add(ReportBlock.Heading(phrase.Of("letter.numbers")));
+        blocks.Add(ReportBlock.Bullets(
+        [
+            AnswerSentences.Headline(verdict, phrase),
+            phrase.Of("report.guards") + " " + AnswerSentences.Guards(verdict, phrase),
+            phrase.Of("report.quiet") + " " + AnswerSentences.Quiet(verdict, phrase),
+            .. verdict.MeasureNext.Select(m => phrase.Of(Phrase.Code("report.measure.first").With("text", phrase.Of(m.Code)))).Take(1),
+        ]));
+    }
+
+    private static void AddBasis(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
+    {
+        blocks.Add(ReportBlock.Heading(phrase.Of("report.basis")));
+        blocks.Add(ReportBlock.Paragraph(phrase.Of("letter.basis.table")));
+        Basis basis = advice.Basis;
+        blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("report.basis.weakest")
+            .With("kind", phrase.Of("basis." + basis.Kind)).With("document", basis.Document))));
+    }
+}
