@@ -57,7 +57,8 @@ public class CaseFileTests
 
     [Fact]
     public void IsStated_NoMemberOfACase_IsRefused() =>
-        Assert.Contains("it may have $schema, format, title, notes", Assert.Throws<ArgumentException>(() => CaseFile.Empty.IsStated("titel")).Message,
+        Assert.Contains(
+            "it may have $schema, format, title, notes", Assert.Throws<ArgumentException>(() => CaseFile.Empty.IsStated("titel")).Message,
             StringComparison.Ordinal);
 
     [Fact]
