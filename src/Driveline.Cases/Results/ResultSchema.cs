@@ -14,7 +14,7 @@ public static class ResultSchema
     public static string Json(ResultKind kind) => (int)kind >= 0 && (int)kind < Schemas.Length ? Schemas[(int)kind].Value
         : throw new ArgumentOutOfRangeException(nameof(kind), kind, "There is no such kind of result.");
 
-    internal static ResultKind[] All() => (ResultKind[])Enum.GetValues(typeof(ResultKind));
+    internal static ResultKind[] All() => ChoiceWords<ResultKind>.All.Values;
 
     internal static ResultShape ShapeOf(ResultKind kind) => kind switch
     {

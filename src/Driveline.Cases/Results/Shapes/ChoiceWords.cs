@@ -10,12 +10,18 @@ internal sealed class ChoiceWords<TEnum>
 
     private ChoiceWords()
     {
-        var values = (TEnum[])Enum.GetValues(typeof(TEnum));
-        encoded = values.Distinct().ToDictionary(v => v, v => JsonEncodedText.Encode(v.ToString()));
-        Names = [.. encoded.Keys.Select(v => v.ToString())];
+#if NET
+        Values = [.. Enum.GetValues<TEnum>().Distinct()];
+#else
+        Values = [.. ((TEnum[])Enum.GetValues(typeof(TEnum))).Distinct()];
+#endif
+        encoded = Values.ToDictionary(v => v, v => JsonEncodedText.Encode(v.ToString()));
+        Names = [.. Values.Select(v => v.ToString())];
     }
 
     public static ChoiceWords<TEnum> All { get; } = new();
+
+    public TEnum[] Values { get; }
 
     public IReadOnlyList<string> Names { get; }
 

@@ -18,5 +18,5 @@ internal static class StandingRows
             .List("parameters", r => r.Why.Parameters, ParameterRows.Shape, "Its values.")
             .Object("lift", r => r.LiftCode, CodeRows.Shape, "What lifts it."), "Why, worst first.");
 
-    private static StandingReason? First(Standing standing) => standing.Reasons.FirstOrDefault();
+    private static StandingReason? First(Standing standing) => standing.Reasons.Count > 0 ? standing.Reasons[0] : null;
 }
