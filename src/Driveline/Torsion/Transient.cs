@@ -102,7 +102,7 @@ public static class Transient
         start.WriteTo(workspace.State);
         workspace.Log.WatchesSprings = springs;
         trace.Fill(double.NaN);
-        TransientLoop.Run(m, workspace, end, limits, traced, speed, trace);
+        TransientLoop.Run(m, workspace, end, limits, new TransientTrace(traced, speed, trace, end));
         TransientResult result = workspace.Result ??= new TransientResult(workspace);
         result.Show(start.Model, end);
         return result;

@@ -19,7 +19,7 @@ public sealed class TransientLimits
     /// <summary>Most events of a run.</summary>
     public int Events { get; }
 
-    /// <summary>Most steps of a run; a step is at most two radians of the fastest vibration.</summary>
+    /// <summary>Most steps of a run, as <see cref="TransientResult.StepCount"/> counts them.</summary>
     public long Steps { get; }
 
     /// <summary>Most work of a run, as <see cref="TransientResult.Work"/> counts it.</summary>

@@ -18,7 +18,10 @@ public sealed class TransientWorkspace
 
     internal RunLog Log { get; private set; } = null!;
 
-    internal Propagator Propagator { get; private set; } = null!;
+    internal ModalStretch Stretch { get; private set; } = null!;
+
+    /// <summary>True when runs are to be followed by series throughout, as those are whose motion has no modes.</summary>
+    internal bool UsesSeries { get; set; }
 
     internal EventSearch Events { get; } = new();
 
@@ -47,7 +50,7 @@ public sealed class TransientWorkspace
         Series = new StepSeries(rotors, links);
         Energy = new EnergyMeter(rotors, links, torques);
         Log = new RunLog(links);
-        Propagator = new Propagator(rotors, links);
+        Stretch = new ModalStretch(rotors, links);
         Result = null;
     }
 }

@@ -109,15 +109,14 @@ public class TransientLaws
     });
 
     [Property(MaxTest = 30)]
-    public Property WholeStepsByMatrix_AgainstSeriesThroughout_GiveTheSameRun() => Prop.ForAll(Chains(1.5), chain =>
+    public Property Modes_AgainstSeriesThroughout_GiveTheSameRun() => Prop.ForAll(Chains(1.5), chain =>
     {
-        // A traced run takes every step by series.
         TorsionStart start = chain.Model(0.02, b => b
             .AddDrive("engine", "r0", TorqueSpeedLine.Of(Nm(50), RadPerS(40), 1.5))
             .AddViscousLoad("air", chain.Last, 0.8)
             .AddTorque("push", chain.Last, Nm(-20), S(0.4), S(0.1)));
         TransientResult fast = start.Run(chain.Seconds);
-        TransientResult slow = Transient.TraceTorque(start, S(chain.Seconds), new TransientWorkspace(), "s0", new double[2]);
+        TransientResult slow = Transient.Run(start, S(chain.Seconds), new TransientWorkspace { UsesSeries = true });
         double energy = slow.StoredEnergy.Joules + 1;
         return All(chain, s => Close(fast.PeakNm(s), slow.PeakNm(s), 1e-10 * chain.TorqueScale)
                 && Close(fast.PeakS(s), slow.PeakS(s), 1e-6)

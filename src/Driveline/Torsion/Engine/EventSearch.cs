@@ -29,10 +29,7 @@ internal sealed class EventSearch
     /// <summary>Part of the step at which the first bound is crossed; 2 when none is.</summary>
     public double First(Mechanism m, RunState x, Plan plan, StepSeries series, double[] torqueScale)
     {
-        first = 2;
-        work = 0;
-        crossing = Crossing.None;
-        link = -1;
+        Begin();
         for (int l = 0; l < m.Links; l++)
         {
             switch (x.Links[l])
@@ -75,6 +72,27 @@ internal sealed class EventSearch
         }
 
         return first;
+    }
+
+    /// <summary>Begins a search over one interval, track by track.</summary>
+    public void Begin()
+    {
+        first = 2;
+        work = 0;
+        crossing = Crossing.None;
+        link = -1;
+    }
+
+    /// <summary>Part of the interval at which the first bound offered so far is crossed; 2 when none is.</summary>
+    public double Part => first;
+
+    /// <summary>Offers a quantity, times its sign, that must not rise above a bound that rises linearly over the interval.</summary>
+    public void Offer(ReadOnlySpan<double> series, double sign, double bound, double rise, double scale, Crossing kind, int l)
+    {
+        Copy(series, sign);
+        g[0] -= bound;
+        g[1] -= rise;
+        Take(series.Length - 1, Rounding * scale, kind, l);
     }
 
     private void Capacity(StepSeries series, int l, double sign, double capacity, double rate, double scale, Crossing kind)

@@ -3,8 +3,9 @@ namespace Driveline.Torsion;
 /// <summary>What the present states of the links make of the model: torques laid down, capacities, bodies, fastest rate.</summary>
 internal sealed class Plan
 {
-    private readonly double[] kept;
-    private bool hushed;
+    private readonly double[] keptInput;
+    private readonly double[] keptCarried;
+    private readonly double[] keptCarriedRate;
 
     public Plan(int rotors, int links)
     {
@@ -22,7 +23,9 @@ internal sealed class Plan
         Others = new int[links];
         Input = new double[rotors];
         InputRate = new double[rotors];
-        kept = new double[rotors];
+        keptInput = new double[rotors];
+        keptCarried = new double[links];
+        keptCarriedRate = new double[links];
         Bodies = new RigidBodies(rotors, links);
     }
 
@@ -143,16 +146,29 @@ internal sealed class Plan
         Inputs(m);
     }
 
-    /// <summary>Takes the inputs away, or brings them back: for the response to a state alone.</summary>
-    public void HushInputs(bool hush)
+    /// <summary>Takes the inputs away until they are shown again: for the response to a state alone.</summary>
+    public void HideInputs()
     {
-        for (int i = 0; i < Input.Length; i++)
-        {
-            kept[i] = hush ? Input[i] : kept[i];
-            Input[i] = hush ? 0 : hushed ? kept[i] : Input[i];
-        }
+        Array.Copy(Input, keptInput, Input.Length);
+        Array.Copy(Carried, keptCarried, Carried.Length);
+        Array.Copy(CarriedRate, keptCarriedRate, CarriedRate.Length);
+        Array.Clear(Input, 0, Input.Length);
+        Array.Clear(Carried, 0, Carried.Length);
+        Array.Clear(CarriedRate, 0, CarriedRate.Length);
+    }
 
-        hushed = hush;
+    /// <summary>Puts the rates of hidden inputs in their place.</summary>
+    public void ShowInputRates()
+    {
+        Array.Copy(InputRate, Input, Input.Length);
+        Array.Copy(keptCarriedRate, Carried, Carried.Length);
+    }
+
+    public void ShowInputs()
+    {
+        Array.Copy(keptInput, Input, Input.Length);
+        Array.Copy(keptCarried, Carried, Carried.Length);
+        Array.Copy(keptCarriedRate, CarriedRate, CarriedRate.Length);
     }
 
     private static Spring Lay(Mechanism m, int l) => new()

@@ -127,6 +127,37 @@ internal sealed class RunLog
         Scale[l] = Math.Max(Most[l], Least[l]);
     }
 
+    /// <summary>The largest value kept of a track so far, upward or downward.</summary>
+    public double Best(in Track track, int way) => track.KeepsTwist
+        ? (way > 0 ? Twist : ReverseTwist)[track.Link]
+        : (way > 0 ? Most : Least)[track.Link];
+
+    /// <summary>A value of a track, times its way; kept when it is higher than the largest so far by more than rounding.</summary>
+    public void Raise(in Track track, int way, double value, double time)
+    {
+        double[] kept = track.KeepsTwist ? (way > 0 ? Twist : ReverseTwist) : way > 0 ? Most : Least;
+        double[] at = track.KeepsTwist ? (way > 0 ? TwistAt : ReverseTwistAt) : way > 0 ? MostAt : LeastAt;
+        if (value > kept[track.Link] * (1 + Again))
+        {
+            kept[track.Link] = value;
+            at[track.Link] = time;
+            Scale[track.Link] = Math.Max(Most[track.Link], Least[track.Link]);
+        }
+    }
+
+    /// <summary>The largest values of a track that is a polynomial over a time.</summary>
+    public void Peaks(in Track track, ReadOnlySpan<double> series, double time, double length)
+    {
+        if (track.KeepsTwist)
+        {
+            Raise(series, track.Link, time, length, Twist, TwistAt, ReverseTwist, ReverseTwistAt);
+            return;
+        }
+
+        Raise(series, track.Link, time, length, Most, MostAt, Least, LeastAt);
+        Scale[track.Link] = Math.Max(Most[track.Link], Least[track.Link]);
+    }
+
     public void Peaks(Mechanism m, RunState x, StepSeries series)
     {
         for (int l = 0; l < m.Links && !WorkExhausted; l++)

@@ -11,18 +11,10 @@ internal static class TransientLoop
     private const int ChatterEvents = 200;
     private const double ChatterWindow = 1e-7;
 
-    public static void Run(
-        Mechanism m,
-        TransientWorkspace w,
-        double end,
-        TransientLimits limits,
-        ReadOnlySpan<int> traceOf,
-        bool traceSpeed,
-        Span<double> trace)
+    public static void Run(Mechanism m, TransientWorkspace w, double end, TransientLimits limits, TransientTrace trace)
     {
         RunState x = w.State;
         RunLog log = w.Log;
-        int traced = 0;
         double windowStart = 0;
         int windowEvents = 0;
         log.Clear();
@@ -39,38 +31,16 @@ internal static class TransientLoop
         while (x.Time < end)
         {
             double next = Transitions.NextTime(m, x, end);
-            if (w.Plan.Rate * (next - x.Time) > Reach * (1 + 1e-9) && trace.Length == 0 && !log.WatchesSprings
-                && (w.Propagator.TryLeap(m, x, w.Plan, w.Series, log, w.Energy, next)
-                    || w.Propagator.TryStep(m, x, w.Plan, w.Series, log, w.Energy, next)))
+            bool crossed;
+            bool hits;
+            if (!w.UsesSeries && w.Stretch.TryRun(m, w, limits, next, ref trace))
             {
-                if (IsSpent(log, limits))
-                {
-                    return;
-                }
-
-                continue;
+                crossed = w.Stretch.Crossed;
+                hits = w.Stretch.Hits;
             }
-
-            double h = Step(m, w, next - x.Time);
-            bool hits = h == next - x.Time;
-            double part = w.Events.First(m, x, w.Plan, w.Series, log.Scale);
-            bool crossed = part <= 1;
-            if (part < 1)
+            else
             {
-                w.Series.Shorten(m, part);
-            }
-
-            hits &= part >= 1;
-            log.Steps++;
-            log.Work += SeriesWork(m, w.Series.Degree) + w.Events.Work;
-            log.WorkExhausted |= w.Events.Work > PeakSearch.MostWork;
-            if (part > 0)
-            {
-                log.Peaks(m, x, w.Series);
-                w.Energy.Add(m, x, w.Plan, w.Series);
-                traced = Trace(w, end, hits && next == end, traceOf, traceSpeed, trace, traced);
-                w.Series.Finish(m, x);
-                x.Time = hits ? next : x.Time + w.Series.Length;
+                crossed = SeriesStep(m, w, next, end, ref trace, out hits);
             }
 
             bool changed = crossed;
@@ -106,6 +76,36 @@ internal static class TransientLoop
         }
     }
 
+    // One step by series, up to the first crossing in it.
+    private static bool SeriesStep(
+        Mechanism m, TransientWorkspace w, double next, double end, ref TransientTrace trace, out bool hits)
+    {
+        RunState x = w.State;
+        RunLog log = w.Log;
+        double h = Step(m, w, next - x.Time);
+        hits = h == next - x.Time;
+        double part = w.Events.First(m, x, w.Plan, w.Series, log.Scale);
+        if (part < 1)
+        {
+            w.Series.Shorten(m, part);
+        }
+
+        hits &= part >= 1;
+        log.Steps++;
+        log.Work += SeriesWork(m, w.Series.Degree) + w.Events.Work;
+        log.WorkExhausted |= w.Events.Work > PeakSearch.MostWork;
+        if (part > 0)
+        {
+            log.Peaks(m, x, w.Series);
+            w.Energy.Add(m, x, w.Plan, w.Series);
+            trace.Add(w.Series, x.Time, hits && next == end, log);
+            w.Series.Finish(m, x);
+            x.Time = hits ? next : x.Time + w.Series.Length;
+        }
+
+        return part <= 1;
+    }
+
     private static bool IsSpent(RunLog log, TransientLimits limits)
     {
         limits.Stop.ThrowIfCancellationRequested();
@@ -120,7 +120,6 @@ internal static class TransientLoop
     private static void Rebuild(Mechanism m, TransientWorkspace w)
     {
         w.Log.Work += RebuildWork * (long)(m.Rotors + m.Links) * (m.Rotors + m.Links);
-        w.Propagator.Forget();
         w.Plan.Build(m, w.State);
         if (Transitions.Follow(m, w.State, w.Plan))
         {
@@ -146,33 +145,5 @@ internal static class TransientLoop
         }
 
         return h;
-    }
-
-    // Each at k·end/(n−1), k = 0 … n−1.
-    private static int Trace(TransientWorkspace w, double end, bool last, ReadOnlySpan<int> of, bool speed, Span<double> trace, int traced)
-    {
-        double start = w.State.Time;
-        double h = w.Series.Length;
-        int samples = of.Length == 0 ? 0 : trace.Length / of.Length;
-        while (traced < samples)
-        {
-            double at = samples == 1 ? 0 : end * traced / (samples - 1);
-            if (at > start + h && !(last && traced == samples - 1))
-            {
-                break;
-            }
-
-            double s = h > 0 ? Math.Min((at - start) / h, 1) : 0;
-            for (int n = 0; n < of.Length; n++)
-            {
-                ReadOnlySpan<double> series = w.Series.Of(speed ? w.Series.Speed : w.Series.Torque, of[n]);
-                trace[(n * samples) + traced] = Polynomial.Value(series, s);
-                w.Log.Work += Polynomial.ValueWork(series);
-            }
-
-            traced++;
-        }
-
-        return traced;
     }
 }

@@ -24,10 +24,10 @@ public sealed class TransientResult
     /// <summary>Number of events.</summary>
     public int EventCount => workspace.Log.Count;
 
-    /// <summary>Number of steps taken.</summary>
+    /// <summary>Number of steps taken, and of intervals searched for a peak by their own.</summary>
     public long StepCount => workspace.Log.Steps;
 
-    /// <summary>Work of the run: terms of series and of matrices, over all links and rotors; one to two nanoseconds each.</summary>
+    /// <summary>Work of the run: terms of modes and of series, over all links and rotors; one to two nanoseconds each.</summary>
     /// <remarks>Counted, not timed: the same run has the same work on every machine.</remarks>
     public long Work => workspace.Log.Work;
 

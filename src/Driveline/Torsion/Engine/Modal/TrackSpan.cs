@@ -1,0 +1,54 @@
+namespace Driveline.Torsion;
+
+/// <summary>A track over an interval: its smooth part at the ends, and how far it may leave the cubic through them.</summary>
+internal struct TrackSpan
+{
+    public double Left;
+    public double LeftSlope;
+    public double Right;
+    public double RightSlope;
+
+    /// <summary>Bound on the fourth derivative of the smooth part, slopes and it per interval.</summary>
+    public double Fourth;
+
+    /// <summary>Largest swing of the modes too fast for the interval.</summary>
+    public double Ripple;
+
+    /// <summary>True values at the ends.</summary>
+    public double AtLeft;
+    public double AtRight;
+
+    public readonly double Highest => Polynomial.Upper(Left, LeftSlope, Right, RightSlope, 1, Fourth) + Ripple;
+
+    public readonly double Lowest => -Polynomial.Upper(-Left, -LeftSlope, -Right, -RightSlope, 1, Fourth) - Ripple;
+
+    /// <summary>True when its slope is proved of one sign, so that the ends hold its largest and least values.</summary>
+    public readonly bool IsMonotone
+    {
+        get
+        {
+            // The slope differs from that of the cubic by at most √3/216 of the fourth derivative.
+            double error = 0.00801875373874480 * Fourth;
+            double middle = (3 * (Right - Left)) - LeftSlope - RightSlope;
+            return Ripple == 0
+                && (Math.Min(Math.Min(LeftSlope, middle), RightSlope) > error
+                || Math.Max(Math.Max(LeftSlope, middle), RightSlope) < -error);
+        }
+    }
+
+    /// <summary>True when it cannot reach a bound that rises linearly.</summary>
+    public readonly bool StaysBelow(double bound, double rise)
+    {
+        return rise == 0
+            ? Highest < bound
+            : Polynomial.Upper(Left - bound, LeftSlope - rise, Right - bound - rise, RightSlope - rise, 1, Fourth) + Ripple < 0;
+    }
+
+    /// <summary>The same of its negative.</summary>
+    public readonly bool NegativeStaysBelow(double bound, double rise)
+    {
+        return rise == 0
+            ? -Lowest < bound
+            : Polynomial.Upper(-Left - bound, -LeftSlope - rise, -Right - bound - rise, -RightSlope - rise, 1, Fourth) + Ripple < 0;
+    }
+}
