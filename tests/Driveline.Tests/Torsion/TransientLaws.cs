@@ -7,7 +7,7 @@ using static Driveline.Tests.Torsion.Build;
 namespace Driveline.Tests.Torsion;
 
 /// <summary>Laws that hold for any chain. Chains are drawn log-uniform: 2 to 5 rotors, each figure over two decades.</summary>
-public class TransientLaws
+public partial class TransientLaws
 {
     [Property(MaxTest = 40)]
     public Property Energy_UndampedChain_IsConserved() => Prop.ForAll(Chains(), chain =>
@@ -82,49 +82,6 @@ public class TransientLaws
             1, x => x.Rotor("half", 0.7 * chain.Inertia[0]).AddCoupling("bolts", "half", "r0", BreakingCoupling.At(Nm(1e9))))
             .WithSpeed("half", RadPerS(chain.Speed[0])).Run(chain.Seconds);
         return All(chain, s => Close(a.PeakNm(s), b.PeakNm(s), 1e-11 * chain.TorqueScale));
-    });
-
-    [Property(MaxTest = 60)]
-    public Property DevicesOfAllKindsAtOnce_RunEndsAndEnergyIsAccountedFor() =>
-        Prop.ForAll(Chains(0.4), LogUniform(5, 500).ToArbitrary(), (chain, torque) =>
-    {
-        TorsionStart start = chain.Model(1, b => b
-            .Rotor("front", 0.4)
-                .AddCoupling("plate", "front", "r0", FrictionCoupling.Of(Nm(torque), Nm(0.8 * torque)).Engaging(S(0.01), S(0.05)))
-            .Rotor("tail", 0.3).AddShaft("ratchet", chain.Last, "tail", Shaft(4000), OneWayCoupling.Forward)
-            .Rotor("loose", 0.2).AddShaft("play", "tail", "loose", Shaft(3000, 0.2).WithBacklash(UnitsNet.Angle.FromDegrees(2)))
-            .AddFrictionLoad("rub", "loose", Nm(0.2 * torque), Nm(0.1 * torque))
-            .AddFrictionLoad("bearing", "r0", Nm(3), Nm(3))
-            .AddDrive("engine", "front", TorqueSpeedLine.Of(Nm(torque), RadPerS(40), 1.5))
-            .AddObstacle("stump", chain.Last,
-                Obstacle.Yielding(S(0.1), NmPerRad(8000), Nm(3 * torque)).AfterSwingBack(UnitsNet.Angle.FromDegrees(9), Nm(torque)))
-            .AddObstacle("branch", "r0", Obstacle.Yielding(S(0.05), NmPerRad(3000), Nm(torque), UnitsNet.Angle.FromDegrees(12)))
-            .AddObstacle("stone", "loose", Obstacle.RigidStop(S(0.2))))
-            .WithSpeed("front", RadPerS(45)).WithSpeed("tail", RadPerS(20)).WithSpeed("loose", RadPerS(20));
-        TransientResult result = start.Run(chain.Seconds);
-        string last = result.EventCount == 0 ? "none" : result.Event(result.EventCount - 1).ToString();
-        return (result.IsComplete && Math.Abs(result.EnergyImbalance) < 1e-9)
-            .Label(FormattableString.Invariant(
-                $"complete {result.IsComplete}, imbalance {result.EnergyImbalance:E2}, {result.EventCount} events, last {last}"));
-    });
-
-    [Property(MaxTest = 30)]
-    public Property Modes_AgainstSeriesThroughout_GiveTheSameRun() => Prop.ForAll(Chains(1.5), chain =>
-    {
-        TorsionStart start = chain.Model(0.02, b => b
-            .AddDrive("engine", "r0", TorqueSpeedLine.Of(Nm(50), RadPerS(40), 1.5))
-            .AddViscousLoad("air", chain.Last, 0.8)
-            .AddTorque("push", chain.Last, Nm(-20), S(0.4), S(0.1)));
-        TransientResult fast = start.Run(chain.Seconds);
-        TransientResult slow = Transient.Run(start, S(chain.Seconds), new TransientWorkspace { UsesSeries = true });
-        double energy = slow.StoredEnergy.Joules + 1;
-        return All(chain, s => Close(fast.PeakNm(s), slow.PeakNm(s), 1e-10 * chain.TorqueScale)
-                && Close(fast.PeakS(s), slow.PeakS(s), 1e-6)
-                && Close(fast.DampingEnergy(s).Joules, slow.DampingEnergy(s).Joules, 1e-9 * energy))
-            && Close(fast.DriveWork.Joules, slow.DriveWork.Joules, 1e-9 * energy)
-            && Close(fast.LoadEnergy("air").Joules, slow.LoadEnergy("air").Joules, 1e-9 * energy)
-            && Close(fast.Turned("r0").Radians, slow.Turned("r0").Radians, 1e-10 * slow.Turned("r0").Radians)
-            && Math.Abs(fast.EnergyImbalance) < 1e-10;
     });
 
     [Property(MaxTest = 40)]

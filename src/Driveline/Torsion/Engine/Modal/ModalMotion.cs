@@ -114,7 +114,7 @@ internal sealed class ModalMotion
     private void Inputs(
         Mechanism m, RunState x, Plan plan, StepSeries series, bool isHeldTurning, Span<double> column, double[] rows, double[] modes)
     {
-        ModalSystemOf.Still(m, x, unit, isHeldTurning);
+        ModalSystemOf.Still(m, x, plan, unit, isHeldTurning);
         series.Compute(m, unit, plan, 1, 0);
         ModalRow.Read(m, series, rows);
         for (int s = 0; s < column.Length; s++)

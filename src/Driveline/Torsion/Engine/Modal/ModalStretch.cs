@@ -91,6 +91,7 @@ internal sealed class ModalStretch
         int growth = 2;
         while (at < end && !(log.Steps > limits.Steps || log.Work > limits.Work || log.WorkExhausted))
         {
+            limits.Stop.ThrowIfCancellationRequested();
             double rest = end - at;
             bool isLast = system.Fastest == 0 || 1.5 * system.Level(level).Length >= rest;
             ModalStep step = isLast ? Exactly(system, rest) : system.Level(level);

@@ -13,11 +13,11 @@ internal static class ModalSystemOf
         new(m, x, Suits(m) ? Parts(m, x, plan, series, unit) : null);
 
     /// <summary>The unit state with the links as they are and nothing in motion but what is held.</summary>
-    public static void Still(Mechanism m, RunState x, RunState unit, bool isHeldTurning)
+    public static void Still(Mechanism m, RunState x, Plan plan, RunState unit, bool isHeldTurning)
     {
         for (int i = 0; i < m.Rotors; i++)
         {
-            unit.Speed[i] = isHeldTurning && m.IsHeld(i) ? x.Speed[i] : 0;
+            unit.Speed[i] = isHeldTurning && plan.Bodies.Inverse[plan.Bodies.Body[i]] == 0 ? x.Speed[i] : 0;
         }
 
         for (int l = 0; l < m.Links; l++)
@@ -47,7 +47,7 @@ internal static class ModalSystemOf
         plan.HideInputs();
         for (int s = 0; s < n; s++)
         {
-            Still(m, x, unit, false);
+            Still(m, x, plan, unit, false);
             Touch(m, plan, unit, states[s]);
             series.Compute(m, unit, plan, 1, 0);
             ModalRow.Read(m, series, columns.AsSpan(s * rows, rows));

@@ -40,6 +40,13 @@ internal static class ModalTrackList
                     swing.UpMeans = Crossing.SwingEnd;
                     into.Add(swing);
                 }
+                else if (!double.IsPositiveInfinity(m.EndSlip[l]))
+                {
+                    Track cut = Travel(m, x, l, m.EndSlip[l]);
+                    cut.Up = m.EndSlip[l];
+                    cut.UpMeans = Crossing.CutThrough;
+                    into.Add(cut);
+                }
 
                 break;
             case LinkState.SlipBackward:

@@ -12,7 +12,7 @@ internal sealed class ModalTracks
 
     public ModalTracks(int links)
     {
-        int most = (2 * links) + 1;
+        int most = (3 * links) + 1;
         tracks = new Track[most];
         spans = new TrackSpan[most];
         travelledEnd = new double[most];
