@@ -65,9 +65,8 @@ internal sealed class ModalStretch
         Crossed = false;
         at = 0;
         motion.Start.AsSpan(0, system.Width).CopyTo(left);
-        tracks.ReachStart(motion, log, start);
-        ModalTracks.ReachSlipping(m, x, w.Plan, log, start, 0);
-        March(system, w, limits, end);
+        tracks.Measure(motion);
+        March(m, system, w, limits, end);
         Hits = !Crossed && at >= end;
         if (at > 0)
         {
@@ -84,7 +83,7 @@ internal sealed class ModalStretch
         return true;
     }
 
-    private void March(ModalSystem system, TransientWorkspace w, TransientLimits limits, double end)
+    private void March(Mechanism m, ModalSystem system, TransientWorkspace w, TransientLimits limits, double end)
     {
         RunLog log = w.Log;
         int level = system.Fastest > 0 ? system.FirstLevel : 0;
@@ -124,6 +123,12 @@ internal sealed class ModalStretch
             log.Steps++;
             double length = step.Length;
             double start = w.State.Time;
+            if (at == 0 && part > 0)
+            {
+                tracks.ReachStart(motion, log, start);
+                ModalTracks.ReachSlipping(m, w.State, w.Plan, log, start, 0);
+            }
+
             if (part <= 1)
             {
                 tracks.PeaksUntil(interval, part, start + at, log);
@@ -136,7 +141,7 @@ internal sealed class ModalStretch
             at = isLast ? end : at + length;
             tracks.Arrive();
             (left, right) = (right, left);
-            level += growth;
+            level = Math.Min(level + growth, ModalSystem.MostLevel);
             growth = 2;
         }
     }

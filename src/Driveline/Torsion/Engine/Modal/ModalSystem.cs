@@ -8,6 +8,12 @@ namespace Driveline.Torsion;
 /// </remarks>
 internal sealed class ModalSystem
 {
+    // What swings a million times as slowly as the fastest sets no first step.
+    private const double Slow = 1e-6;
+
+    /// <summary>Highest level of a step.</summary>
+    public const int MostLevel = 60;
+
     private readonly Mechanism mechanism;
     private readonly LinkState[] links;
     private readonly bool[] relaxing;
@@ -40,7 +46,7 @@ internal sealed class ModalSystem
         double slowest = Fastest;
         for (int k = 0; k < Re.Length; k++)
         {
-            slowest = Im[k] != 0 ? Math.Min(slowest, Size[k]) : slowest;
+            slowest = Im[k] != 0 && Size[k] > Slow * Fastest ? Math.Min(slowest, Size[k]) : slowest;
         }
 
         FirstLevel = Fastest == 0 ? 0 : LevelWithin(2 / slowest);
@@ -109,7 +115,7 @@ internal sealed class ModalSystem
     public int LevelWithin(double length)
     {
         int level = (int)Math.Floor(Math.Log(length * Fastest) / Math.Log(2));
-        return Math.Max(level, 0);
+        return Math.Max(Math.Min(level, MostLevel), 0);
     }
 
     /// <summary>Modes from the coordinates of the states.</summary>

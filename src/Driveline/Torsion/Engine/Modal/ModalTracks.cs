@@ -58,22 +58,29 @@ internal sealed class ModalTracks
         tracks[Count++] = track;
     }
 
-    /// <summary>Keeps the values at the start of a stretch.</summary>
-    public void ReachStart(ModalMotion motion, RunLog log, double time)
+    /// <summary>A speed of nothing is the rounding of what its modes amount to.</summary>
+    public void Measure(ModalMotion motion)
     {
-        ModalSystem system = motion.System;
         for (int t = 0; t < Count; t++)
         {
             ref Track track = ref tracks[t];
-            double value = motion.Offset[track.Row] + ModalSystem.Dot(system.Row(track.Row), motion.Start);
             if (!track.IsTravel)
             {
-                // A speed of nothing is the rounding of what its modes amount to.
-                track.Scale = Math.Max(track.Scale, Math.Abs(motion.Offset[track.Row]) + system.SizeOf(track.Row, motion.Start));
+                double size = Math.Abs(motion.Offset[track.Row]) + motion.System.SizeOf(track.Row, motion.Start);
+                track.Scale = Math.Max(track.Scale, size);
             }
+        }
+    }
 
+    /// <summary>Keeps the values at the start of a stretch.</summary>
+    public void ReachStart(ModalMotion motion, RunLog log, double time)
+    {
+        for (int t = 0; t < Count; t++)
+        {
+            ref readonly Track track = ref tracks[t];
             if (track.KeepsTorque || track.KeepsTwist)
             {
+                double value = motion.Offset[track.Row] + ModalSystem.Dot(motion.System.Row(track.Row), motion.Start);
                 log.Raise(track, 1, value, time);
                 log.Raise(track, -1, -value, time);
             }
