@@ -196,6 +196,10 @@ internal sealed class StepSeries
                 {
                     Torque[at] = -plan.Bodies.GroundShare(l) * Net[(m.From[l] * Stride) + j];
                 }
+                else if (to == Mechanism.Ground && plan.Bodies.GroundShare(l) == 0)
+                {
+                    Torque[at] = 0;
+                }
             }
             else
             {
