@@ -102,7 +102,8 @@ public partial class CaseReaderTests
     [InlineData("\"ratedTorque\": \"400 N.m\", \"overloadFactor\": 2, \"outerDiameter\": \"40 mm\", \"yieldStrength\": \"350 MPa\"",
         LimitKind.Section)]
     [InlineData("\"ratedTorque\": \"400 N.m\", \"overloadFactor\": 2, \"outerDiameter\": \"40 mm\"", LimitKind.UnsourcedOverloadFactor)]
-    [InlineData("\"ratedTorque\": \"400 N.m\", \"outerDiameter\": \"40 mm\"", null)]
+    [InlineData("\"ratedTorque\": \"400 N.m\", \"outerDiameter\": \"40 mm\"", LimitKind.Rating)]
+    [InlineData("\"outerDiameter\": \"40 mm\"", null)]
     public void Limits_SeveralStated_TheNearestToThePartIsUsed(string stated, LimitKind? used)
     {
         CaseFile file = ReadGood("{ \"driveline\": [ { \"part\": \"x\", " + stated + " } ] }");

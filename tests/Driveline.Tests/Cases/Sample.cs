@@ -34,7 +34,7 @@ internal static class Sample
           },
           "implement": { "kind": "snowBlower", "width": "60 in", "massFlow": "80 t/h" },
           "driveline": [
-            { "universalJoint": "front", "angle": "12 deg", "damagedAt": "1400 lbf.ft" },
+            { "universalJoint": "front", "angle": "12 deg", "damagedAt": "1400 lbf.ft", "cross": "27 x 74.6 mm" },
             { "yoke": "inner yoke", "ratedTorque": "400 N.m", "overloadFactor": { "low": 2, "expected": 2.5, "high": 3 }, "overloadSource": "maker's sheet 12" },
             { "overrunClutch": "freewheel" },
             { "shearBolt": {
@@ -61,12 +61,13 @@ internal static class Sample
             { "cutOut": {
                 "name": "cam clutch", "kind": "cam", "trip": { "low": "400 N.m", "high": "500 N.m" }, "afterTrip": 0, "reengagesBelow": "200 rpm",
                 "lastTrip": "2026-05-01", "lastStorage": "2026-04-01" } },
-            { "branch": "auger", "powerShare": { "low": 0.3, "high": "40 %" }, "driveline": [ { "gearbox": "side", "ratio": 0.5, "efficiency": "95 %" }, { "rotor": "auger" } ] },
-            { "flywheel": "disc", "inertia": "100 lb.ft2", "outerDiameter": "45 mm", "innerDiameter": "20 mm", "splineRootDiameter": "40 mm", "yieldStrength": "350 MPa" },
+            { "branch": "auger", "powerShare": { "low": 0.3, "high": "40 %" }, "driveline": [ { "gearbox": "side", "ratio": 0.5, "efficiency": "95 %", "ratedPower": "20 kW", "ratedSpeed": "540 rpm" }, { "rotor": "auger" } ] },
+            { "flywheel": "disc", "inertia": "100 lb.ft2", "fatigueCategory": "90 MPa", "outerDiameter": "45 mm", "innerDiameter": "20 mm", "splineRootDiameter": "40 mm", "yieldStrength": "350 MPa" },
             { "part": "coupling", "outerDiameter": "40 mm", "material": "1045 hot rolled" },
             { "shaft": "tube", "length": "800 mm", "stiffness": { "low": "3000 N.m/rad", "expected": "3300 N.m/rad", "high": "3600 N.m/rad" }, "damping": "2 N.m.s/rad", "inertia": "0.02 kg.m2" }
           ],
           "partsComplete": false,
+          "history": { "from": "season", "hours": 120, "breaks": 3, "breaksAtEngagement": 1, "changed": true },
           "stock": "5/16-18 UNC, SAE 2, 0.35; M8, 8.8",
           "work": {
             "steadyPeak": "250 N.m", "steadyMean": "120 N.m", "meanPower": { "low": "10 kW", "expected": "12 kW", "high": "15 kW" }, "peakFactor": { "low": 1.5, "high": 2.5 },

@@ -57,7 +57,8 @@ public partial class SpanishReportTests
     [InlineData("hollinmoor-no-bolt-fits", "Ningún ajuste sirve: la pieza más débil no soporta el trabajo normal.")]
     [InlineData("hollinmoor-no-bolt-fits", "No. «Perno fusible» aguantará, según lo esperado, más que «drive shaft».")]
     [InlineData("ashby-lane-facts-missing", "No se ha identificado «perno fusible»: nadie puede decir con qué par actúa.")]
-    [InlineData("ashby-lane-facts-missing", "tiene piezas que no están en la lista: el eje de la toma de fuerza del tractor.")]
+    [InlineData("ashby-lane-facts-missing", "tiene piezas que no están en la lista: "
+        + "el eje de la toma de fuerza del tractor, una junta cardán, un rotor.")]
     [InlineData("ashby-lane-facts-missing", "Fuera del orden anterior, por desconocerse: perno fusible, drive shaft, gearbox.")]
     public void Text_Demo_Says(string name, string words) =>
         Assert.Contains(words, OneLine(VerdictText.Of(DemoCases.Verdict(name), Spanish)), StringComparison.Ordinal);
