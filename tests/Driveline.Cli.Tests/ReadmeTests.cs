@@ -43,7 +43,7 @@ public partial class ReadmeTests
     {
         using var console = new StringWriter { NewLine = "\n" };
         example(console);
-        Assert.Contains("```text\n" + console.ToString() + "```", Text(page), StringComparison.Ordinal);
+        Assert.True(Text(page).Contains("```text\n" + console + "```", StringComparison.Ordinal), page + " does not show\n" + console);
     }
 
     private static IEnumerable<string> WithoutIndent(string[] lines)

@@ -161,14 +161,13 @@ public class SimulateModelTests
     }
 
     [Fact]
-    public void AbsurdDuration_StopsAndSaysSo()
+    public void StiffLineOfLongDuration_RunsToItsEnd()
     {
         using JsonDocument json = Answer(Input("""
             "duration": 1000000, "rotors": [ { "name": "a", "inertia": 1e-9 }, { "name": "b", "inertia": 1 } ],
             "shafts": [ { "name": "s", "from": "a", "to": "b", "stiffness": 1e9, "damping": 1e-9 } ], "start": { "speeds": { "a": 1 } }
             """));
-        Assert.False(json.RootElement.GetProperty("isComplete").GetBoolean());
-        Assert.Equal("torsion.tooManySteps", json.RootElement.GetProperty("findings")[0].GetProperty("code").GetString());
+        Assert.True(json.RootElement.GetProperty("isComplete").GetBoolean());
     }
 
     [Fact]

@@ -98,7 +98,7 @@ public class SimulateTests
     public void Out_NoCurveToDraw_WritesTheReportAloneAndSaysWhy()
     {
         string folder = Directory.CreateTempSubdirectory("driveline").FullName;
-        string pan = Rock.Replace("\"what\": \"blade\"", "\"what\": \"pan\"", StringComparison.Ordinal);
+        string pan = Rock.Replace("\"what\": \"blade\"", "\"what\": \"deck\"", StringComparison.Ordinal);
         Assert.Equal(0, CliRun.WithInput(pan, "simulate", "-", "--out", folder).Code);
         Assert.Equal("case.strike.txt", Path.GetFileName(Assert.Single(Directory.GetFiles(folder))));
         Assert.Contains("There is no curve to draw", File.ReadAllText(Path.Combine(folder, "case.strike.txt")), StringComparison.Ordinal);

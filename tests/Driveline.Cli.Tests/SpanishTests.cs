@@ -51,7 +51,8 @@ public class SpanishTests
         CliRun run = CliRun.Of([.. args, "--json", "--language", "es"]);
         Assert.Contains(letters, run.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("\\u00", run.Output.Replace("\\u0022", string.Empty, StringComparison.Ordinal)
-            .Replace("\\u0027", string.Empty, StringComparison.Ordinal).Replace("\\u00B7", string.Empty, StringComparison.Ordinal),
+            .Replace("\\u0027", string.Empty, StringComparison.Ordinal).Replace("\\u00B7", string.Empty, StringComparison.Ordinal)
+            .Replace("\\u002B", string.Empty, StringComparison.Ordinal),
                 StringComparison.Ordinal);
     }
 

@@ -37,10 +37,10 @@ internal static class CauseSentences
             : first.Probability.Value >= Better ? "letter.think.likely"
             : "letter.think.perhaps";
         var sentences =
-            new List<string> { phrase.Of(Phrase.Code(sure).With("cause", phrase.Of("cause." + AdviceCodes.Short(first.Cause)))) };
+            new List<string> { phrase.Of(Phrase.Code(sure).With("cause", phrase.Of("cause." + AdviceCodes.InBrief(first.Cause)))) };
         string[] others =
             [.. diagnosis.Causes.Skip(1).Where(c => c.Cause != Cause.NotKnown && (c.IsSeen || c.Probability.Value >= Possible))
-            .Take(MostOthers).Select(c => phrase.Of("cause." + AdviceCodes.Short(c.Cause)))];
+            .Take(MostOthers).Select(c => phrase.Of("cause." + AdviceCodes.InBrief(c.Cause)))];
         if (others.Length > 0)
         {
             sentences.Add(phrase.Of(Phrase.Code(others.Length == 1 ? "letter.think.or" : "letter.think.orTwo")

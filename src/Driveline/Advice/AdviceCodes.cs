@@ -22,7 +22,7 @@ public static class AdviceCodes
     public static string Of(CheckPlace place) => "place." + Small(place.ToString());
 
     /// <summary>What follows "cause." in the code of a cause's short name, e.g. "hubSeized.short".</summary>
-    public static string Short(Cause cause) => Small(cause.ToString()) + ".short";
+    public static string InBrief(Cause cause) => Small(cause.ToString()) + ".short";
 
     internal static bool TryCause(string code, out Cause cause) => Enum.TryParse(code, ignoreCase: true, out cause)
         && Small(cause.ToString()) == code;

@@ -16,7 +16,7 @@ internal static class AdviceStanding
         LikelyCause? likely = advice.Diagnosis.Causes.FirstOrDefault(c =>
             Unprotected.Contains(c.Cause) && !c.IsSeen && c.Probability.Value >= Likely);
         Finding[] stops = likely is null ? []
-            : [Finding.Of(StandingFindings.LikelyUnprotected, Severity.Danger).With("cause", AdviceCodes.Short(likely.Cause))
+            : [Finding.Of(StandingFindings.LikelyUnprotected, Severity.Danger).With("cause", AdviceCodes.InBrief(likely.Cause))
                 .WithBecause("complaint")];
         var cares = new List<string>();
         if (advice.Inspection is not null)

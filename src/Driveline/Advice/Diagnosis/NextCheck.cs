@@ -27,9 +27,9 @@ public sealed class NextCheck
 
     /// <summary>Why it comes first: the causes it tells apart, by their short names.</summary>
     public Finding Why => Finding.Of(AdviceCodes.Why, Severity.Note)
-        .With("first", AdviceCodes.Short(TellsApart[0]))
-        .With("second", AdviceCodes.Short(TellsApart[1]))
-        .With("third", AdviceCodes.Short(TellsApart[2]));
+        .With("first", AdviceCodes.InBrief(TellsApart[0]))
+        .With("second", AdviceCodes.InBrief(TellsApart[1]))
+        .With("third", AdviceCodes.InBrief(TellsApart[2]));
 
     /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant($"{Question.Code}: {Bits:G3} bit, effort {Effort:G3}");
