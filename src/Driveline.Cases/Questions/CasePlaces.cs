@@ -1,6 +1,5 @@
 using Driveline.Cases.Members;
 using Driveline.Chains;
-using Driveline.Loads;
 using Driveline.Protection;
 
 namespace Driveline.Cases.Questions;

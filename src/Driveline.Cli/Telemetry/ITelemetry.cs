@@ -6,8 +6,8 @@ namespace Driveline.Cli.Telemetry;
 internal interface ITelemetry
 {
     /// <summary>The line of the last sample, from 1.</summary>
-    public long Line { get; }
+    long Line { get; }
 
     /// <summary>The next sample; false at the end.</summary>
-    public bool TryNext(out TorqueSample sample);
+    bool TryNext(out TorqueSample sample);
 }

@@ -1,4 +1,3 @@
-using Driveline.Cases;
 using Driveline.Monitoring;
 using UnitsNet;
 

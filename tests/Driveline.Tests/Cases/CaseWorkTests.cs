@@ -1,5 +1,4 @@
 using Driveline.Cases.Questions;
-using Driveline.Loads;
 using Driveline.Protection;
 
 namespace Driveline.Tests.Cases;

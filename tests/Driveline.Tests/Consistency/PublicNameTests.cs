@@ -38,7 +38,7 @@ public class PublicNameTests
         Assert.Contains("Power", theirs);
         Assert.Contains("Task", theirs);
         Assert.Contains("Matrix3x2", theirs);
-        Assert.Empty(Ours.Select(t => t.Name).Where(theirs.Contains));
+        Assert.All(Ours, t => Assert.DoesNotContain(t.Name, theirs));
     }
 
     private static IEnumerable<Type> Exported(string path)

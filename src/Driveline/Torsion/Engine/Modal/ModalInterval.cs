@@ -124,7 +124,13 @@ internal sealed class ModalInterval
 
         var span = new TrackSpan
         {
-            Left = a + l, LeftSlope = b + ls, Right = a + b + r, RightSlope = b + rs, Fourth = slow, AtLeft = a + l, AtRight = a + b + r,
+            Left = a + l,
+            LeftSlope = b + ls,
+            Right = a + b + r,
+            RightSlope = b + rs,
+            Fourth = slow,
+            AtLeft = a + l,
+            AtRight = a + b + r,
         };
         if (fast > Rounding * Math.Max(track.Scale, Math.Max(Math.Abs(span.Left), Math.Abs(span.Right))))
         {
@@ -176,8 +182,14 @@ internal sealed class ModalInterval
         double ripple = fast > Rounding * track.Scale ? fast : 0;
         return new TrackSpan
         {
-            Left = travelled - l, LeftSlope = rate * Length, Right = end - r, RightSlope = endRate * Length, Fourth = slow,
-            AtLeft = travelled, AtRight = end, Ripple = ripple,
+            Left = travelled - l,
+            LeftSlope = rate * Length,
+            Right = end - r,
+            RightSlope = endRate * Length,
+            Fourth = slow,
+            AtLeft = travelled,
+            AtRight = end,
+            Ripple = ripple,
         };
     }
 

@@ -139,8 +139,13 @@ internal static class ModalSystemOf
         int rows = n == 0 ? 0 : columns.Length / n;
         var parts = new ModalParts
         {
-            States = states, Re = [.. re], Im = [.. im], Forth = [.. forth.SelectMany(r => r)], Back = new double[n * width],
-            Rows = new double[rows * width], RowSizes = new double[rows * width / 2],
+            States = states,
+            Re = [.. re],
+            Im = [.. im],
+            Forth = [.. forth.SelectMany(r => r)],
+            Back = new double[n * width],
+            Rows = new double[rows * width],
+            RowSizes = new double[rows * width / 2],
         };
         for (int k = 0; k < width; k++)
         {
