@@ -1,4 +1,3 @@
-using Driveline.Quantities;
 using System.Diagnostics.CodeAnalysis;
 using System.IO.Pipelines;
 using Driveline.Advice;
@@ -6,6 +5,7 @@ using Driveline.Cases.Questions;
 using Driveline.Choosing;
 using Driveline.Loads;
 using Driveline.Protection;
+using Driveline.Quantities;
 
 namespace Driveline.Cases;
 
