@@ -26,7 +26,8 @@ internal static class ObjectReader
             walk.Enter(name ?? "?");
             if (member is null || offsets[member.Slot] > 0)
             {
-                UnknownMember.Report(walk, offset, name, member is not null, "a " + table.Name, table.Members.Select(m => m.Name));
+                UnknownMember.Report(walk, offset, name, member is not null,
+                    ("aeiou".IndexOf(table.Name[0]) < 0 ? "a " : "an ") + table.Name, table.Members.Select(m => m.Name));
                 reader.Skip();
             }
             else

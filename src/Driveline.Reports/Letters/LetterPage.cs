@@ -10,7 +10,6 @@ namespace Driveline.Reports.Letters;
 internal static class LetterPage
 {
     private const int MostSteps = 3;
-    private const int MostCares = 2;
 
     public static void Add(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
     {
@@ -18,18 +17,23 @@ internal static class LetterPage
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.do")));
         blocks.Add(ReportBlock.Numbered(Steps(advice, phrase)));
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.think")));
-        blocks.Add(ReportBlock.Paragraph(string.Join(" ", Thoughts(advice.Diagnosis, phrase))));
+        blocks.Add(ReportBlock.Paragraph(string.Join(" ", Thoughts(advice, phrase))));
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.tell")));
         blocks.Add(ReportBlock.Paragraph(Question(advice.Diagnosis.Next, phrase)));
+        if (advice.Standing.State != StandingState.Stop && advice.Verdict is { Guards: not Answer.Yes, MeasureNext.Count: > 0 } verdict)
+        {
+            blocks.Add(ReportBlock.Paragraph(
+                phrase.Of(Phrase.Code("letter.tell.measure").With("text", phrase.Of(verdict.MeasureNext[0].Code)))));
+        }
     }
 
-    // Every reason to stop stands on the page; of what only asks for care, the most urgent. That something is wrong the letter itself says.
+    // "Until this is settled" must name all of it. Beside a stop its lesser reasons wait on Sheet D; that something is wrong
+    // the letter itself says.
     private static void AddStanding(Standing standing, Phrase phrase, List<ReportBlock> blocks)
     {
         StandingReason[] own = [.. standing.Reasons.Where(r => r.Why.Code != StandingFindings.Complaint)];
-        StandingReason[] shown = standing.State == StandingState.Stop ? [.. own.Where(r => r.Why.Severity == Severity.Danger)] : own;
-        shown = shown.Length == 0 ? own : shown;
-        shown = standing.State == StandingState.Stop ? shown : [.. shown.Take(MostCares)];
+        StandingReason[] stops = [.. own.Where(r => r.Why.Severity == Severity.Danger)];
+        StandingReason[] shown = standing.State == StandingState.Stop && stops.Length > 0 ? stops : own;
         string code = "standing." + standing.State;
         string[] reasons = [.. shown.Select(r => phrase.Of(r.Why) + " " + phrase.Of(r.LiftCode))];
         if (reasons.Length < 2)
@@ -44,51 +48,66 @@ internal static class LetterPage
 
     private static IEnumerable<string> Steps(OwnerAdvice advice, Phrase phrase)
     {
-        var steps = new List<string>();
+        bool isStop = advice.Standing.State == StandingState.Stop;
+        if (isStop)
+        {
+            yield return phrase.Of("letter.do.stop");
+        }
+
         if (advice.Inspection is not null)
         {
-            steps.Add(phrase.Of("letter.do.inspect"));
+            yield return phrase.Of("letter.do.inspect");
         }
 
-        if (!advice.Diagnosis.IsEnoughKnown)
+        Remedy[] remedies = [.. Chosen(advice)];
+        if (!isStop && (!advice.Diagnosis.IsEnoughKnown || remedies.Length == 0))
         {
-            steps.Add(phrase.Of("letter.do.nothingYet"));
-            Remedy[] free = [.. advice.Remedies.Where(IsFreeHabit).Take(1)];
-            return steps.Concat(free.Select(r => RemedySentences.Short(r, advice.Currency, phrase)));
+            yield return phrase.Of(advice.Diagnosis.IsEnoughKnown ? "letter.remedies.none" : "letter.do.nothingYet");
         }
 
-        if (advice.Remedies.Count == 0)
+        foreach (Remedy remedy in remedies)
         {
-            steps.Add(phrase.Of("letter.remedies.none"));
+            yield return RemedySentences.Short(remedy, advice.Currency, phrase);
         }
 
-        // The cure of the likeliest cause first, then habits, then money.
-        Cause likeliest = advice.Diagnosis.Causes[0].Cause;
-        IEnumerable<Remedy> ordered = advice.Remedies.OrderBy(r => r.Cures(likeliest) && r.Code != Remedies.StrongerBolt ? 0 : 1);
-        steps.AddRange(ordered.Take(MostSteps).Select(r => RemedySentences.Short(r, advice.Currency, phrase)));
-        if (advice.BoltChange is not null)
+        if (advice.BoltChange is not null && (isStop || advice.Diagnosis.IsEnoughKnown))
         {
-            steps.Add(phrase.Of("letter.do.sheetA"));
+            yield return phrase.Of("letter.do.sheetA");
         }
 
         if (ClutchSheet.Applies(advice))
         {
-            steps.Add(phrase.Of("letter.do.sheetC"));
+            yield return phrase.Of("letter.do.sheetC");
         }
 
-        if (advice.Remedies.Count > MostSteps)
+        if (advice.Remedies.Count > remedies.Length)
         {
-            steps.Add(phrase.Of("letter.do.more"));
+            yield return phrase.Of("letter.do.more");
         }
+    }
 
-        return steps;
+    // The cure of the likeliest cause first, then habits, then money; before a cause is known a free habit alone.
+    private static IEnumerable<Remedy> Chosen(OwnerAdvice advice)
+    {
+        Cause likeliest = advice.Diagnosis.Causes[0].Cause;
+        return advice.Diagnosis.IsEnoughKnown
+            ? advice.Remedies.OrderBy(r => r.Cures(likeliest) && r.Code != Remedies.StrongerBolt ? 0 : 1).Take(MostSteps)
+            : advice.Remedies.Where(IsFreeHabit).Take(1);
     }
 
     private static bool IsFreeHabit(Remedy remedy) =>
         remedy is { Order: 1, OnGuardMargin: MarginEffect.Unchanged, Cost: { High: 0 } } && remedy.Code != "remedy.leaveAsIs";
 
-    private static IEnumerable<string> Thoughts(Diagnosis diagnosis, Phrase phrase)
+    // Beside a stop whose reason is known, to call the cause unknown would contradict it.
+    private static IEnumerable<string> Thoughts(OwnerAdvice advice, Phrase phrase)
     {
+        Diagnosis diagnosis = advice.Diagnosis;
+        if (advice.Standing.State == StandingState.Stop && !diagnosis.IsEnoughKnown)
+        {
+            yield return phrase.Of("letter.think.stop");
+            yield break;
+        }
+
         yield return CauseSentences.InWords(diagnosis, phrase);
         foreach (string reason in CauseSentences.MainReasons(diagnosis, phrase))
         {

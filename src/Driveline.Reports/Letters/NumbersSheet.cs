@@ -37,7 +37,10 @@ internal static class NumbersSheet
             GradeSentences.AddComparison(verdict, phrase, blocks);
         }
 
-        Finding[] rest = [.. advice.Findings.Where(f => advice.Deck?.Findings.Any(d => d.Code == f.Code) != true)];
+        // A standing that says "a danger is named below" finds it here.
+        IEnumerable<Finding> dangers = advice.Verdict?.Findings.Where(f => f.Severity == Severity.Danger) ?? [];
+        Finding[] rest =
+            [.. dangers.Concat(advice.Findings).Where(f => advice.Deck?.Findings.Any(d => d.Code == f.Code) != true).Distinct()];
         if (rest.Length > 0)
         {
             blocks.Add(ReportBlock.Heading(phrase.Of("report.findings")));

@@ -1,5 +1,6 @@
 using Driveline.Advice;
 using Driveline.Findings;
+using Driveline.Protection;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
 
@@ -39,18 +40,26 @@ internal static class RemedySentences
     public static string Short(Remedy remedy, string? currency, Phrase phrase) => string.Join(" ",
         new[] { phrase.Of(remedy.Code), After(remedy, phrase), Price(remedy, currency, phrase) }.Where(t => t.Length > 0));
 
-    private static string After(Remedy remedy, Phrase phrase) => (remedy.GuardMargin, remedy.WorkMargin) switch
+    // "It protects" is said of a Yes alone: a margin above 1 may stand beside a fact that nobody knows.
+    private static string After(Remedy remedy, Phrase phrase)
     {
-        ({ } guard, { } work) when remedy.After is not null => phrase.Of("letter.after." + (guard >= 1 ? "guards." : "fails.")
-            + (work >= 1 ? "quiet" : "acts")),
-        ({ } guard, null) when remedy.After is not null => phrase.Of(guard >= 1 ? "letter.after.guards" : "letter.after.fails"),
-        _ => remedy.OnGuardMargin switch
+        if (remedy.After is not { } after)
         {
-            MarginEffect.Lowers => phrase.Of("letter.guard.Lowers"),
-            MarginEffect.NotKnown => phrase.Of("letter.guard.NotKnown"),
-            _ => string.Empty,
-        },
-    };
+            return remedy.OnGuardMargin is MarginEffect.Lowers or MarginEffect.NotKnown
+                ? phrase.Of("letter.guard." + remedy.OnGuardMargin) : string.Empty;
+        }
+
+        string guards = after.Guards switch
+        {
+            Answer.Yes => "letter.after.guards",
+            Answer.No => "letter.after.fails",
+            _ => remedy.GuardMargin is > 0 and < 1 ? "letter.after.mayFail" : "letter.after.open",
+        };
+        string? quiet = after.Quiet == Answer.Yes ? "letter.after.quiet"
+            : after.Quiet == Answer.No || remedy.WorkMargin is > 0 and < 1 ? "letter.after.acts"
+            : null;
+        return quiet is null ? phrase.Of(guards) : phrase.Of(guards) + " " + phrase.Of(quiet);
+    }
 
     private static string Price(Remedy remedy, string? currency, Phrase phrase)
     {

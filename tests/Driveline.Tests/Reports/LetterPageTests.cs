@@ -1,5 +1,7 @@
 using System.Text.RegularExpressions;
 using Driveline.Advice;
+using Driveline.Findings;
+using Driveline.Protection;
 using Driveline.Reports;
 using Driveline.Tests.Cases;
 using Driveline.Wording;
@@ -43,6 +45,51 @@ public partial class LetterPageTests
         Assert.True(mean <= (language == Language.English ? 15 : 18), name + ": on average " + mean + " words a sentence");
         Assert.Empty(sentences.Where(s => Word().Count(s) > 30).Select(s => name + ": " + s));
     }
+
+    [Theory]
+    [MemberData(nameof(Letters))]
+    public void Page_OfADemo_SaysThatItProtectsOfAYesAlone(string name, Language language)
+    {
+        int said = Regex.Count(Page(name, language, " "), Regex.Escape(Texts.In(language).Of("letter.after.guards")));
+        Assert.True(said <= DemoCases.Advice(name).Advice!.Remedies.Count(r => r.After?.Guards == Answer.Yes));
+    }
+
+    [Theory]
+    [InlineData("dunmarsh-clutch-rusted")]
+    [InlineData("hay-bottom-smoking-clutch")]
+    public void Page_OfAStop_NeverSaysToChangeNothing(string name)
+    {
+        Assert.Equal(StandingState.Stop, DemoCases.Advice(name).Advice!.Standing.State);
+        string page = Page(name, Language.English, " ");
+        Assert.Contains("First put right what stops you", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Don't change anything yet", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("It may be a clutch stuck", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Letters))]
+    public void Letter_ThatSpeaksOfADanger_NamesEveryDanger(string name, Language language)
+    {
+        OwnerAdvice advice = DemoCases.Advice(name).Advice!;
+        string text = LineBreak().Replace(AdviceText.Of(advice, ReportOptions.Default.WithLanguage(language)), " ");
+        Assert.All(
+            advice.Verdict?.Findings.Where(f => f.Severity == Severity.Danger) ?? [],
+            f => Assert.Contains(CleanText(Texts.In(language).Of(f)), text, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Letters))]
+    public void Page_OfADemo_NamesAllThatMustBeSettled(string name, Language language)
+    {
+        Standing standing = DemoCases.Advice(name).Advice!.Standing;
+        string page = Page(name, language, " ");
+        Assert.All(
+            standing.Reasons.Where(r => r.Why.Code != StandingFindings.Complaint
+                && (standing.State != StandingState.Stop || r.Why.Severity == Severity.Danger)),
+            r => Assert.Contains(Texts.In(language).Of(r.LiftCode), page, StringComparison.Ordinal));
+    }
+
+    private static string CleanText(string text) => LineBreak().Replace(text, " ");
 
     // Title and cautions do not count; a list's items are sentences of their own.
     private static string Page(string name, Language language, string between)
