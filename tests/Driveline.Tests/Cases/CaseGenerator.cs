@@ -31,6 +31,15 @@ internal static class CaseGenerator
     public static CaseFile Make(Random r)
     {
         JsonObject root = Object(r, MemberTables.All[0], 0);
+        return Mended(root) ?? throw new InvalidOperationException("No good case came of " + root.ToJsonString());
+    }
+
+    /// <summary>A value that a member may have by itself.</summary>
+    public static JsonNode Sample(Random r, Member member) => Value(r, member, 1);
+
+    /// <summary>The case of a file once all that is wrong is taken away from it; null when nothing good is left.</summary>
+    public static CaseFile? Mended(JsonObject root)
+    {
         for (int attempt = 0; attempt < 200; attempt++)
         {
             CaseReadResult read = CaseReader.Read(root.ToJsonString());
@@ -45,7 +54,7 @@ internal static class CaseGenerator
             }
         }
 
-        throw new InvalidOperationException("No good case came of " + root.ToJsonString());
+        return null;
     }
 
     private static JsonObject Object(Random r, MemberTable table, int depth)

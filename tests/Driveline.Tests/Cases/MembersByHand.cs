@@ -1,0 +1,66 @@
+namespace Driveline.Tests.Cases;
+
+/// <summary>
+/// Members that count only beside others of their kind, or that name an element: facts to put at a place of a demo, where taking the
+/// member out again changes an answer. A fact that is null here goes.
+/// </summary>
+internal static class MembersByHand
+{
+    private const string Rock = "ravensmoor-rock";
+    private const string Right = "thornbeck-bolt-right";
+    private const string WellSet = "dunmarsh-clutch-well-set";
+    private const string Clutch = "driveline[2].slipClutch";
+
+    private const string Springy =
+        """{ "kind": "springy", "stiffness": "9000 N.m/rad", "damping": "40 N.m.s/rad" }""";
+
+    private const string Yielding =
+        """{ "kind": "yielding", "torque": "900 N.m", "travel": "10 deg", "radius": "0.9 m", "thickness": "200 mm" }""";
+
+    private const string Folding =
+        """{ "kind": "swingBack", "swing": "40 deg", "swingTorque": "60 N.m", "passes": true }""";
+
+    private const string Yoke =
+        """{ "yokeThickness": "3 mm", "yokeYieldStrength": "250 MPa", "yokeTensileStrength": "360 MPa", "yokeEdge": "10 mm" }""";
+
+    private const string Wound = """
+        { "springs": { "coil": { "count": 8, "freeLength": "40 mm", "wire": "5 mm", "meanDiameter": "30 mm", "coils": 6,
+          "ends": "squaredGround" } } }
+        """;
+
+    private const string Discs = """
+        { "springLength": null, "springs": { "disc": { "outerDiameter": "100 mm", "innerDiameter": "51 mm", "thickness": "6 mm",
+          "reducedThickness": "5.6 mm", "freeHeight": "8.2 mm", "parallel": 2, "sets": 3, "stacks": 2 } } }
+        """;
+
+    private const string Series = """
+        { "springLength": null, "springs": { "disc": { "series": "A", "outerDiameter": "100 mm", "parallel": 2, "sets": 3, "stacks": 2 } } }
+        """;
+
+    private const string StatedOnly = """
+        { "leverForce": null, "leverArm": null, "lastSlipTest": null, "slipTestResult": null, "springs": null, "springLength": null,
+          "statedTorque": "600 N.m" }
+        """;
+
+    private static readonly (string[] Members, string Demo, string Place, string Facts)[] Rows =
+    [
+        (["work.at"], Right, "work", """{ "at": "blades and carrier" }"""),
+        (["strike.at"], Rock, "strike", """{ "at": "main gearbox" }"""),
+        (["strike.torque", "strike.travel"], Rock, "strike", Yielding),
+        (["strike.stiffness", "strike.damping"], Rock, "strike", Springy),
+        (["strike.swing", "strike.swingTorque", "strike.passes"], Rock, "strike", Folding),
+        (["shearBolt.yokeThickness", "shearBolt.yokeYieldStrength", "shearBolt.yokeTensileStrength", "shearBolt.yokeEdge"],
+            Right, "driveline[2].shearBolt", Yoke),
+        (["coilSprings.wire", "coilSprings.meanDiameter", "coilSprings.coils", "coilSprings.ends"], WellSet, Clutch, Wound),
+        (["clutchSprings.disc", "discSprings.outerDiameter", "discSprings.innerDiameter", "discSprings.thickness",
+            "discSprings.reducedThickness", "discSprings.freeHeight", "discSprings.parallel", "discSprings.sets", "discSprings.stacks"],
+            WellSet, Clutch, Discs),
+        (["discSprings.series"], WellSet, Clutch, Series),
+        (["slipClutch.nutTurns"], WellSet, Clutch, """{ "springLength": null, "nutTurns": 4 }"""),
+        (["slipClutch.statedTorque"], WellSet, Clutch, StatedOnly),
+    ];
+
+    /// <summary>Where a member counts; null when it needs no help.</summary>
+    public static (string Demo, string Place, string Facts)? Find(string member) =>
+        Array.Find(Rows, r => r.Members.Contains(member)) is { Members: not null } row ? (row.Demo, row.Place, row.Facts) : null;
+}

@@ -1,0 +1,29 @@
+using Driveline.Cases;
+using Driveline.Cases.Members;
+
+namespace Driveline.Tests.Cases;
+
+/// <summary>Every documented member changes an answer of some shipped case; what cannot is no member.</summary>
+public class MembersThatCountTests
+{
+    // They tell what or whence, and are echoed at most.
+    private static readonly string[] Identity = ["title", "notes", "name", "source"];
+
+    // The life of a part by its category is counted by "watch" from a log, not answered from the case alone.
+    private static readonly string[] OfALog = ["element.fatigueCategory"];
+
+    [Fact]
+    public void EveryMember_OfEveryTable_ChangesAnAnswer()
+    {
+        var finder = new MembersThatCount();
+        string[] dead =
+        [
+            .. MemberTables.All.SelectMany(t => t.Members.Select(m => (Table: t, Member: m, Name: t.Name + "." + m.Name)))
+                .Where(p => !Identity.Contains(p.Member.Name) && p.Member.NamedKind == ElementKind.NotKnown && !OfALog.Contains(p.Name))
+                .Where(p => !(MembersByHand.Find(p.Name) is { } put ? finder.CountsIn(put.Demo, put.Place, put.Facts, p.Member)
+                    : finder.Counts(p.Table, p.Member)))
+                .Select(p => p.Name),
+        ];
+        Assert.True(dead.Length == 0, "These change no answer: " + string.Join(", ", dead));
+    }
+}
