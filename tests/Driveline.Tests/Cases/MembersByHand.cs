@@ -1,14 +1,15 @@
 namespace Driveline.Tests.Cases;
 
 /// <summary>
-/// Members that count only beside others of their kind, or that name an element: facts to put at a place of a demo, where taking the
-/// member out again changes an answer. A fact that is null here goes.
+/// Members that count only beside others of their kind, that name an element, or that no demo states: facts to put at a place of a demo,
+/// where taking the member out again, or another value of it, changes an answer. A fact that is null here goes.
 /// </summary>
 internal static class MembersByHand
 {
     private const string Rock = "ravensmoor-rock";
     private const string Right = "thornbeck-bolt-right";
     private const string WellSet = "dunmarsh-clutch-well-set";
+    private const string DroppedIn = "ravensmoor-clutch-dropped-in";
     private const string Clutch = "driveline[2].slipClutch";
 
     private const string Springy =
@@ -37,6 +38,21 @@ internal static class MembersByHand
         { "springLength": null, "springs": { "disc": { "series": "A", "outerDiameter": "100 mm", "parallel": 2, "sets": 3, "stacks": 2 } } }
         """;
 
+    private const string Tube =
+        """{ "damagedAt": null, "outerDiameter": "50 mm", "innerDiameter": "44 mm", "material": "C45 normalized" }""";
+
+    private const string LongTube =
+        """{ "stiffness": null, "outerDiameter": "60 mm", "innerDiameter": "50 mm", "length": "1.2 m" }""";
+
+    private const string Cam = """{ "shearBolt": null, "cutOut": { "kind": "cam", "trip": "600 N.m", "reengagesBelow": "100 rpm" } }""";
+
+    private const string LeakyCam = """{ "shearBolt": null, "cutOut": { "kind": "cam", "trip": "600 N.m", "afterTrip": 0.1 } }""";
+
+    private const string StoredRatchet = """
+        { "slipClutch": null,
+          "cutOut": { "kind": "ratchet", "trip": "600 N.m", "lastTrip": "2026-05-02", "lastStorage": "2026-04-20" } }
+        """;
+
     private const string StatedOnly = """
         { "leverForce": null, "leverArm": null, "lastSlipTest": null, "slipTestResult": null, "springs": null, "springLength": null,
           "statedTorque": "600 N.m" }
@@ -46,9 +62,16 @@ internal static class MembersByHand
     [
         (["work.at"], Right, "work", """{ "at": "blades and carrier" }"""),
         (["strike.at"], Rock, "strike", """{ "at": "main gearbox" }"""),
+        (["strike.time"], Rock, "strike", """{ "time": "0.05 s" }"""),
         (["strike.torque", "strike.travel"], Rock, "strike", Yielding),
         (["strike.stiffness", "strike.damping"], Rock, "strike", Springy),
         (["strike.swing", "strike.swingTorque", "strike.passes"], Rock, "strike", Folding),
+        (["element.innerDiameter", "element.material"], Right, "driveline[1]", Tube),
+        (["element.length"], DroppedIn, "driveline[1]", LongTube),
+        (["element.cross"], Right, "driveline[0]", """{ "damagedAt": null, "cross": "27 x 74.6 mm" }"""),
+        (["cutOut.kind", "cutOut.trip", "cutOut.reengagesBelow"], Rock, "driveline[2]", Cam),
+        (["cutOut.afterTrip"], Rock, "driveline[2]", LeakyCam),
+        (["cutOut.lastTrip", "cutOut.lastStorage"], WellSet, "driveline[2]", StoredRatchet),
         (["shearBolt.yokeThickness", "shearBolt.yokeYieldStrength", "shearBolt.yokeTensileStrength", "shearBolt.yokeEdge"],
             Right, "driveline[2].shearBolt", Yoke),
         (["coilSprings.wire", "coilSprings.meanDiameter", "coilSprings.coils", "coilSprings.ends"], WellSet, Clutch, Wound),
