@@ -38,7 +38,8 @@ internal static class PairedRun
         Compare("rainflow in classes, 10k: stream over hand-written loop", () => rainflow.HandWrittenInClasses_10k(),
             () => rainflow.Stream_10k(), 1, () => rainflow.Stream_10k());
         var monitor = new OverloadMonitorBenchmarks();
-        Compare("monitor, 10k: over the minimal state machine as a plain loop", () => monitor.PlainLoop_10k(),
+        (int loop, int events) = monitor.EventsOfOnePass();
+        Compare($"monitor, 10k, {events} events: over the minimal state machine as a plain loop ({loop} events)", () => monitor.PlainLoop_10k(),
             () => monitor.Monitor_10k(), 1, () => monitor.Monitor_10k());
     }
 
@@ -49,7 +50,8 @@ internal static class PairedRun
     {
         const int Pairs = 201;
         double sink = 0;
-        for (int k = 0; k < 200 * inner; k++)
+        long begun = Stopwatch.GetTimestamp();
+        for (int k = 0; k < 200 * inner || Stopwatch.GetElapsedTime(begun).TotalSeconds < 1.5; k++)
         {
             sink += baseline() + tried();
         }

@@ -5,13 +5,20 @@ namespace Driveline.Benchmarks.Monitoring;
 
 /// <summary>
 /// The least that tells what a monitor tells, as one loop over local variables: order of the samples, engagement, overload, slip, trip,
-/// heat of the clutch, load cycles, clusters of peaks. No settings, no events' details, no snapshot.
+/// heat of the clutch, load cycles, clusters of peaks.
 /// </summary>
+/// <remarks>
+/// As many events as the monitor has, of the same kinds; the levels stand in the code. It keeps no details of them beyond peak and begin,
+/// no list of peaks and slip torques, counts what it leaves out in one number, and its state can't be saved.
+/// </remarks>
 internal sealed class PlainMonitor(HeatPath path)
 {
     private readonly PlateHeatStream plates = new(path);
     private readonly int[] stack = new int[1100];
     private readonly long[] table = new long[1025];
+
+    /// <summary>Events of the last run.</summary>
+    public int Events { get; private set; }
 
     public double Run(ReadOnlySpan<TorqueSample> samples)
     {
@@ -192,6 +199,7 @@ internal sealed class PlainMonitor(HeatPath path)
             lastSlip = slip;
         }
 
+        Events = events;
         return events + turnedS + workedS + overPeak + overStart + slipRad + slipJ + totalJ + highestNm + highestK + peakNm + missing + late
             + peaks + top;
     }

@@ -64,6 +64,23 @@ internal sealed class ClutchThermometer
         }
     }
 
+    /// <summary>Samples without heat, in which nothing new can become too hot.</summary>
+    public void Cool(double beforeS, ReadOnlySpan<TorqueSample> samples)
+    {
+        if (plates is null)
+        {
+            return;
+        }
+
+        double riseK = plates.Cool(samples[0].TimeS - beforeS);
+        for (int k = 1; k < samples.Length && !plates.IsCold; k++)
+        {
+            riseK = plates.Cool(samples[k].TimeS - samples[k - 1].TimeS);
+        }
+
+        faceK = airK + riseK;
+    }
+
     /// <summary>Cools through a pause that begins at a time; true when the faces were too hot before it.</summary>
     public bool Cut(double timeS, double stepS)
     {

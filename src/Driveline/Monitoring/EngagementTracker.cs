@@ -13,6 +13,9 @@ internal sealed class EngagementTracker(MonitorSettings settings)
     private double workedS;
     private long engagements;
 
+    /// <summary>The speed below which the PTO no longer turns.</summary>
+    public double RestsBelowRadPerS => restsBelowRadPerS;
+
     public bool Turns => turns;
 
     public bool Engaging => engaging;
@@ -40,6 +43,22 @@ internal sealed class EngagementTracker(MonitorSettings settings)
         }
 
         return Change(in sample, stepS, follows);
+    }
+
+    /// <summary>Takes samples through which the PTO works.</summary>
+    public void Work(double beforeS, ReadOnlySpan<TorqueSample> samples)
+    {
+        double turned = turnedS, worked = workedS;
+        for (int k = 0; k < samples.Length; k++)
+        {
+            double timeS = samples[k].TimeS;
+            turned += timeS - beforeS;
+            worked += timeS - beforeS;
+            beforeS = timeS;
+        }
+
+        turnedS = turned;
+        workedS = worked;
     }
 
     /// <summary>Ends what went on at the last sample before a pause; true when the PTO was being engaged.</summary>

@@ -5,9 +5,10 @@ namespace Driveline.Monitoring;
 /// <summary>Decides which samples are taken, and counts the rest.</summary>
 internal sealed class SampleGate
 {
-    private const double MostNm = 1e7;
-    private const double MostRadPerS = 1e4;
-    private const double MostS = 1e12;
+    public const double MostNm = 1e7;
+    public const double MostRadPerS = 1e4;
+    public const double MostS = 1e12;
+
     private const double MostMissing = 1e12;
 
     private readonly double periodS;
@@ -34,6 +35,22 @@ internal sealed class SampleGate
         periodS = settings.PeriodS;
         longestStepS = settings.LongestStepS;
         smoothStepS = Math.Min(longestStepS, 1.5 * periodS);
+    }
+
+    /// <summary>True when a sample that comes soon after the last one is simply the next.</summary>
+    public bool Flows => flows;
+
+    /// <summary>Time of the last sample taken.</summary>
+    public double LastS => lastS;
+
+    /// <summary>The longest step after which no sample is missing.</summary>
+    public double SmoothStepS => smoothStepS;
+
+    /// <summary>Takes samples known to be simply the next ones.</summary>
+    public void Take(double newestS, int count)
+    {
+        lastS = newestS;
+        Taken += count;
     }
 
     /// <summary>What the sample is, and the time since the one before (0 for the first).</summary>

@@ -51,6 +51,38 @@ internal sealed class TripTracker(MonitorSettings settings)
         parted = false;
     }
 
+    /// <summary>Takes samples at which the speeds have met; the highest torque of them and before.</summary>
+    public double Hold(ReadOnlySpan<TorqueSample> samples, double highestNm)
+    {
+        double newestNm = windowNm, fromS = windowS, withinS = settings.TripWithinS;
+        for (int k = 0; k < samples.Length; k++)
+        {
+            double nm = samples[k].TorqueNm;
+            if (samples[k].TimeS - fromS >= withinS)
+            {
+                windowNm = newestNm;
+                Roll(samples[k].TimeS);
+                fromS = windowS;
+                newestNm = 0;
+            }
+
+            if (nm > newestNm)
+            {
+                newestNm = nm;
+            }
+
+            if (!(highestNm >= nm))
+            {
+                highestNm = nm;
+            }
+        }
+
+        windowNm = newestNm;
+        tripped = false;
+        parted = false;
+        return highestNm;
+    }
+
     /// <summary>Takes over the slip that the trip began with.</summary>
     public void TakeOver(SlipTracker slip)
     {

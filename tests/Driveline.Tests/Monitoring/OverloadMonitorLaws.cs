@@ -37,6 +37,16 @@ public class OverloadMonitorLaws
     }
 
     [Property]
+    public void Feed_InRuns_TellsWhatOneByOneTells(int seed, bool quieter)
+    {
+        TorqueSample[] samples = [.. Streams.Work(seed, 1500).Concat(Quiet(seed, quieter ? 3000 : 20))];
+        var runs = new OverloadMonitor(Streams.Settings());
+        var single = new OverloadMonitor(Streams.Settings()) { TakesRuns = false };
+        Assert.Equal(Streams.Feed(single, samples), Streams.Feed(runs, samples));
+        Assert.Equal(Streams.Told(single), Streams.Told(runs));
+    }
+
+    [Property]
     public void Snapshot_AtAnyPoint_GivesTheSameLaterOutput(int seed, Share point)
     {
         TorqueSample[] samples = Streams.Work(seed, 1500);
@@ -155,6 +165,18 @@ public class OverloadMonitorLaws
 
         static MonitorSettings Level(double nm) => MonitorSettings.Of(Torque.FromNewtonMeters(nm), Duration.FromSeconds(0.01))
             .WithOverloadUntil(Torque.FromNewtonMeters(nm));
+    }
+
+    // Half a minute of work after a start, with peaks over 600 N·m, a few overloads, and a slip now and then.
+    private static IEnumerable<TorqueSample> Quiet(int seed, int count)
+    {
+        var random = new Random(seed ^ 5);
+        for (int k = 0; k < count; k++)
+        {
+            double slip = k % 700 is > 500 and < 520 ? 20 * random.NextDouble() : 0;
+            double nm = 300 + (k % 900 < 500 ? 750 * random.NextDouble() * random.NextDouble() : 0);
+            yield return new TorqueSample(1e5 + (k * 0.01), k < 3 ? 0 : 56, k < 3 ? 0 : 56 - slip, nm);
+        }
     }
 
     private static Duration Hour => Duration.FromHours(1);

@@ -76,6 +76,21 @@ internal sealed class PlateHeatStream
         return isEven && flux <= 0 ? meanRiseK : meanRiseK + restK + Modes(flux);
     }
 
+    /// <summary>True when the plates are as warm as the air, so that cooling changes nothing.</summary>
+    public bool IsCold => isEven && meanRiseK <= 0;
+
+    /// <summary>A step without power: the rise of the face over the air at its end, K. What <see cref="Step"/> gives, at less cost.</summary>
+    public double Cool(double stepS)
+    {
+        if (!isEven || meanRiseK <= 0 || !Math.Round(stepS * StepsPerS).Equals(decaysForS))
+        {
+            return Step(stepS, 0);
+        }
+
+        restK = 0;
+        return meanRiseK *= meanDecay;
+    }
+
     /// <summary>Finds out again whether the plates are evenly warm, after a state was restored.</summary>
     public void Restored()
     {

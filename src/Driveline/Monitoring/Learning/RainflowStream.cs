@@ -39,16 +39,34 @@ internal sealed class RainflowStream
     /// <summary>Samples beyond the full scale, counted at it.</summary>
     public long Clipped => clipped;
 
-    public void Add(double nm)
+    public void Add(double nm) => Add(Point(nm));
+
+    public void Add(ReadOnlySpan<TorqueSample> samples)
     {
-        double classes = Math.Round(nm * classesPerNm);
-        if (Math.Abs(classes) > Half)
+        int k = 0;
+        while (k < samples.Length && count < 2)
         {
-            clipped++;
-            classes = classes > 0 ? Half : -Half;
+            Add(samples[k++].TorqueNm);
         }
 
-        Add((int)classes);
+        int at = newest;
+        bool up = rises;
+        for (; k < samples.Length; k++)
+        {
+            int point = Point(samples[k].TorqueNm);
+            if (point != at && point > at != up)
+            {
+                open[count - 1] = at;
+                Close();
+                open[count++] = point;
+                up = !up;
+            }
+
+            at = point;
+        }
+
+        newest = at;
+        rises = up;
     }
 
     /// <summary>Cycles by range in classes: the closed ones, and the open ranges as halves.</summary>
@@ -126,6 +144,19 @@ internal sealed class RainflowStream
         return true;
     }
 
+    // Adding 1.5 · 2⁵² rounds to the nearest whole number, halves to the even one, and leaves it in the lowest bits.
+    private int Point(double nm)
+    {
+        double classes = nm * classesPerNm;
+        if (Math.Abs(classes) <= Half + 0.5)
+        {
+            return (int)BitConverter.DoubleToInt64Bits(classes + 6755399441055744.0);
+        }
+
+        clipped++;
+        return classes > 0 ? Half : -Half;
+    }
+
     // Of two points or more the newest may still move on; where it stands is settled when it turns.
     private void Add(int point)
     {
@@ -160,12 +191,23 @@ internal sealed class RainflowStream
     // The newest point is a reversal from here on.
     private void Close()
     {
-        while (count >= 4 && InnerCloses(open[count - 4], open[count - 3], open[count - 2], open[count - 1]))
+        int[] points = open;
+        int left = count;
+        while (left >= 4)
         {
-            closed[Math.Abs(open[count - 2] - open[count - 3])]++;
-            open[count - 3] = open[count - 1];
-            count -= 2;
+            int last = points[left - 1], third = points[left - 2], second = points[left - 3];
+            int inner = Math.Abs(third - second);
+            if (inner > Math.Abs(last - third) || inner > Math.Abs(second - points[left - 4]))
+            {
+                break;
+            }
+
+            closed[inner]++;
+            points[left - 3] = last;
+            left -= 2;
         }
+
+        count = left;
     }
 
     private static bool InnerCloses(int first, int second, int third, int fourth)

@@ -55,6 +55,30 @@ internal sealed class WorkPeakStore(MonitorSettings settings)
         }
     }
 
+    /// <summary>Takes samples of work in which the device holds.</summary>
+    public void Work(ReadOnlySpan<TorqueSample> samples)
+    {
+        double fromNm = settings.PeaksFromNm;
+        int k = 0;
+        while (k < samples.Length)
+        {
+            if (open)
+            {
+                k += Stay(samples.Slice(k));
+            }
+
+            while (k < samples.Length && !open)
+            {
+                if (samples[k].TorqueNm >= fromNm)
+                {
+                    Change(in samples[k], works: true, above: true, taints: false);
+                }
+
+                k++;
+            }
+        }
+    }
+
     /// <summary>Ends the cluster that is open.</summary>
     public void Cut()
     {
@@ -90,6 +114,39 @@ internal sealed class WorkPeakStore(MonitorSettings settings)
         {
             cursor.Number(ref heap[k]);
         }
+    }
+
+    // Samples until the cluster ends; how many. The time of the newest one above the threshold is chosen by the sign of the torque less the
+    // threshold: a branch there is the worst that can be for torques that come and go.
+    private int Stay(ReadOnlySpan<TorqueSample> samples)
+    {
+        double fromNm = settings.PeaksFromNm, apartS = settings.PeaksApartS, highNm = peakNm;
+        long aboveAt = BitConverter.DoubleToInt64Bits(lastAboveS);
+        int k = 0;
+        while (k < samples.Length)
+        {
+            double nm = samples[k].TorqueNm, timeS = samples[k].TimeS;
+            k++;
+            long below = BitConverter.DoubleToInt64Bits(nm - fromNm) >> 63;
+            long now = BitConverter.DoubleToInt64Bits(timeS);
+            aboveAt = (aboveAt & below) | (now & ~below);
+            if (nm > highNm)
+            {
+                highNm = nm;
+            }
+
+            if (below != 0 & timeS - BitConverter.Int64BitsToDouble(aboveAt) >= apartS)
+            {
+                peakNm = highNm;
+                lastAboveS = BitConverter.Int64BitsToDouble(aboveAt);
+                Cut();
+                return k;
+            }
+        }
+
+        peakNm = highNm;
+        lastAboveS = BitConverter.Int64BitsToDouble(aboveAt);
+        return k;
     }
 
     private void Change(in TorqueSample sample, bool works, bool above, bool taints)
