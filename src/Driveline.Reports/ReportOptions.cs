@@ -2,18 +2,23 @@ using Driveline.Wording;
 
 namespace Driveline.Reports;
 
-/// <summary>How a report is written: its title, units and language. Immutable.</summary>
+/// <summary>How a report is written: its title, units, language, the width of its pictures and the head of its pages. Immutable.</summary>
 public sealed class ReportOptions
 {
-    private ReportOptions(string? title, DisplayUnits units, Language language)
+    private const double LeastWidth = 320;
+    private const double MostWidth = 2000;
+
+    private ReportOptions(string? title, DisplayUnits units, Language language, double pictureWidth, ReportHead head)
     {
         Title = title;
         Units = units;
         Language = language;
+        PictureWidth = pictureWidth;
+        Head = head;
     }
 
-    /// <summary>Metric units, English, no title.</summary>
-    public static ReportOptions Default { get; } = new(null, DisplayUnits.Metric, Language.English);
+    /// <summary>Metric units, English, no title, pictures of 1000 px, an empty head.</summary>
+    public static ReportOptions Default { get; } = new(null, DisplayUnits.Metric, Language.English, 1000, ReportHead.Empty);
 
     /// <summary>Title above the report, usually that of the case; null for none.</summary>
     public string? Title { get; }
@@ -24,12 +29,29 @@ public sealed class ReportOptions
     /// <summary>The language of the texts.</summary>
     public Language Language { get; }
 
+    /// <summary>Width for which a picture is laid out, px; below 640 its words stand above its bars.</summary>
+    public double PictureWidth { get; }
+
+    /// <summary>Who hands a page over, to whom, for which machine, when, under which number.</summary>
+    public ReportHead Head { get; }
+
     /// <summary>The same options with a title; any text is printed safely.</summary>
-    public ReportOptions WithTitle(string? title) => new(title, Units, Language);
+    public ReportOptions WithTitle(string? title) => new(title, Units, Language, PictureWidth, Head);
 
     /// <summary>The same options with other units.</summary>
-    public ReportOptions WithUnits(DisplayUnits units) => new(Title, units, Language);
+    public ReportOptions WithUnits(DisplayUnits units) => new(Title, units, Language, PictureWidth, Head);
 
     /// <summary>The same options with another language.</summary>
-    public ReportOptions WithLanguage(Language language) => new(Title, Units, language);
+    public ReportOptions WithLanguage(Language language) => new(Title, Units, language, PictureWidth, Head);
+
+    /// <summary>The same options with pictures of another width, from 320 to 2000 px.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The width is outside this range or no number.</exception>
+    public ReportOptions WithPictureWidth(double pixels) => pixels is >= LeastWidth and <= MostWidth
+        ? new ReportOptions(Title, Units, Language, pixels, Head)
+        : throw new ArgumentOutOfRangeException(nameof(pixels), pixels, "must be from 320 to 2000 px");
+
+    /// <summary>The same options with the head of a page.</summary>
+    /// <exception cref="ArgumentNullException">The head is missing.</exception>
+    public ReportOptions WithHead(ReportHead head) =>
+        new(Title, Units, Language, PictureWidth, head ?? throw new ArgumentNullException(nameof(head)));
 }

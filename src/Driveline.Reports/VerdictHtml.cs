@@ -17,6 +17,6 @@ public static class VerdictHtml
     {
         IReadOnlyList<ReportBlock> blocks = VerdictReport.Of(
             verdict ?? throw new ArgumentNullException(nameof(verdict)), options ?? throw new ArgumentNullException(nameof(options)));
-        return HtmlRendering.Of(blocks, Languages.CodeOf(options.Language), TorqueLadderPicture.Element(verdict, options));
+        return HtmlRendering.Of(blocks, Languages.CodeOf(options.Language), TorqueLadderPicture.Fragment(verdict, options));
     }
 }

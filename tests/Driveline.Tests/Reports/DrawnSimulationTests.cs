@@ -54,8 +54,8 @@ public class DrawnSimulationTests
             Func<double, double> torque = DrawnSvg.Axis(picture.Texts
                 .Where(t => t is { Anchor: "end", Size: 13, X: 84, Number: not null } && t.Y >= top - 1 && t.Y <= top + PanelHeight + 1)
                 .Select(t => (t.Y, t.Number!.Value)));
-            AssertCurve(picture, "rgb(47,111,181)", top, load.GetProperty("withProtection"), torque, perNm);
-            AssertCurve(picture, "rgb(179,38,30)", top, load.GetProperty("withoutProtection"), torque, perNm);
+            AssertCurve(picture, "work", top, load.GetProperty("withProtection"), torque, perNm);
+            AssertCurve(picture, "overlap", top, load.GetProperty("withoutProtection"), torque, perNm);
             AssertBand(picture, top, load.GetProperty("damagedAtNm"), torque, perNm);
             if (load.GetProperty("withProtection").ValueKind == JsonValueKind.Number)
             {
@@ -95,15 +95,15 @@ public class DrawnSimulationTests
     }
 
     private static void AssertCurve(
-        DrawnSvg picture, string stroke, double top, JsonElement peak, Func<double, double> torque, double perNm)
+        DrawnSvg picture, string ink, double top, JsonElement peak, Func<double, double> torque, double perNm)
     {
         (double X, double Y)[][] curves =
-            [.. picture.Curves(stroke).Where(c => c.All(p => p.Y >= top - 0.01 && p.Y <= top + PanelHeight + 0.01))];
+            [.. picture.Curves(ink).Where(c => c.All(p => p.Y >= top - 0.01 && p.Y <= top + PanelHeight + 0.01))];
         Assert.Equal(peak.ValueKind == JsonValueKind.Number ? 1 : 0, curves.Length);
         if (curves.Length == 1)
         {
             double wanted = peak.GetDouble() * perNm;
-            // 1501 samples may miss the very peak
+            // 1001 samples may miss the very peak
             Assert.InRange(curves[0].Max(p => Math.Abs(torque(p.Y))), 0.98 * wanted, 1.001 * wanted);
         }
     }
@@ -111,7 +111,7 @@ public class DrawnSimulationTests
     private static void AssertBand(DrawnSvg picture, double top, JsonElement damagedAt, Func<double, double> torque, double perNm)
     {
         (double Left, double Top, double Width, double Height)[] bands =
-            [.. picture.Boxes("rgb(230,223,239)").Where(b => b.Width > 100 && b.Top >= top - 0.01 && b.Top < top + PanelHeight)];
+            [.. picture.Boxes("limit-ground").Where(b => b.Width > 100 && b.Top >= top - 0.01 && b.Top < top + PanelHeight)];
         double end = torque(top);
         double low = damagedAt.ValueKind == JsonValueKind.Object ? damagedAt.GetProperty("low").GetDouble() * perNm
             : double.PositiveInfinity;

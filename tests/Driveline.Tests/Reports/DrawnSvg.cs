@@ -4,7 +4,7 @@ using System.Xml.Linq;
 namespace Driveline.Tests.Reports;
 
 /// <summary>
-/// The shapes of a picture as they are drawn, found by colour and size alone, and the axes that its printed numbers make.
+/// The shapes of a picture as they are drawn, found by ink and size alone, and the axes that its printed numbers make.
 /// </summary>
 internal sealed class DrawnSvg
 {
@@ -14,16 +14,15 @@ internal sealed class DrawnSvg
 
     public IEnumerable<DrawnText> Texts => shapes.Where(e => e.Name.LocalName == "text").Select(DrawnText.Of);
 
-    public IEnumerable<(double Left, double Top, double Width, double Height)> Boxes(string fill) => shapes
-        .Where(e => e.Name.LocalName == "rect" && e.Attribute("style")!.Value.StartsWith("fill:" + fill + ";", StringComparison.Ordinal))
+    public IEnumerable<(double Left, double Top, double Width, double Height)> Boxes(string ink) => shapes
+        .Where(e => e.Name.LocalName == "rect" && HasClass(e, "dl-f-" + ink))
         .Select(e => (Value(e, "x"), Value(e, "y"), Value(e, "width"), Value(e, "height")));
 
-    /// <summary>Lines of a colour with more points than any frame or key has.</summary>
-    public IEnumerable<(double X, double Y)[]> Curves(string stroke) => shapes
-        .Where(e => e.Name.LocalName == "polyline"
-            && e.Attribute("style")!.Value.Contains("stroke:" + stroke + ";", StringComparison.Ordinal))
+    /// <summary>Lines of an ink that are wider than any mark of a key.</summary>
+    public IEnumerable<(double X, double Y)[]> Curves(string ink) => shapes
+        .Where(e => e.Name.LocalName == "polyline" && HasClass(e, "dl-s-" + ink))
         .Select(e => Points(e.Attribute("points")!.Value))
-        .Where(points => points.Length > 50);
+        .Where(points => points[^1].X - points[0].X > 100);
 
     /// <summary>The straight line through the printed numbers of an axis: from a pixel back to a value.</summary>
     public static Func<double, double> Axis(IEnumerable<(double Pixel, double Value)> ticks)
@@ -35,6 +34,9 @@ internal sealed class DrawnSvg
             t => Assert.Equal(t.Value, sorted[0].Value + ((t.Pixel - sorted[0].Pixel) * perPixel), Math.Abs(perPixel) * 0.01));
         return pixel => sorted[0].Value + ((pixel - sorted[0].Pixel) * perPixel);
     }
+
+    private static bool HasClass(XElement shape, string name) =>
+        (shape.Attribute("class")?.Value ?? string.Empty).Split(' ').Contains(name, StringComparer.Ordinal);
 
     private static double Value(XElement shape, string name) => double.Parse(shape.Attribute(name)!.Value, CultureInfo.InvariantCulture);
 

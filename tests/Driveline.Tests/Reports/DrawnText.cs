@@ -12,10 +12,10 @@ internal sealed record DrawnText(string Words, double X, double Y, string Anchor
 
     public static DrawnText Of(XElement text)
     {
-        string place = text.Attribute("transform")!.Value;
-        string[] at = place[(place.IndexOf('(', StringComparison.Ordinal) + 1)..place.IndexOf(')', StringComparison.Ordinal)].Split(',');
+        double size = Of(text, "font-size");
         return new DrawnText(
-            text.Value, double.Parse(at[0], CultureInfo.InvariantCulture), double.Parse(at[1], CultureInfo.InvariantCulture),
-            text.Attribute("text-anchor")!.Value, double.Parse(text.Attribute("font-size")!.Value, CultureInfo.InvariantCulture));
+            text.Value, Of(text, "x"), Of(text, "y") - (0.35 * size), text.Attribute("text-anchor")?.Value ?? "start", size);
     }
+
+    private static double Of(XElement text, string name) => double.Parse(text.Attribute(name)!.Value, CultureInfo.InvariantCulture);
 }

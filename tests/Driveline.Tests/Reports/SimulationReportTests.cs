@@ -66,11 +66,11 @@ public class SimulationReportTests
     public void Picture_EqualCurves_ShowTheDashesOnTop()
     {
         string svg = SimulationPicture.Svg(Check("ravensmoor-soft-branch"));
-        int full = svg.IndexOf("stroke:rgb(47,111,181);stroke-width:2.2", StringComparison.Ordinal);
-        int dashed = svg.IndexOf("stroke:rgb(179,38,30);stroke-width:1.6", StringComparison.Ordinal);
-        int trip = SimulationPicture.Svg(Rock).IndexOf("stroke:rgb(154,98,0)", StringComparison.Ordinal);
+        int full = svg.IndexOf("dl-s-work\" stroke-width=\"2.2\"", StringComparison.Ordinal);
+        int dashed = svg.IndexOf("dl-s-overlap\" stroke-width=\"1.6\"", StringComparison.Ordinal);
+        int trip = SimulationPicture.Svg(Rock).IndexOf("class=\"dl-s-trip\"", StringComparison.Ordinal);
         Assert.InRange(full, 0, dashed);
-        Assert.InRange(trip, 0, SimulationPicture.Svg(Rock).IndexOf("stroke:rgb(47,111,181);stroke-width:2.2", StringComparison.Ordinal));
+        Assert.InRange(trip, 0, SimulationPicture.Svg(Rock).IndexOf("dl-s-work\" stroke-width=\"2.2\"", StringComparison.Ordinal));
     }
 
     [Fact]

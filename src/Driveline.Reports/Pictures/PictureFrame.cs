@@ -1,0 +1,38 @@
+namespace Driveline.Reports.Pictures;
+
+/// <summary>The width of a picture and the sizes that follow from it: on a phone the words stand above what they name.</summary>
+internal sealed class PictureFrame
+{
+    /// <summary>Below this width, in pixels, the narrow layout.</summary>
+    public const double NarrowBelow = 640;
+
+    public static readonly PictureFrame Wide = new(1000);
+    public static readonly PictureFrame Narrow = new(360);
+
+    public PictureFrame(double width)
+    {
+        Width = width;
+        IsNarrow = width < NarrowBelow;
+    }
+
+    public double Width { get; }
+
+    public bool IsNarrow { get; }
+
+    public double Margin => IsNarrow ? 12 : 24;
+
+    /// <summary>Room for words from margin to margin.</summary>
+    public double Inner => Width - (2 * Margin);
+
+    public double Headline => IsNarrow ? 17 : 24;
+
+    public double Name => IsNarrow ? 14 : 16;
+
+    public double Detail => IsNarrow ? 13 : 14;
+
+    /// <summary>Numbers at an axis, the key.</summary>
+    public double Small => IsNarrow ? 12 : 13;
+
+    /// <summary>The frame of a width that a caller asked for.</summary>
+    public static PictureFrame Of(double width) => width.Equals(Wide.Width) ? Wide : new PictureFrame(width);
+}
