@@ -8,12 +8,14 @@ namespace Driveline.Wording;
 /// <summary>The words for findings and other codes, by language and unit system.</summary>
 /// <remarks>
 /// Texts are data: UTF-8 files of lines "code = text with {parameter}", one file a concept, embedded in the library.
+/// Where a text holds a figure, the code with ".us" has it in US units.
 /// Lines that start with # are comments. Names that the library gives itself in English (a default name, a material, a source)
 /// have their words under "name.", see <see cref="Name"/>. An application may add a language by code and supply its own renderer.
 /// </remarks>
 public sealed class Texts
 {
     private const string NamePrefix = "name.";
+    private const string UsEnding = ".us";
 
     private static readonly Lazy<Texts> EnglishTexts = new(() => new Texts(Language.English));
     private static readonly Lazy<Texts> SpanishTexts = new(() => new Texts(Language.Spanish));
@@ -55,6 +57,11 @@ public sealed class Texts
     /// <summary>The text of a code without parameters; the code itself when there is none, so that nothing is lost.</summary>
     public string Of(string code) => templates.TryGetValue(Guard.NotNull(code, nameof(code)), out string? text) ? text : code;
 
+    /// <summary>The text of a code without parameters in units: one that holds a figure has another in US units.</summary>
+    public string Of(string code, DisplayUnits units) =>
+        units == DisplayUnits.UsCustomary && templates.TryGetValue(Guard.NotNull(code, nameof(code)) + UsEnding, out string? text) ? text
+            : Of(code);
+
     /// <summary>The words for a name that the library gives itself in English; any other name, such as one from a case, as it is.</summary>
     /// <example>In Spanish "shear bolt" is "perno fusible", and "drive tube" stays "drive tube".</example>
     public string Name(string name) => names.Of(Guard.NotNull(name, nameof(name)));
@@ -68,7 +75,8 @@ public sealed class Texts
     public string Of(Finding finding, DisplayUnits units)
     {
         Guard.NotNull(finding, nameof(finding));
-        if (!templates.TryGetValue(finding.Code, out string? template))
+        if ((units != DisplayUnits.UsCustomary || !templates.TryGetValue(finding.Code + UsEnding, out string? template))
+            && !templates.TryGetValue(finding.Code, out template))
         {
             return finding.Code + string.Concat(finding.Parameters.Select(p => ", " + p.Name + " " + Words(p, units)));
         }

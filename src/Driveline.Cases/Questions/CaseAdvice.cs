@@ -64,6 +64,7 @@ internal sealed class CaseAdvice
             file, told.Complaint, verdict, notes, () => asked.Strike ?? CaseSimulation.Of(mapped, SimulatedEvent.Strike, meter)));
         OwnerAdvice advice = OwnerAdvice.On(complaint, CaseQuestion.MachineOf(file));
         advice = told.Deck is { } deck ? advice.WithDeck(deck) : advice;
+        advice = CaseLetter.AddTo(advice, file);
         return new CaseAdvice(CaseCosts.AddTo(advice, file.Facts.Get(CaseFileMembers.Costs)).WithNotes(notes), errors, meter.Done);
     }
 

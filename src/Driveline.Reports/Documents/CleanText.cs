@@ -28,6 +28,9 @@ internal static class CleanText
         return name.Length == 0 ? "unnamed" : name;
     }
 
+    /// <summary>A label of a letter as one printable line; null when nothing printable is left.</summary>
+    public static string? Label(string? text) => Clean(text ?? string.Empty, LongestTitle) is { Length: > 0 } label ? label : null;
+
     private static string Clean(string text, int longest)
     {
         var clean = new StringBuilder(Math.Min(text.Length, longest));

@@ -18,9 +18,11 @@ internal static class AdviceLetter
             blocks.Add(ReportBlock.Title(CleanText.Title(title)));
         }
 
+        LetterOpening.Add(advice.Head, phrase, blocks);
         LetterPage.Add(advice, phrase, blocks);
         blocks.Add(ReportBlock.Heading(phrase.Of("report.cautions")));
         blocks.Add(ReportBlock.Bullets(advice.Cautions.Select(c => phrase.Of(c.Code))));
+        LetterOpening.Close(advice.Head, phrase, blocks);
         BoltSheet.Add(advice.BoltChange, phrase, blocks);
         InspectionSheet.Add(advice.Inspection, phrase, blocks);
         ClutchSheet.Add(advice, phrase, blocks);

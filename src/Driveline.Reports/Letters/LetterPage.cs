@@ -16,6 +16,13 @@ internal static class LetterPage
         AddStanding(advice.Standing, phrase, blocks);
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.do")));
         blocks.Add(ReportBlock.Numbered(Steps(advice, phrase)));
+        IReadOnlyList<OwnerAnswer> answers = advice.Answers;
+        if (answers.Count > 0)
+        {
+            blocks.Add(ReportBlock.Heading(phrase.Of("letter.asked")));
+            blocks.Add(ReportBlock.Bullets(answers.Select(a => phrase.Of(AdviceCodes.Of(a.Ask)) + " " + phrase.Of(a.Answer))));
+        }
+
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.think")));
         blocks.Add(ReportBlock.Paragraph(string.Join(" ", Thoughts(advice, phrase))));
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.tell")));

@@ -23,7 +23,7 @@ internal sealed class Phrase
     public static Finding Code(string code) => Finding.Of(code, Severity.Note);
 
     /// <summary>The text of a code.</summary>
-    public string Of(string code) => texts.Of(code);
+    public string Of(string code) => texts.Of(code, Units);
 
     /// <summary>The text of a finding, or of a code with parameters.</summary>
     public string Of(Finding finding) => texts.Of(finding, Units);

@@ -21,6 +21,9 @@ public static class AdviceCodes
     /// <summary>Code of the text of a place, e.g. "place.standstill".</summary>
     public static string Of(CheckPlace place) => "place." + Small(place.ToString());
 
+    /// <summary>Code of the text of something the owner asks, e.g. "asks.oneGradeUp".</summary>
+    public static string Of(OwnerAsk ask) => "asks." + Small(ask.ToString());
+
     /// <summary>What follows "cause." in the code of a cause's short name, e.g. "hubSeized.short".</summary>
     public static string InBrief(Cause cause) => Small(cause.ToString()) + ".short";
 

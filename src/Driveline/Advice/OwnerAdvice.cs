@@ -38,10 +38,21 @@ public sealed class OwnerAdvice
         Costs = other.Costs;
         Currency = other.Currency;
         Notes = other.Notes;
+        Head = other.Head;
+        Asks = other.Asks;
     }
 
     /// <summary>Causes with their reasons, and the next check.</summary>
     public Diagnosis Diagnosis { get; }
+
+    /// <summary>Who writes to whom, and what the owner wrote.</summary>
+    public LetterHead Head { get; private init; } = LetterHead.Empty;
+
+    /// <summary>What the owner asks beside what is wrong, in his order.</summary>
+    public IReadOnlyList<OwnerAsk> Asks { get; private init; } = [];
+
+    /// <summary>The answers to what the owner asks, in his order.</summary>
+    public IReadOnlyList<OwnerAnswer> Answers => [.. Asks.Select(a => OwnerAnswers.To(a, this))];
 
     /// <summary>The kind of machine.</summary>
     public MachineKind Machine { get; }
@@ -127,6 +138,13 @@ public sealed class OwnerAdvice
 
     /// <summary>The same advice with more that a caller must notice, such as measurements that are missing.</summary>
     public OwnerAdvice WithNotes(IReadOnlyList<Finding> notes) => new(this) { Notes = [.. Guard.NotNull(notes, nameof(notes))] };
+
+    /// <summary>The same advice with the head of its letter.</summary>
+    public OwnerAdvice WithHead(LetterHead head) => new(this) { Head = Guard.NotNull(head, nameof(head)) };
+
+    /// <summary>The same advice with what the owner asks; each is answered once.</summary>
+    public OwnerAdvice WithAsks(IReadOnlyList<OwnerAsk> asks) =>
+        new(this) { Asks = [.. Guard.NotNull(asks, nameof(asks)).Where(a => a != OwnerAsk.NotKnown).Distinct()] };
 
     private bool Says(Fact fact) => Diagnosis.Complaint.Says(fact);
 

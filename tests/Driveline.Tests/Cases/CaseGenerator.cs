@@ -157,6 +157,11 @@ internal static class CaseGenerator
     private static JsonNode OfSchema(Random r, Member member)
     {
         JsonObject schema = Schema(member);
+        if (schema["items"]?["enum"] is JsonArray each)
+        {
+            return new JsonArray([.. each.Where(_ => r.Next(2) == 0).Select(name => name!.DeepClone())]);
+        }
+
         JsonNode? permitted = schema["enum"] ?? schema["anyOf"]?[1]?["enum"];
         return schema["minimum"] is { } least ? r.Next((int)least, (int)schema["maximum"]! + 1)
             : permitted is JsonArray names && (schema["anyOf"] is null || r.Next(2) == 0) ? names[r.Next(names.Count)]!.DeepClone()

@@ -26,6 +26,7 @@ internal static class Sample
         {
           "$schema": "case-file.schema.json", "format": 0,
           "title": "Everything", "notes": "Two lines,\nthe second with “quotes”.", "date": "2026-05-31",
+          "letter": { "to": "Ms Hale", "from": "The workshop", "machine": "Auger blower 60", "serial": "A-17", "reference": "L-9" },
           "tractor": {
             "ptoPower": "35 hp", "enginePower": "45 PS", "engineSpeed": "2200 rpm", "flywheelInertia": "1.1 kg.m2", "torqueReserve": "30 %",
             "engineTorqueLine": { "torque": "300 N.m", "fall": "20 N.m.s/rad", "highest": "450 N.m" }, "ptoType": 2, "ptoSpeed": "1000 1/min",
@@ -84,7 +85,8 @@ internal static class Sample
             "fracture": "bentOrNecked", "slipCheck": "withinYear", "storage": "indoors", "climate": "moist", "springLength": "asManual",
             "facings": "good", "slipTest": "doesNotSlip", "whatStruck": "nothing", "rotorAtStrike": "slowed", "damageSeen": "gearboxBroken",
             "jointAngleInWork": "small", "phasing": "notInLine", "tractorPower": "withinRating", "modifications": "notKnown", "jams": "partOfTheWork",
-            "bladeCondition": "bentOrUnequal", "boltPlace": "yoke"
+            "bladeCondition": "bentOrUnequal", "boltPlace": "yoke",
+            "asks": ["tractorHurt", "oneGradeUp", "clutchInstead", "roughGround", "stuckBolt", "otherMachine"]
           },
           "deck": {
             "frontTip": "60 mm", "rearTip": "90 mm", "bladeSpan": "1.5 m", "hitchHeight": "500 mm", "tailHeight": "480 mm", "hitchToTail": "2.2 m",

@@ -6,7 +6,7 @@ namespace Driveline.Cases.Members;
 internal sealed class ChoiceMember<T> : ValueMember<T>
     where T : struct, Enum
 {
-    private readonly ChoiceNames<T> names = new(Choices());
+    private readonly ChoiceNames<T> names = new(ConstantNames.Of<T>());
 
     public ChoiceMember(string name, string doc)
         : base(name, doc)
@@ -25,20 +25,4 @@ internal sealed class ChoiceMember<T> : ValueMember<T>
     public override void Write(Utf8JsonWriter writer, object value) => writer.WriteStringValue(NameOf((T)value));
 
     public override void WriteSchema(Utf8JsonWriter writer) => names.WriteSchema(writer);
-
-    private static IEnumerable<KeyValuePair<string, T>> Choices()
-    {
-#if NET
-        string[] constants = Enum.GetNames<T>();
-#else
-        string[] constants = Enum.GetNames(typeof(T));
-#endif
-        foreach (string constant in constants)
-        {
-            if (Enum.TryParse(constant, out T value) && !value.Equals(default(T)))
-            {
-                yield return new KeyValuePair<string, T>(char.ToLowerInvariant(constant[0]) + constant.Substring(1), value);
-            }
-        }
-    }
 }

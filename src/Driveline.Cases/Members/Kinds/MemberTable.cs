@@ -52,6 +52,10 @@ internal sealed class MemberTable
     public ChoiceMember<T> Choice<T>(string name, string doc)
         where T : struct, Enum => Add(new ChoiceMember<T>(name, doc));
 
+    /// <summary>A list of constants, each once.</summary>
+    public ChoicesMember<T> Choices<T>(string name, string doc)
+        where T : struct, Enum => Add(new ChoicesMember<T>(name, doc));
+
     public QuantityMember<T> Quantity<T>(string name, QuantityType<T> type, string interval, string doc)
         where T : struct => Add(new QuantityMember<T>(name, new QuantityValue(ValueRange.Of(type.Dimension, interval)), type.OfSi, doc));
 

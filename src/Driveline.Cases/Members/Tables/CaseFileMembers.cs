@@ -12,8 +12,11 @@ internal static class CaseFileMembers
         "$schema", 500, "Where an editor finds the schema of case files; the library does not look it up.");
     public static readonly WholeMember Format = Table.Whole("format", 0, 0, "Number of the format of the file: 0 until it is frozen.");
     public static readonly TextMember Title = Table.Text("title", 200, "What the case is, in one line.");
-    public static readonly TextMember Notes = Table.Text("notes", 20000, "Anything else worth keeping.");
+    public static readonly TextMember Notes = Table.Text(
+        "notes", 20000, "Anything else worth keeping. Beside a complaint the letter quotes it as the owner's own words.");
     public static readonly DateMember Date = Table.Date("date", "The day for which the case is stated; ages and intervals count to it.");
+    public static readonly ObjectMember Letter = Table.Object(
+        "letter", () => LetterMembers.Table, "The head of the letter that answers a complaint.");
     public static readonly ObjectMember Tractor = Table.Object("tractor", () => TractorMembers.Table, "The tractor and its PTO.");
     public static readonly ObjectMember Implement = Table.Object("implement", () => ImplementMembers.Table, "The implement.");
     public static readonly ListMember Driveline = Table.Elements(

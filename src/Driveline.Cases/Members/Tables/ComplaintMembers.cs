@@ -14,6 +14,8 @@ internal static class ComplaintMembers
     public static readonly ChoiceMember<Symptom> Symptom = Table.Choice<Symptom>("symptom", "What is wrong.");
     public static readonly IReadOnlyDictionary<string, ReferenceMember<Fact>> Facts = FactQuestion.All.ToDictionary(
         q => q.Code, Row, StringComparer.Ordinal);
+    public static readonly ChoicesMember<OwnerAsk> Asks = Table.Choices<OwnerAsk>(
+        "asks", "What else the owner asks; answered in the letter.");
     public static readonly BandMember<TorqueBand> StrikePeak = Table.Torques(
         "strikePeak", "(0 N.m; 1000 kN.m]", "Torque that the strike put on the driveline at the PTO, when it was measured or computed.");
 

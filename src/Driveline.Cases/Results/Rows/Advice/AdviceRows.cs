@@ -7,6 +7,8 @@ internal static class AdviceRows
 {
     public static readonly ShapeOf<OwnerAdvice> Shape = new ShapeOf<OwnerAdvice>(
             "advise", "The advice on a complaint: causes, the next check, remedies and their price in protection.")
+        .Object("letter", a => a.Head, LetterRows.Shape, "The head of the letter.")
+        .List("answers", a => a.Answers, LetterRows.Answer, "The answers to what the owner asks, in his order.")
         .Object("standing", a => a.Standing, StandingRows.Shape, "Whether the machine may be used as it is.")
         .Choice("symptom", a => a.Diagnosis.Complaint.Symptom, "What the owner complains of.")
         .Flag("isEnoughKnown", a => a.Diagnosis.IsEnoughKnown, "True when no further check is worth its effort.")

@@ -1,0 +1,62 @@
+using System.Text.Json;
+
+namespace Driveline.Cases.Members;
+
+/// <summary>A list of constants of an enumeration, each in lower camel case and once.</summary>
+internal sealed class ChoicesMember<T> : ReferenceMember<ChoiceList<T>>
+    where T : struct, Enum
+{
+    private readonly ChoiceNames<T> names = new(ConstantNames.Of<T>());
+
+    public ChoicesMember(string name, string doc)
+        : base(name, doc)
+    {
+    }
+
+    public override string ValueWords => "list of choices";
+
+    public override string? PermittedWords => "a list, each " + names.PermittedWords;
+
+    public override object? Read(ref Utf8JsonReader reader, CaseWalk walk)
+    {
+        if (reader.TokenType != JsonTokenType.StartArray)
+        {
+            walk.WrongKind(ref reader, PermittedWords!);
+            return null;
+        }
+
+        var read = new List<T>();
+        int index = 0;
+        while (!walk.IsFull && reader.Read() && reader.TokenType != JsonTokenType.EndArray)
+        {
+            walk.Enter(index++);
+            if (names.Read(ref reader, walk) is T choice && !read.Contains(choice))
+            {
+                read.Add(choice);
+            }
+
+            walk.Leave();
+        }
+
+        return new ChoiceList<T>(read);
+    }
+
+    public override void Write(Utf8JsonWriter writer, object value)
+    {
+        writer.WriteStartArray();
+        foreach (T choice in ((ChoiceList<T>)value).Choices)
+        {
+            writer.WriteStringValue(names.NameOf(choice));
+        }
+
+        writer.WriteEndArray();
+    }
+
+    public override void WriteSchema(Utf8JsonWriter writer)
+    {
+        writer.WriteString("type", "array");
+        writer.WriteStartObject("items");
+        names.WriteSchema(writer);
+        writer.WriteEndObject();
+    }
+}

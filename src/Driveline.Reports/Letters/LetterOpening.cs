@@ -1,0 +1,66 @@
+using Driveline.Advice;
+using Driveline.Findings;
+using Driveline.Reports.Documents;
+using Driveline.Reports.Verdicts;
+using Driveline.Wording;
+
+namespace Driveline.Reports.Letters;
+
+/// <summary>
+/// How a letter begins and ends: day, reference, machine, whom it goes to, what he wrote; and who signs. Only what is stated.
+/// </summary>
+internal static class LetterOpening
+{
+    private const int MostWords = 45;
+    private const int FewestWords = 12;
+
+    public static void Add(LetterHead head, Phrase phrase, List<ReportBlock> blocks)
+    {
+        string[] lines =
+        [
+            Day(head.Date, phrase), Said("letter.reference", head.Reference, phrase),
+            Said("letter.machine", head.Machine, phrase), Said("letter.serial", head.Serial, phrase),
+        ];
+        if (lines.Any(l => l.Length > 0))
+        {
+            blocks.Add(ReportBlock.Paragraph(string.Join(" ", lines.Where(l => l.Length > 0))));
+        }
+
+        foreach (string line in new[] { Said("letter.to", head.To, phrase), Quoted(head.OwnWords, phrase) }.Where(l => l.Length > 0))
+        {
+            blocks.Add(ReportBlock.Paragraph(line));
+        }
+    }
+
+    public static void Close(LetterHead head, Phrase phrase, List<ReportBlock> blocks)
+    {
+        if (Said("letter.from", head.From, phrase) is { Length: > 0 } signed)
+        {
+            blocks.Add(ReportBlock.Paragraph(signed));
+        }
+    }
+
+    private static string Day(DateTime? date, Phrase phrase) => date is not { } day ? string.Empty
+        : phrase.Of(Phrase.Code("letter.date")
+            .With("day", QuantityKind.Count, day.Day)
+            .With("month", phrase.Of(FormattableString.Invariant($"month.{day.Month}")))
+            .With("year", QuantityKind.Count, day.Year));
+
+    private static string Said(string code, string? text, Phrase phrase) =>
+        CleanText.Label(text) is { } label ? phrase.Of(Phrase.Code(code).With("text", label)) : string.Empty;
+
+    // As much as is read at a glance, to the end of a sentence where one is near.
+    private static string Quoted(string? words, Phrase phrase)
+    {
+        string[] all = CleanText.Line(words ?? string.Empty).Split([' '], StringSplitOptions.RemoveEmptyEntries);
+        if (all.Length == 0)
+        {
+            return string.Empty;
+        }
+
+        int count = Math.Min(all.Length, MostWords);
+        int end = all.Length <= MostWords ? count : Array.FindLastIndex(all, count - 1, w => w[w.Length - 1] is '.' or '!' or '?') + 1;
+        string quoted = string.Join(" ", all.Take(end >= FewestWords ? end : count));
+        return phrase.Of(Phrase.Code("letter.wrote").With("text", all.Length > MostWords && end < FewestWords ? quoted + " …" : quoted));
+    }
+}
