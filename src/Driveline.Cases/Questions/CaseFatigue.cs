@@ -31,7 +31,7 @@ internal static class CaseFatigue
 
         foreach (CaseObject facts in CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline)))
         {
-            if (facts.Get(ElementMembers.FatigueCategory) is not { } category || CaseChain.SectionOf(facts) is not { } section)
+            if (facts.Get(ElementMembers.FatigueCategory) is not { } category || CasePart.SectionOf(facts) is not { } section)
             {
                 continue;
             }

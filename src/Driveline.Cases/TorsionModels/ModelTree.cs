@@ -45,7 +45,7 @@ internal static class ModelTree
 
     private static void Join(ModelPart link, CaseWalk walk, Dictionary<string, int> at, int[] tree, double[] ratio)
     {
-        (TextMember fromMember, TextMember toMember) = ModelChecks.Ends(link);
+        (TextMember fromMember, TextMember toMember) = ModelReferences.Ends(link);
         int from = at[link.Draft.Get(fromMember)!];
         int to = at[link.Draft.Get(toMember)!];
         int kept = tree[from];

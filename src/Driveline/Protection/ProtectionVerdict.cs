@@ -62,79 +62,24 @@ public sealed class ProtectionVerdict
     public IReadOnlyList<DeviceCheck> Devices => devices;
 
     /// <summary>The torque at which the first device acts, referred to the PTO; null when no device is known.</summary>
-    public TorqueBand? Trip => FirstToAct()?.TripAtPto;
+    public TorqueBand? Trip => First?.TripAtPto;
 
     /// <summary>The device expected to act first, by the torque referred to the PTO; null when none is known.</summary>
-    public ProtectiveDevice? FirstDevice => FirstToAct()?.Device;
+    public ProtectiveDevice? FirstDevice => First?.Device;
 
     /// <summary>The peaks of normal work at the PTO; null when not known.</summary>
     public TorqueBand? WorkPeak => Question.Work?.Torque;
 
     /// <summary>The part with the lowest expected damage torque, referred to the PTO; null when no limit but a default is known.</summary>
-    public PartCheck? WeakestPart
-    {
-        get
-        {
-            PartCheck? weakest = null;
-            Band lowest = default;
-            foreach (PartCheck part in parts)
-            {
-                if (part.Part.Limit is not { IsDefault: false, IsRating: false } limit
-                    || double.IsNaN(Question.Chain.Nodes[part.Index].Ratio))
-                {
-                    continue;
-                }
-
-                Band atPto = Question.Chain.Nodes[part.Index].ToPto(limit.DamagedAt.SiBand);
-                if (weakest is null || atPto.Expected < lowest.Expected
-                    || (atPto.Expected.Equals(lowest.Expected) && atPto.Low < lowest.Low))
-                {
-                    weakest = part;
-                    lowest = atPto;
-                }
-            }
-
-            return weakest;
-        }
-    }
+    public PartCheck? WeakestPart => VerdictMargins.WeakestPart(Question.Chain, parts);
 
     /// <summary>Smallest trip low over work peak high of any device; 0 when the work is unbounded, null when not known.</summary>
-    public double? WorkMargin
-    {
-        get
-        {
-            double? smallest = null;
-            foreach (DeviceCheck device in devices)
-            {
-                if (device.Margin is { } margin && !(margin >= smallest))
-                {
-                    smallest = margin;
-                }
-            }
-
-            return smallest;
-        }
-    }
+    public double? WorkMargin => VerdictMargins.Work(devices);
 
     /// <summary>
     /// Smallest damage torque low over trip high of any part, each at its own position; 0 when the trip is unbounded, null when not known.
     /// </summary>
-    public double? GuardMargin
-    {
-        get
-        {
-            double? smallest = null;
-            foreach (PartCheck part in parts)
-            {
-                if (part.Margin is { } margin && !(margin >= smallest))
-                {
-                    smallest = margin;
-                }
-            }
-
-            return smallest;
-        }
-    }
+    public double? GuardMargin => VerdictMargins.Guard(parts);
 
     /// <summary>How what is fitted compares with what the manual specifies: the worst of <see cref="Comparisons"/>.</summary>
     public FittedAgainstSpecified FittedAgainstSpecified => FittedAgainstSpecified.Worst(Comparisons);
@@ -150,28 +95,7 @@ public sealed class ProtectionVerdict
         [.. ExpectedParts.For(Question.Machine).Where(kind => !Array.Exists(parts, p => ExpectedParts.Counts(p.Part.Kind, kind)))];
 
     /// <summary>True when engaging the PTO may reach the trip torque of a device for which that is a nuisance; habit cures it.</summary>
-    public bool EngagementMayTrip
-    {
-        get
-        {
-            // A peak that somebody measured or simulated counts, however gently the lever is moved.
-            if (Question.Engagement is { IsFeathered: true, Peak: null } || Question.Engagement.Highest is not { } highest)
-            {
-                return false;
-            }
-
-            foreach (DeviceCheck device in devices)
-            {
-                Band atDevice = Question.Chain.Nodes[device.Index].FromPto(highest.SiBand);
-                if (!device.Device.StandsEngagement && device.Device.Running is { } trip && trip.SiBand.Low <= atDevice.High)
-                {
-                    return true;
-                }
-            }
-
-            return false;
-        }
-    }
+    public bool EngagementMayTrip => EngagementCheck.MayTrip(Question, devices);
 
     /// <summary>
     /// True when the peak of engaging the PTO, stated or simulated, is expected to make a device act for which that is a nuisance.
@@ -197,19 +121,7 @@ public sealed class ProtectionVerdict
     public IReadOnlyList<LadderRung> Ladder => ladder ??= TorqueLadder.Of(this);
 
     /// <summary>The weakest basis of any number the answer rests on; null when it rests on no number.</summary>
-    public Basis? WeakestBasis
-    {
-        get
-        {
-            Basis? weakest = null;
-            foreach (Basis basis in UsedBases())
-            {
-                weakest = weakest is null ? basis : Basis.Weakest(weakest, basis);
-            }
-
-            return weakest;
-        }
-    }
+    public Basis? WeakestBasis => VerdictMargins.WeakestBasis(devices, parts, WorkPeak);
 
     /// <summary>What the numbers alone say of quiet.</summary>
     internal Answer QuietByNumbers { get; }
@@ -220,58 +132,12 @@ public sealed class ProtectionVerdict
     /// <summary>
     /// The device that the expected peak of engaging makes act; null when none. What the PTO clutch could pass is no peak.
     /// </summary>
-    internal DeviceCheck? TrippedByEngagement => Question.Engagement.Peak is { HasExpected: true } peak
-        ? Array.Find(devices, d => !d.Device.StandsEngagement && d.Device.Running is { HasExpected: true } trip
-            && Question.Chain.Nodes[d.Index].FromPto(peak.SiBand) is { HasExpected: true } atDevice
-                && atDevice.Expected > trip.SiBand.Expected)
-        : null;
+    internal DeviceCheck? TrippedByEngagement => EngagementCheck.Tripped(Question, devices);
 
     internal IReadOnlyList<Doubt> Doubts => doubts ??= Protection.Doubts.Of(this);
 
+    private DeviceCheck? First => VerdictMargins.First(Question.Chain, devices);
+
     /// <inheritdoc/>
     public override string ToString() => Headline + " (guards " + Guards + ", quiet " + Quiet + ")";
-
-    private DeviceCheck? FirstToAct()
-    {
-        DeviceCheck? first = null;
-        double lowest = double.PositiveInfinity;
-        foreach (DeviceCheck device in devices)
-        {
-            if (device.Device.Breakaway is { } trip && !double.IsNaN(Question.Chain.Nodes[device.Index].Ratio))
-            {
-                double expected = Question.Chain.Nodes[device.Index].ToPto(trip.SiBand).Expected;
-                if (first is null || expected < lowest)
-                {
-                    first = device;
-                    lowest = expected;
-                }
-            }
-        }
-
-        return first;
-    }
-
-    private IEnumerable<Basis> UsedBases()
-    {
-        foreach (DeviceCheck device in devices)
-        {
-            if (device.TripAtPto is { } trip)
-            {
-                yield return trip.WeakestBasis;
-            }
-        }
-
-        foreach (PartCheck part in parts)
-        {
-            if (part.DamagedAtPto is { } damaged)
-            {
-                yield return damaged.WeakestBasis;
-            }
-        }
-
-        if (WorkPeak is { } work)
-        {
-            yield return work.WeakestBasis;
-        }
-    }
 }

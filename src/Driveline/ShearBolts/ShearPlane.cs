@@ -57,13 +57,13 @@ public sealed class ShearPlane
 
         if (bolt.NeedsNeck)
         {
-            return Cut(bolt, PlaneThrough.Shank, NeckAreas(bolt));
+            return Cut(bolt, PlaneThrough.Shank, PlaneAreas.Neck(bolt));
         }
 
         return bolt.PlaneThrough switch
         {
-            PlaneThrough.Shank => Cut(bolt, PlaneThrough.Shank, PlainAreas(bolt)),
-            PlaneThrough.Thread => Cut(bolt, PlaneThrough.Thread, ThreadAreas(bolt)),
+            PlaneThrough.Shank => Cut(bolt, PlaneThrough.Shank, PlaneAreas.Plain(bolt)),
+            PlaneThrough.Thread => Cut(bolt, PlaneThrough.Thread, PlaneAreas.Threaded(bolt)),
             _ => Unknown(bolt),
         };
     }
@@ -87,7 +87,7 @@ public sealed class ShearPlane
         return new ShearPlane(bolt, low, none, none, BandBasis.Of(pin.PublishedLoad.Basis));
     }
 
-    private static ShearPlane Cut(ShearBolt bolt, PlaneThrough plane, Areas areas)
+    private static ShearPlane Cut(ShearBolt bolt, PlaneThrough plane, PlaneAreas areas)
     {
         ShearRatio ratio = ShearRatios.Of(bolt.Material.ShearClass, plane);
         Band kappa = ratio.Ratio.SiBand;
@@ -99,7 +99,7 @@ public sealed class ShearPlane
             new PlaneEnd(areas.LowM2, isMeasured ? Math.Min(kappa.Low, LeastTested) : kappa.Low, tensile.Low),
             new PlaneEnd(areas.ExpectedM2, kappa.Expected, tensile.Expected),
             new PlaneEnd(areas.HighM2, kappa.High, tensile.High),
-            BandBasis.Combine(BandBasis.Combine(strength, isMeasured ? WithLow(ratio.Ratio.Basis) : ratio.Ratio.Basis), areas.Basis));
+            BandBasis.Combine(BandBasis.Combine(strength, isMeasured ? WithLow(ratio.Ratio.Basis) : ratio.Ratio.Basis), areas.AreaBasis));
     }
 
     private static BandBasis WithLow(BandBasis basis) =>
@@ -107,8 +107,9 @@ public sealed class ShearPlane
 
     private static ShearPlane Unknown(ShearBolt bolt)
     {
-        ShearPlane span = Span(bolt, Cut(bolt, PlaneThrough.Thread, ThreadAreas(bolt)), Cut(bolt, PlaneThrough.Shank, PlainAreas(bolt)));
-        return bolt.NeckDiameterM > 0 ? Span(bolt, span, Cut(bolt, PlaneThrough.Neck, NeckAreas(bolt))) : span;
+        ShearPlane span = Span(
+            bolt, Cut(bolt, PlaneThrough.Thread, PlaneAreas.Threaded(bolt)), Cut(bolt, PlaneThrough.Shank, PlaneAreas.Plain(bolt)));
+        return bolt.NeckDiameterM > 0 ? Span(bolt, span, Cut(bolt, PlaneThrough.Neck, PlaneAreas.Neck(bolt))) : span;
     }
 
     private static ShearPlane Span(ShearBolt bolt, ShearPlane first, ShearPlane second)
@@ -130,64 +131,5 @@ public sealed class ShearPlane
                 second.Load.Basis.High,
                 BandEnd.Limit,
                 BandEnd.Limit)));
-    }
-
-    private static Areas PlainAreas(ShearBolt bolt)
-    {
-        if (bolt.Thread is not { } thread)
-        {
-            return Areas.OfDiameters(Band.Exactly(bolt.DiameterM), BandBasis.Of(Basis.Given("diameter of the pin")));
-        }
-
-        return thread.BodyDiameterOf(bolt.BodyStyle) is { } body
-            ? Areas.OfDiameters(body.SiBand, body.Basis)
-            : Areas.OfDiameters(
-                Band.Exactly(thread.MajorDiameterM),
-                    BandBasis.Of(Basis.CommonPractice("body taken at the nominal diameter: no tolerance held")));
-    }
-
-    private static Areas ThreadAreas(ShearBolt bolt)
-    {
-        ScrewThread thread = bolt.Thread!;
-        Areas plain = PlainAreas(bolt);
-        bool onStressArea = ShearRatios.Of(bolt.Material.ShearClass, PlaneThrough.Thread).LowArea == ShearArea.Stress;
-        return new Areas(
-            Math.Min(onStressArea ? thread.StressAreaM2 : thread.RootAreaM2, plain.LowM2),
-            Math.Min(ThreadedArea.MeanM2(thread), plain.ExpectedM2),
-            Math.Min(ThreadedArea.GreatestM2(thread), plain.HighM2),
-            new BandBasis(
-                onStressArea ? thread.AreaBasis : thread.RootAreaBasis,
-                Basis.Weakest(thread.AreaBasis, ThreadedArea.MeanBasis(thread)),
-                Basis.Weakest(thread.AreaBasis, ThreadedArea.GreatestBasis(thread)),
-                BandEnd.Limit,
-                BandEnd.Limit));
-    }
-
-    private static Areas NeckAreas(ShearBolt bolt)
-    {
-        if (bolt.NeckDiameterM > 0)
-        {
-            return Areas.OfDiameters(Band.Exactly(bolt.NeckDiameterM), BandBasis.Of(Basis.Given("diameter in the shear plane")));
-        }
-
-        Areas shank = PlainAreas(bolt);
-        Basis unknown = Basis.FromMemory("diameter in the shear plane not known");
-        return new Areas(
-            0, shank.HighM2, shank.HighM2, new BandBasis(unknown, unknown, shank.Basis.High, BandEnd.Limit, BandEnd.Limit));
-    }
-
-    private readonly struct Areas(double lowM2, double expectedM2, double highM2, BandBasis basis)
-    {
-        public double LowM2 { get; } = lowM2;
-
-        public double ExpectedM2 { get; } = expectedM2;
-
-        public double HighM2 { get; } = highM2;
-
-        public BandBasis Basis { get; } = basis;
-
-        public static Areas OfDiameters(Band m, BandBasis basis) => new(Circle(m.Low), Circle(m.Expected), Circle(m.High), basis);
-
-        private static double Circle(double diameterM) => Math.PI / 4 * diameterM * diameterM;
     }
 }

@@ -1,6 +1,5 @@
 using System.Text.RegularExpressions;
 using Driveline.Findings;
-using Driveline.Provenance;
 using Driveline.Quantities;
 
 namespace Driveline.Fasteners;
@@ -12,14 +11,6 @@ namespace Driveline.Fasteners;
 /// </remarks>
 public static class HeadMarks
 {
-    // Proprietary "grade 9" type bolts: 180 ksi, 9 or more lines or a word mark (trade identification charts).
-    private const double ProprietaryKsi = 180;
-
-    private const int ProprietaryLines = 9;
-
-    // 1 kgf/mm², exact: 9.80665 N over 1 mm².
-    private const double KilogramForcePerSquareMillimeter = Si.Gravity * 1e6;
-
     /// <summary>What an inch bolt with this many radial lines may be.</summary>
     public static HeadMarkIdentification Identify(int radialLines, ScrewThread thread) =>
         Identify(HeadMark.RadialLines(radialLines), thread);
@@ -40,7 +31,7 @@ public static class HeadMarks
         Guard.NotNull(mark, nameof(mark));
         Guard.NotNull(thread, nameof(thread));
         var findings = new List<Finding>();
-        List<HeadMarkCandidate> candidates = mark.IsNone ? Unmarked(thread) : Marked(mark, thread);
+        List<HeadMarkCandidate> candidates = HeadMarkMeanings.Of(mark, thread);
         if (mark.IsNone)
         {
             findings.Add(Finding.Of(FastenerFindings.UnmarkedHasNoMaximum, Severity.Warning));
@@ -66,102 +57,14 @@ public static class HeadMarks
         return new HeadMarkIdentification(mark, thread, candidates, findings);
     }
 
-    private static List<HeadMarkCandidate> Unmarked(ScrewThread thread)
-    {
-        bool inch = thread.System == ThreadSystem.Inch;
-        var candidates = new List<HeadMarkCandidate>();
-        foreach (HeadMarkData.TextRow row in inch ? HeadMarkData.UnmarkedInch : HeadMarkData.UnmarkedMetric)
-        {
-            Add(candidates, row.Grade, row.Basis, thread);
-        }
-
-        FastenerMaterial ungraded = inch ? FastenerMaterial.UnmarkedInchBolt : FastenerMaterial.UnmarkedMetricBolt;
-        candidates.Add(new HeadMarkCandidate("ungraded bolt", null, "no grade mark", ungraded.Tensile, HeadMarkData.Charts));
-        return candidates;
-    }
-
-    private static List<HeadMarkCandidate> Marked(HeadMark mark, ScrewThread thread)
-    {
-        var byText = new List<HeadMarkCandidate>();
-        var byLines = new List<HeadMarkCandidate>();
-        if (mark.Text is { } text)
-        {
-            AddByText(byText, Compact(text), thread);
-        }
-
-        if (thread.System == ThreadSystem.Inch)
-        {
-            foreach (HeadMarkData.LineRow row in HeadMarkData.Lines)
-            {
-                if (row.Fits(mark))
-                {
-                    Add(byLines, row.Grade, row.Basis, thread);
-                }
-            }
-        }
-
-        if (IsProprietary(mark))
-        {
-            byLines.Add(Proprietary(mark));
-        }
-
-        // Text and lines that agree settle more than either; text and lines that disagree settle nothing, so both stay.
-        List<HeadMarkCandidate> agreeing = byText.FindAll(c => byLines.Exists(l => l.Name == c.Name));
-        return byText.Count == 0 ? byLines : byLines.Count == 0 ? byText : agreeing.Count > 0 ? agreeing : [.. byText, .. byLines];
-    }
-
-    private static void AddByText(List<HeadMarkCandidate> candidates, string text, ScrewThread thread)
-    {
-        string withoutZero = Regex.Replace(text, @"^0(?=[0-9]+\.[0-9]$)", string.Empty, RegexOptions.CultureInvariant);
-        foreach (HeadMarkData.TextRow row in HeadMarkData.Texts)
-        {
-            if (row.Text == withoutZero)
-            {
-                Add(candidates, row.Grade, row.Basis, thread);
-            }
-        }
-
-        if (thread.System == ThreadSystem.Inch && HeadMarkData.InchStainless.Contains(text))
-        {
-            RodMaterial stainless = RodMaterials.All.First(m => m.Family == MaterialFamily.StainlessSteel);
-            candidates.Add(new HeadMarkCandidate(stainless.Designation, null, text, stainless.Tensile, HeadMarkData.Charts));
-        }
-
-        if (text is "4T" or "7T" or "9T" or "11T")
-        {
-            Basis old = Basis.FromMemory("JIS B 1051, old marks: the number is the tensile strength in 10 kgf/mm²");
-            double pascals = int.Parse(
-                text.TrimEnd('T'), System.Globalization.CultureInfo.InvariantCulture) * 10 * KilogramForcePerSquareMillimeter;
-            candidates.Add(new HeadMarkCandidate(
-                text + " (old JIS)", null, text, StressBand.AtLeast(UnitsNet.Pressure.FromPascals(pascals), old), old));
-        }
-    }
-
-    private static void Add(List<HeadMarkCandidate> candidates, BoltGrade grade, Basis basis, ScrewThread thread)
-    {
-        if (grade.TryAt(thread, out GradeStrength? strength))
-        {
-            candidates.Add(new HeadMarkCandidate(grade.Designation, grade, grade.HeadMark, strength!.Tensile, basis));
-        }
-    }
-
-    private static bool IsProprietary(HeadMark mark) =>
-        mark.Lines >= ProprietaryLines || (mark.Text is { } text && Compact(text) is "L9" or "9" or "GRADE9");
-
-    private static HeadMarkCandidate Proprietary(HeadMark mark) => new(
-        "proprietary high-strength bolt",
-        null,
-        mark.ToString(),
-        StressBand.AtLeast(UnitsNet.Pressure.FromPascals(ProprietaryKsi * 1000 * Si.Psi), HeadMarkData.Charts),
-        HeadMarkData.Charts);
-
     private static bool BelongsElsewhere(HeadMark mark, ScrewThread thread) => thread.System == ThreadSystem.Metric
         ? mark.Lines > 0 && HeadMarkData.Lines.Any(r => r.Fits(mark))
-        : mark.Text is { } text && HeadMarkData.Texts.Any(r => r.Text == Compact(text) && r.Grade.Ranges[0].Sizes.System != thread.System);
+        : mark.Text is { } text && HeadMarkData.Texts.Any(
+            r => r.Text == HeadMarkMeanings.Compact(text) && r.Grade.Ranges[0].Sizes.System != thread.System);
 
     private static void AddWarnings(HeadMark mark, List<HeadMarkCandidate> candidates, List<Finding> findings)
     {
-        if (IsProprietary(mark))
+        if (HeadMarkMeanings.IsProprietary(mark))
         {
             findings.Add(Finding.Of(FastenerFindings.NeverAFuse, Severity.Danger).With("mark", mark.ToString()));
         }
@@ -172,7 +75,7 @@ public static class HeadMarks
         }
 
         if (candidates.Count > 0 && mark.Text is { } text
-            && Regex.IsMatch(Compact(text), @"^0[0-9]+\.[0-9]$", RegexOptions.CultureInvariant))
+            && Regex.IsMatch(HeadMarkMeanings.Compact(text), @"^0[0-9]+\.[0-9]$", RegexOptions.CultureInvariant))
         {
             findings.Add(Finding.Of(FastenerFindings.HeadLimitsTension, Severity.Note).With("mark", mark.ToString()));
         }
@@ -195,8 +98,4 @@ public static class HeadMarks
             .With("low", QuantityKind.Stress, low)
             .With("high", QuantityKind.Stress, high);
     }
-
-    private static string Compact(string text) =>
-        Regex.Replace(text.Length > 32 ? string.Empty : text.ToUpperInvariant().Replace(',', '.'), @"[\s\-_]", string.Empty,
-            RegexOptions.CultureInvariant);
 }

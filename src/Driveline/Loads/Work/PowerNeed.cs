@@ -15,13 +15,10 @@ namespace Driveline.Loads;
 /// </remarks>
 public sealed class PowerNeed
 {
-    // A printed machine scaled by more than this share of its width is another machine.
-    private const double SameWidth = 0.02;
-
     private readonly double widthM;
     private readonly double feedKgPerS;
 
-    private PowerNeed(PowerRow? row, double widthM, double feedKgPerS, PowerBand power, IReadOnlyList<Finding> findings)
+    internal PowerNeed(PowerRow? row, double widthM, double feedKgPerS, PowerBand power, IReadOnlyList<Finding> findings)
     {
         Row = row;
         this.widthM = widthM;
@@ -94,19 +91,8 @@ public sealed class PowerNeed
     {
         double meters = width is { } w ? Meters(w) : 0;
         double kgPerS = feed is { } f ? Guard.Positive(Si.KilogramsPerSecond(f), "Feed rate", "kg/s", nameof(feed)) : 0;
-        need = null;
-        PowerNeed[] needs = kind == MachineKind.Other
-            ? []
-            : [.. ImplementPower.For(kind)
-                .Where(r => (r.NeedsWidth || r.NeedsFeed) && (!r.NeedsWidth || meters > 0) && (!r.NeedsFeed || kgPerS > 0))
-                .Select(r => Of(r, r.NeedsWidth ? meters : 0, r.NeedsFeed ? kgPerS : 0))];
-        if (needs.Length == 0)
-        {
-            return false;
-        }
-
-        need = needs.Length == 1 ? needs[0] : Union(needs, meters, kgPerS);
-        return true;
+        need = PowerNeedOfKind.Of(kind, meters, kgPerS);
+        return need is not null;
     }
 
     /// <summary>The same need times a factor, e.g. 1.2 for straw.</summary>
@@ -123,27 +109,15 @@ public sealed class PowerNeed
         var steps = StepList.New();
         if (Row is { HasParameters: true } row)
         {
-            Parameters(row, widthM, feedKgPerS, ref steps);
+            PowerNeedOfRow.Parameters(row, widthM, feedKgPerS, ref steps);
         }
 
         return steps.Lines;
     }
 
-    /// <summary>P = a + b · w + c · F, then its range ± r.</summary>
-    internal static Band Watts<S>(double aW, double bWPerM, double widthM, double cJPerKg, double feedKgPerS, double range, ref S log)
-        where S : struct, ISteps
-    {
-        double watts = aW + (bWPerM * widthM) + (cJPerKg * feedKgPerS);
-        log.Add(LoadsSteps.PowerNeed, watts);
-        var band = new Band(watts * (1 - range), watts, watts * (1 + range));
-        log.Add(LoadsSteps.PowerNeedLow, band.Low);
-        log.Add(LoadsSteps.PowerNeedHigh, band.High);
-        return band;
-    }
-
     private static double Meters(Length width) => Guard.Positive(Si.Meters(width), "Working width", "m", nameof(width));
 
-    private static PowerNeed Of(PowerRow row, double widthM, double feedKgPerS)
+    internal static PowerNeed Of(PowerRow row, double widthM, double feedKgPerS)
     {
         if (row.NeedsWidth != widthM > 0 || row.NeedsFeed != feedKgPerS > 0)
         {
@@ -155,7 +129,8 @@ public sealed class PowerNeed
         }
 
         var findings = new List<Finding>();
-        PowerBand power = row.HasParameters ? ByParameters(row, widthM, feedKgPerS) : ByPrint(row, widthM, findings);
+        PowerBand power = row.HasParameters ? PowerNeedOfRow.ByParameters(row, widthM, feedKgPerS)
+            : PowerNeedOfRow.ByPrint(row, widthM, findings);
         if (row.Meaning != PowerMeaning.MachineDraws)
         {
             findings.Add(Finding.Of(LoadsFindings.PowerIsTractorSize, Severity.Warning).With("machine", row.ToString()));
@@ -168,54 +143,5 @@ public sealed class PowerNeed
 
         findings.AddRange(row.Remarks.Select(code => Finding.Of(code, Severity.Note)));
         return new PowerNeed(row, widthM, feedKgPerS, power, findings);
-    }
-
-    private static PowerBand ByParameters(PowerRow row, double widthM, double feedKgPerS)
-    {
-        NoSteps none = default;
-        var basis = new BandBasis(row.Basis, row.Basis, row.Basis, BandEnd.Interval95, BandEnd.Interval95);
-        return PowerBand.OfSi(Parameters(row, widthM, feedKgPerS, ref none), basis.With(Basis.Given("width and feed rate as stated")));
-    }
-
-    // 1 kW·h/t is 3600 J/kg.
-    private static Band Parameters<S>(PowerRow row, double widthM, double feedKgPerS, ref S log)
-        where S : struct, ISteps => Watts(
-            row.ConstantKilowatts * 1e3, row.KilowattsPerMeter * 1e3, widthM, row.KilowattHoursPerTonne * 3600, feedKgPerS,
-                row.RangePercent / 100, ref log);
-
-    private static PowerBand ByPrint(PowerRow row, double widthM, List<Finding> findings)
-    {
-        PowerBand printed = row.Printed!;
-        if (widthM == 0)
-        {
-            return printed;
-        }
-
-        double scale = widthM / row.WidthM;
-        if (!row.IsPerWidth && Math.Abs(scale - 1) > SameWidth)
-        {
-            findings.Add(Finding.Of(LoadsFindings.PowerScaledByWidth, Severity.Note)
-                .With("machine", row.ToString())
-                .With("width", QuantityKind.Length, widthM)
-                .With("printedWidth", QuantityKind.Length, row.WidthM));
-        }
-
-        return PowerBand.OfSi(printed.SiBand.Times(scale), printed.Basis.With(Basis.Given("width as stated")));
-    }
-
-    private static PowerNeed Union(PowerNeed[] needs, double widthM, double feedKgPerS)
-    {
-        double low = needs.Min(n => n.Power.SiBand.Low);
-        double expected = needs.Average(n => n.Power.SiBand.Expected);
-        double high = needs.Max(n => n.Power.SiBand.High);
-        BandBasis basis = needs.Select(n => n.Power.Basis).Aggregate(BandBasis.Combine);
-        Finding spread = Finding.Of(LoadsFindings.PowerSourcesDiffer, Severity.Note)
-            .With("lowest", QuantityKind.Power, low)
-            .With("highest", QuantityKind.Power, high);
-        Finding[] findings =
-        [
-            spread, .. needs.SelectMany(n => n.Findings).Where(f => f.Code != LoadsFindings.PowerScaledByWidth).Distinct(),
-        ];
-        return new PowerNeed(null, widthM, feedKgPerS, PowerBand.OfSi(new Band(low, expected, high), basis), findings);
     }
 }
