@@ -77,7 +77,8 @@ public sealed class AdviseTests : IDisposable
         Assert.Contains("is a folder; a file is wanted", CliRun.WithInput("q\n", "advise", "--interview", "--save", folder).Error,
             StringComparison.Ordinal);
         Assert.Contains("complaint.hubTurns", CliRun.Refused(
-            """{ "driveline": [ { "shearBolt": { "hub": "seized" } } ], "complaint": { "symptom": "breaksOften", "hubTurns": "freely" } }""", "advise", "-"), StringComparison.Ordinal);
+            """{ "driveline": [ { "shearBolt": { "hub": "seized" } } ], "complaint": { "symptom": "breaksOften","""
+                + """ "hubTurns": "freely" } }""", "advise", "-"), StringComparison.Ordinal);
     }
 
     [Fact]

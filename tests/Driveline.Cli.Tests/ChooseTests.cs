@@ -6,12 +6,14 @@ public class ChooseTests
 {
     /// <summary>Every fact known; a bolt beside its shaft and a stock with prices.</summary>
     private const string Known = """
-        { "title": "Known", "tractor": { "ptoType": 1, "stubDamagedAt": "2600 N.m", "ptoClutch": { "kind": "handLever", "capacity": "400 N.m" } },
+        { "title": "Known", "tractor": { "ptoType": 1, "stubDamagedAt": "2600 N.m", "ptoClutch": { "kind": "handLever",
+          "capacity": "400 N.m" } },
           "implement": { "kind": "rotaryCutter" },
           "driveline": [
             { "shaft": "drive tube", "damagedAt": "2400 N.m" },
             { "universalJoint": "front joint", "damagedAt": "2600 N.m" },
-            { "shearBolt": { "name": "yoke bolt", "thread": "M8", "grade": "8.8", "layout": "tangential", "radius": "50 mm", "planes": 1, "standOff": "0 mm",
+            { "shearBolt": { "name": "yoke bolt", "thread": "M8", "grade": "8.8", "layout": "tangential", "radius": "50 mm", "planes": 1,
+              "standOff": "0 mm",
                 "planeThrough": "shank", "hub": "free", "holeFit": "tight", "permittedHole": "6.5 mm" } },
             { "gearbox": "main", "ratio": 1.5, "efficiency": 0.96, "damagedAt": "2500 N.m" },
             { "rotor": "blades", "inertia": "4 kg.m2" } ],
@@ -22,7 +24,8 @@ public class ChooseTests
 
     /// <summary>A slip clutch whose setting the manual names, every fact known.</summary>
     private const string Clutch = """
-        { "title": "Clutch", "date": "2026-05-04", "tractor": { "ptoType": 1, "stubDamagedAt": "2600 N.m", "ptoClutch": { "kind": "handLever", "capacity": "400 N.m" } },
+        { "title": "Clutch", "date": "2026-05-04", "tractor": { "ptoType": 1, "stubDamagedAt": "2600 N.m",
+          "ptoClutch": { "kind": "handLever", "capacity": "400 N.m" } },
           "implement": { "kind": "rotaryCutter" },
           "driveline": [
             { "shaft": "drive tube", "damagedAt": "1500 N.m" },

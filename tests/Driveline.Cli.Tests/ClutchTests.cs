@@ -9,7 +9,8 @@ public class ClutchTests
         { "date": "2026-05-04", "tractor": { "ptoSpeed": "540 rpm" }, "driveline": [ { "slipClutch": {
             "outerDiameter": "165 mm", "innerDiameter": "100 mm", "faces": 4, "facing": "moulded organic lining",
             "springs": { "coil": { "count": 8, "rate": "150 N/mm", "freeLength": "40 mm", "solidLength": "30 mm" } },
-            "springLength": "34.2 mm", "threadPitch": "1.5 mm", "wear": "0 mm", "surface": "dry", "runIn": "runIn", "plateThickness": "12 mm" } } ] }
+            "springLength": "34.2 mm", "threadPitch": "1.5 mm", "wear": "0 mm", "surface": "dry", "runIn": "runIn",
+              "plateThickness": "12 mm" } } ] }
         """;
 
     [Fact]

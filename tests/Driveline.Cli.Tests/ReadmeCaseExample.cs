@@ -24,7 +24,8 @@ internal static class ReadmeCaseExample
 
         // the headline, both answers and what to measure next, in Spanish
         VerdictWords words = VerdictWords.Of(asked.Verdict(), Language.Spanish);
-        console.WriteLine(string.Join("\n", words.Headline(), words.Guards(), words.Quiet(), string.Join(" ", words.MeasureNext().Take(1))));
+        string next = string.Join(" ", words.MeasureNext().Take(1));
+        console.WriteLine(string.Join("\n", words.Headline(), words.Guards(), words.Quiet(), next));
 
         // what the shelf holds that may be fitted, with both margins
         ChoiceTerms terms = asked.Terms().WithStock(StockList.Parse("3/8-16 UNC, SAE 5; 3/8-16 UNC, SAE 2; M10, 8.8"));

@@ -145,7 +145,8 @@ public class SimulateModelTests
     public void BadModel_SeveralMistakes_AreAllListed()
     {
         string error = CliRun.Refused(
-            """{ "duration": 0, "rotors": [ { "name": "a", "inertia": 0 }, { "name": "b", "inertia": "2 N" } ], "shafts": [ { "name": "s", "from": "a", "to": "c", "stiffness": -1, "twist": 1 } ] }""",
+            """{ "duration": 0, "rotors": [ { "name": "a", "inertia": 0 }, { "name": "b", "inertia": "2 N" } ],"""
+                + """ "shafts": [ { "name": "s", "from": "a", "to": "c", "stiffness": -1, "twist": 1 } ] }""",
             "simulate", "--model", "-");
         Assert.Equal(6, error.TrimEnd().Split('\n').Length);
     }

@@ -7,10 +7,13 @@ public class SimulateTests
 {
     private const string Rock = """
         {
-          "tractor": { "engineSpeed": "2160 rpm", "ptoSpeed": "540 rpm", "flywheelInertia": "0.05 kg.m2", "ptoClutch": { "kind": "hydraulic", "capacity": "4000 N.m" } },
+          "tractor": { "engineSpeed": "2160 rpm", "ptoSpeed": "540 rpm", "flywheelInertia": "0.05 kg.m2",
+            "ptoClutch": { "kind": "hydraulic", "capacity": "4000 N.m" } },
           "driveline": [
-            { "shaft": "tube", "stiffness": "2000 N.m/rad", "inertia": "0.0001 kg.m2", "damagedAt": { "low": "1000 N.m", "expected": "1200 N.m", "high": "1500 N.m" } },
-            { "shearBolt": { "name": "bolt", "thread": "5/16-18 UNC", "grade": "SAE 5", "layout": "throughShaft", "shaftDiameter": "1 1/4 in", "planeThrough": "shank", "hub": "free" } },
+            { "shaft": "tube", "stiffness": "2000 N.m/rad", "inertia": "0.0001 kg.m2", "damagedAt": { "low": "1000 N.m",
+              "expected": "1200 N.m", "high": "1500 N.m" } },
+            { "shearBolt": { "name": "bolt", "thread": "5/16-18 UNC", "grade": "SAE 5", "layout": "throughShaft",
+              "shaftDiameter": "1 1/4 in", "planeThrough": "shank", "hub": "free" } },
             { "rotor": "blades", "inertia": "3 kg.m2" }
           ],
           "work": { "steadyMean": "100 N.m" },

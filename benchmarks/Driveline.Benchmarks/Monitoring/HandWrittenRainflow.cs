@@ -49,7 +49,7 @@ internal static class HandWrittenRainflow
         return cycles;
     }
 
-    /// <summary>The same in classes with the four-point rule, point by point, as a stream needs it: a stack and a table of counts.</summary>
+    /// <summary>The same in classes with the four-point rule, point by point, as a stream needs it: a stack, a table of counts.</summary>
     public static int InClasses(ReadOnlySpan<double> history, double classNm, int[] stack, long[] table)
     {
         int top = 0;

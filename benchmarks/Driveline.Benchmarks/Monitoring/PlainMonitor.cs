@@ -23,7 +23,8 @@ internal sealed class PlainMonitor(HeatPath path)
     public double Run(ReadOnlySpan<TorqueSample> samples)
     {
         int top = 0, events = 0;
-        bool has = false, turns = false, engaging = false, overload = false, slipping = false, tripped = false, hot = false, cluster = false;
+        bool has = false, turns = false, engaging = false, overload = false, slipping = false, tripped = false, hot = false,
+            cluster = false;
         double lastS = 0, lastNm = 0, lastSlip = 0, engagedS = 0, turnedS = 0, workedS = 0, overPeak = 0, overStart = 0, slipRad = 0,
             slipJ = 0, totalJ = 0, windowS = 0, windowNm = 0, earlierNm = 0, highestNm = 0, highestK = 0, peakNm = 0, lastAboveS = 0;
         long missing = 0, late = 0, peaks = 0;
@@ -31,7 +32,8 @@ internal sealed class PlainMonitor(HeatPath path)
         {
             TorqueSample s = samples[k];
             double t = s.TimeS, nm = s.TorqueNm, before = s.SpeedInRadPerS, behind = s.SpeedOutRadPerS;
-            if (!(Math.Abs(t) <= 1e12) || !(Math.Abs(nm) <= 1e7) || !(Math.Abs(before) <= 1e4) || Math.Abs(behind) > 1e4 || (has && t <= lastS))
+            if (!(Math.Abs(t) <= 1e12) || !(Math.Abs(nm) <= 1e7) || !(Math.Abs(before) <= 1e4) || Math.Abs(behind) > 1e4
+                || (has && t <= lastS))
             {
                 late++;
                 continue;

@@ -15,7 +15,9 @@ public class ComplaintCases
     [InlineData(Symptom.BreaksOften, "device=shearBolt;gradeAgainstManual=same;boltSize=smaller;hoursBetweenBreaks=under1h",
         Cause.DiameterTooSmall, "right grade, thinner bolt: area falls with the square")]
     [InlineData(Symptom.BreaksOften,
-        "device=shearBolt;gradeAgainstManual=same;planeThrough=thread;growth=light;engagementManner=slowly;engagementSpeed=low;holes=round;scalping=notSeen;fracture=cleanShear", Cause.ThreadsInPlane, "fully threaded bolt; holes, deck and manner in order")]
+        "device=shearBolt;gradeAgainstManual=same;planeThrough=thread;growth=light;engagementManner=slowly;engagementSpeed=low;"
+            + "holes=round;scalping=notSeen;fracture=cleanShear",
+        Cause.ThreadsInPlane, "fully threaded bolt; holes, deck and manner in order")]
     [InlineData(Symptom.BreaksOften, "device=shearBolt;gradeAgainstManual=same;holes=oval;fracture=bentOrNecked", Cause.LooseHoles,
         "oval holes and bent bolts")]
     [InlineData(Symptom.BreaksOften, "device=shearBolt;gradeAgainstManual=same;fracture=rings;hoursBetweenBreaks=from10to50h",
@@ -28,7 +30,10 @@ public class ComplaintCases
     [InlineData(Symptom.BreaksOften, "device=shearBolt;jams=partOfTheWork;when=striking;ground=stumpsOrStones;gradeAgainstManual=same",
         Cause.WorkJams, "an auger among stones: the bolt does its job")]
     [InlineData(Symptom.BreaksOften,
-        "device=shearBolt;gradeAgainstManual=same;tractorPower=aboveRating;growth=light;engagementManner=slowly;engagementSpeed=low;holes=round;planeThrough=shank;scalping=notSeen;fracture=cleanShear;jointAngleInWork=small;boltSize=asManual", Cause.TractorTooStrong, "a tractor above the machine's rating; bolt, holes, deck and manner in order")]
+        "device=shearBolt;gradeAgainstManual=same;tractorPower=aboveRating;growth=light;engagementManner=slowly;"
+            + "engagementSpeed=low;holes=round;planeThrough=shank;scalping=notSeen;fracture=cleanShear;jointAngleInWork=small;"
+            + "boltSize=asManual",
+        Cause.TractorTooStrong, "a tractor above the machine's rating; bolt, holes, deck and manner in order")]
     [InlineData(Symptom.BreaksWhenEngaging, "engagementManner=abruptly;ptoClutch=electric", Cause.AbruptEngagement,
         "a switch that snaps the PTO in")]
     [InlineData(Symptom.BreaksWhenEngaging, "engagementManner=slowly;engagementSpeed=high", Cause.EngagementSpeedTooHigh,

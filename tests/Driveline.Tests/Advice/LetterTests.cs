@@ -15,7 +15,8 @@ public class LetterTests
     //  the front. The bolts fit, but the shop had only soft ones, the manual says a better grade."
     private static readonly Complaint SoftBolts = ComplaintCases.With(
         Symptom.BreaksOften,
-        "device=shearBolt;boltSize=asManual;gradeAgainstManual=softer;engagementManner=abruptly;ptoClutch=handLever;deckAttitude=noseDown;scalping=seen");
+        "device=shearBolt;boltSize=asManual;gradeAgainstManual=softer;engagementManner=abruptly;ptoClutch=handLever;"
+            + "deckAttitude=noseDown;scalping=seen");
 
     private static readonly ProtectionVerdict SoftBoltVerdict = ProtectionCheck.Run(With(Bolt(600, 800, 1000))
         .WithSpecified(Bolt(1200, 1500, 2000))

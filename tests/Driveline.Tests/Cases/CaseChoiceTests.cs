@@ -37,9 +37,11 @@ public class CaseChoiceTests
     {
         CaseFile file = CaseReaderTests.ReadGood("""
             { "driveline": [
-              { "shearBolt": { "name": "main bolt", "thread": "M10", "grade": "8.8", "layout": "tangential", "radius": "50 mm", "holeDiameter": "11 mm" } },
+              { "shearBolt": { "name": "main bolt", "thread": "M10", "grade": "8.8", "layout": "tangential", "radius": "50 mm",
+                "holeDiameter": "11 mm" } },
               { "branch": "auger", "powerShare": 0.3, "driveline": [
-                { "shearBolt": { "name": "auger bolt", "thread": "M8", "grade": "8.8", "layout": "tangential", "radius": "50 mm", "holeDiameter": "9 mm" } } ] } ] }
+                { "shearBolt": { "name": "auger bolt", "thread": "M8", "grade": "8.8", "layout": "tangential", "radius": "50 mm",
+                  "holeDiameter": "9 mm" } } ] } ] }
             """);
         Assert.Equal(11, CaseChoice.TermsOf(file).Holes.Present!.Value.Millimeters, 1e-9);
         Assert.Equal(9, CaseChoice.TermsOf(file, "auger bolt").Holes.Present!.Value.Millimeters, 1e-9);

@@ -104,7 +104,8 @@ public class CaseFileTests
         """.Replace("\r\n", "\n", StringComparison.Ordinal),
         CaseWriter.ToJson(CaseReaderTests.ReadGood("""
             { "title": "½ “a”", "tractor": { "ptoSpeed": "540 rpm", "ptoPower": "35 hp" },
-              "driveline": [ { "shearBolt": { "shaftDiameter": "1 1/4 in", "thread": "M10" } }, { "gearbox": "main", "ratio": 1.47, "damagedAt": { "low": "2100 N.m" } } ] }
+              "driveline": [ { "shearBolt": { "shaftDiameter": "1 1/4 in", "thread": "M10" } }, { "gearbox": "main", "ratio": 1.47,
+                "damagedAt": { "low": "2100 N.m" } } ] }
             """)).Replace("\r\n", "\n", StringComparison.Ordinal));
 
     [Theory]

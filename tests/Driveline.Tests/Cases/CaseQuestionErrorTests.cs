@@ -33,7 +33,7 @@ public class CaseQuestionErrorTests
     public void Contradiction_SpecifiedBoltAsThickAsTheShaft_IsNamedAtTheSpecifiedBolt()
     {
         CaseError error = ErrorOf("""
-            { "driveline": [ { "shearBolt": { "thread": "M10", "grade": "8.8", "layout": "throughShaft", "shaftDiameter": "20 mm", "planeThrough": "shank" } } ],
+            { "driveline": [ { "shearBolt": { "thread": "M10", "grade": "8.8", "layout": "throughShaft", "shaftDiameter": "20 mm" } } ],
               "specified": { "shearBolt": { "pinDiameter": "20 mm" } } }
             """);
         Assert.Equal("specified.shearBolt", error.Path);

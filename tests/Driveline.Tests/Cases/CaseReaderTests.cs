@@ -138,8 +138,10 @@ public partial class CaseReaderTests
     [Fact]
     public void MemberOrder_Reversed_GivesTheSameCase() =>
         Assert.Equal(
-            ReadGood("""{ "driveline": [ { "gearbox": "main", "ratio": 2 } ], "work": { "peaksPerHour": 3, "steadyPeak": "10 N.m" }, "title": "t" }"""),
-            ReadGood("""{ "title": "t", "work": { "steadyPeak": "10 N.m", "peaksPerHour": 3 }, "driveline": [ { "ratio": 2, "gearbox": "main" } ] }"""));
+            ReadGood("""{ "driveline": [ { "gearbox": "main", "ratio": 2 } ], "work": { "peaksPerHour": 3, "steadyPeak": "10 N.m" },"""
+                + """ "title": "t" }"""),
+            ReadGood("""{ "title": "t", "work": { "steadyPeak": "10 N.m", "peaksPerHour": 3 }, "driveline": [ { "ratio": 2,"""
+                + """ "gearbox": "main" } ] }"""));
 
     [Fact]
     public void Input_BytesTextStreamAndMark_ReadTheSame()

@@ -11,14 +11,19 @@ public class CaseSimulationTests
 {
     private const string Full = """
         {
-          "tractor": { "ptoPower": "30 kW", "engineSpeed": "2160 rpm", "ptoSpeed": "540 rpm", "flywheelInertia": "0.05 kg.m2", "torqueReserve": 0.2,
-            "engineTorqueLine": { "torque": "100 N.m", "fall": "10 N.m.s/rad" }, "ptoClutch": { "kind": "hydraulic", "capacity": "4000 N.m" } },
+          "tractor": { "ptoPower": "30 kW", "engineSpeed": "2160 rpm", "ptoSpeed": "540 rpm", "flywheelInertia": "0.05 kg.m2",
+            "torqueReserve": 0.2,
+            "engineTorqueLine": { "torque": "100 N.m", "fall": "10 N.m.s/rad" },
+            "ptoClutch": { "kind": "hydraulic", "capacity": "4000 N.m" } },
           "driveline": [
-            { "shaft": "tube", "stiffness": "2000 N.m/rad", "inertia": "0.0001 kg.m2", "damagedAt": { "low": "1000 N.m", "expected": "1200 N.m", "high": "1500 N.m" } },
-            { "shearBolt": { "name": "bolt", "thread": "5/16-18 UNC", "grade": "SAE 2", "layout": "throughShaft", "shaftDiameter": "1 1/4 in", "planeThrough": "shank", "hub": "free" } },
+            { "shaft": "tube", "stiffness": "2000 N.m/rad", "inertia": "0.0001 kg.m2", "damagedAt": { "low": "1000 N.m",
+              "expected": "1200 N.m", "high": "1500 N.m" } },
+            { "shearBolt": { "name": "bolt", "thread": "5/16-18 UNC", "grade": "SAE 2", "layout": "throughShaft",
+              "shaftDiameter": "1 1/4 in", "planeThrough": "shank", "hub": "free" } },
             { "rotor": "blades", "inertia": "3 kg.m2" }
           ],
-          "work": { "steadyMean": "100 N.m", "peaks": "simulated", "engagement": { "manner": "abrupt", "engineSpeed": "1080 rpm", "load": "0 N.m", "rampTime": "0.5 s" } },
+          "work": { "steadyMean": "100 N.m", "peaks": "simulated", "engagement": { "manner": "abrupt", "engineSpeed": "1080 rpm",
+            "load": "0 N.m", "rampTime": "0.5 s" } },
           "strike": { "kind": "rigid", "what": "blade" }
         }
         """;

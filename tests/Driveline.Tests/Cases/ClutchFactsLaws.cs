@@ -12,7 +12,8 @@ public class ClutchFactsLaws
     private const string Machine = """
         {
           "date": "2026-05-04",
-          "tractor": { "ptoPower": "26 kW", "ptoType": 1, "ptoSpeed": "540 rpm", "stubDamagedAt": "2600 N.m", "ptoClutch": { "kind": "hydraulic", "capacity": "800 N.m" } },
+          "tractor": { "ptoPower": "26 kW", "ptoType": 1, "ptoSpeed": "540 rpm", "stubDamagedAt": "2600 N.m",
+            "ptoClutch": { "kind": "hydraulic", "capacity": "800 N.m" } },
           "implement": { "kind": "rotaryCutter" },
           "driveline": [
             { "shaft": "drive tube", "damagedAt": "1500 N.m" },

@@ -64,8 +64,8 @@ public partial class BarsTests
                     .Order(StringComparer.Ordinal),
         ];
         Assert.Equal(
-            ["FacingLimitNotKnown", "GradeNotKnown", "HoleFitNotKnown", "HolesNotKnown", "OrderNotKnown", "RunInNotKnown", "SettingNotKnown",
-                "SpecifiedNotKnown"],
+            ["FacingLimitNotKnown", "GradeNotKnown", "HoleFitNotKnown", "HolesNotKnown", "OrderNotKnown", "RunInNotKnown",
+                "SettingNotKnown", "SpecifiedNotKnown"],
             said.Distinct());
         Assert.All(NotKnownAndBarringNothing, entry => Assert.NotEmpty(entry.Value));
     }

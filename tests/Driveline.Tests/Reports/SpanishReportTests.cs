@@ -215,6 +215,8 @@ public partial class SpanishReportTests
     private static partial Regex Tag();
 
     [GeneratedRegex(
-        @"\b(the|and|of|is|it|not|known|bolt|shaft|clutch|torque|PTO|may|lines|read|unmarked|stub|power|limit|page)\b|[0-9]\.[0-9]+ (mm|MPa|kW|N·m|%)", RegexOptions.IgnoreCase)]
+        @"\b(the|and|of|is|it|not|known|bolt|shaft|clutch|torque|PTO|may|lines|read|unmarked|stub|power|limit|page)\b"
+            + @"|[0-9]\.[0-9]+ (mm|MPa|kW|N·m|%)",
+        RegexOptions.IgnoreCase)]
     private static partial Regex EnglishWord();
 }

@@ -120,6 +120,8 @@ public partial class SpanishNamesTests
     private static void IsSpanishOrADesignation(string name) => Assert.DoesNotMatch(EnglishWord(), Texts.Spanish.Name(name));
 
     [GeneratedRegex(
-        @"\b(the|and|of|in|is|it|not|by|for|with|bolt|head|lines|often|rod|page|table|chart|textbook|guess|unmarked|known|power|limit|read|before)\b", RegexOptions.IgnoreCase)]
+        @"\b(the|and|of|in|is|it|not|by|for|with|bolt|head|lines|often|rod|page|table|chart|textbook|guess|unmarked|known|power|"
+            + @"limit|read|before)\b",
+        RegexOptions.IgnoreCase)]
     private static partial Regex EnglishWord();
 }

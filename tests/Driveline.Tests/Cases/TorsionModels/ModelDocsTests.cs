@@ -81,8 +81,10 @@ public class ModelDocsTests
     [InlineData("""{ "duration": "1", "rotors": [ { "name": "a", "heldAt": 0 }, { "name": "b", "inertia": 1 } ] }""")]
     [InlineData("""{ "duration": 1, "rotors": [ { "name": "a", "inertia": 0 }, { "name": "b", "inertia": 1 } ] }""")]
     [InlineData("""{ "duration": 1, "rotors": [ { "name": "a", "inertia": 1, "mass": 1 }, { "name": "b", "inertia": 1 } ] }""")]
-    [InlineData("""{ "duration": 1, "rotors": [ { "name": "a", "inertia": 1 }, { "name": "b", "inertia": 1 } ], "shafts": [ { "name": "s", "from": "a", "to": "b", "stiffness": -1 } ] }""")]
-    [InlineData("""{ "duration": 1, "rotors": [ { "name": "a", "inertia": 1 }, { "name": "b", "inertia": 1 } ], "start": { "speeds": { "a": "fast" } } }""")]
+    [InlineData("""{ "duration": 1, "rotors": [ { "name": "a", "inertia": 1 }, { "name": "b", "inertia": 1 } ],"""
+        + """ "shafts": [ { "name": "s", "from": "a", "to": "b", "stiffness": -1 } ] }""")]
+    [InlineData("""{ "duration": 1, "rotors": [ { "name": "a", "inertia": 1 }, { "name": "b", "inertia": 1 } ],"""
+        + """ "start": { "speeds": { "a": "fast" } } }""")]
     public void Model_Bad_IsInvalidAndRefusedByTheReader(string json)
     {
         Assert.False(IsValid(json));
