@@ -181,6 +181,7 @@ public sealed class CaseAssessment
     {
         CaseSimulation run = CaseSimulation.Of(Good, happened, new WorkMeter(limits, 0, stop));
         _ = run.Check;
+        _ = run.Span;
         return run;
     }
 

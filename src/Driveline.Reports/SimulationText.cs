@@ -20,6 +20,15 @@ public static class SimulationText
     public static string Of(SimulationCheck check, ReportOptions options) => TextRendering.Of(SimulationReport.Of(
         check ?? throw new ArgumentNullException(nameof(check)), options ?? throw new ArgumentNullException(nameof(options))));
 
+    /// <summary>The report of a check that lacks facts, with what usual values in their place give.</summary>
+    /// <param name="check">The check.</param>
+    /// <param name="span">Its span; null for the report of the check alone.</param>
+    /// <param name="options">Language, units and title.</param>
+    /// <exception cref="ArgumentNullException">The check or the options are missing.</exception>
+    public static string Of(SimulationCheck check, SimulationSpan? span, ReportOptions options) => span is null ? Of(check, options)
+        : TextRendering.Of(SpanReport.Of(
+            span, check ?? throw new ArgumentNullException(nameof(check)), options ?? throw new ArgumentNullException(nameof(options))));
+
     /// <summary>The report of an event that cannot even be set up: what is missing, and the cautions.</summary>
     /// <exception cref="ArgumentNullException">The findings or the options are missing.</exception>
     public static string OfMissing(SimulatedEvent happened, IReadOnlyList<Finding> missing, ReportOptions options) =>

@@ -62,6 +62,7 @@ public static class QuantityWords
             QuantityKind.RotationalSpeed => Digits(si / Si.Rpm, 3, us ? "rpm" : "min⁻¹"),
             QuantityKind.Angle => Digits(si / Si.Degree, 3, "°"),
             QuantityKind.Inertia => us ? Digits(si / (Si.Pound * Si.Foot * Si.Foot), 3, "lb·ft²") : Digits(si, 3, "kg·m²"),
+            QuantityKind.Stiffness => us ? Digits(si / (Si.PoundForce * Si.Foot), 3, "lbf·ft/rad") : Digits(si, 3, "N·m/rad"),
             QuantityKind.Energy => us ? Digits(si / (Si.PoundForce * Si.Foot), 3, "ft·lbf") : Digits(si, 3, "J"),
             QuantityKind.Time => Digits(si, 3, "s"),
             QuantityKind.Temperature => us ? Digits((si * 1.8) - 459.67, 3, "°F") : Digits(si - 273.15, 3, "°C"),

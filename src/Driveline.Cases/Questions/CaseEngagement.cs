@@ -38,7 +38,7 @@ internal static class CaseEngagement
         if (file.Facts.Get(CaseFileMembers.Strike) is not null)
         {
             strike = CaseSimulation.Of(mapped, SimulatedEvent.Strike, meter);
-            notes.AddRange(strike.Findings.Select(f => f.BarringNothing()));
+            notes.AddRange(strike.Missing.Concat(strike.Check?.Findings ?? []).Select(f => f.BarringNothing()));
         }
 
         if (engagement.Peak is not null)

@@ -3,6 +3,7 @@ using Driveline.Chains;
 using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
+using Driveline.Pto;
 
 namespace Driveline.Cases.Questions;
 
@@ -12,10 +13,11 @@ namespace Driveline.Cases.Questions;
 public sealed class CaseSimulation
 {
     private readonly Lazy<SimulationCheck?> check;
+    private readonly Lazy<SimulationSpan?> span;
 
     private CaseSimulation(
         SimulatedEvent happened,
-        MachineKind machine,
+        UsualMachine usual,
         DrivelineChain? chain,
         DrivelineSimulation? simulation,
         WorkMeter meter,
@@ -25,8 +27,9 @@ public sealed class CaseSimulation
         Event = happened;
         Chain = chain;
         Simulation = simulation;
-        check = new Lazy<SimulationCheck?>(() => simulation is null ? null : SimulationCheck.Of(simulation, meter).WithMachine(machine));
-        Machine = machine;
+        Machine = usual.Kind;
+        check = new Lazy<SimulationCheck?>(() => simulation is null ? null : SimulationCheck.Of(simulation, meter).WithMachine(Machine));
+        span = new Lazy<SimulationSpan?>(() => simulation is null ? null : SimulationSpan.Of(simulation, usual, meter));
         Missing = missing;
         Errors = errors;
     }
@@ -49,6 +52,15 @@ public sealed class CaseSimulation
     /// <summary>The runs with and without protection, and what they say; null when there is no simulation.</summary>
     public SimulationCheck? Check => check.Value;
 
+    /// <summary>
+    /// What usual values in place of missing facts give; null when no fact is missing, or one has no usual value. It decides nothing.
+    /// </summary>
+    public SimulationSpan? Span => span.Value;
+
+    /// <summary>True when there are torques to show: of what is stated, or a span of usual values.</summary>
+    public bool IsAnswered => (Check?.With ?? Check?.Without) is not null || Simulation is { Strike.MissesDriveline: true }
+        || Span is not null;
+
     /// <summary>Facts without which nobody can say what to simulate.</summary>
     public IReadOnlyList<Finding> Missing { get; }
 
@@ -56,7 +68,7 @@ public sealed class CaseSimulation
     public IReadOnlyList<CaseError> Errors { get; }
 
     /// <summary>Everything a caller must notice, worst first.</summary>
-    public IReadOnlyList<Finding> Findings => [.. Missing.Concat(Check?.Findings ?? []).OrderBy(f => f.Severity)];
+    public IReadOnlyList<Finding> Findings => [.. Missing.Concat(Span?.Findings ?? Check?.Findings ?? []).OrderBy(f => f.Severity)];
 
     /// <summary>The strike of a case, or its engagement when it states no strike, within the usual limits.</summary>
     internal static CaseSimulation Of(CaseFile file) => Of(file, SimulationLimits.Usual);
@@ -85,11 +97,20 @@ public sealed class CaseSimulation
     internal static CaseSimulation Of(MappedCase mapped, SimulatedEvent happened, WorkMeter meter)
     {
         var missing = new List<Finding>();
-        MachineKind machine = CaseQuestion.MachineOf(mapped.File);
         DrivelineSimulation? simulation = mapped is { Chain: { } chain, Errors.Count: 0 }
             ? Simulate(mapped.File, chain, happened, missing) : null;
         return new CaseSimulation(
-            happened, machine, mapped.Errors.Count == 0 ? mapped.Chain : null, simulation, meter, missing, mapped.Errors);
+            happened, Usual(mapped.File), mapped.Errors.Count == 0 ? mapped.Chain : null, simulation, meter, missing, mapped.Errors);
+    }
+
+    private static UsualMachine Usual(CaseFile file)
+    {
+        UsualMachine usual = UsualMachine.Of(CaseQuestion.MachineOf(file));
+        usual = file.Facts.Get(CaseFileMembers.Implement)?.Get(ImplementMembers.Width) is { } width ? usual.WithWidth(width) : usual;
+        usual = file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoPower) is { } power ? usual.WithPtoPower(power) : usual;
+        JointSeries? joint = file.Facts.Get(CaseFileMembers.Driveline)
+            .Select(e => e.Get(ElementMembers.Cross)).FirstOrDefault(c => c is not null);
+        return joint is null ? usual : usual.WithJoint(joint);
     }
 
     private static DrivelineSimulation? Simulate(CaseFile file, DrivelineChain chain, SimulatedEvent happened, List<Finding> missing)

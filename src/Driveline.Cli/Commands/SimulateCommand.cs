@@ -44,7 +44,7 @@ internal static class SimulateCommand
         CaseInput input = CaseInput.Of(path, terminal);
         CaseSimulation run = input.Simulate(happened);
         ReportOptions options = shared.ReportOf(parsed, input.Title);
-        string text = run.Check is { } check ? SimulationText.Of(check, options)
+        string text = run.Check is { } check ? SimulationText.Of(check, run.Span, options)
             : SimulationText.OfMissing(run.Event, run.Missing, run.Machine, options);
         if (parsed.GetValue(shared.Out) is { } folder)
         {

@@ -56,14 +56,14 @@ internal static class SimulationReport
         return blocks;
     }
 
-    private static List<ReportBlock> Begin(SimulatedEvent happened, ReportOptions options, Phrase phrase)
+    internal static List<ReportBlock> Begin(SimulatedEvent happened, ReportOptions options, Phrase phrase)
     {
         string what = phrase.Of("simulate.title." + happened);
         return options.Title is { } title ? [ReportBlock.Title(CleanText.Title(title)), ReportBlock.Heading(what)]
             : [ReportBlock.Title(what)];
     }
 
-    private static void Close(List<ReportBlock> blocks, IReadOnlyList<Finding> findings, IReadOnlyList<Caution> cautions, Phrase phrase)
+    internal static void Close(List<ReportBlock> blocks, IReadOnlyList<Finding> findings, IReadOnlyList<Caution> cautions, Phrase phrase)
     {
         blocks.Add(ReportBlock.Heading(phrase.Of("report.findings")));
         blocks.Add(findings.Count > 0
@@ -92,7 +92,7 @@ internal static class SimulationReport
             : "simulate.damaged.notKnown"),
     ];
 
-    private static string Damaged(TorqueBand? at, Phrase phrase) => at is null ? string.Empty
+    internal static string Damaged(TorqueBand? at, Phrase phrase) => at is null ? string.Empty
         : at.Low.NewtonMeters.Equals(at.High?.NewtonMeters) ? phrase.Number(at.Low.NewtonMeters)
         : phrase.Number(at.Low.NewtonMeters) + " … " + phrase.Number(at.High?.NewtonMeters ?? double.PositiveInfinity);
 

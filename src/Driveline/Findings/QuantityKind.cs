@@ -53,4 +53,7 @@ public enum QuantityKind
 
     /// <summary>A margin: a ratio that is good above 1, cut down to two decimals so that it never looks better than it is.</summary>
     Margin,
+
+    /// <summary>Torsional stiffness, N·m/rad.</summary>
+    Stiffness,
 }

@@ -27,6 +27,8 @@ internal static class SimulationRows
             "Error of the energy balance over the energy.")
         .Number("runLengthS", r => (r.Check?.With ?? r.Check?.Without)?.Length.Seconds, "Length of the run, s.")
         .Flag("restsOnFacts", r => r.Simulation?.RestsOnFacts ?? false, "True when nothing is assumed.")
+        .Maybe("span", r => r.Span, SimulationSpanRows.Shape,
+            "What usual values in place of missing facts give; null when no fact is missing, or one has no usual value.")
         .List("findings", r => r.Findings, FindingRows.Shape, "Everything to notice, worst first.")
         .List("cautions", r => r.Cautions, CautionRows.Shape, "Cautions; show them all.");
 

@@ -69,6 +69,30 @@ public static class SimulationFindings
     /// <summary>A bound without an upper end was left out.</summary>
     public const string FactUnbounded = "simulation.factUnbounded";
 
+    /// <summary>A usual stiffness stands in place of that of a shaft; the runs span it and decide nothing.</summary>
+    public const string StiffnessSupposed = "simulation.stiffnessSupposed";
+
+    /// <summary>A usual inertia stands in place of that of a part.</summary>
+    public const string InertiaSupposed = "simulation.inertiaSupposed";
+
+    /// <summary>No shaft is in the list: a usual one was put in.</summary>
+    public const string ShaftSupposed = "simulation.shaftSupposed";
+
+    /// <summary>No rotor is in the list: a usual one was put in.</summary>
+    public const string RotorSupposed = "simulation.rotorSupposed";
+
+    /// <summary>A usual speed ratio stands in place of that of a gearbox.</summary>
+    public const string RatioSupposed = "simulation.ratioSupposed";
+
+    /// <summary>A usual capacity stands in place of that of the PTO clutch.</summary>
+    public const string CapacitySupposed = "simulation.capacitySupposed";
+
+    /// <summary>A usual time of engagement stands in place of the driver's.</summary>
+    public const string RiseSupposed = "simulation.riseSupposed";
+
+    /// <summary>A usual torque of work stands in place of that before the strike.</summary>
+    public const string LoadSupposed = "simulation.loadSupposed";
+
     /// <summary>The runs would take more work than their limit; what was cut off is not used.</summary>
     public const string TooMuchWork = "simulation.tooMuchWork";
 
