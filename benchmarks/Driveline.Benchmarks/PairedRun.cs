@@ -20,6 +20,7 @@ internal static class PairedRun
         var assessment = new AssessmentBenchmarks();
         Compare("assessment of a built chain over the bare comparison", () => assessment.BareComparison(),
             () => (double)assessment.Assessment(), 1000, () => assessment.Assessment());
+        Cases();
         var transient = new TransientBenchmarks();
         Compare(
             "1 s of a four-inertia chain with a break over fixed-step RK4 at equal peak error (" + WorstPeakError() + ")",
@@ -27,6 +28,19 @@ internal static class PairedRun
             () => transient.Transient_OneSecond(),
             5,
             () => transient.Transient_OneSecond());
+    }
+
+    /// <summary>What a case costs from JSON to the JSON of its verdict, and the stages of it as shares of the whole.</summary>
+    public static void Cases()
+    {
+        var cases = new CaseToVerdictBenchmarks();
+        void Stage(string name, Func<double> stage) => Compare(
+            name + " over case JSON to verdict JSON", () => cases.CaseToVerdict(), stage, 20, () => stage());
+        Stage("the whole again", () => cases.CaseToVerdict());
+        Stage("read", () => cases.Read() ? 1 : 0);
+        Stage("map", () => cases.Map() ? 1 : 0);
+        Stage("map and judge", () => cases.MapAndJudge());
+        Stage("write", () => cases.Write());
     }
 
     /// <summary>What a monitor and its rainflow counting cost over loops written by hand.</summary>

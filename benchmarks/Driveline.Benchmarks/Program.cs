@@ -6,6 +6,14 @@ else if (args is ["paired", "monitoring"])
 {
     Driveline.Benchmarks.PairedRun.Monitoring();
 }
+else if (args is ["paired", "case"])
+{
+    Driveline.Benchmarks.PairedRun.Cases();
+}
+else if (args is ["loop", { } stage])
+{
+    Driveline.Benchmarks.Protection.CaseToVerdictBenchmarks.Loop(stage);
+}
 else
 {
     BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -29,6 +29,7 @@ public class AssessmentBenchmarks
             Part.Of(PartKind.PtoStub, "PTO stub").WithDamageTorque(Nm(2600, 2900, 3300)),
             Part.Shaft("drive tube").WithDamageTorque(Nm(1900, 2100, 2400)),
             ShearBoltDevice.Of("shear bolt", joint),
+            Part.Of(PartKind.UniversalJoint, "cross of the joint").WithDamageTorque(Nm(2200, 2400, 2800)),
             Part.Gearbox("gearbox", 1.47).WithEfficiency(0.96).WithDamageTorque(Nm(2200, 2500, 2900)),
             Part.Rotor("blades", MassMomentOfInertia.FromKilogramSquareMeters(4.2)));
         question = ProtectionQuestion.About(chain)
