@@ -18,7 +18,7 @@ internal static class BoltFacts
         StatedBolt stated = Stated(facts, ShearBoltMembers.Bolt);
         stated = facts.Get(ShearBoltMembers.HeadMarks) is { } marks ? stated.With(marks) : stated;
         stated = facts.Get(ShearBoltMembers.BoltLength) is { } length ? stated.WithBoltLength(length) : stated;
-        bolt = bolt.At(facts.Place).With(stated)
+        bolt = bolt.Open().At(facts.Place).With(stated)
             .WithLayout(facts.Get(ShearBoltMembers.Layout))
             .WithHub(facts.Get(ShearBoltMembers.Hub))
             .WithHoleFit(facts.Get(ShearBoltMembers.HoleFit));
@@ -37,7 +37,8 @@ internal static class BoltFacts
         bolt = facts.Get(ShearBoltMembers.YokeYieldStrength) is { } yield ? bolt.WithYokeYield(yield) : bolt;
         bolt = facts.Get(ShearBoltMembers.YokeTensileStrength) is { } tensile ? bolt.WithYokeTensile(tensile) : bolt;
         bolt = facts.Get(ShearBoltMembers.YokeEdge) is { } edge ? bolt.WithYokeEdge(edge) : bolt;
-        return facts.Get(ShearBoltMembers.ShaftYieldStrength) is { } shaftYield ? bolt.WithShaftYield(shaftYield) : bolt;
+        bolt = facts.Get(ShearBoltMembers.ShaftYieldStrength) is { } shaftYield ? bolt.WithShaftYield(shaftYield) : bolt;
+        return bolt.Closed();
     }
 
     /// <summary>The bolt itself, by the rows that say which it is.</summary>
@@ -47,8 +48,9 @@ internal static class BoltFacts
             : facts.Get(rows.PinDiameter) is { } pin ? StatedBolt.OfPin(pin)
             : facts.Get(rows.Thread) is { } thread ? StatedBolt.OfThread(thread)
             : StatedBolt.NotKnown;
-        bolt = bolt.With(facts.Get(rows.Grade) ?? MaterialName.NotKnown).With(facts.Get(rows.PlaneThrough));
+        bolt = bolt.Open().With(facts.Get(rows.Grade) ?? MaterialName.NotKnown).With(facts.Get(rows.PlaneThrough));
         bolt = facts.Get(rows.Hardness) is { } hardness ? bolt.With(hardness) : bolt;
-        return facts.Get(rows.NeckDiameter) is { } neck ? bolt.WithNeckDiameter(neck) : bolt;
+        bolt = facts.Get(rows.NeckDiameter) is { } neck ? bolt.WithNeckDiameter(neck) : bolt;
+        return bolt.Closed();
     }
 }

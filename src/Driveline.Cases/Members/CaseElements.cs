@@ -14,12 +14,37 @@ internal static class CaseElements
     };
 
     /// <summary>The elements of a list with all in their branches, each before its own branch.</summary>
-    public static IEnumerable<CaseObject> All(CaseList list) => list.SelectMany(e => All(e.Get(ElementMembers.Driveline)).Prepend(e));
+    public static IReadOnlyList<CaseObject> All(CaseList list)
+    {
+        var all = new List<CaseObject>(list.Count);
+        AddTo(all, list);
+        return all;
+    }
 
     /// <summary>The objects that a device's row states in a list and its branches, in order from the tractor.</summary>
     public static IEnumerable<CaseObject> All(CaseList list, ObjectMember device) => All(list).Select(e => e.Get(device))
         .OfType<CaseObject>();
 
-    private static Member? Naming(CaseObject element) =>
-        element.Table.Members.FirstOrDefault(m => m.NamedKind != ElementKind.NotKnown && element[m] is not null);
+    private static void AddTo(List<CaseObject> all, CaseList list)
+    {
+        for (int k = 0; k < list.Count; k++)
+        {
+            all.Add(list[k]);
+            AddTo(all, list[k].Get(ElementMembers.Driveline));
+        }
+    }
+
+    private static Member? Naming(CaseObject element)
+    {
+        IReadOnlyList<Member> naming = element.Table.Naming;
+        for (int k = 0; k < naming.Count; k++)
+        {
+            if (element[naming[k]] is not null)
+            {
+                return naming[k];
+            }
+        }
+
+        return null;
+    }
 }

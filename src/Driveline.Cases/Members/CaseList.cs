@@ -7,7 +7,7 @@ internal sealed class CaseList : IReadOnlyList<CaseObject>, IEquatable<CaseList>
 {
     private readonly CaseObject[] items;
 
-    public CaseList(IEnumerable<CaseObject> items) => this.items = items.ToArray();
+    public CaseList(IReadOnlyList<CaseObject> items) => this.items = [.. items];
 
     public static CaseList Empty { get; } = new([]);
 

@@ -7,67 +7,69 @@ namespace Driveline.Cases.Members;
 /// NotKnown for a choice.
 /// </summary>
 /// <remarks>Immutable. Equality compares the facts, not their places.</remarks>
-internal sealed class CaseObject : IEquatable<CaseObject>
+internal sealed class CaseObject : IEquatable<CaseObject>, IToldFacts
 {
-    private readonly object?[] values;
-    private readonly long[] offsets;
+    private readonly StatedFact[] stated;
     private readonly CaseText text;
+    private readonly CasePath path;
 
-    public CaseObject(MemberTable table, CaseText text, string path, long offset, object?[] values, long[] offsets)
+    public CaseObject(MemberTable table, CaseText text, CasePath path, long offset, StatedFact[] stated)
     {
         Table = table;
         this.text = text;
-        Path = path;
+        this.path = path;
         Offset = offset;
-        this.values = values;
-        this.offsets = offsets;
+        this.stated = stated;
     }
 
     public MemberTable Table { get; }
 
     /// <summary>Where it stands, e.g. "driveline[1].shearBolt"; empty for the file as a whole.</summary>
-    public string Path { get; }
+    public string Path => path.ToString();
 
     /// <summary>Its path and the names of what is stated there, for findings that rest on it.</summary>
-    public FactPlace Place => FactPlace.Of(Path, Table.Members.Where(IsStated).Select(m => m.Name));
+    public FactPlace Place => FactPlace.Of(this);
 
     /// <summary>Byte at which it begins.</summary>
     public long Offset { get; }
 
     /// <summary>The value as its member reads and writes it; null when not stated.</summary>
-    public object? this[Member member] => values[member.Slot];
+    public object? this[Member member] => ValueAt(member.Slot);
 
     /// <summary>An object that could not be read: nothing is stated.</summary>
     public static CaseObject Unread(MemberTable table, CaseWalk walk, long offset) =>
-        new(table, walk.Text, walk.Path, offset, new object?[table.Members.Count], new long[table.Members.Count]);
+        new(table, walk.Text, walk.Here(), offset, []);
 
     /// <summary>The fact; null when it is not stated.</summary>
     public T? Get<T>(ReferenceMember<T> member)
-        where T : class => values[member.Slot] is { } value ? member.FactOf(value) : null;
+        where T : class => ValueAt(member.Slot) is { } value ? member.FactOf(value) : null;
 
     /// <summary>The fact; null when it is not stated.</summary>
     public T? Get<T>(ValueMember<T> member)
-        where T : struct => values[member.Slot] is { } value ? member.FactOf(value) : null;
+        where T : struct => ValueAt(member.Slot) is { } value ? member.FactOf(value) : null;
 
     /// <summary>The choice; NotKnown when it is not stated.</summary>
     public T Get<T>(ChoiceMember<T> member)
-        where T : struct, Enum => (T?)values[member.Slot] ?? default;
+        where T : struct, Enum => (T?)ValueAt(member.Slot) ?? default;
 
     /// <summary>The objects of a list; none when it is not stated.</summary>
-    public CaseList Get(ListMember member) => (CaseList?)values[member.Slot] ?? CaseList.Empty;
+    public CaseList Get(ListMember member) => (CaseList?)ValueAt(member.Slot) ?? CaseList.Empty;
 
     /// <summary>A quantity in SI; null when it is not stated.</summary>
-    public double? Si(Member quantity) => (double?)values[quantity.Slot];
+    public double? Si(Member quantity) => (double?)ValueAt(quantity.Slot);
 
     /// <summary>A text as it was written; null when it is not stated.</summary>
     public string? Written<T>(ParsedMember<T> member)
-        where T : class => ((WrittenText<T>?)values[member.Slot])?.Text;
+        where T : class => ((WrittenText<T>?)ValueAt(member.Slot))?.Text;
 
     /// <summary>True when the member was stated, readable or not.</summary>
-    public bool IsStated(Member member) => offsets[member.Slot] > 0;
+    public bool IsStated(Member member) => IndexOf(member.Slot) >= 0;
+
+    /// <summary>True when the member of that name was stated.</summary>
+    public bool IsTold(string name) => Table.Find(name) is { } member && IsStated(member);
 
     /// <summary>Byte at which the member begins; that of the object when it is not stated.</summary>
-    public long OffsetOf(Member member) => IsStated(member) ? offsets[member.Slot] : Offset;
+    public long OffsetOf(Member member) => IndexOf(member.Slot) is >= 0 and int at ? stated[at].Offset : Offset;
 
     public string PathOf(Member member) => Path.Length > 0 ? Path + "." + member.Name : member.Name;
 
@@ -80,12 +82,29 @@ internal sealed class CaseObject : IEquatable<CaseObject>
     /// <summary>A contradiction of the object as a whole.</summary>
     public CaseError Contradiction(string message) => text.ErrorAt(Offset, CaseErrorKind.Contradiction, Path, message, null, null, null);
 
-    public bool Equals(CaseObject? other) => other is not null && Table == other.Table && values.SequenceEqual(other.values);
+    public bool Equals(CaseObject? other) => other is not null && Table == other.Table && Known().SequenceEqual(other.Known());
 
     public override bool Equals(object? obj) => Equals(obj as CaseObject);
 
-    public override int GetHashCode() => values.Aggregate(17, (hash, value) => unchecked((hash * 31) + (value?.GetHashCode() ?? 0)));
+    public override int GetHashCode() => Known().Aggregate(17, (hash, known) => unchecked((hash * 31) + known.GetHashCode()));
 
     /// <summary>The kind of object and how many facts are stated.</summary>
-    public override string ToString() => FormattableString.Invariant($"{Table.Name}: {values.Count(v => v is not null)} facts");
+    public override string ToString() => FormattableString.Invariant($"{Table.Name}: {Known().Count()} facts");
+
+    private IEnumerable<(int Slot, object Value)> Known() => stated.Where(s => s.Value is not null).Select(s => (s.Slot, s.Value!));
+
+    private object? ValueAt(int slot) => IndexOf(slot) is >= 0 and int at ? stated[at].Value : null;
+
+    private int IndexOf(int slot)
+    {
+        for (int k = 0; k < stated.Length && stated[k].Slot <= slot; k++)
+        {
+            if (stated[k].Slot == slot)
+            {
+                return k;
+            }
+        }
+
+        return -1;
+    }
 }

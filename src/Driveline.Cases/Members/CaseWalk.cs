@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
@@ -10,8 +9,9 @@ internal sealed class CaseWalk
     /// <summary>Most errors that are listed.</summary>
     public const int MostErrors = 1000;
 
-    private readonly List<string> path = [];
     private readonly List<CaseError> found = [];
+    private (string? Name, int Index, CasePath? Place)[] steps = new (string? Name, int Index, CasePath? Place)[16];
+    private int depth;
 
     public CaseWalk(byte[] utf8) => Text = new CaseText(utf8);
 
@@ -19,7 +19,10 @@ internal sealed class CaseWalk
     public CaseText Text { get; }
 
     /// <summary>Where the reader is, e.g. "driveline[1].shearBolt".</summary>
-    public string Path => string.Concat(path);
+    public string Path => Here().ToString();
+
+    /// <summary>The members of the objects that are open.</summary>
+    public StatedFacts Stated { get; } = new();
 
     /// <summary>True when enough is wrong: the walk ends, so that a file full of mistakes costs no more than a good one.</summary>
     public bool IsFull => found.Count > MostErrors;
@@ -29,12 +32,23 @@ internal sealed class CaseWalk
 
     public bool HasErrors => found.Count > 0;
 
-    public void Enter(string member) =>
-        path.Add(IsPlainName(member) ? (path.Count > 0 ? "." : string.Empty) + member : "[\"" + Shown(member) + "\"]");
+    public void Enter(string member) => Enter(member, 0);
 
-    public void Enter(int index) => path.Add("[" + index.ToString(CultureInfo.InvariantCulture) + "]");
+    public void Enter(int index) => Enter(null, index);
 
-    public void Leave() => path.RemoveAt(path.Count - 1);
+    public void Leave() => depth--;
+
+    /// <summary>The place of the reader; the words are made when somebody asks for them.</summary>
+    public CasePath Here()
+    {
+        CasePath place = CasePath.Root;
+        for (int k = 0; k < depth; k++)
+        {
+            place = steps[k].Place ??= new CasePath(place, steps[k].Name, steps[k].Index);
+        }
+
+        return place;
+    }
 
     public void Error(CaseErrorKind kind, long offset, string message) => Error(kind, offset, message, null, null, null);
 
@@ -112,8 +126,12 @@ internal sealed class CaseWalk
         }
     }
 
+    /// <summary>True when the text or member name at the reader's token is that one.</summary>
+    public static bool IsText(ref Utf8JsonReader reader, string text) =>
+        reader.ValueIsEscaped ? TextOrNull(ref reader) == text : reader.ValueTextEquals(text);
+
     /// <summary>Everything found, in the order of the file.</summary>
-    public IReadOnlyList<CaseError> Errors() => [.. found.OrderBy(f => f.Line).ThenBy(f => f.Column)];
+    public IReadOnlyList<CaseError> Errors() => found.Count == 0 ? [] : [.. found.OrderBy(f => f.Line).ThenBy(f => f.Column)];
 
     /// <summary>A text for a message: cut at 60 characters, without control characters.</summary>
     public static string Shown(string text)
@@ -148,6 +166,13 @@ internal sealed class CaseWalk
     private string Raw(ref Utf8JsonReader reader, int quotes) =>
         Shown(Encoding.UTF8.GetString(Text.Utf8, (int)reader.TokenStartIndex, Math.Min(reader.ValueSpan.Length + quotes, 240)));
 
-    private static bool IsPlainName(string name) =>
-        name.Length is > 0 and <= 60 && name.All(c => c is (>= 'a' and <= 'z') or (>= 'A' and <= 'Z') or (>= '0' and <= '9') or '_' or '$');
+    private void Enter(string? member, int index)
+    {
+        if (depth == steps.Length)
+        {
+            Array.Resize(ref steps, 2 * depth);
+        }
+
+        steps[depth++] = (member, index, null);
+    }
 }

@@ -11,9 +11,14 @@ internal static class JsonSyntax
     /// <summary>True when the whole file is one JSON value no deeper than is read; otherwise one error is added.</summary>
     public static bool IsGood(byte[] utf8, CaseWalk walk)
     {
+#if NET
+        bool isUtf8 = System.Text.Unicode.Utf8.IsValid(utf8);
+#else
+        const bool isUtf8 = false;
+#endif
         try
         {
-            Strict.GetCharCount(utf8);
+            _ = isUtf8 || Strict.GetCharCount(utf8) > 0;
         }
         catch (DecoderFallbackException e)
         {

@@ -15,16 +15,15 @@ internal static class ObjectReader
         }
 
         long begin = reader.TokenStartIndex;
-        var values = new object?[table.Members.Count];
-        long[] offsets = new long[table.Members.Count];
+        int first = walk.Stated.Begin;
         while (!walk.IsFull && reader.Read() && reader.TokenType != JsonTokenType.EndObject)
         {
-            string? name = CaseWalk.TextOrNull(ref reader);
             long offset = reader.TokenStartIndex;
-            Member? member = name is null ? null : table.Find(name);
+            Member? member = table.Find(ref reader);
+            string? name = member is null ? CaseWalk.TextOrNull(ref reader) : member.Name;
             reader.Read();
             walk.Enter(name ?? "?");
-            if (member is null || offsets[member.Slot] > 0)
+            if (member is null || walk.Stated.Has(first, member.Slot))
             {
                 UnknownMember.Report(walk, offset, name, member is not null,
                     ("aeiou".IndexOf(table.Name[0]) < 0 ? "a " : "an ") + table.Name, table.Members.Select(m => m.Name));
@@ -32,19 +31,18 @@ internal static class ObjectReader
             }
             else
             {
-                offsets[member.Slot] = offset;
-                values[member.Slot] = member.Read(ref reader, walk);
+                walk.Stated.Add(first, new StatedFact(member.Slot, offset, member.Read(ref reader, walk)));
             }
 
             walk.Leave();
         }
 
-        var read = new CaseObject(table, walk.Text, walk.Path, begin, values, offsets);
-        foreach (Member member in table.Members)
+        var read = new CaseObject(table, walk.Text, walk.Here(), begin, walk.Stated.End(first));
+        for (int k = 0; k < table.Required.Count && !table.HasKinds; k++)
         {
-            if (member.IsRequired && !table.HasKinds && !read.IsStated(member))
+            if (!read.IsStated(table.Required[k]))
             {
-                walk.Missing(read, member);
+                walk.Missing(read, table.Required[k]);
             }
         }
 

@@ -11,7 +11,7 @@ internal static class CasePlaces
     private const string EngineMost = "tractor.engineTorqueLine.highest";
 
     public static StatedPlaces Of(CaseFile file, DrivelineChain chain, IReadOnlyDictionary<SeenDefect, string[]> defects) =>
-        StatedPlaces.Of(ByNode(file, chain), defects, ByCode(file));
+        StatedPlaces.Of(ByNode(file, chain), defects, code => ByCode(file, code));
 
     // The parts that a device implies stand before it in the chain; the stub of the tractor stands first of all.
     private static string?[] ByNode(CaseFile file, DrivelineChain chain)
@@ -26,53 +26,45 @@ internal static class CasePlaces
             }
         }
 
-        int[] own = [.. Enumerable.Range(0, owner.Length).Where(k => owner[k] == k && chain.Nodes[k].Element is not null)];
-        CaseObject[] elements = [.. CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline))];
+        IReadOnlyList<CaseObject> elements = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline));
         var places = new string?[owner.Length];
-        for (int k = own.Length - 1; k >= 0; k--)
+        int element = elements.Count;
+        for (int k = owner.Length - 1; k >= 0; k--)
         {
-            int element = k - (own.Length - elements.Length);
-            places[own[k]] = element >= 0 ? elements[element].Path : CaseFileMembers.Tractor.Name;
+            if (owner[k] == k && chain.Nodes[k].Element is not null)
+            {
+                places[k] = --element >= 0 ? elements[element].Path : CaseFileMembers.Tractor.Name;
+            }
         }
 
-        return [.. owner.Select(k => places[k])];
+        for (int k = 0; k < owner.Length; k++)
+        {
+            places[k] = places[owner[k]];
+        }
+
+        return places;
     }
 
-    private static Dictionary<string, string[]> ByCode(CaseFile file)
+    private static string[] ByCode(CaseFile file, string code) => code switch
     {
-        string[] work = Work(file);
-        string[] engagement = Engagement(file);
-        string[] kind = ["implement.kind"];
-        string[] specified = file.Facts.IsStated(CaseFileMembers.Specified) ? [CaseFileMembers.Specified.Name] : [];
-        return new Dictionary<string, string[]>(StringComparer.Ordinal)
-        {
-            [ProtectionFindings.NoSettingFits] = work,
-            [ProtectionFindings.WorkNotKnown] = work,
-            [ProtectionFindings.WorkAssumed] = work,
-            [ProtectionFindings.WorkUnbounded] = work,
-            [ProtectionFindings.TripBelowWork] = work,
-            [ProtectionFindings.TripMayFallBelowWork] = work,
-            [ProtectionFindings.TripHasNoLowEnd] = work,
-            [ProtectionFindings.TripsSeenInWork] = Trips(file),
-            [ProtectionFindings.PartsNotComplete] = [CaseFileMembers.PartsComplete.Name],
-            [ProtectionFindings.MachineNotKnown] = kind,
-            [ProtectionFindings.ExpectedPartMissing] = kind,
-            [ProtectionFindings.EngagementNotKnown] = engagement,
-            [ProtectionFindings.EngagementMayTrip] = engagement,
-            [ProtectionFindings.EngagementTrips] = engagement,
-            [ProtectionFindings.EngagementSlipsClutch] = engagement,
-            [ProtectionFindings.PtoClutchFirst] = [Clutch],
-            [ProtectionFindings.EngineStallsFirst] = [EngineMost],
-            [ProtectionFindings.WorkAboveClutch] = [.. work, Clutch],
-            [ProtectionFindings.MeanAboveEngine] = ["work.steadyMean", EngineMost],
-            [ProtectionFindings.FittedStronger] = specified,
-            [ProtectionFindings.FittedWeaker] = specified,
-            [ProtectionFindings.FittedHigherOrThicker] = specified,
-            [StandingFindings.FittedStronger] = specified,
-            [StandingFindings.WorkTooHeavy] = work,
-            [StandingFindings.ClutchOverheats] = [.. work, "tractor.ptoSpeed"],
-        };
-    }
+        ProtectionFindings.NoSettingFits or ProtectionFindings.WorkNotKnown or ProtectionFindings.WorkAssumed
+            or ProtectionFindings.WorkUnbounded or ProtectionFindings.TripBelowWork or ProtectionFindings.TripMayFallBelowWork
+            or ProtectionFindings.TripHasNoLowEnd or StandingFindings.WorkTooHeavy => Work(file),
+        ProtectionFindings.TripsSeenInWork => Trips(file),
+        ProtectionFindings.PartsNotComplete => [CaseFileMembers.PartsComplete.Name],
+        ProtectionFindings.MachineNotKnown or ProtectionFindings.ExpectedPartMissing => ["implement.kind"],
+        ProtectionFindings.EngagementNotKnown or ProtectionFindings.EngagementMayTrip or ProtectionFindings.EngagementTrips
+            or ProtectionFindings.EngagementSlipsClutch => Engagement(file),
+        ProtectionFindings.PtoClutchFirst => [Clutch],
+        ProtectionFindings.EngineStallsFirst => [EngineMost],
+        ProtectionFindings.WorkAboveClutch => [.. Work(file), Clutch],
+        ProtectionFindings.MeanAboveEngine => ["work.steadyMean", EngineMost],
+        ProtectionFindings.FittedStronger or ProtectionFindings.FittedWeaker or ProtectionFindings.FittedHigherOrThicker
+            or StandingFindings.FittedStronger =>
+            file.Facts.IsStated(CaseFileMembers.Specified) ? [CaseFileMembers.Specified.Name] : [],
+        StandingFindings.ClutchOverheats => [.. Work(file), "tractor.ptoSpeed"],
+        _ => [],
+    };
 
     private static string[] Work(CaseFile file)
     {

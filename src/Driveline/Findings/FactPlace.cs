@@ -6,23 +6,21 @@ namespace Driveline.Findings;
 /// <remarks>With it a finding says which facts it rests on by their whole path; without it by their name alone.</remarks>
 public sealed class FactPlace
 {
-    private readonly HashSet<string> told;
+    private readonly IToldFacts told;
 
-    private FactPlace(string path, HashSet<string> told)
-    {
-        Path = path;
-        this.told = told;
-    }
+    private FactPlace(IToldFacts told) => this.told = told;
 
     /// <summary>Path of the thing, e.g. "driveline[2].shearBolt".</summary>
-    public string Path { get; }
+    public string Path => told.Path;
 
     /// <summary>A place and the names of the facts that are told there.</summary>
     /// <param name="path">Path of the thing; not blank.</param>
     /// <param name="told">Names of the facts, e.g. "hub"; others are not told.</param>
-    public static FactPlace Of(string path, IEnumerable<string> told) => new(
+    public static FactPlace Of(string path, IEnumerable<string> told) => new(new Listed(
         Guard.NotBlank(path, "Path of the facts", nameof(path)),
-        new HashSet<string>(Guard.NotNull(told, nameof(told)), StringComparer.Ordinal));
+        new HashSet<string>(Guard.NotNull(told, nameof(told)), StringComparer.Ordinal)));
+
+    internal static FactPlace Of(IToldFacts told) => new(told);
 
     /// <inheritdoc/>
     public override string ToString() => Path;
@@ -30,7 +28,22 @@ public sealed class FactPlace
     /// <summary>Paths of those facts that are told; of all of them when none is, and of the thing itself when none is named.</summary>
     internal string[] Of(IReadOnlyList<string> facts)
     {
-        string[] named = [.. facts.Where(told.Contains)];
+        string[] named = [.. facts.Where(told.IsTold)];
         return facts.Count == 0 ? [Path] : [.. (named.Length > 0 ? named : facts).Select(fact => Path + "." + fact)];
+    }
+
+    private sealed class Listed : IToldFacts
+    {
+        private readonly HashSet<string> names;
+
+        public Listed(string path, HashSet<string> names)
+        {
+            Path = path;
+            this.names = names;
+        }
+
+        public string Path { get; }
+
+        public bool IsTold(string name) => names.Contains(name);
     }
 }

@@ -100,7 +100,18 @@ public sealed class Finding : IEquatable<Finding>
     }
 
     /// <summary>The parameter of that name; null when there is none.</summary>
-    public FindingParameter? Parameter(string name) => Array.Find(parameters, p => p.Name == name);
+    public FindingParameter? Parameter(string name)
+    {
+        foreach (FindingParameter parameter in parameters)
+        {
+            if (parameter.Name == name)
+            {
+                return parameter;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>True when it keeps any of the named questions from a Yes.</summary>
     public bool IsBarring(Bars questions) => (Bars & questions) != Bars.Nothing;

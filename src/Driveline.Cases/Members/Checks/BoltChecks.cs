@@ -18,6 +18,13 @@ internal static class BoltChecks
     /// <summary>A bolt is a thread, a plain pin or a spring pin.</summary>
     private static void OneBody(CaseObject facts, CaseWalk walk, BoltRows rows)
     {
+        int count = (facts.IsStated(rows.Thread) ? 1 : 0) + (facts.IsStated(rows.PinDiameter) ? 1 : 0)
+            + (facts.IsStated(rows.SpringPin) ? 1 : 0);
+        if (count < 2)
+        {
+            return;
+        }
+
         Member[] bodies = [rows.Thread, rows.PinDiameter, rows.SpringPin];
         Member[] stated = bodies.Where(facts.IsStated).OrderBy(facts.OffsetOf).ToArray();
         for (int i = 1; i < stated.Length; i++)

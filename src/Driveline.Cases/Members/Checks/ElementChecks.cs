@@ -7,10 +7,10 @@ internal static class ElementChecks
 {
     public static void Across(CaseObject facts, CaseWalk walk)
     {
-        Member[] naming = facts.Table.Members.Where(m => m.NamedKind != ElementKind.NotKnown && facts.IsStated(m)).ToArray();
-        if (naming.Length == 0)
+        Member? first = FirstNaming(facts, out int count);
+        if (first is null)
         {
-            string kinds = string.Join(", ", facts.Table.Members.Where(m => m.NamedKind != ElementKind.NotKnown).Select(m => m.Name));
+            string kinds = string.Join(", ", facts.Table.Naming.Select(m => m.Name));
             walk.Error(
                 CaseErrorKind.MissingMember,
                 facts.Offset,
@@ -21,41 +21,71 @@ internal static class ElementChecks
             return;
         }
 
-        Member first = naming.OrderBy(facts.OffsetOf).First();
-        foreach (Member other in naming.Where(m => m != first))
-        {
-            walk.Contradiction(facts, other,
-                "An element has one kind: it is named \"" + first.Name + "\" and \"" + other.Name + "\"; make them two elements.");
-        }
-
-        if (naming.Length == 1)
+        if (count == 1)
         {
             Belonging(facts, walk, first);
+        }
+        else
+        {
+            foreach (Member other in facts.Table.Naming.Where(m => m != first && facts.IsStated(m)))
+            {
+                walk.Contradiction(facts, other,
+                    "An element has one kind: it is named \"" + first.Name + "\" and \"" + other.Name + "\"; make them two elements.");
+            }
         }
 
         Limits(facts, walk);
         SpecifiedChecks.OfElement(facts, walk);
     }
 
+    // Of those that are stated, the one that stands first in the file.
+    private static Member? FirstNaming(CaseObject facts, out int count)
+    {
+        count = 0;
+        Member? first = null;
+        IReadOnlyList<Member> naming = facts.Table.Naming;
+        for (int k = 0; k < naming.Count; k++)
+        {
+            if (facts.IsStated(naming[k]))
+            {
+                count++;
+                first = first is null || facts.OffsetOf(naming[k]) < facts.OffsetOf(first) ? naming[k] : first;
+            }
+        }
+
+        return first;
+    }
+
     private static void Belonging(CaseObject facts, CaseWalk walk, Member naming)
     {
-        foreach (Member member in facts.Table.Members)
+        IReadOnlyList<Member> members = facts.Table.Members;
+        for (int k = 0; k < members.Count; k++)
         {
-            bool belongs = member.AppliesTo(naming.NamedKind);
-            if (!belongs && member.NamedKind == ElementKind.NotKnown && facts.IsStated(member))
+            Member member = members[k];
+            bool isStated = facts.IsStated(member);
+            if (!isStated && !member.IsRequired)
             {
-                string owners = string.Join(
-                    ", ", facts.Table.Members.Where(m => m.NamedKind != ElementKind.NotKnown && member.AppliesTo(m.NamedKind))
-                    .Select(m => m.Name));
-                walk.NotBelonging(facts, member,
-                    "\"" + member.Name + "\" does not belong to \"" + naming.Name + "\"; it belongs to " + owners + ".", owners);
+                continue;
             }
 
-            if (belongs && member.IsRequired && !facts.IsStated(member))
+            bool belongs = member.AppliesTo(naming.NamedKind);
+            if (!belongs && member.NamedKind == ElementKind.NotKnown && isStated)
+            {
+                NotBelonging(facts, walk, member, naming);
+            }
+
+            if (belongs && !isStated)
             {
                 walk.Missing(facts, member);
             }
         }
+    }
+
+    private static void NotBelonging(CaseObject facts, CaseWalk walk, Member member, Member naming)
+    {
+        string owners = string.Join(", ", facts.Table.Naming.Where(m => member.AppliesTo(m.NamedKind)).Select(m => m.Name));
+        walk.NotBelonging(facts, member,
+            "\"" + member.Name + "\" does not belong to \"" + naming.Name + "\"; it belongs to " + owners + ".", owners);
     }
 
     private static void Limits(CaseObject facts, CaseWalk walk)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Driveline.Findings;
 using Driveline.Quantities;
 
@@ -29,18 +30,19 @@ internal static class MemberChecks
 
     /// <summary>Of two members only the first is taken, wherever it stands.</summary>
     public static void NotBoth(CaseObject facts, CaseWalk walk, Member one, Member other) =>
-        Refuse(facts, walk, other, facts.IsStated(one), "State \"" + one.Name + "\" or \"" + other.Name + "\", not both.");
+        Refuse(facts, walk, other, facts.IsStated(one), one, "State \"{1}\" or \"{0}\", not both.");
 
     public static void Needs(CaseObject facts, CaseWalk walk, Member member, Member needed) =>
-        Refuse(facts, walk, member, !facts.IsStated(needed),
-            "\"" + member.Name + "\" means nothing without \"" + needed.Name + "\"; state that too.");
+        Refuse(facts, walk, member, !facts.IsStated(needed), needed, "\"{0}\" means nothing without \"{1}\"; state that too.");
 
-    public static void Needs(CaseObject facts, CaseWalk walk, Member member, Member needed, Member orNeeded) => Refuse(
-        facts,
-        walk,
-        member,
-        !facts.IsStated(needed) && !facts.IsStated(orNeeded),
-        "\"" + member.Name + "\" means nothing without \"" + needed.Name + "\" or \"" + orNeeded.Name + "\"; state that too.");
+    public static void Needs(CaseObject facts, CaseWalk walk, Member member, Member needed, Member orNeeded)
+    {
+        if (facts.IsStated(member) && !facts.IsStated(needed) && !facts.IsStated(orNeeded))
+        {
+            walk.Contradiction(facts, member,
+                "\"" + member.Name + "\" means nothing without \"" + needed.Name + "\" or \"" + orNeeded.Name + "\"; state that too.");
+        }
+    }
 
     public static void NotAbove(CaseObject facts, CaseWalk walk, Member member, Member most, Dimension dimension)
     {
@@ -78,6 +80,14 @@ internal static class MemberChecks
         if (when && facts.IsStated(member))
         {
             walk.Contradiction(facts, member, message);
+        }
+    }
+
+    private static void Refuse(CaseObject facts, CaseWalk walk, Member member, bool when, Member other, string message)
+    {
+        if (when && facts.IsStated(member))
+        {
+            walk.Contradiction(facts, member, string.Format(CultureInfo.InvariantCulture, message, member.Name, other.Name));
         }
     }
 

@@ -129,15 +129,15 @@ internal sealed class BandMember<T> : ReferenceMember<T>
     {
         bool isGood = true;
         basis = Case;
-        bool[] stated = new bool[Names.Length];
+        int stated = 0;
         while (!walk.IsFull && reader.Read() && reader.TokenType != JsonTokenType.EndObject)
         {
-            string? name = CaseWalk.TextOrNull(ref reader);
             long offset = reader.TokenStartIndex;
-            int end = Array.IndexOf(Names, name);
+            int end = EndAt(ref reader);
+            string? name = end < 0 ? CaseWalk.TextOrNull(ref reader) : Names[end];
             reader.Read();
             walk.Enter(name ?? "?");
-            if (end < 0 || stated[end])
+            if (end < 0 || (stated & (1 << end)) != 0)
             {
                 isGood = false;
                 UnknownMember.Report(walk, offset, name, end >= 0, "a band", Names);
@@ -145,14 +145,14 @@ internal sealed class BandMember<T> : ReferenceMember<T>
             }
             else if (end == Ends.Length)
             {
-                stated[end] = true;
+                stated |= 1 << end;
                 string? source = SourceText.Read(ref reader, walk);
                 isGood &= source is not null;
                 basis = source is null ? Case : Basis.Given(source);
             }
             else
             {
-                stated[end] = true;
+                stated |= 1 << end;
                 ends[end] = ReadEnd(ref reader, walk, end);
                 isGood &= ends[end] is not null;
             }
@@ -160,12 +160,25 @@ internal sealed class BandMember<T> : ReferenceMember<T>
             walk.Leave();
         }
 
-        isLowStated = stated[0];
+        isLowStated = (stated & 1) != 0;
         return isGood;
     }
 
+    private static int EndAt(ref Utf8JsonReader reader)
+    {
+        for (int end = 0; end < Names.Length; end++)
+        {
+            if (CaseWalk.IsText(ref reader, Names[end]))
+            {
+                return end;
+            }
+        }
+
+        return -1;
+    }
+
     private double? ReadEnd(ref Utf8JsonReader reader, CaseWalk walk, int end) =>
-        end > 0 && reader.TokenType == JsonTokenType.String && CaseWalk.TextOrNull(ref reader) == Unbounded
+        end > 0 && reader.TokenType == JsonTokenType.String && CaseWalk.IsText(ref reader, Unbounded)
             ? double.PositiveInfinity
             : (double?)quantity.Read(ref reader, walk);
 

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 
 namespace Driveline.Cases.Members;
@@ -7,6 +8,7 @@ internal sealed class ChoiceNames<T>
     where T : notnull
 {
     private readonly Dictionary<string, T> values = new(StringComparer.Ordinal);
+    private readonly List<(byte[] Name, object Value)> written = [];
     private readonly Dictionary<T, string> names = [];
 
     public ChoiceNames(IEnumerable<KeyValuePair<string, T>> choices)
@@ -14,6 +16,7 @@ internal sealed class ChoiceNames<T>
         foreach (KeyValuePair<string, T> choice in choices)
         {
             values.Add(choice.Key, choice.Value);
+            written.Add((Encoding.UTF8.GetBytes(choice.Key), choice.Value));
             names.Add(choice.Value, choice.Key);
         }
 
@@ -27,15 +30,25 @@ internal sealed class ChoiceNames<T>
     public object? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
         long offset = reader.TokenStartIndex;
-        string? text = walk.TextOf(ref reader, PermittedWords);
-        if (text is null)
+        if (reader.TokenType == JsonTokenType.String && !reader.ValueIsEscaped)
+        {
+            foreach ((byte[] name, object value) in written)
+            {
+                if (reader.ValueSpan.SequenceEqual(name))
+                {
+                    return value;
+                }
+            }
+        }
+
+        if (walk.TextOf(ref reader, PermittedWords) is not { } text)
         {
             return null;
         }
 
-        if (values.TryGetValue(text, out T? value))
+        if (values.TryGetValue(text, out T? escaped))
         {
-            return value;
+            return escaped;
         }
 
         string shown = CaseWalk.Shown(text);

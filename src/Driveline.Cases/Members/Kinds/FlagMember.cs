@@ -5,6 +5,9 @@ namespace Driveline.Cases.Members;
 /// <summary>A yes or no.</summary>
 internal sealed class FlagMember : ValueMember<bool>
 {
+    private static readonly object True = true;
+    private static readonly object False = false;
+
     public FlagMember(string name, string doc)
         : base(name, doc)
     {
@@ -16,7 +19,7 @@ internal sealed class FlagMember : ValueMember<bool>
     {
         if (reader.TokenType is JsonTokenType.True or JsonTokenType.False)
         {
-            return reader.GetBoolean();
+            return reader.TokenType == JsonTokenType.True ? True : False;
         }
 
         walk.WrongKind(ref reader, ValueWords);

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Driveline.Advice;
 using Driveline.Quantities;
 
@@ -8,6 +9,9 @@ internal sealed class MemberTable
 {
     private readonly List<Member> members = [];
     private readonly Dictionary<string, Member> byName = new(StringComparer.Ordinal);
+    private MemberNames? names;
+    private Member[]? required;
+    private Member[]? naming;
 
     public MemberTable(string name, string doc)
         : this(name, doc, null)
@@ -29,6 +33,12 @@ internal sealed class MemberTable
 
     public IReadOnlyList<Member> Members => members;
 
+    /// <summary>Those that must be stated.</summary>
+    public IReadOnlyList<Member> Required => required ??= [.. members.Where(m => m.IsRequired)];
+
+    /// <summary>Those of which one names the kind of a driveline element.</summary>
+    public IReadOnlyList<Member> Naming => naming ??= [.. members.Where(m => m.NamedKind != ElementKind.NotKnown)];
+
     /// <summary>True for the driveline element, whose one naming member decides which others it may have.</summary>
     public bool HasKinds { get; private set; }
 
@@ -36,6 +46,11 @@ internal sealed class MemberTable
     public Action<CaseObject, CaseWalk>? Across { get; }
 
     public Member? Find(string name) => byName.TryGetValue(name, out Member? member) ? member : null;
+
+    /// <summary>The member whose name stands at the reader's token; null when the object has none of that name.</summary>
+    public Member? Find(ref Utf8JsonReader reader) =>
+        (names ??= new MemberNames(members)).Find(ref reader)
+            ?? (reader.ValueIsEscaped && CaseWalk.TextOrNull(ref reader) is { } name ? Find(name) : null);
 
     public TextMember Text(string name, int longest, string doc) => Add(new TextMember(name, longest, doc));
 

@@ -46,9 +46,13 @@ internal sealed class QuantityValue
     public object? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
         long offset = reader.TokenStartIndex;
-        string received = walk.Received(ref reader);
         double si;
-        if (takesNumber && reader.TokenType == JsonTokenType.Number)
+        if (reader.TokenType == JsonTokenType.String && !reader.ValueIsEscaped
+            && QuantityText.TryReadPlain(reader.ValueSpan, Range.Dimension, out si))
+        {
+            // As most quantities are written.
+        }
+        else if (takesNumber && reader.TokenType == JsonTokenType.Number)
         {
             if (!reader.TryGetDouble(out si))
             {
@@ -57,21 +61,27 @@ internal sealed class QuantityValue
         }
         else
         {
-            string? text = walk.TextOf(ref reader, Wanted);
-            if (text is null)
+            if (reader.TokenType != JsonTokenType.String)
+            {
+                walk.WrongKind(ref reader, Wanted);
+                return null;
+            }
+
+            if (walk.TextOf(ref reader, string.Empty) is not { } text)
             {
                 return null;
             }
 
             if (!QuantityText.TryParse(text, Range.Dimension, out si, out string? problem))
             {
-                walk.Error(CaseErrorKind.NotReadable, offset, problem!, Range.Words, received, null);
+                walk.Error(CaseErrorKind.NotReadable, offset, problem!, Range.Words, walk.Received(ref reader), null);
                 return null;
             }
         }
 
         if (!Range.Contains(si))
         {
+            string received = walk.Received(ref reader);
             walk.Error(CaseErrorKind.OutOfRange, offset, "This must be " + Range.Words + "; got " + received + ".", Range.Words, received,
                 null);
             return null;

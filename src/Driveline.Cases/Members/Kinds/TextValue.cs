@@ -7,9 +7,13 @@ internal sealed class TextValue
 {
     private readonly int longest;
 
-    public TextValue(int longest) => this.longest = longest;
+    public TextValue(int longest)
+    {
+        this.longest = longest;
+        PermittedWords = FormattableString.Invariant($"a text of 1 to {longest} characters");
+    }
 
-    public string PermittedWords => FormattableString.Invariant($"a text of 1 to {longest} characters");
+    public string PermittedWords { get; }
 
     /// <summary>The text at the reader's token; null after an error.</summary>
     public string? Read(ref Utf8JsonReader reader, CaseWalk walk)
