@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Reflection;
 using System.Text;
 using Driveline.Findings;
@@ -21,6 +22,8 @@ public sealed class Texts
     private static readonly Lazy<Texts> SpanishTexts = new(() => new Texts(Language.Spanish));
 
     private readonly Dictionary<string, string> templates;
+    private readonly ConcurrentDictionary<string, Template> cutForMetric = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Template> cutForUs = new(StringComparer.Ordinal);
     private readonly NameWords names;
 
     private Texts(Language language)
@@ -75,39 +78,27 @@ public sealed class Texts
     public string Of(Finding finding, DisplayUnits units)
     {
         Guard.NotNull(finding, nameof(finding));
-        if ((units != DisplayUnits.UsCustomary || !templates.TryGetValue(finding.Code + UsEnding, out string? template))
-            && !templates.TryGetValue(finding.Code, out template))
-        {
-            return finding.Code + string.Concat(finding.Parameters.Select(p => ", " + p.Name + " " + Words(p, units)));
-        }
-
-        return Fill(template, finding, units);
+        return TemplateOf(finding.Code, units) is { } template
+            ? template.Fill((Texts: this, Finding: finding, Units: units), static (from, place) => from.Texts.Words(from, place))
+            : Bare(finding, units);
     }
 
-    // One pass, so that braces in a name are never filled in their turn. {kind|partKind} shows the text of the code partKind.<kind>.
-    private string Fill(string template, Finding finding, DisplayUnits units)
+    private Template? TemplateOf(string code, DisplayUnits units)
     {
-        var text = new StringBuilder(template.Length + 64);
-        int at = 0;
-        while (at < template.Length)
-        {
-            int open = template.IndexOf('{', at);
-            int close = open < 0 ? -1 : template.IndexOf('}', open);
-            if (close < 0)
-            {
-                break;
-            }
-
-            string[] place = template.Substring(open + 1, close - open - 1).Split('|');
-            text.Append(template, at, open - at);
-            text.Append(finding.Parameter(place[0]) is not { } parameter ? template.Substring(open, close - open + 1)
-                : place.Length > 1 ? OfCode(place[1], parameter.Text)
-                : Words(parameter, units));
-            at = close + 1;
-        }
-
-        return text.Append(template, at, template.Length - at).ToString();
+        ConcurrentDictionary<string, Template> cut = units == DisplayUnits.UsCustomary ? cutForUs : cutForMetric;
+        return cut.TryGetValue(code, out Template? known) ? known
+            : units == DisplayUnits.UsCustomary && templates.TryGetValue(code + UsEnding, out string? us) ? cut.GetOrAdd(code, Template.Of(us))
+            : templates.TryGetValue(code, out string? template) ? cut.GetOrAdd(code, Template.Of(template))
+            : null;
     }
+
+    private string Bare(Finding finding, DisplayUnits units) =>
+        finding.Code + string.Concat(finding.Parameters.Select(p => ", " + p.Name + " " + Words(p, units)));
+
+    private string? Words((Texts Texts, Finding Finding, DisplayUnits Units) from, Template.Place place) =>
+        from.Finding.Parameter(place.Parameter) is not { } parameter ? null
+            : place.Codes is { } codes ? OfCode(codes, parameter.Text)
+            : Words(parameter, from.Units);
 
     private string OfCode(string prefix, string? code) =>
         templates.TryGetValue(prefix + "." + code, out string? words) ? words : code ?? string.Empty;

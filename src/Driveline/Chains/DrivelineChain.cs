@@ -18,6 +18,8 @@ public sealed partial class DrivelineChain
 
     private static readonly Basis EfficiencyPractice = Basis.CommonPractice("bevel gearbox efficiency 0.90 to 1.00, expected 0.97");
 
+    private IReadOnlyList<ProtectiveDevice>? devices;
+
     private DrivelineChain(IReadOnlyList<Element> elements, ChainNode[] nodes)
     {
         Elements = elements;
@@ -28,7 +30,7 @@ public sealed partial class DrivelineChain
     public IReadOnlyList<Element> Elements { get; }
 
     /// <summary>Every protective device of the chain and its branches, in order from the tractor.</summary>
-    public IReadOnlyList<ProtectiveDevice> Devices => [.. Nodes.Select(n => n.Device).OfType<ProtectiveDevice>()];
+    public IReadOnlyList<ProtectiveDevice> Devices => devices ??= [.. Nodes.Select(n => n.Device).OfType<ProtectiveDevice>()];
 
     /// <summary>Every part of the chain and its branches, those implied by a device included, in order from the tractor.</summary>
     public IReadOnlyList<Part> Parts => [.. Nodes.Select(n => n.Part).OfType<Part>()];
@@ -45,9 +47,9 @@ public sealed partial class DrivelineChain
             throw new ArgumentException("A driveline needs at least one element; got none.", nameof(elements));
         }
 
-        var nodes = new List<ChainNode>();
+        var nodes = new List<ChainNode>(Room(elements));
         Append(nodes, elements, -1, 1, Band.Exactly(1), Band.Exactly(1));
-        return new DrivelineChain([.. elements], [.. nodes]);
+        return new DrivelineChain([.. elements], nodes.ToArray());
     }
 
     /// <summary>The same chain with one element in the place of another; branches are searched too.</summary>
@@ -75,8 +77,15 @@ public sealed partial class DrivelineChain
 
     internal int IndexOf(Element element)
     {
-        int index = Array.FindIndex(Nodes, n => ReferenceEquals(n.Element, element));
-        return index >= 0 ? index : throw new ArgumentException("'" + element.Name + "' is not an element of this chain.", nameof(element));
+        for (int k = 0; k < Nodes.Length; k++)
+        {
+            if (ReferenceEquals(Nodes[k].Element, element))
+            {
+                return k;
+            }
+        }
+
+        throw new ArgumentException("'" + element.Name + "' is not an element of this chain.", nameof(element));
     }
 
     internal BandBasis ReferralBasis(BandBasis basis, in ChainNode node)
@@ -90,6 +99,19 @@ public sealed partial class DrivelineChain
         }
 
         return basis;
+    }
+
+    // Every element, the parts that a device implies, and what remains behind the last branch of a list.
+    private static int Room(IReadOnlyList<Element> elements)
+    {
+        int room = 0;
+        for (int k = 0; k < elements.Count; k++)
+        {
+            room += 1 + (elements[k] is ProtectiveDevice device ? device.ImpliedParts.Count : 0)
+                + (elements[k] is Branch branch ? Room(branch.Elements) + 1 : 0);
+        }
+
+        return room;
     }
 
     private static void Append(

@@ -79,9 +79,13 @@ public sealed class ShearBoltDevice : ProtectiveDevice
 
         if (!NeverLetsGo && !double.IsPositiveInfinity(workHighNm))
         {
-            bars.AddRange(
-                BoltFatigue.LowerBoundLife(BreakTorque.Joint, UnitsNet.Torque.FromNewtonMeters(workHighNm), 0).Findings.Where(
-                f => f.IsBarring(Bars.Quiet)).Select(f => f.At(Place)));
+            foreach (Finding finding in BoltFatigue.LowerBoundLife(BreakTorque, workHighNm, 0).Findings)
+            {
+                if (finding.IsBarring(Bars.Quiet))
+                {
+                    bars.Add(finding.At(Place));
+                }
+            }
         }
 
         return bars;

@@ -1,7 +1,6 @@
 using Driveline.Chains;
 using Driveline.Quantities;
 using Driveline.ShearBolts;
-using UnitsNet;
 
 namespace Driveline.Protection;
 
@@ -10,6 +9,8 @@ public sealed class DeviceCheck
 {
     private readonly DrivelineChain chain;
     private readonly double? peaksPerHour;
+    private BoltFatigue? fatigue;
+    private TorqueBand? tripAtPto;
 
     internal DeviceCheck(DrivelineChain chain, int index, ProtectiveDevice device, Answer quiet, Band? work, double? peaksPerHour)
     {
@@ -34,15 +35,15 @@ public sealed class DeviceCheck
     /// <summary>
     /// The torque at which it acts after standing, referred to the PTO in the proportions of normal work; null when not known.
     /// </summary>
-    public TorqueBand? TripAtPto => Device.Breakaway is { } trip ? chain.ReferToPto(Device, trip) : null;
+    public TorqueBand? TripAtPto => tripAtPto ??= Device.Breakaway is { } trip ? chain.ReferToPto(Device, trip) : null;
 
     /// <summary>
     /// How long a shear bolt lasts at least under the highest work peaks at the stated rate; null for another device, an unbounded
     /// work peak, or a rate that is not known.
     /// </summary>
-    public BoltFatigue? Fatigue => Device is ShearBoltDevice bolt && Work is { IsBounded: true } work && peaksPerHour is { } rate
-        ? BoltFatigue.LowerBoundLife(bolt.BreakTorque.Joint, Torque.FromNewtonMeters(work.High), rate)
-        : null;
+    public BoltFatigue? Fatigue => fatigue
+        ??= Device is ShearBoltDevice bolt && Work is { IsBounded: true } work && peaksPerHour is { } rate
+            ? BoltFatigue.LowerBoundLife(bolt.BreakTorque, work.High, rate) : null;
 
     internal int Index { get; }
 

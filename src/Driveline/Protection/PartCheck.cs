@@ -8,6 +8,7 @@ public sealed class PartCheck
 {
     private readonly DrivelineChain chain;
     private readonly Reach reach;
+    private TorqueBand? damagedAtPto;
 
     internal PartCheck(DrivelineChain chain, int index, Part part, Answer guards, in Reach reach)
     {
@@ -51,7 +52,7 @@ public sealed class PartCheck
     }
 
     /// <summary>The damage torque referred to the PTO, in the proportions of normal work; null when not known.</summary>
-    public TorqueBand? DamagedAtPto => Part.Limit is { } limit ? chain.ReferToPto(Part, limit.DamagedAt) : null;
+    public TorqueBand? DamagedAtPto => damagedAtPto ??= Part.Limit is { } limit ? chain.ReferToPto(Part, limit.DamagedAt) : null;
 
     /// <summary>
     /// Damage torque low over trip high; 0 when the trip is unbounded, null when either is not known, the limit is a default, stored energy

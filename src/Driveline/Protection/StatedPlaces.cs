@@ -11,23 +11,23 @@ internal sealed class StatedPlaces
 
     private readonly string?[] byNode;
     private readonly IReadOnlyDictionary<SeenDefect, string[]> defects;
-    private readonly Dictionary<string, string[]> byCode;
+    private readonly Func<string, string[]> byCode;
 
-    private StatedPlaces(string?[] byNode, IReadOnlyDictionary<SeenDefect, string[]> defects, Dictionary<string, string[]> byCode)
+    private StatedPlaces(string?[] byNode, IReadOnlyDictionary<SeenDefect, string[]> defects, Func<string, string[]> byCode)
     {
         this.byNode = byNode;
         this.defects = defects;
         this.byCode = byCode;
     }
 
-    public static StatedPlaces None { get; } = new([], new Dictionary<SeenDefect, string[]>(), []);
+    public static StatedPlaces None { get; } = new([], new Dictionary<SeenDefect, string[]>(), _ => []);
 
     /// <summary>The places of a question.</summary>
     /// <param name="byNode">Of each position of the chain, such as "driveline[2]"; null where it has none.</param>
     /// <param name="defects">Of the defects that somebody has seen.</param>
     /// <param name="byCode">Of what no element carries, by the code of a finding that rests on it.</param>
     public static StatedPlaces Of(
-        string?[] byNode, IReadOnlyDictionary<SeenDefect, string[]> defects, Dictionary<string, string[]> byCode) =>
+        string?[] byNode, IReadOnlyDictionary<SeenDefect, string[]> defects, Func<string, string[]> byCode) =>
         new(Guard.NotNull(byNode, nameof(byNode)), Guard.NotNull(defects, nameof(defects)), Guard.NotNull(byCode, nameof(byCode)));
 
     /// <summary>The places of a defect; those of its device when nobody told it by itself.</summary>
@@ -44,11 +44,21 @@ internal sealed class StatedPlaces
             return finding;
         }
 
-        string?[] names = [.. Naming.Select(n => finding.Parameter(n)?.Text)];
-        IEnumerable<string> elements = Enumerable.Range(0, byNode.Length)
-            .Where(k => chain.Nodes[k].Element is { } element && names.Contains(element.Name)).SelectMany(k => OfNode(chain, k));
-        string[] places = [.. finding.Because.Concat(elements).Concat(OfCode(finding.Code)).Distinct()];
-        return places.Length > finding.Because.Count ? finding.WithBecause(places) : finding;
+        List<string>? more = null;
+        for (int k = 0; k < byNode.Length; k++)
+        {
+            if (byNode[k] is { } place && chain.Nodes[k].Element is { } element && Names(finding, element.Name))
+            {
+                AddTo(ref more, finding, place);
+            }
+        }
+
+        foreach (string place in byCode(finding.Code))
+        {
+            AddTo(ref more, finding, place);
+        }
+
+        return more is null ? finding : finding.WithBecause([.. finding.Because, .. more]);
     }
 
     /// <summary>What a device says of itself, with its place, unless it named one.</summary>
@@ -61,5 +71,26 @@ internal sealed class StatedPlaces
     private string[] OfNode(DrivelineChain chain, int node) =>
         byNode.Length == chain.Nodes.Length && byNode[node] is { } place ? [place] : [];
 
-    private string[] OfCode(string code) => byCode.TryGetValue(code, out string[]? places) ? places : [];
+    private string[] OfCode(string code) => byCode(code);
+
+    private static bool Names(Finding finding, string name)
+    {
+        foreach (string parameter in Naming)
+        {
+            if (finding.Parameter(parameter)?.Text == name)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static void AddTo(ref List<string>? more, Finding finding, string place)
+    {
+        if (!finding.Because.Contains(place) && more?.Contains(place) != true)
+        {
+            (more ??= []).Add(place);
+        }
+    }
 }

@@ -5,6 +5,8 @@ namespace Driveline.Provenance;
 /// <summary>Where a number comes from. Immutable; every number in a result carries one.</summary>
 public sealed class Basis : IEquatable<Basis>
 {
+    private string? citation;
+
     private Basis(BasisKind kind, string document, string? edition, string? place, string? via)
     {
         Kind = kind;
@@ -123,6 +125,9 @@ public sealed class Basis : IEquatable<Basis>
 
         return text.ToString();
     }
+
+    /// <summary>The document with its edition, e.g. "ISO 898-1:2013"; made once.</summary>
+    internal string Citation => Edition is null ? Document : citation ??= Document + ":" + Edition;
 
     private static string Required(string value, string name) =>
         string.IsNullOrWhiteSpace(value) ? throw new ArgumentException("A basis needs a text here; got none.", name) : value;

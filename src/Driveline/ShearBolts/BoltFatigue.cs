@@ -53,15 +53,24 @@ public sealed class BoltFatigue
     public static BoltFatigue LowerBoundLife(ShearBoltJoint joint, Torque workPeak, double peaksPerHour)
     {
         Guard.NotNull(joint, nameof(joint));
-        double peakNm = Guard.NotNegative(Si.NewtonMeters(workPeak), "Work peak", "N·m", nameof(workPeak));
-        double rate = Guard.NotNegative(peaksPerHour, "Peaks per hour", "1/h", nameof(peaksPerHour));
+        return LowerBoundLife(
+            joint,
+            ShearPlane.Of(joint.Bolt),
+            Guard.NotNegative(Si.NewtonMeters(workPeak), "Work peak", "N·m", nameof(workPeak)),
+            Guard.NotNegative(peaksPerHour, "Peaks per hour", "1/h", nameof(peaksPerHour)));
+    }
+
+    internal static BoltFatigue LowerBoundLife(BreakTorque breakTorque, double peakNm, double peaksPerHour) =>
+        LowerBoundLife(breakTorque.Joint, breakTorque.Plane, peakNm, peaksPerHour);
+
+    private static BoltFatigue LowerBoundLife(ShearBoltJoint joint, ShearPlane plane, double peakNm, double rate)
+    {
         ShearBolt bolt = joint.Bolt;
-        ShearPlane plane = ShearPlane.Of(bolt);
         Basis basis = Basis.Weakest(SNCurve.BoltsInShear.Basis, Basis.Weakest(plane.Load.Basis.Low, joint.Basis));
         double areaM2 = LoadedAreaM2(bolt, plane);
         double planes = joint.PlanesPerBolt * (joint.IsTight ? joint.Bolts : 1);
         double rangePa = areaM2 > 0 ? peakNm / (planes * areaM2 * joint.RadiusM) : 0;
-        var findings = new List<Finding>();
+        var findings = new List<Finding>(2);
         if (bolt.PlaneThrough is PlaneThrough.Thread or PlaneThrough.NotKnown && bolt.FittedSpringPin is null)
         {
             findings.Add(Finding.Of(ShearBoltFindings.FatigueThreadsInPlane, Severity.Note));

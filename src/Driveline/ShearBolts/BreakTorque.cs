@@ -15,18 +15,16 @@ namespace Driveline.ShearBolts;
 /// <example>1/2-13 UNC SAE 2 hexagon cap screw through the shank in a 1 1/4 in shaft, hub free: at least 1197 N·m.</example>
 public sealed class BreakTorque
 {
-    private readonly ShearPlane plane;
-
     private BreakTorque(ShearBoltJoint joint)
     {
         Joint = joint;
-        plane = ShearPlane.Of(joint.Bolt);
+        Plane = ShearPlane.Of(joint.Bolt);
         NoSteps none = default;
         Band free = Predict(ref none);
         BandBasis basis = JointBasis();
         IfHubFree = TorqueBand.OfSi(free, basis);
         Torque = TorqueBand.OfSi(new Band(free.Low, free.Expected, free.High + HubDragNm()), WithFriction(basis, joint.HubFriction));
-        Findings = JointFindings.Of(joint, plane, IfHubFree);
+        Findings = JointFindings.Of(joint, Plane, IfHubFree);
     }
 
     /// <summary>The joint.</summary>
@@ -43,6 +41,8 @@ public sealed class BreakTorque
 
     /// <summary>What a caller must notice.</summary>
     public IReadOnlyList<Finding> Findings { get; }
+
+    internal ShearPlane Plane { get; }
 
     /// <summary>The break torque of a joint.</summary>
     public static BreakTorque Of(ShearBoltJoint joint) => new(Guard.NotNull(joint, nameof(joint)));
@@ -136,7 +136,7 @@ public sealed class BreakTorque
 
     private BandBasis JointBasis()
     {
-        BandBasis basis = WithFriction(plane.Load.Basis.With(Joint.Basis), Joint.FlangeFriction);
+        BandBasis basis = WithFriction(Plane.Load.Basis.With(Joint.Basis), Joint.FlangeFriction);
         return Joint.Bolts > 1 && !Joint.IsTight
             ? BandBasis.Combine(basis, new BandBasis(
                 Joint.Basis,
@@ -153,16 +153,16 @@ public sealed class BreakTorque
         bool shared = Joint.Bolts == 1 || Joint.IsTight;
         double all = Joint.Bolts * Joint.PlanesPerBolt;
         double one = shared ? all : Joint.PlanesPerBolt;
-        double low = End(one, plane.Low, ref log);
+        double low = End(one, Plane.Low, ref log);
         if (Joint.StandOffM > 0)
         {
             low *= StandOff.Factor(
-                Joint.StandOffM, plane.Low.DiameterM, plane.Low.Ratio, ShearRatios.YieldToTensile(Joint.Bolt.Material.ShearClass), ref log);
+                Joint.StandOffM, Plane.Low.DiameterM, Plane.Low.Ratio, ShearRatios.YieldToTensile(Joint.Bolt.Material.ShearClass), ref log);
             log.Add(ShearBoltSteps.Bent, low);
         }
 
-        double expected = End((one + all) / 2, plane.Expected, ref log);
-        double high = AddFriction(End(all, plane.High, ref log), Joint.FlangeFriction?.SiBand.High ?? 0, ref log);
+        double expected = End((one + all) / 2, Plane.Expected, ref log);
+        double high = AddFriction(End(all, Plane.High, ref log), Joint.FlangeFriction?.SiBand.High ?? 0, ref log);
         return new Band(low, expected, high);
     }
 

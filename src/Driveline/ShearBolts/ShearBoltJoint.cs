@@ -14,6 +14,7 @@ public sealed partial class ShearBoltJoint
     // A caliper may read 2 % too little.
     private const double CaliperShare = 0.98;
 
+    private bool isOpen;
     private double seatM;
     private double holeM;
 
@@ -221,10 +222,24 @@ public sealed partial class ShearBoltJoint
     /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant($"{Layout}: {Bolts} × {Bolt} at {RadiusM * 1000:G4} mm radius");
 
+    /// <summary>It again, to be filled by one owner: until it is closed, each change is made in this very object.</summary>
+    internal ShearBoltJoint Open()
+    {
+        var open = (ShearBoltJoint)MemberwiseClone();
+        open.isOpen = true;
+        return open;
+    }
+
+    internal ShearBoltJoint Closed()
+    {
+        isOpen = false;
+        return this;
+    }
+
     private ShearBoltJoint Changed(Action<ShearBoltJoint> change)
     {
-        var copy = (ShearBoltJoint)MemberwiseClone();
-        change(copy);
-        return copy;
+        ShearBoltJoint changed = isOpen ? this : (ShearBoltJoint)MemberwiseClone();
+        change(changed);
+        return changed;
     }
 }

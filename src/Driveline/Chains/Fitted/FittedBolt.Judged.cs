@@ -8,9 +8,10 @@ namespace Driveline.Chains;
 public sealed partial class FittedBolt
 {
     private ProtectiveDevice? device;
+    private IReadOnlyList<FactConflict>? conflicts;
 
     /// <summary>Facts that contradict each other, those of its bolt first; empty when all fit.</summary>
-    public IReadOnlyList<FactConflict> Conflicts => [.. Stated.Conflicts, .. FittedBoltConflicts.Of(this)];
+    public IReadOnlyList<FactConflict> Conflicts => conflicts ??= [.. Stated.Conflicts, .. FittedBoltConflicts.Of(this)];
 
     /// <summary>The joint that this is; null while size, layout or radius is not known, and when facts contradict each other.</summary>
     public ShearBoltJoint? Joint => Conflicts.Count == 0 && Stated.Bolt is { } bolt && LaidOut(bolt) is { } joint ? Told(joint) : null;
@@ -42,7 +43,7 @@ public sealed partial class FittedBolt
 
     private ShearBoltJoint Told(ShearBoltJoint joint)
     {
-        joint = Dated(joint.WithHub(Hub).WithHoleFit(HoleFit));
+        joint = Dated(joint.Open().WithHub(Hub).WithHoleFit(HoleFit));
         joint = Planes is { } planes ? joint.WithPlanes(planes) : joint;
         joint = HubFriction is { } friction ? joint.WithHubFriction(friction) : joint;
         joint = StandOff is { } gap ? joint.WithStandOff(gap) : joint;
@@ -55,7 +56,8 @@ public sealed partial class FittedBolt
         joint = YokeEdge is { } edge ? joint.WithYokeEdge(edge) : joint;
         joint = Stated.BoltLength is { } length && HubDiameter is { } hub ? joint.WithBoltLength(length, hub) : joint;
         joint = HoleDiameter is { } hole ? joint.WithHole(hole) : joint;
-        return ShaftYield is { } shaftYield ? joint.WithShaftYield(shaftYield) : joint;
+        joint = ShaftYield is { } shaftYield ? joint.WithShaftYield(shaftYield) : joint;
+        return joint.Closed();
     }
 
     private ShearBoltJoint Dated(ShearBoltJoint joint)

@@ -14,6 +14,7 @@ namespace Driveline.Chains;
 public sealed partial class FittedBolt
 {
     private readonly DateTime? day;
+    private bool isOpen;
 
     private FittedBolt(string name, DateTime? day)
     {
@@ -214,11 +215,26 @@ public sealed partial class FittedBolt
             $"{what} must not be after {today:yyyy-MM-dd}, the day judged on; got {seen:yyyy-MM-dd}."))
         : Changed(change);
 
+    /// <summary>It again, to be filled by one owner: until it is closed, each change is made in this very object.</summary>
+    internal FittedBolt Open()
+    {
+        var open = (FittedBolt)MemberwiseClone();
+        open.isOpen = true;
+        return open;
+    }
+
+    internal FittedBolt Closed()
+    {
+        isOpen = false;
+        return this;
+    }
+
     private FittedBolt Changed(Action<FittedBolt> change)
     {
-        var copy = (FittedBolt)MemberwiseClone();
-        change(copy);
-        copy.device = null;
-        return copy;
+        FittedBolt changed = isOpen ? this : (FittedBolt)MemberwiseClone();
+        change(changed);
+        changed.device = null;
+        changed.conflicts = null;
+        return changed;
     }
 }

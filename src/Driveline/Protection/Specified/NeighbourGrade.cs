@@ -92,13 +92,27 @@ public sealed class NeighbourGrade
     // As a strong bolt acts when its hub turns: what is not known of the hub is no part of the comparison.
     private IReadOnlyList<GuardedPart> Guarded()
     {
+        if (device.BreakTorque.Joint is { Hub: HubState.Free, IsHubSeenTooLongAgo: false })
+        {
+            return GuardedBy(device, Verdict);
+        }
+
         ShearBoltDevice free = ShearBoltDevice.Of(device.Name, device.BreakTorque.Joint.WithHub(HubState.Free));
         ProtectionQuestion question = Verdict.Question;
-        return
-        [
-            .. ProtectionCheck.Run(question.WithChain(question.Chain.With(device, free)), Verdict.Policy).Parts
-                .Where(p => ReferenceEquals(p.GuardedBy, free) && !(p.Part is { StoresEnergy: true, Limit: null }))
-                .Select(p => new GuardedPart(p.Part.Name, p.ActsAt?.High)),
-        ];
+        return GuardedBy(free, ProtectionCheck.Run(question.WithChain(question.Chain.With(device, free)), Verdict.Policy));
+    }
+
+    private static List<GuardedPart> GuardedBy(ShearBoltDevice bolt, ProtectionVerdict verdict)
+    {
+        var guarded = new List<GuardedPart>();
+        foreach (PartCheck part in verdict.Parts)
+        {
+            if (ReferenceEquals(part.GuardedBy, bolt) && !(part.Part is { StoresEnergy: true, Limit: null }))
+            {
+                guarded.Add(new GuardedPart(part.Part.Name, part.ActsAt?.High));
+            }
+        }
+
+        return guarded;
     }
 }

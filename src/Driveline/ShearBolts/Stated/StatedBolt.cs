@@ -13,6 +13,7 @@ namespace Driveline.ShearBolts;
 public sealed class StatedBolt
 {
     private IReadOnlyList<FactConflict>? conflicts;
+    private bool isOpen;
 
     private StatedBolt(ScrewThread? thread, Length? pinDiameter, SpringPin? springPin)
     {
@@ -178,11 +179,25 @@ public sealed class StatedBolt
         return bolt.WithHeadMark(mark);
     }
 
+    /// <summary>It again, to be filled by one owner: until it is closed, each change is made in this very object.</summary>
+    internal StatedBolt Open()
+    {
+        var open = (StatedBolt)MemberwiseClone();
+        open.isOpen = true;
+        return open;
+    }
+
+    internal StatedBolt Closed()
+    {
+        isOpen = false;
+        return this;
+    }
+
     private StatedBolt Changed(Action<StatedBolt> change)
     {
-        var copy = (StatedBolt)MemberwiseClone();
-        change(copy);
-        copy.conflicts = null;
-        return copy;
+        StatedBolt changed = isOpen ? this : (StatedBolt)MemberwiseClone();
+        change(changed);
+        changed.conflicts = null;
+        return changed;
     }
 }
