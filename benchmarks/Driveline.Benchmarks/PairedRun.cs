@@ -53,7 +53,8 @@ internal static class PairedRun
             () => rainflow.Stream_10k(), 1, () => rainflow.Stream_10k());
         var monitor = new OverloadMonitorBenchmarks();
         (int loop, int events) = monitor.EventsOfOnePass();
-        Compare($"monitor, 10k, {events} events: over the minimal state machine as a plain loop ({loop} events)", () => monitor.PlainLoop_10k(),
+        Compare(
+            $"monitor, 10k, {events} events: over the minimal state machine as a plain loop ({loop} events)", () => monitor.PlainLoop_10k(),
             () => monitor.Monitor_10k(), 1, () => monitor.Monitor_10k());
     }
 

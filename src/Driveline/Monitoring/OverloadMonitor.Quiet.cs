@@ -37,7 +37,8 @@ public sealed partial class OverloadMonitor
 
     private int QuietCount(ReadOnlySpan<TorqueSample> samples)
     {
-        double beforeS = gate.LastS, smoothS = gate.SmoothStepS, belowNm = settings.OverloadFromNm, turnsFrom = engagement.RestsBelowRadPerS;
+        double beforeS = gate.LastS, smoothS = gate.SmoothStepS, belowNm = settings.OverloadFromNm,
+            turnsFrom = engagement.RestsBelowRadPerS;
         double ratio = inPerOut, slipFrom = slipFromRadPerS, meets = meetShare;
         for (int k = 0; k < samples.Length; k++)
         {

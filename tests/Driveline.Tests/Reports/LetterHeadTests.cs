@@ -17,9 +17,10 @@ public class LetterHeadTests
         """;
 
     [Theory]
-    [InlineData(Language.English, DisplayUnits.Metric, "4 May 2026. Our reference: L-9. Machine: Cutter 60. Serial number: A-17.", "Dear Ms Hale,",
-        "You wrote: “It broke.”", "Yours sincerely, The yard")]
-    [InlineData(Language.English, DisplayUnits.UsCustomary, "May 4, 2026.", "Dear Ms Hale,", "No. A stronger bolt", "Would another machine pay?")]
+    [InlineData(Language.English, DisplayUnits.Metric, "4 May 2026. Our reference: L-9. Machine: Cutter 60. Serial number: A-17.",
+        "Dear Ms Hale,", "You wrote: “It broke.”", "Yours sincerely, The yard")]
+    [InlineData(Language.English, DisplayUnits.UsCustomary, "May 4, 2026.", "Dear Ms Hale,", "No. A stronger bolt",
+        "Would another machine pay?")]
     [InlineData(Language.Spanish, DisplayUnits.Metric, "4 de mayo de 2026. Nuestra referencia: L-9.", "A la atención de Ms Hale:",
         "Usted escribe: «It broke.»", "Un cordial saludo, The yard")]
     public void Letter_WhatIsStated_IsUsed(Language language, DisplayUnits units, params string[] expected)
@@ -32,7 +33,8 @@ public class LetterHeadTests
     public void Letter_NothingStated_HasNoHead()
     {
         string text = AdviceText.Of(Advice("""{ "complaint": { "symptom": "breaksOften" } }"""));
-        Assert.All(new[] { "Dear", "You wrote", "Machine:", "Yours", "You also asked" }, w => Assert.DoesNotContain(w, text, StringComparison.Ordinal));
+        Assert.All(new[] { "Dear", "You wrote", "Machine:", "Yours", "You also asked" },
+            w => Assert.DoesNotContain(w, text, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -66,9 +68,11 @@ public class LetterHeadTests
     [Fact]
     public void Asks_OneGradeUp_IsNeverAllowedBeyondTheManual()
     {
-        OwnerAdvice soft = OwnerAdvice.On(Complaint.Of(Symptom.BreaksOften).With(OwnerFacts.GradeAgainstManual.Softer)).WithAsks([OwnerAsk.OneGradeUp]);
+        OwnerAdvice soft = OwnerAdvice.On(Complaint.Of(Symptom.BreaksOften).With(OwnerFacts.GradeAgainstManual.Softer))
+            .WithAsks([OwnerAsk.OneGradeUp]);
         Assert.Equal("answer.oneGradeUp.toTheManuals", Assert.Single(soft.Answers).Answer.Code);
-        OwnerAdvice other = OwnerAdvice.On(Complaint.Of(Symptom.BreaksOften)).WithAsks([OwnerAsk.OneGradeUp, OwnerAsk.NotKnown, OwnerAsk.OneGradeUp]);
+        OwnerAdvice other = OwnerAdvice.On(Complaint.Of(Symptom.BreaksOften))
+            .WithAsks([OwnerAsk.OneGradeUp, OwnerAsk.NotKnown, OwnerAsk.OneGradeUp]);
         Assert.Equal("answer.oneGradeUp.no", Assert.Single(other.Answers).Answer.Code);
     }
 

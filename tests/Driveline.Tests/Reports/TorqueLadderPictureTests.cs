@@ -135,7 +135,8 @@ public class TorqueLadderPictureTests
         XElement svg = XElement.Parse(
             TorqueLadderPicture.Svg(ProtectionCheck.Run(ProtectionQuestion.About(DrivelineChain.Of(parts)))));
         double[] lines =
-            [.. svg.Descendants().Where(e => e.Name.LocalName == "text" && Number(e.Attribute("x")) < 30).Select(e => Number(e.Attribute("y")))];
+            [.. svg.Descendants().Where(e => e.Name.LocalName == "text" && Number(e.Attribute("x")) < 30)
+                .Select(e => Number(e.Attribute("y")))];
         Assert.True(lines.Length >= count * 2);
         Assert.All(lines.Zip(lines.Skip(1)),
             pair => Assert.True(pair.Second >= pair.First + 12, FormattableString.Invariant($"{pair.First} and {pair.Second}")));

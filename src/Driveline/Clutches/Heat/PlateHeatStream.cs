@@ -79,7 +79,9 @@ internal sealed class PlateHeatStream
     /// <summary>True when the plates are as warm as the air, so that cooling changes nothing.</summary>
     public bool IsCold => isEven && meanRiseK <= 0;
 
-    /// <summary>A step without power: the rise of the face over the air at its end, K. What <see cref="Step"/> gives, at less cost.</summary>
+    /// <summary>
+    /// A step without power: the rise of the face over the air at its end, K. What <see cref="Step"/> gives, at less cost.
+    /// </summary>
     public double Cool(double stepS)
     {
         if (!isEven || meanRiseK <= 0 || !Math.Round(stepS * StepsPerS).Equals(decaysForS))
