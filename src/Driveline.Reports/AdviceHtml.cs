@@ -1,11 +1,10 @@
 using Driveline.Advice;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Letters;
-using Driveline.Wording;
 
 namespace Driveline.Reports;
 
-/// <summary>An advice as one self-contained HTML page: the content of <see cref="AdviceText"/>.</summary>
+/// <summary>An advice as one self-contained HTML page: the content of <see cref="AdviceText"/>, with boxes to tick.</summary>
 public static class AdviceHtml
 {
     /// <summary>The page in English, in metric units.</summary>
@@ -13,10 +12,14 @@ public static class AdviceHtml
 
     /// <summary>The page with options.</summary>
     /// <exception cref="ArgumentNullException">The advice or the options are missing.</exception>
-    public static string Of(OwnerAdvice advice, ReportOptions options)
-    {
-        IReadOnlyList<ReportBlock> blocks = AdviceLetter.Of(
-            advice ?? throw new ArgumentNullException(nameof(advice)), options ?? throw new ArgumentNullException(nameof(options)));
-        return HtmlRendering.Of(blocks, Languages.CodeOf(options.Language), string.Empty);
-    }
+    public static string Of(OwnerAdvice advice, ReportOptions options) =>
+        HtmlRendering.Page(Blocks(advice, options), "page.kind.letter", options);
+
+    /// <summary>A section for a page of the caller's, to be styled by <see cref="ReportStyle.Css"/>.</summary>
+    /// <exception cref="ArgumentNullException">The advice or the options are missing.</exception>
+    public static string Fragment(OwnerAdvice advice, ReportOptions options) =>
+        HtmlRendering.Fragment(Blocks(advice, options), options);
+
+    private static IReadOnlyList<ReportBlock> Blocks(OwnerAdvice advice, ReportOptions options) => AdviceLetter.Of(
+        advice ?? throw new ArgumentNullException(nameof(advice)), options ?? throw new ArgumentNullException(nameof(options)));
 }

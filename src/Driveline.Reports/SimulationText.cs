@@ -17,8 +17,8 @@ public static class SimulationText
 
     /// <summary>The report with options.</summary>
     /// <exception cref="ArgumentNullException">The check or the options are missing.</exception>
-    public static string Of(SimulationCheck check, ReportOptions options) => TextRendering.Of(SimulationReport.Of(
-        check ?? throw new ArgumentNullException(nameof(check)), options ?? throw new ArgumentNullException(nameof(options))));
+    public static string Of(SimulationCheck check, ReportOptions options) => TextRendering.Of(
+        SimulationReport.Checked(check, options));
 
     /// <summary>The report of a check that lacks facts, with what usual values in their place give.</summary>
     /// <param name="check">The check.</param>

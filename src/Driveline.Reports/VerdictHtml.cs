@@ -1,7 +1,6 @@
 using Driveline.Protection;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
-using Driveline.Wording;
 
 namespace Driveline.Reports;
 
@@ -13,10 +12,14 @@ public static class VerdictHtml
 
     /// <summary>The page with options.</summary>
     /// <exception cref="ArgumentNullException">The verdict or the options are missing.</exception>
-    public static string Of(ProtectionVerdict verdict, ReportOptions options)
-    {
-        IReadOnlyList<ReportBlock> blocks = VerdictReport.Of(
-            verdict ?? throw new ArgumentNullException(nameof(verdict)), options ?? throw new ArgumentNullException(nameof(options)));
-        return HtmlRendering.Of(blocks, Languages.CodeOf(options.Language), TorqueLadderPicture.Fragment(verdict, options));
-    }
+    public static string Of(ProtectionVerdict verdict, ReportOptions options) =>
+        HtmlRendering.Page(Blocks(verdict, options), "page.kind.verdict", options);
+
+    /// <summary>A section for a page of the caller's, to be styled by <see cref="ReportStyle.Css"/>.</summary>
+    /// <exception cref="ArgumentNullException">The verdict or the options are missing.</exception>
+    public static string Fragment(ProtectionVerdict verdict, ReportOptions options) =>
+        HtmlRendering.Fragment(Blocks(verdict, options), options);
+
+    private static IReadOnlyList<ReportBlock> Blocks(ProtectionVerdict verdict, ReportOptions options) => VerdictReport.Of(
+        verdict ?? throw new ArgumentNullException(nameof(verdict)), options ?? throw new ArgumentNullException(nameof(options)));
 }

@@ -17,7 +17,12 @@ internal static class ChoiceReport
             ChoosingFindings.SmallerBetterBounded,
     ];
 
-    public static IReadOnlyList<ReportBlock> Of(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, ReportOptions options)
+    public static IReadOnlyList<ReportBlock> Checked(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, ReportOptions options) => Of(
+        choice ?? throw new ArgumentNullException(nameof(choice)),
+        settings ?? throw new ArgumentNullException(nameof(settings)),
+        options ?? throw new ArgumentNullException(nameof(options)));
+
+    private static List<ReportBlock> Of(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, ReportOptions options)
     {
         var phrase = new Phrase(Texts.In(options.Language), options.Units);
         var blocks = new List<ReportBlock>();
@@ -28,7 +33,8 @@ internal static class ChoiceReport
 
         // Of a driveline without a bolt the clutch alone is told of.
         bool isClutchAlone = settings.Count > 0 && choice.Findings.Any(f => f.Code == ChoosingFindings.NoBolt);
-        blocks.Add(ReportBlock.Lead(isClutchAlone ? SettingWords.Lead(settings[0], phrase) : Lead(choice, phrase)));
+        blocks.Add(isClutchAlone ? ReportBlock.Lead(SettingWords.Lead(settings[0], phrase), ChoiceTones.Of(settings[0]))
+            : ReportBlock.Lead(Lead(choice, phrase), ChoiceTones.Of(choice)));
         if (!isClutchAlone)
         {
             AddManuals(choice, phrase, blocks);

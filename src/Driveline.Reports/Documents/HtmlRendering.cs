@@ -1,92 +1,53 @@
 using System.Text;
+using Driveline.Reports.Verdicts;
+using Driveline.Wording;
 
 namespace Driveline.Reports.Documents;
 
-/// <summary>Blocks as one self-contained HTML page: no script, nothing loaded from elsewhere.</summary>
+/// <summary>Blocks as one self-contained HTML page, or as a part of a caller's page: no script, nothing loaded from elsewhere.</summary>
 internal static class HtmlRendering
 {
+    /// <summary>A whole page with its head and foot.</summary>
     /// <param name="blocks">The blocks.</param>
-    /// <param name="language">Language of the texts, e.g. "en".</param>
-    /// <param name="svg">The picture as an SVG element.</param>
-    public static string Of(IReadOnlyList<ReportBlock> blocks, string language, string svg)
+    /// <param name="kindCode">Text of what the page is, e.g. "page.kind.verdict".</param>
+    /// <param name="options">Title, language and head.</param>
+    public static string Page(IReadOnlyList<ReportBlock> blocks, string kindCode, ReportOptions options)
     {
-        string title = blocks.FirstOrDefault(b => b.Kind == ReportBlockKind.Title)?.Text ?? string.Empty;
+        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        string kind = phrase.Of(kindCode);
+        string? title = blocks.FirstOrDefault(b => b.Kind == ReportBlockKind.Title)?.Text;
+        string foot = "Driveline " + Version;
         var html = new StringBuilder();
-        html.Append("<!DOCTYPE html>\n<html lang=\"").Append(language).Append("\">\n<head>\n<meta charset=\"utf-8\">\n")
-            .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>").Append(Escape(title))
-            .Append("</title>\n<style>").Append(HtmlStyle.Css).Append("</style>\n</head>\n<body>\n");
-        foreach (ReportBlock block in blocks)
+        html.Append("<!DOCTYPE html>\n<html lang=\"").Append(Languages.CodeOf(options.Language))
+            .Append("\" class=\"dl-page\">\n<head>\n<meta charset=\"utf-8\">\n")
+            .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
+            .Append(Escape(title is null ? kind : title + " – " + kind)).Append("</title>\n<style>").Append(HtmlStyle.Css)
+            .Append("@page{@bottom-left{content:\"").Append(foot).Append("\"}}</style>\n</head>\n<body class=\"dl-body\">\n");
+        HtmlHead.Append(html, title is null ? null : kind, options.Head, phrase);
+        html.Append("<main class=\"dl-report\">\n");
+        if (title is null)
         {
-            Append(html, block, svg);
+            html.Append("<h1>").Append(Escape(kind)).Append("</h1>\n");
         }
 
-        return html.Append("</body>\n</html>\n").ToString();
+        new HtmlBlocks(html, phrase).Append(blocks);
+        return html.Append("</main>\n<footer class=\"dl-foot\">").Append(foot).Append(" · ").Append(Escape(phrase.Of("page.foot")))
+            .Append("</footer>\n</body>\n</html>\n").ToString();
+    }
+
+    /// <summary>A section for a page of the caller's, in its font; it needs the style of <see cref="HtmlStyle.Fragment"/> once.</summary>
+    public static string Fragment(IReadOnlyList<ReportBlock> blocks, ReportOptions options)
+    {
+        var html = new StringBuilder();
+        html.Append("<section class=\"dl-report\" lang=\"").Append(Languages.CodeOf(options.Language)).Append("\">\n");
+        new HtmlBlocks(html, new Phrase(Texts.In(options.Language), options.Units)).Append(blocks);
+        return html.Append("</section>\n").ToString();
     }
 
     /// <summary>A text in which no character means markup.</summary>
     public static string Escape(string text) => text
         .Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;").Replace("\"", "&quot;").Replace("'", "&#39;");
 
-    private static void Append(StringBuilder html, ReportBlock block, string svg)
-    {
-        switch (block.Kind)
-        {
-            case ReportBlockKind.Title:
-                Element(html, "h1", block.Text);
-                break;
-            case ReportBlockKind.Heading:
-                Element(html, "h2", block.Text);
-                break;
-            case ReportBlockKind.Lead:
-                html.Append("<p class=\"lead ").Append(block.Tone.ToString().ToLowerInvariant()).Append("\">").Append(Escape(block.Text))
-                    .Append("</p>\n");
-                break;
-            case ReportBlockKind.Paragraph:
-                Element(html, "p", block.Text);
-                break;
-            case ReportBlockKind.Bullets:
-                List(html, "ul", block.Items);
-                break;
-            case ReportBlockKind.Numbered:
-                List(html, "ol", block.Items);
-                break;
-            case ReportBlockKind.Table:
-                Table(html, block.Rows);
-                break;
-            case ReportBlockKind.Picture:
-                html.Append("<figure>\n").Append(svg).Append("\n</figure>\n");
-                break;
-        }
-    }
-
-    private static void Element(StringBuilder html, string name, string text) =>
-        html.Append('<').Append(name).Append('>').Append(Escape(text)).Append("</").Append(name).Append(">\n");
-
-    private static void List(StringBuilder html, string name, IReadOnlyList<string> items)
-    {
-        html.Append('<').Append(name).Append(">\n");
-        foreach (string item in items)
-        {
-            Element(html, "li", item);
-        }
-
-        html.Append("</").Append(name).Append(">\n");
-    }
-
-    private static void Table(StringBuilder html, IReadOnlyList<string[]> rows)
-    {
-        html.Append("<table>\n<thead>\n");
-        for (int r = 0; r < rows.Count; r++)
-        {
-            html.Append("<tr>");
-            foreach (string cell in rows[r])
-            {
-                html.Append(r == 0 ? "<th scope=\"col\">" : "<td>").Append(Escape(cell)).Append(r == 0 ? "</th>" : "</td>");
-            }
-
-            html.Append(r == 0 ? "</tr>\n</thead>\n<tbody>\n" : "</tr>\n");
-        }
-
-        html.Append("</tbody>\n</table>\n");
-    }
+    /// <summary>The version of the library, e.g. "0.1.0".</summary>
+    public static string Version { get; } = typeof(HtmlRendering).Assembly.GetName().Version?.ToString(3) ?? "0.0.0";
 }

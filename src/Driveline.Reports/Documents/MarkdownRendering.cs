@@ -6,7 +6,7 @@ namespace Driveline.Reports.Documents;
 internal static class MarkdownRendering
 {
     /// <param name="blocks">The blocks.</param>
-    /// <param name="picture">Address of the picture, relative to the report; null leaves the picture out.</param>
+    /// <param name="picture">Address of the first picture, relative to the report; null leaves it out.</param>
     public static string Of(IEnumerable<ReportBlock> blocks, string? picture)
     {
         var text = new StringBuilder();
@@ -32,11 +32,15 @@ internal static class MarkdownRendering
                 case ReportBlockKind.Numbered:
                     List(text, block.Items, k => (k + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + ". ");
                     break;
+                case ReportBlockKind.Steps:
+                    List(text, block.Items, k => (k + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + ". [ ] ");
+                    break;
                 case ReportBlockKind.Table:
                     Table(text, block.Rows);
                     break;
                 case ReportBlockKind.Picture when picture is not null:
                     text.Append("![").Append(Escape(block.Text)).Append("](<").Append(Address(picture)).Append(">)\n\n");
+                    picture = null;
                     break;
             }
         }

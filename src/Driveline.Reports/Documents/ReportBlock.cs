@@ -1,16 +1,12 @@
+using Driveline.Reports.Pictures;
+
 namespace Driveline.Reports.Documents;
 
 /// <summary>One block of a report, free of any markup. Every text in it is cleaned on the way in.</summary>
 internal sealed class ReportBlock
 {
     private ReportBlock(ReportBlockKind kind, string text, IReadOnlyList<string> items, IReadOnlyList<string[]> rows)
-        : this(kind, text, items, rows, LeadTone.Neutral)
     {
-    }
-
-    private ReportBlock(ReportBlockKind kind, string text, IReadOnlyList<string> items, IReadOnlyList<string[]> rows, LeadTone tone)
-    {
-        Tone = tone;
         Kind = kind;
         Text = text;
         Items = items;
@@ -19,11 +15,14 @@ internal sealed class ReportBlock
 
     public ReportBlockKind Kind { get; }
 
-    /// <summary>The text of a title, lead, heading or paragraph.</summary>
+    /// <summary>The text of a title, lead, heading or paragraph; the caption of a picture; the markup of a formula.</summary>
     public string Text { get; }
 
     /// <summary>The colour of a lead.</summary>
-    public LeadTone Tone { get; }
+    public LeadTone Tone { get; private set; }
+
+    /// <summary>True for a heading that begins a sheet of paper.</summary>
+    public bool IsSheet { get; private set; }
 
     /// <summary>The items of a list.</summary>
     public IReadOnlyList<string> Items { get; }
@@ -31,13 +30,19 @@ internal sealed class ReportBlock
     /// <summary>The rows of a table, heads first. Numbers stand in every column but the first.</summary>
     public IReadOnlyList<string[]> Rows { get; }
 
+    /// <summary>Draws a picture for a page, in a frame.</summary>
+    public Func<PictureFrame, string>? Drawn { get; private set; }
+
     public static ReportBlock Title(string text) => Of(ReportBlockKind.Title, text);
 
     public static ReportBlock Lead(string text) => Of(ReportBlockKind.Lead, text);
 
-    public static ReportBlock Lead(string text, LeadTone tone) => new(ReportBlockKind.Lead, CleanText.Line(text), [], [], tone);
+    public static ReportBlock Lead(string text, LeadTone tone) => new(ReportBlockKind.Lead, CleanText.Line(text), [], []) { Tone = tone };
 
     public static ReportBlock Heading(string text) => Of(ReportBlockKind.Heading, text);
+
+    /// <summary>A heading that begins a sheet of paper.</summary>
+    public static ReportBlock Sheet(string text) => new(ReportBlockKind.Heading, CleanText.Line(text), [], []) { IsSheet = true };
 
     public static ReportBlock Paragraph(string text) => Of(ReportBlockKind.Paragraph, text);
 
@@ -45,10 +50,15 @@ internal sealed class ReportBlock
 
     public static ReportBlock Numbered(IEnumerable<string> items) => Of(ReportBlockKind.Numbered, items);
 
+    /// <summary>Steps to be done one after the other, each with a box to tick.</summary>
+    public static ReportBlock Steps(IEnumerable<string> items) => Of(ReportBlockKind.Steps, items);
+
     public static ReportBlock Table(IEnumerable<string[]> rows) =>
         new(ReportBlockKind.Table, string.Empty, [], [.. rows.Select(row => Array.ConvertAll(row, CleanText.Line))]);
 
-    public static ReportBlock Picture(string heading) => Of(ReportBlockKind.Picture, heading);
+    /// <summary>A picture with its caption.</summary>
+    public static ReportBlock Picture(string caption, Func<PictureFrame, string> drawn) =>
+        new(ReportBlockKind.Picture, CleanText.Line(caption), [], []) { Drawn = drawn };
 
     private static ReportBlock Of(ReportBlockKind kind, string text) => new(kind, CleanText.Line(text), [], []);
 

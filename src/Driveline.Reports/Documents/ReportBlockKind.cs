@@ -24,6 +24,9 @@ internal enum ReportBlockKind
     /// <summary>Rows of cells; the first row holds the column heads.</summary>
     Table,
 
-    /// <summary>The place of the torque ladder's picture.</summary>
+    /// <summary>A picture.</summary>
     Picture,
+
+    /// <summary>Items in order, each to be ticked when it is done.</summary>
+    Steps,
 }

@@ -34,7 +34,7 @@ internal static class TextRendering
 
                     text.Append('\n');
                     break;
-                case ReportBlockKind.Numbered:
+                case ReportBlockKind.Numbered or ReportBlockKind.Steps:
                     for (int k = 0; k < block.Items.Count; k++)
                     {
                         string number = (k + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + ". ";

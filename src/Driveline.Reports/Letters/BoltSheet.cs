@@ -14,7 +14,7 @@ internal static class BoltSheet
             return;
         }
 
-        blocks.Add(ReportBlock.Heading(phrase.Of("letter.sheetA")));
-        blocks.Add(ReportBlock.Numbered(card.Steps.Select(s => phrase.Of(s.Code))));
+        blocks.Add(ReportBlock.Sheet(phrase.Of("letter.sheetA")));
+        blocks.Add(ReportBlock.Steps(card.Steps.Select(s => phrase.Of(s.Code))));
     }
 }

@@ -21,7 +21,7 @@ internal static class ClutchSheet
             return;
         }
 
-        blocks.Add(ReportBlock.Heading(phrase.Of("letter.sheetC")));
+        blocks.Add(ReportBlock.Sheet(phrase.Of("letter.sheetC")));
         blocks.Add(ReportBlock.Paragraph(phrase.Of(MayBeStuck(advice) ? "letter.sheetC.stuck" : "letter.sheetC.test")));
         AddSteps(MayBeStuck(advice) ? ServiceSteps.YearlyCheck : ServiceSteps.ScribeLineTest, phrase, blocks);
         AddSteps(ServiceSteps.LeverSetting, phrase, blocks);
@@ -35,6 +35,6 @@ internal static class ClutchSheet
     private static void AddSteps(ServiceProcedure procedure, Phrase phrase, List<ReportBlock> blocks)
     {
         blocks.Add(ReportBlock.Paragraph(phrase.Of(procedure.Code)));
-        blocks.Add(ReportBlock.Numbered(procedure.Steps.Select(s => phrase.Of(s.Words))));
+        blocks.Add(ReportBlock.Steps(procedure.Steps.Select(s => phrase.Of(s.Words))));
     }
 }

@@ -14,7 +14,7 @@ internal static class InspectionSheet
             return;
         }
 
-        blocks.Add(ReportBlock.Heading(phrase.Of("letter.sheetB")));
+        blocks.Add(ReportBlock.Sheet(phrase.Of("letter.sheetB")));
         blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("letter.inspect.tractor")
             .With("text", list.Tractor is { } tractor ? phrase.Of(tractor) : phrase.Of("letter.inspect.tractor.notKnown")))));
         if (list.PartLoads.Count > 0)
@@ -22,7 +22,7 @@ internal static class InspectionSheet
             blocks.Add(ReportBlock.Bullets(list.PartLoads.Select(l => NumbersSheet.Noticed(l, phrase)).Distinct()));
         }
 
-        blocks.Add(ReportBlock.Numbered(list.Before.Select(s => phrase.Of(s.Code))
+        blocks.Add(ReportBlock.Steps(list.Before.Select(s => phrase.Of(s.Code))
             .Concat(list.Items.Select(i => phrase.Of(i.Code) + " " + phrase.Of(i.StopCode)))));
     }
 }

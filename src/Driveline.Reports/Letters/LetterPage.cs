@@ -15,7 +15,7 @@ internal static class LetterPage
     {
         AddStanding(advice.Standing, phrase, blocks);
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.do")));
-        blocks.Add(ReportBlock.Numbered(Steps(advice, phrase)));
+        blocks.Add(ReportBlock.Steps(Steps(advice, phrase)));
         IReadOnlyList<OwnerAnswer> answers = advice.Answers;
         if (answers.Count > 0)
         {

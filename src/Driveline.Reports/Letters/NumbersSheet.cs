@@ -11,7 +11,7 @@ internal static class NumbersSheet
 {
     public static void Add(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
     {
-        blocks.Add(ReportBlock.Heading(phrase.Of("letter.sheetD")));
+        blocks.Add(ReportBlock.Sheet(phrase.Of("letter.sheetD")));
         if (advice.Diagnosis.Complaint.Symptom != Symptom.NotKnown)
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of(

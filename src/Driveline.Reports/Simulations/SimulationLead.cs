@@ -1,6 +1,7 @@
 using Driveline.Chains;
 using Driveline.Loads;
 using Driveline.Protection;
+using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
 
 namespace Driveline.Reports.Simulations;
@@ -16,6 +17,16 @@ internal static class SimulationLead
         string said = isKnown ? string.Join(" ", new[] { acts }.Concat(Parts(check, phrase))) : acts;
         return check.Simulation is { CanRun: true, Strike.Place: StrikePlace.Pan }
             ? phrase.Of("simulate.lead.pan") + " " + said : said;
+    }
+
+    /// <summary>Red where a part is damaged, green only where every part is known to hold.</summary>
+    public static LeadTone ToneOf(SimulationCheck check)
+    {
+        SimulatedLoad[] parts = [.. check.Loads.Where(l => l.Element is Part { StoresEnergy: false })];
+        return parts.Any(l => l.DamagedWith == Answer.Yes) ? LeadTone.Bad
+            : check.With is not null && check.Simulation.Strike is not { MissesDriveline: true } && parts.Length > 0
+                && parts.All(l => l.DamagedAt is not null && l.DamagedWith == Answer.No) ? LeadTone.Good
+            : LeadTone.Careful;
     }
 
     private static string Acts(SimulationCheck check, Phrase phrase) => check switch

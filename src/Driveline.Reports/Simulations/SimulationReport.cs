@@ -13,11 +13,20 @@ internal static class SimulationReport
 {
     private static readonly string[] Columns = ["with", "without", "damagedAt"];
 
-    public static IReadOnlyList<ReportBlock> Of(SimulationCheck check, ReportOptions options)
+    public static IReadOnlyList<ReportBlock> Checked(SimulationCheck check, ReportOptions options) => Of(
+        check ?? throw new ArgumentNullException(nameof(check)), options ?? throw new ArgumentNullException(nameof(options)));
+
+    private static List<ReportBlock> Of(SimulationCheck check, ReportOptions options)
     {
         var phrase = new Phrase(Texts.In(options.Language), options.Units);
         List<ReportBlock> blocks = Begin(check.Simulation.Event, options, phrase);
-        blocks.Add(ReportBlock.Lead(SimulationLead.Of(check, phrase)));
+        blocks.Add(ReportBlock.Lead(SimulationLead.Of(check, phrase), SimulationLead.ToneOf(check)));
+        if (check.With is not null || check.Without is not null)
+        {
+            blocks.Add(ReportBlock.Picture(
+                phrase.Of("simulate.picture.description"), frame => SimulationPicture.Fragment(check, options.WithTitle(null), frame)));
+        }
+
         if (check.Simulation.CanRun && check.Simulation.Assumed.Count > 0)
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of("simulate.undecided")));
@@ -51,7 +60,7 @@ internal static class SimulationReport
     {
         var phrase = new Phrase(Texts.In(options.Language), options.Units);
         List<ReportBlock> blocks = Begin(happened, options, phrase);
-        blocks.Add(ReportBlock.Lead(phrase.Of("simulate.lead.notKnown")));
+        blocks.Add(ReportBlock.Lead(phrase.Of("simulate.lead.notKnown"), LeadTone.Careful));
         Close(blocks, missing, SimulationCheck.CautionsFor(machine), phrase);
         return blocks;
     }

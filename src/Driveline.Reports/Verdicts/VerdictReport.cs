@@ -38,7 +38,7 @@ internal static class VerdictReport
             phrase.Of("report.quiet") + " " + AnswerSentences.Quiet(verdict, phrase),
             phrase.Of("report.asSpecified") + " " + SpecifiedSentences.Of(verdict.AsSpecified, phrase),
         ]));
-        AddLadder(verdict, phrase, blocks);
+        AddLadder(verdict, options, phrase, blocks);
         blocks.Add(ReportBlock.Heading(phrase.Of("report.fitted")));
         blocks.Add(verdict.Comparisons.Count < 2
             ? ReportBlock.Paragraph(AnswerSentences.Fitted(verdict.FittedAgainstSpecified, phrase))
@@ -66,10 +66,11 @@ internal static class VerdictReport
         return blocks;
     }
 
-    private static void AddLadder(ProtectionVerdict verdict, Phrase phrase, List<ReportBlock> blocks)
+    private static void AddLadder(ProtectionVerdict verdict, ReportOptions options, Phrase phrase, List<ReportBlock> blocks)
     {
         blocks.Add(ReportBlock.Heading(phrase.Of("report.ladder")));
-        blocks.Add(ReportBlock.Picture(phrase.Of("report.picture")));
+        blocks.Add(ReportBlock.Picture(
+            phrase.Of("ladder.description"), frame => TorqueLadderPicture.Fragment(verdict, options.WithTitle(null), frame)));
         IReadOnlyList<LadderRung> ladder = verdict.Ladder;
         if (ladder.Count == 0)
         {
