@@ -75,7 +75,9 @@ internal static class Cli
         IEnumerable<string> names = command.Subcommands.Select(c => c.Name)
             .Concat(command.Options.Select(o => o.Name))
             .Concat(parsed.RootCommandResult.Command.Options.Select(o => o.Name));
-        foreach (string token in parsed.UnmatchedTokens.Take(3))
+        IEnumerable<string> wrong = parsed.UnmatchedTokens.Concat(
+            parsed.CommandResult.Tokens.Select(t => t.Value).Where(Pages.CaseArgument.IsOption));
+        foreach (string token in wrong.Distinct().Take(3))
         {
             if (NearestName.Of(token, names) is { } near)
             {

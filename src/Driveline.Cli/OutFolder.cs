@@ -1,43 +1,10 @@
 using System.Text;
-using Driveline.Advice;
-using Driveline.Cases.Questions;
-using Driveline.Chains;
-using Driveline.Provenance;
-using Driveline.Reports;
 
 namespace Driveline.Cli;
 
 /// <summary>Writes files into the folder of --out: each whole or not at all, never over a folder.</summary>
 internal static class OutFolder
 {
-    /// <summary>Writes the picture and the reports of a case, and the calculation of each device that has one.</summary>
-    /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>
-    public static void WriteReports(string folder, CaseInput input, ReportOptions options, Terminal terminal)
-    {
-        string picture = input.Name + ".ladder.svg";
-        Write(folder, terminal,
-        [
-            new(picture, TorqueLadderPicture.Svg(input.Verdict, options)),
-            new(input.Name + ".report.md", VerdictMarkdown.Of(input.Verdict, options, picture)),
-            new(input.Name + ".report.html", VerdictHtml.Of(input.Verdict, options)),
-            .. Calculations(input, options),
-        ]);
-    }
-
-    private static IEnumerable<KeyValuePair<string, string>> Calculations(CaseInput input, ReportOptions options)
-    {
-        string[] sheets =
-        [
-            .. input.Verdict.Question.Chain.Devices
-                .Where(d => d.Sheet().Count > 0)
-                .Select(d => CalculationSheet.Markdown(d.Name, d.Sheet(), BasesOf(d), options.Language)),
-        ];
-        return sheets.Length == 0 ? [] : [new(input.Name + ".calculation.md", string.Join("\n", sheets))];
-    }
-
-    private static IReadOnlyList<Basis> BasesOf(ProtectiveDevice device) =>
-        device.Running?.Basis is { } basis ? [basis.Low, basis.Expected, basis.High] : [];
-
     /// <summary>Writes one file, whole or not at all.</summary>
     /// <exception cref="BadInputException">It is a folder or cannot be written.</exception>
     public static void WriteFile(string path, string content, string option)
@@ -57,37 +24,16 @@ internal static class OutFolder
         }
     }
 
-    /// <summary>Writes the answer to an owner's letter.</summary>
+    /// <summary>Writes files by name and content, over what is there.</summary>
     /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>
-    public static void WriteAdvice(string folder, CaseInput input, OwnerAdvice advice, ReportOptions options, Terminal terminal) =>
-        Write(folder, terminal,
-    [
-        new(input.Name + ".advice.md", AdviceMarkdown.Of(advice, options)),
-        new(input.Name + ".advice.html", AdviceHtml.Of(advice, options)),
-    ]);
+    public static void Write(string folder, Terminal terminal, IReadOnlyList<KeyValuePair<string, string>> files) =>
+        Write(folder, terminal, files, isForced: true);
 
-    /// <summary>
-    /// Writes the picture, the traces and the report of a simulation; the report alone, which says why, when there is no curve to draw.
-    /// </summary>
-    /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>
-    public static void WriteSimulation(
-        string folder, CaseInput input, CaseSimulation run, string text, ReportOptions options, Terminal terminal)
+    /// <summary>Writes files by name and content: all are there in full before the first takes its name.</summary>
+    /// <exception cref="BadInputException">The folder or a file in it cannot be written, or is there and is not forced.</exception>
+    public static void Write(string folder, Terminal terminal, IReadOnlyList<KeyValuePair<string, string>> files, bool isForced)
     {
-        string name = input.Name + "." + run.Event.ToString().ToLowerInvariant();
-        var files = new List<KeyValuePair<string, string>> { new(name + ".txt", text) };
-        if (run.Check is { } check && (check.With ?? check.Without) is not null)
-        {
-            files.Add(new(name + ".svg", SimulationPicture.Svg(check, options)));
-            files.Add(new(name + ".csv", SimulationCsv.Of(check, options)));
-        }
-
-        Write(folder, terminal, files);
-    }
-
-    /// <summary>Writes files by name and content.</summary>
-    /// <exception cref="BadInputException">The folder or a file in it cannot be written.</exception>
-    public static void Write(string folder, Terminal terminal, IReadOnlyList<KeyValuePair<string, string>> files)
-    {
+        var whole = new List<(string Temporary, string Path)>();
         try
         {
             if (File.Exists(folder))
@@ -96,20 +42,36 @@ internal static class OutFolder
             }
 
             Directory.CreateDirectory(folder);
-            if (files.Select(f => Path.Combine(folder, f.Key)).FirstOrDefault(Directory.Exists) is { } taken)
+            string[] paths = [.. files.Select(f => Path.Combine(folder, f.Key))];
+            if (paths.FirstOrDefault(Directory.Exists) is { } taken)
             {
                 throw new BadInputException("'" + taken + "' is a folder; nothing was written.");
             }
 
-            foreach ((string name, string content) in files)
+            if (!isForced && paths.FirstOrDefault(File.Exists) is { } old)
             {
-                WriteWhole(Path.Combine(folder, name), content);
-                terminal.Progress("Wrote " + Path.Combine(folder, name));
+                throw new BadInputException("'" + old + "' is there already; nothing was written. --force writes over it.");
+            }
+
+            for (int k = 0; k < paths.Length; k++)
+            {
+                whole.Add((paths[k] + "." + Guid.NewGuid().ToString("N") + ".tmp", paths[k]));
+                File.WriteAllText(whole[k].Temporary, files[k].Value, new UTF8Encoding(false));
+            }
+
+            foreach ((string temporary, string path) in whole)
+            {
+                File.Move(temporary, path, isForced);
+                terminal.Progress("Wrote " + path);
             }
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             throw new BadInputException("--out '" + folder + "' cannot be written: " + failed.Message);
+        }
+        finally
+        {
+            whole.ForEach(w => File.Delete(w.Temporary));
         }
     }
 

@@ -5,6 +5,7 @@ using Driveline.Reports.Letters;
 namespace Driveline.Reports;
 
 /// <summary>An advice as one self-contained HTML page: the content of <see cref="AdviceText"/>, with boxes to tick.</summary>
+/// <remarks>What the options' head leaves out is taken from the letter: from, to, machine, date, reference.</remarks>
 public static class AdviceHtml
 {
     /// <summary>The page in English, in metric units.</summary>
@@ -13,7 +14,7 @@ public static class AdviceHtml
     /// <summary>The page with options.</summary>
     /// <exception cref="ArgumentNullException">The advice or the options are missing.</exception>
     public static string Of(OwnerAdvice advice, ReportOptions options) =>
-        HtmlRendering.Page(Blocks(advice, options), "page.kind.letter", options);
+        HtmlRendering.Page(Blocks(advice, options), "page.kind.letter", options.WithHead(LetterOpening.HeadOf(advice.Head, options)));
 
     /// <summary>A section for a page of the caller's, to be styled by <see cref="ReportStyle.Css"/>.</summary>
     /// <exception cref="ArgumentNullException">The advice or the options are missing.</exception>

@@ -25,9 +25,8 @@ public static class SimulationText
     /// <param name="span">Its span; null for the report of the check alone.</param>
     /// <param name="options">Language, units and title.</param>
     /// <exception cref="ArgumentNullException">The check or the options are missing.</exception>
-    public static string Of(SimulationCheck check, SimulationSpan? span, ReportOptions options) => span is null ? Of(check, options)
-        : TextRendering.Of(SpanReport.Of(
-            span, check ?? throw new ArgumentNullException(nameof(check)), options ?? throw new ArgumentNullException(nameof(options))));
+    public static string Of(SimulationCheck check, SimulationSpan? span, ReportOptions options) =>
+        TextRendering.Of(SimulationReport.Checked(check, span, options));
 
     /// <summary>The report of an event that cannot even be set up: what is missing, and the cautions.</summary>
     /// <exception cref="ArgumentNullException">The findings or the options are missing.</exception>

@@ -117,7 +117,8 @@ public class AssessTests
         Assert.EndsWith("</html>\n", File.ReadAllText(Path.Combine(folder, "case.report.html")), StringComparison.Ordinal);
         Assert.Contains(
             "](<case.ladder.svg>)", File.ReadAllText(Path.Combine(folder, "case.report.md"), Encoding.UTF8), StringComparison.Ordinal);
-        CliRun again = CliRun.WithInput(SampleCase.Bare, "assess", "-", "--out", folder);
+        Assert.Contains("--force", CliRun.Refused(SampleCase.Bare, "assess", "-", "--out", folder), StringComparison.Ordinal);
+        CliRun again = CliRun.WithInput(SampleCase.Bare, "assess", "-", "--out", folder, "--force");
         Assert.Equal(1, again.Code);
         Assert.Equal(3, Directory.GetFileSystemEntries(folder).Length);
     }

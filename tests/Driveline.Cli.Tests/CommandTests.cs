@@ -20,7 +20,7 @@ public class CommandTests
     [InlineData("demo", "--units", "furlongs")]
     [InlineData("demo", "--language", "tlh")]
     [InlineData("assess", "-", "--unknown")]
-    [InlineData("assess", "a", "b")]
+    [InlineData("demo", "a", "b")]
     [InlineData("schema", "@file")]
     public void MissingOrWrongOption_IsRefusedWithAHint(params string[] args) =>
         Assert.Contains("--help", CliRun.Refused(string.Empty, args), StringComparison.Ordinal);

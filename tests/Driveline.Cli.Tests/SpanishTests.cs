@@ -61,7 +61,7 @@ public class SpanishTests
     {
         string folder = Directory.CreateTempSubdirectory("driveline").FullName;
         Assert.Equal(1, CliRun.WithInput(SampleCase.Bare, "assess", "-", "--out", folder, "--language", "es").Code);
-        Assert.Contains("<html lang=\"es\">", File.ReadAllText(Path.Combine(folder, "case.report.html")), StringComparison.Ordinal);
+        Assert.Contains("<html lang=\"es\" ", File.ReadAllText(Path.Combine(folder, "case.report.html")), StringComparison.Ordinal);
         Assert.Contains("## Tenga cuidado", File.ReadAllText(Path.Combine(folder, "case.report.md")), StringComparison.Ordinal);
         Assert.Contains(
             "Par en la toma de fuerza del tractor", File.ReadAllText(Path.Combine(folder, "case.ladder.svg")), StringComparison.Ordinal);

@@ -2,7 +2,7 @@ using System.CommandLine;
 using Driveline.Advice;
 using Driveline.Cases;
 using Driveline.Cases.Results;
-using Driveline.Reports;
+using Driveline.Cli.Pages;
 
 namespace Driveline.Cli.Commands;
 
@@ -13,11 +13,10 @@ internal static class AdviseCommand
 {
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
-        var path = new Argument<string?>("CASE")
-        {
-            Description = "A case file (*.case.json) with a complaint, or the name of a built-in case; - reads standard input.",
-            Arity = ArgumentArity.ZeroOrOne,
-        };
+        Argument<string[]> paths = CaseArgument.Several(
+            "A case file (*.case.json) with a complaint, or the name of a built-in case, or several; - reads standard input.",
+            isNeeded: false);
+        var pages = new PageOptions(shared);
         var interview = new Option<bool>(
             "--interview")
         { Description = "Ask one question after another first; without CASE, from the beginning." };
@@ -30,31 +29,41 @@ internal static class AdviseCommand
         var command = new Command("advise",
             "Says why bolts keep breaking or why nothing gave, what to check next, what to change, and what that costs in protection.")
         {
-            path, interview, save, shared.Out,
+            paths, interview, save,
         };
+        pages.AddTo(command);
         command.SetAction(parsed =>
         {
-            string? from = parsed.GetValue(path);
+            string[] from = parsed.GetValue(paths) ?? [];
             bool isInterview = parsed.GetValue(interview);
             Check(from, isInterview, parsed.GetValue(save));
-            CaseInput input = InputOf(from, terminal);
+            CheckSeveral(from, isInterview || parsed.GetValue(shared.Json));
+            List<CaseInput> cases = [.. from.DefaultIfEmpty(null).Select(f => InputOf(f, terminal))];
             if (isInterview)
             {
                 // The dialogue leaves standard output to the JSON.
                 TextWriter dialogue = parsed.GetValue(shared.Json) ? terminal.Dialogue : terminal.Output;
                 var session = new InterviewSession(terminal.Input, dialogue, shared.LanguageOf(parsed), parsed.GetValue(save));
-                input = CaseInput.Of(input.Name, session.Run(input.File));
+                cases = [CaseInput.Of(cases[0].Name, session.Run(cases[0].File))];
             }
 
-            Print(input, parsed, terminal, shared);
+            Print(cases, parsed, terminal, shared, pages);
             return ExitCode.Answered;
         });
         return command;
     }
 
-    private static void Check(string? from, bool isInterview, string? save)
+    private static void CheckSeveral(string[] from, bool isOneAnswer)
     {
-        if (!isInterview && from is null)
+        if (from.Length > 1 && isOneAnswer)
+        {
+            throw new BadInputException("--interview and --json take one case at a time; several were given.");
+        }
+    }
+
+    private static void Check(string[] from, bool isInterview, string? save)
+    {
+        if (!isInterview && from.Length == 0)
         {
             throw new BadInputException("CASE is missing; without a case file, advise --interview asks for the facts.");
         }
@@ -64,7 +73,7 @@ internal static class AdviseCommand
             throw new BadInputException("--save keeps the answers of an interview; add --interview.");
         }
 
-        if (isInterview && from == "-")
+        if (isInterview && from.Contains("-"))
         {
             throw new BadInputException("--interview reads your answers from standard input; the case must be a file.");
         }
@@ -74,22 +83,15 @@ internal static class AdviseCommand
         : from != "-" && !File.Exists(from) && EmbeddedCases.Names.Contains(from, StringComparer.OrdinalIgnoreCase) ? EmbeddedCases.Of(from)
         : CaseInput.Of(from, terminal);
 
-    private static void Print(CaseInput input, ParseResult parsed, Terminal terminal, SharedOptions shared)
+    private static void Print(
+        List<CaseInput> cases, ParseResult parsed, Terminal terminal, SharedOptions shared, PageOptions pages)
     {
-        OwnerAdvice advice = input.Asked.Advice();
-        ReportOptions options = shared.ReportOf(parsed, input.Title);
-        if (parsed.GetValue(shared.Out) is { } folder)
-        {
-            OutFolder.WriteAdvice(folder, input, advice, options, terminal);
-        }
-
+        OwnerAdvice[] advices = [.. cases.Select(c => c.Asked.Advice())];
+        new PageOutput(pages, terminal, shared).Put(
+            parsed, [.. cases.Select((c, k) => CaseReports.Advice(c, advices[k], pages.Of(parsed, c.Title)))]);
         if (parsed.GetValue(shared.Json))
         {
-            JsonText.Print(terminal, AdviceJson.Of(advice, shared.ResultOf(parsed, input.File)));
-        }
-        else
-        {
-            terminal.Output.Write(AdviceText.Of(advice, options));
+            JsonText.Print(terminal, AdviceJson.Of(advices[0], shared.ResultOf(parsed, cases[0].File)));
         }
     }
 }

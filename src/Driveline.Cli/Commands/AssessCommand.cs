@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Driveline.Cases.Results;
+using Driveline.Cli.Pages;
 using Driveline.Protection;
-using Driveline.Reports;
 
 namespace Driveline.Cli.Commands;
 
@@ -10,36 +10,32 @@ internal static class AssessCommand
 {
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
-        var path = new Argument<string>("CASE") { Description = "A case file (*.case.json); - reads standard input." };
+        Argument<string[]> paths = CaseArgument.Several("A case file (*.case.json), or several; - reads standard input.", isNeeded: true);
+        var pages = new PageOptions(shared);
         var command = new Command("assess", "Says whether the protection acts before a part breaks and stays quiet in normal work.")
         {
-            path, shared.Out,
+            paths,
         };
+        pages.AddTo(command);
         command.SetAction(parsed =>
         {
-            CaseInput input = CaseInput.Of(parsed.GetRequiredValue(path), terminal);
-            Print(input, parsed, terminal, shared);
-            return input.Verdict.Headline == Headline.Protected ? ExitCode.Answered : ExitCode.NotProtected;
+            var output = new PageOutput(pages, terminal, shared);
+            IReadOnlyList<CaseInput> cases = output.Cases(parsed, parsed.GetRequiredValue(paths));
+            Print(cases, parsed, terminal, shared, pages);
+            return cases.All(c => c.Verdict.Headline == Headline.Protected) ? ExitCode.Answered : ExitCode.NotProtected;
         });
         return command;
     }
 
-    /// <summary>Prints one verdict and writes its files when a folder is given.</summary>
-    public static void Print(CaseInput input, ParseResult parsed, Terminal terminal, SharedOptions shared)
+    /// <summary>Prints verdicts and writes their files when a folder is given.</summary>
+    public static void Print(
+        IReadOnlyList<CaseInput> cases, ParseResult parsed, Terminal terminal, SharedOptions shared, PageOptions pages)
     {
-        ReportOptions options = shared.ReportOf(parsed, input.Title);
-        if (parsed.GetValue(shared.Out) is { } folder)
-        {
-            OutFolder.WriteReports(folder, input, options, terminal);
-        }
-
+        new PageOutput(pages, terminal, shared).Put(
+            parsed, [.. cases.Select(c => CaseReports.Verdict(c, pages.Of(parsed, c.Title)))]);
         if (parsed.GetValue(shared.Json))
         {
-            JsonText.Print(terminal, VerdictJson.Of(input.Verdict, shared.ResultOf(parsed, input.File)));
-        }
-        else
-        {
-            terminal.Output.Write(VerdictText.Of(input.Verdict, options));
+            JsonText.Print(terminal, VerdictJson.Of(cases[0].Verdict, shared.ResultOf(parsed, cases[0].File)));
         }
     }
 }

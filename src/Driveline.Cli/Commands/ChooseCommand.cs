@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Driveline.Cases.Results;
 using Driveline.Choosing;
-using Driveline.Reports;
+using Driveline.Cli.Pages;
 
 namespace Driveline.Cli.Commands;
 
@@ -10,7 +10,8 @@ internal static class ChooseCommand
 {
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
-        var path = new Argument<string>("CASE") { Description = "A case file (*.case.json); - reads standard input." };
+        Argument<string[]> paths = CaseArgument.Several("A case file (*.case.json), or several; - reads standard input.", isNeeded: true);
+        var pages = new PageOptions(shared);
         var bolt = new Option<string?>(
             "--bolt")
         {
@@ -19,19 +20,18 @@ internal static class ChooseCommand
         };
         var command = new Command(
             "choose", "Ranks the bolts that fit by the worse of their two margins and finds the settings that suit a slip clutch, or "
-                + "says what would help when there is none.") { path, bolt };
+                + "says what would help when there is none.") { paths, bolt };
+        pages.AddTo(command);
         command.SetAction(parsed =>
         {
-            CaseInput input = CaseInput.Of(parsed.GetRequiredValue(path), terminal);
-            BoltChoice choice = ChoiceOf(input, parsed.GetValue(bolt));
-            IReadOnlyList<ClutchChoice> settings = input.Asked.Settings();
+            var output = new PageOutput(pages, terminal, shared);
+            IReadOnlyList<CaseInput> cases = output.Cases(parsed, parsed.GetRequiredValue(paths));
+            BoltChoice[] choices = [.. cases.Select(c => ChoiceOf(c, parsed.GetValue(bolt)))];
+            output.Put(parsed,
+                [.. cases.Select((c, k) => CaseReports.Choice(c, choices[k], c.Asked.Settings(), pages.Of(parsed, c.Title)))]);
             if (parsed.GetValue(shared.Json))
             {
-                JsonText.Print(terminal, ChoiceJson.Of(choice, settings, shared.ResultOf(parsed, input.File)));
-            }
-            else
-            {
-                terminal.Output.Write(ChoiceText.Of(choice, settings, shared.ReportOf(parsed, input.Title)));
+                JsonText.Print(terminal, ChoiceJson.Of(choices[0], cases[0].Asked.Settings(), shared.ResultOf(parsed, cases[0].File)));
             }
 
             return ExitCode.Answered;

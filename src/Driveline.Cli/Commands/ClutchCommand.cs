@@ -3,7 +3,7 @@ using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
 using Driveline.Chains;
 using Driveline.Clutches;
-using Driveline.Reports;
+using Driveline.Cli.Pages;
 using UnitsNet;
 
 namespace Driveline.Cli.Commands;
@@ -26,7 +26,9 @@ internal static class ClutchCommand
 
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
-        var path = new Argument<string>("CASE") { Description = "A case file (*.case.json) with a slip clutch; - reads standard input." };
+        Argument<string[]> paths = CaseArgument.Several(
+            "A case file (*.case.json) with a slip clutch, or several; - reads standard input.", isNeeded: true);
+        var pages = new PageOptions(shared);
         var set = new Option<string?>(
             "--set")
         {
@@ -45,22 +47,23 @@ internal static class ClutchCommand
         var command = new Command(
             "clutch", "Says at what torque a slip clutch slips, whether it may be trusted to, how hot it gets, and how to set it.")
         {
-            path, set, name, steps,
+            paths, set, name, steps,
         };
+        pages.AddTo(command);
         command.SetAction(parsed =>
         {
             Torque? wanted = parsed.GetValue(set) is { } text ? TorqueOption.Parse("--set", text) : null;
-            CaseInput input = CaseInput.Of(parsed.GetRequiredValue(path), terminal);
-            ClutchReview review = ReviewOf(ClutchOf(input, parsed.GetValue(name)), wanted)
-                .WithFirstCautions(CaseClutch.CautionsOfMachine(input.File));
-            IReadOnlyList<ServiceProcedure> procedures = parsed.GetValue(steps) is { } chosen ? Procedures[chosen] : review.Procedures;
+            var output = new PageOutput(pages, terminal, shared);
+            IReadOnlyList<CaseInput> cases = output.Cases(parsed, parsed.GetRequiredValue(paths));
+            ClutchReview[] reviews = [.. cases.Select(c => ReviewOf(ClutchOf(c, parsed.GetValue(name)), wanted)
+                .WithFirstCautions(CaseClutch.CautionsOfMachine(c.File)))];
+            IReadOnlyList<ServiceProcedure> StepsOf(ClutchReview review) =>
+                parsed.GetValue(steps) is { } chosen ? Procedures[chosen] : review.Procedures;
+            output.Put(parsed,
+                [.. cases.Select((c, k) => CaseReports.Clutch(c, reviews[k], StepsOf(reviews[k]), pages.Of(parsed, c.Title)))]);
             if (parsed.GetValue(shared.Json))
             {
-                JsonText.Print(terminal, ClutchJson.Of(review, procedures, shared.ResultOf(parsed, input.File)));
-            }
-            else
-            {
-                terminal.Output.Write(ClutchText.Of(review, procedures, shared.ReportOf(parsed, input.Title)));
+                JsonText.Print(terminal, ClutchJson.Of(reviews[0], StepsOf(reviews[0]), shared.ResultOf(parsed, cases[0].File)));
             }
 
             return ExitCode.Answered;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
 using Driveline.Cases.Results;
+using Driveline.Cli.Pages;
 using Driveline.Reports;
 using Driveline.Wording;
 
@@ -17,15 +18,17 @@ internal static class DemoCommand
             "NAME")
         { Description = "One of the built-in cases; without it, all of them.", Arity = ArgumentArity.ZeroOrOne };
         var list = new Option<bool>("--list") { Description = "Only list the names of the built-in cases." };
+        var pages = new PageOptions(shared);
         var command = new Command("demo", "Shows the built-in cases: an overview and the first in full, or the one named.")
         {
-            name, list, shared.Out,
+            name, list,
         };
+        pages.AddTo(command);
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(name) is { } one)
             {
-                AssessCommand.Print(EmbeddedCases.Of(one), parsed, terminal, shared);
+                AssessCommand.Print([EmbeddedCases.Of(one)], parsed, terminal, shared, pages);
             }
             else if (parsed.GetValue(list))
             {
@@ -33,7 +36,7 @@ internal static class DemoCommand
             }
             else
             {
-                All(parsed, terminal, shared);
+                All(parsed, terminal, shared, pages);
             }
 
             return ExitCode.Answered;
@@ -66,7 +69,7 @@ internal static class DemoCommand
         });
     }
 
-    private static void All(ParseResult parsed, Terminal terminal, SharedOptions shared)
+    private static void All(ParseResult parsed, Terminal terminal, SharedOptions shared, PageOptions pages)
     {
         List<CaseInput> cases = [.. EmbeddedCases.Names.Select(EmbeddedCases.Of)];
         if (cases.Count == 0)
@@ -76,10 +79,8 @@ internal static class DemoCommand
 
         if (parsed.GetValue(shared.Out) is { } folder)
         {
-            foreach (CaseInput input in cases)
-            {
-                OutFolder.WriteReports(folder, input, shared.ReportOf(parsed, input.Title), terminal);
-            }
+            new PageOutput(pages, terminal, shared).Write(
+                parsed, [.. cases.Select(c => CaseReports.Verdict(c, pages.Of(parsed, c.Title)))], parsed.GetValue(pages.Form), folder);
         }
 
         if (parsed.GetValue(shared.Json))

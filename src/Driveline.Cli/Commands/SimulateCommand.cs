@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
-using Driveline.Reports;
+using Driveline.Cli.Pages;
 
 namespace Driveline.Cli.Commands;
 
@@ -10,9 +10,9 @@ internal static class SimulateCommand
 {
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
-        var path = new Argument<string?>(
-            "CASE")
-        { Description = "A case file (*.case.json); - reads standard input.", Arity = ArgumentArity.ZeroOrOne };
+        Argument<string[]> paths = CaseArgument.Several(
+            "A case file (*.case.json), or several; - reads standard input.", isNeeded: false);
+        var pages = new PageOptions(shared);
         var model = new Option<string?>(
             "--model")
         {
@@ -26,38 +26,31 @@ internal static class SimulateCommand
         var command = new Command("simulate",
             "Simulates letting the PTO clutch in, or a strike: what each part carries in time, with and without the protection.")
         {
-            path, model, which, shared.Out,
+            paths, model, which,
         };
-        command.SetAction(parsed => (parsed.GetValue(path), parsed.GetValue(model)) switch
+        pages.AddTo(command);
+        command.SetAction(parsed => (parsed.GetValue(paths) ?? [], parsed.GetValue(model)) switch
         {
-            ({ } file, null) => RunCase(file, parsed.GetValue(which), parsed, terminal, shared),
-            (null, { } file) when parsed.GetValue(which) is not null || parsed.GetValue(shared.Out) is not null =>
-                throw new BadInputException("--model '" + file + "' takes neither --event nor --out: it writes its numbers with --json."),
-            (null, { } file) => SimulateModel.Run(file, parsed, terminal, shared),
+            ({ Length: > 0 } files, null) => RunCases(files, parsed.GetValue(which), parsed, terminal, shared, pages),
+            ({ Length: 0 }, { } file) when parsed.GetValue(which) is not null || parsed.GetValue(shared.Out) is not null
+                || parsed.GetValue(pages.Form) is not null => throw new BadInputException(
+                    "--model '" + file + "' takes neither --event nor --out nor --report: it writes its numbers with --json."),
+            ({ Length: 0 }, { } file) => SimulateModel.Run(file, parsed, terminal, shared),
             _ => throw new BadInputException("simulate needs one of CASE and --model MODEL. See 'driveline simulate --help'."),
         });
         return command;
     }
 
-    private static int RunCase(string path, string? happened, ParseResult parsed, Terminal terminal, SharedOptions shared)
+    private static int RunCases(
+        string[] files, string? happened, ParseResult parsed, Terminal terminal, SharedOptions shared, PageOptions pages)
     {
-        CaseInput input = CaseInput.Of(path, terminal);
-        CaseSimulation run = input.Simulate(happened);
-        ReportOptions options = shared.ReportOf(parsed, input.Title);
-        string text = run.Check is { } check ? SimulationText.Of(check, run.Span, options)
-            : SimulationText.OfMissing(run.Event, run.Missing, run.Machine, options);
-        if (parsed.GetValue(shared.Out) is { } folder)
-        {
-            OutFolder.WriteSimulation(folder, input, run, text, options, terminal);
-        }
-
+        var output = new PageOutput(pages, terminal, shared);
+        IReadOnlyList<CaseInput> cases = output.Cases(parsed, files);
+        CaseSimulation[] runs = [.. cases.Select(c => c.Simulate(happened))];
+        output.Put(parsed, [.. cases.Select((c, k) => CaseReports.Simulation(c, runs[k], pages.Of(parsed, c.Title)))]);
         if (parsed.GetValue(shared.Json))
         {
-            JsonText.Print(terminal, SimulationJson.Of(run, shared.ResultOf(parsed, input.File)));
-        }
-        else
-        {
-            terminal.Output.Write(text);
+            JsonText.Print(terminal, SimulationJson.Of(runs[0], shared.ResultOf(parsed, cases[0].File)));
         }
 
         return ExitCode.Answered;

@@ -11,8 +11,8 @@ namespace Driveline.Reports.Clutches;
 /// <summary>The content of a clutch's report, once for every form it is printed in. The cautions always come last.</summary>
 internal static class ClutchReport
 {
-    public static IReadOnlyList<ReportBlock> Checked(ClutchReview review, IReadOnlyList<ServiceProcedure> procedures, ReportOptions options) =>
-        Of(
+    public static IReadOnlyList<ReportBlock> Checked(
+        ClutchReview review, IReadOnlyList<ServiceProcedure> procedures, ReportOptions options) => Of(
             review ?? throw new ArgumentNullException(nameof(review)),
             procedures ?? throw new ArgumentNullException(nameof(procedures)),
             options ?? throw new ArgumentNullException(nameof(options)));
@@ -28,7 +28,8 @@ internal static class ClutchReport
             AddSetting(review, setting, phrase, blocks);
         }
 
-        blocks.Add(ReportBlock.Heading(phrase.Of(review.Setting is { IsReached: true } ? "clutchReport.torque.set" : "clutchReport.torque")));
+        blocks.Add(ReportBlock.Heading(phrase.Of(
+            review.Setting is { IsReached: true } ? "clutchReport.torque.set" : "clutchReport.torque")));
         blocks.Add(ReportBlock.Bullets(Torques(review, phrase)));
         blocks.Add(ReportBlock.Heading(phrase.Of("clutchReport.heat")));
         blocks.Add(ReportBlock.Bullets(Heat(review, phrase)));

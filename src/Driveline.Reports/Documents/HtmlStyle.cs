@@ -1,6 +1,6 @@
 namespace Driveline.Reports.Documents;
 
-/// <summary>The style of every page and fragment: readable on a phone, on a dark screen and on paper, and nothing is ever cut off.</summary>
+/// <summary>The style of every page and fragment: readable on a phone, on a dark screen and on paper; nothing is cut off.</summary>
 internal static class HtmlStyle
 {
     /// <summary>For a report inside a caller's page: its font, its size, its colour scheme stay the caller's.</summary>
@@ -26,7 +26,8 @@ internal static class HtmlStyle
         + ".dl-report figure{margin:1em 0;max-width:62em}.dl-report figcaption{font-size:.85em}"
         + ".dl-at-narrow{display:none}.dl-pic{display:block;max-width:100%;height:auto}"
         + ".dl-report math{font-size:1.1em}.dl-sum{padding:.1em 0 .1em 1em;border-left:2px solid #c9c9d1}"
-        + ".dl-sign{display:flex;flex-wrap:wrap;gap:1em 2em;margin:2.5em 0 1em}.dl-sign div{flex:1 1 12em;border-top:1px solid;padding-top:.2em}"
+        + ".dl-sign{display:flex;flex-wrap:wrap;gap:1em 2em;margin:2.5em 0 1em}"
+        + ".dl-sign div{flex:1 1 12em;border-top:1px solid;padding-top:.2em}"
         + ".dl-sr{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}"
         + "@container (max-width:40em){.dl-at-wide{display:none}.dl-at-narrow{display:block}.dl-at-narrow .dl-pic{margin:auto}"
         + ".dl-report th,.dl-report td{padding:.25em .3em;font-size:.9em}.dl-report tr>:first-child{overflow-wrap:anywhere}"

@@ -28,9 +28,9 @@ internal sealed class LadderDrawing
         phrase = new Phrase(Wording.Texts.In(options.Language), options.Units);
         title = options.Title is null ? null : CleanText.Title(options.Title);
         Title = AnswerSentences.Headline(verdict, phrase);
-        headline = TextWidths.Lines(Title, frame.Inner, frame.Headline, true);
+        headline = frame.HasHeadline ? TextWidths.Lines(Title, frame.Inner, frame.Headline, true) : [];
         tone = LeadTones.Of(verdict);
-        answers = AnswersOf(verdict);
+        answers = frame.HasHeadline ? AnswersOf(verdict) : [];
         IReadOnlyList<LadderRow> rows = LadderRows.Of(verdict, phrase);
         gaps = LadderGaps.Of(verdict, phrase);
         layout = new LadderLayout(frame, [.. rows, .. gaps]);
@@ -49,7 +49,7 @@ internal sealed class LadderDrawing
     private double HeadlineHeight => headline.Count * SvgCanvas.LineHeight(frame.Headline);
 
     private double RowsTop => frame.Margin + (title is null ? 0 : 24) + HeadlineHeight
-        + (answers.Count * SvgCanvas.LineHeight(frame.Name)) + 26;
+        + (answers.Count * SvgCanvas.LineHeight(frame.Name)) + (frame.HasHeadline ? 26 : 0);
 
     public void Draw(SvgCanvas canvas)
     {
@@ -60,7 +60,11 @@ internal sealed class LadderDrawing
             y += 24;
         }
 
-        canvas.Box(frame.Margin / 3, y, frame.Margin / 3, HeadlineHeight, SvgPalette.Of(tone), SvgInk.None, 0);
+        if (headline.Count > 0)
+        {
+            canvas.Box(frame.Margin / 3, y, frame.Margin / 3, HeadlineHeight, SvgPalette.Of(tone), SvgInk.None, 0);
+        }
+
         y += canvas.Column(frame.Margin, y, headline, frame.Headline, SvgInk.Ink, true);
         canvas.Column(frame.Margin, y + 6, answers, frame.Name, SvgInk.Ink, false);
 

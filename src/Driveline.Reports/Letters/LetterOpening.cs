@@ -40,6 +40,21 @@ internal static class LetterOpening
         }
     }
 
+    /// <summary>The head of the letter's page: the caller's, and what it leaves out from the letter.</summary>
+    public static ReportHead HeadOf(LetterHead letter, ReportOptions options)
+    {
+        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        ReportHead head = options.Head;
+        string machine = string.Join(" ", new[] { letter.Machine, letter.Serial }.Where(t => !string.IsNullOrWhiteSpace(t)));
+        string day = Day(letter.Date, phrase);
+        return ReportHead.Empty
+            .WithDealer(head.Dealer ?? letter.From)
+            .WithCustomer(head.Customer ?? letter.To)
+            .WithMachine(head.Machine ?? (machine.Length > 0 ? machine : null))
+            .WithDate(head.Date ?? (day.Length > 0 ? day.TrimEnd('.') : null))
+            .WithNumber(head.Number ?? letter.Reference);
+    }
+
     private static string Day(DateTime? date, Phrase phrase) => date is not { } day ? string.Empty
         : phrase.Of(Phrase.Code("letter.date")
             .With("day", QuantityKind.Count, day.Day)

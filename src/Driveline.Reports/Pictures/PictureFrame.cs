@@ -6,14 +6,21 @@ internal sealed class PictureFrame
     /// <summary>Below this width, in pixels, the narrow layout.</summary>
     public const double NarrowBelow = 640;
 
-    public static readonly PictureFrame Wide = new(1000);
-    public static readonly PictureFrame Narrow = new(360);
+    /// <summary>In a page on a screen or on paper; the page says the headline.</summary>
+    public static readonly PictureFrame Wide = new(1000, hasHeadline: false);
 
-    public PictureFrame(double width)
+    /// <summary>In a page on a phone; the page says the headline.</summary>
+    public static readonly PictureFrame Narrow = new(360, hasHeadline: false);
+
+    private PictureFrame(double width, bool hasHeadline)
     {
         Width = width;
         IsNarrow = width < NarrowBelow;
+        HasHeadline = hasHeadline;
     }
+
+    /// <summary>False where a page has said it just before.</summary>
+    public bool HasHeadline { get; }
 
     public double Width { get; }
 
@@ -34,5 +41,5 @@ internal sealed class PictureFrame
     public double Small => IsNarrow ? 12 : 13;
 
     /// <summary>The frame of a width that a caller asked for.</summary>
-    public static PictureFrame Of(double width) => width.Equals(Wide.Width) ? Wide : new PictureFrame(width);
+    public static PictureFrame Of(double width) => new(width, hasHeadline: true);
 }

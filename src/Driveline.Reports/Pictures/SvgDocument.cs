@@ -23,9 +23,10 @@ internal static class SvgDocument
         canvas.Box(0, 0, width, height, SvgInk.Paper, SvgInk.None, 0);
         draw(canvas);
         var svg = new StringBuilder(canvas.Shapes.Length + 3000);
-        svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"dl-pic\" width=\"").Number(width)
-            .Append("\" height=\"").Number(height).Append("\" viewBox=\"0 0 ").Number(width).Append(' ').Number(height).Append("\" role=\"img\"")
-            .Append(font).Append("><title>").Escaped(title).Append("</title><desc>").Escaped(description).Append("</desc><style>").Append(style);
+        svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"dl-pic\" width=\"").Number(width);
+        svg.Append("\" height=\"").Number(height).Append("\" viewBox=\"0 0 ").Number(width).Append(' ').Number(height);
+        svg.Append("\" role=\"img\"").Append(font).Append("><title>").Escaped(title).Append("</title><desc>").Escaped(description);
+        svg.Append("</desc><style>").Append(style);
         SvgPalette.Append(svg, canvas.Fills, canvas.Strokes);
         svg.Append("</style>\n");
 #if NET

@@ -16,6 +16,12 @@ internal static class SimulationReport
     public static IReadOnlyList<ReportBlock> Checked(SimulationCheck check, ReportOptions options) => Of(
         check ?? throw new ArgumentNullException(nameof(check)), options ?? throw new ArgumentNullException(nameof(options)));
 
+    /// <summary>With what usual values in place of missing facts give; null for the check alone.</summary>
+    public static IReadOnlyList<ReportBlock> Checked(SimulationCheck check, SimulationSpan? span, ReportOptions options) => span is null
+        ? Checked(check, options)
+        : SpanReport.Of(
+            span, check ?? throw new ArgumentNullException(nameof(check)), options ?? throw new ArgumentNullException(nameof(options)));
+
     private static List<ReportBlock> Of(SimulationCheck check, ReportOptions options)
     {
         var phrase = new Phrase(Texts.In(options.Language), options.Units);

@@ -26,11 +26,11 @@ internal sealed class TraceDrawing
         this.frame = frame;
         phrase = new Phrase(Wording.Texts.In(options.Language), options.Units);
         string what = phrase.Of("simulate.title." + check.Simulation.Event);
-        title = TextWidths.Lines(
+        title = !frame.HasHeadline ? [] : TextWidths.Lines(
             options.Title is null ? what : CleanText.Title(options.Title) + ": " + what, frame.Inner, frame.Name, false);
         Title = SimulationLead.Of(check, phrase)
             + (check.Simulation.CanRun && check.Simulation.Assumed.Count > 0 ? " " + phrase.Of("simulate.undecided") : string.Empty);
-        lead = TextWidths.Lines(Title, frame.Inner, frame.Headline * 0.9, true);
+        lead = !frame.HasHeadline ? [] : TextWidths.Lines(Title, frame.Inner, frame.Headline * 0.9, true);
         traces = SimulationTraces.OfPeaks(check, Samples);
         IReadOnlyList<SimulationTrace> shown = traces.All.Count > 0 ? traces.Shown : [];
         isShort = traces.LengthS < 1;

@@ -28,12 +28,14 @@ public class PageLayoutTests
         AssertWhole(XDocument.Parse(SimulationPicture.Svg(DemoCases.Simulation("ravensmoor-rock").Check!)).Root!);
 
     [Theory]
-    [InlineData("svg{display:block;max-width:100%;height:auto}", "a picture shrinks to its page")]
-    [InlineData("figure{margin:0}", "a browser's 40 px on both sides would be lost on a phone")]
+    [InlineData(".dl-pic{display:block;max-width:100%;height:auto}", "a picture shrinks to its page")]
+    [InlineData(".dl-report figure{margin:1em 0", "a browser's 40 px on both sides would be lost on a phone")]
     [InlineData("color-scheme:light dark", "a dark screen gets a dark page")]
     [InlineData("@media print{", "paper")]
-    [InlineData("figure,table,tr,li,.lead{break-inside:avoid}", "no picture and no table in two halves")]
+    [InlineData(".dl-report figure,.dl-report table,.dl-report tr,.dl-report li,.dl-lead", "no picture and no table in two halves")]
+    [InlineData(".dl-sheet{break-before:page}", "each sheet on paper of its own")]
     [InlineData("thead{display:table-header-group}", "a table longer than a sheet repeats its heads")]
+    [InlineData("counter(page) \" / \" counter(pages)", "numbered pages")]
     public void Page_Style_HasItsRule(string rule, string why) =>
         Assert.True(VerdictHtml.Of(All["protected"]).Contains(rule, StringComparison.Ordinal), why);
 
@@ -42,7 +44,59 @@ public class PageLayoutTests
     {
         string html = VerdictHtml.Of(All["protected"]);
         Assert.Contains("<thead>\n<tr><th scope=\"col\">", html, StringComparison.Ordinal);
+        Assert.Contains("<tr><th scope=\"row\">", html, StringComparison.Ordinal);
+        Assert.Equal(Count(html, "<table"), Count(html, "<caption class=\"dl-sr\">"));
         Assert.DoesNotContain("<th>", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Page_Head_IsFilledInOrLeftToBe()
+    {
+        string html = VerdictHtml.Of(All["protected"], ReportOptions.Default.WithHead(
+            ReportHead.Empty.WithCustomer("<i>" + new string('x', 10000)).WithDate("27 November 2026")));
+        Assert.Contains("<dt>Date</dt><dd>27 November 2026</dd>", html, StringComparison.Ordinal);
+        Assert.Contains("<dt>Dealer</dt><dd>&#160;</dd>", html, StringComparison.Ordinal);
+        Assert.Contains("<dt>Customer</dt><dd>&lt;i&gt;xxx", html, StringComparison.Ordinal);
+        Assert.InRange(html.Length, 1000, 100000);
+    }
+
+    [Fact]
+    public void Page_StepList_HasABoxForEachStep()
+    {
+        string html = AdviceHtml.Of(DemoCases.Advice("larkfield-soft-bolts").Advice!);
+        int from = html.IndexOf("Sheet A", StringComparison.Ordinal);
+        int steps = html.IndexOf("<ol class=\"dl-steps\">", from, StringComparison.Ordinal);
+        string list = html[steps..html.IndexOf("</ol>", steps, StringComparison.Ordinal)];
+        Assert.InRange(Count(list, "<li>"), 15, 25);
+        Assert.Equal(Count(list, "<li>"), Count(list, "<li><label><input type=\"checkbox\"> "));
+        Assert.Contains("<h2 class=\"dl-sheet\">Sheet A", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fragment_HasPrefixedClassesAloneAndNoPageAroundIt()
+    {
+        string part = VerdictHtml.Fragment(All["overlap"], ReportOptions.Default);
+        Assert.StartsWith("<section class=\"dl-report\" lang=\"en\">", part, StringComparison.Ordinal);
+        Assert.EndsWith("</section>\n", part, StringComparison.Ordinal);
+        Assert.DoesNotContain("<body", part, StringComparison.Ordinal);
+        Assert.DoesNotContain("font-family", part, StringComparison.Ordinal);
+        foreach (string classes in part.Split("class=\"").Skip(1).Select(t => t[..t.IndexOf('"', StringComparison.Ordinal)]))
+        {
+            Assert.All(classes.Split(' '), c => Assert.StartsWith("dl-", c, StringComparison.Ordinal));
+        }
+    }
+
+    [Theory]
+    [InlineData("<script>alert(1)</script>", "&lt;script&gt;")]
+    [InlineData("a \" quote ' and & more", "a &quot; quote &#39; and &amp; more")]
+    [InlineData("\u202E\u05D0\u05D1", "\u05D0\u05D1")]
+    [InlineData("\U0001F69C tractor", "\U0001F69C tractor")]
+    public void Page_HostileTitle_IsText(string title, string shown)
+    {
+        string html = VerdictHtml.Of(All["protected"], ReportOptions.Default.WithTitle(title));
+        Assert.Contains("<h1>" + shown, html, StringComparison.Ordinal);
+        Assert.DoesNotContain("<script", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("\u202E", html, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -51,7 +105,9 @@ public class PageLayoutTests
     [InlineData("nothing known", "careful")]
     [InlineData("too strong", "bad")]
     public void Page_Lead_HasTheColourOfTheVerdict(string name, string tone) =>
-        Assert.Contains("<p class=\"lead " + tone + "\">", VerdictHtml.Of(All[name]), StringComparison.Ordinal);
+        Assert.Contains("<p class=\"dl-lead dl-" + tone + "\"><strong class=\"dl-word\">", VerdictHtml.Of(All[name]), StringComparison.Ordinal);
+
+    private static int Count(string text, string part) => text.Split(part).Length - 1;
 
     private static void AssertWhole(XElement svg)
     {

@@ -113,8 +113,8 @@ public partial class SpanishReportTests
     public void Html_Spanish_SaysItsLanguage()
     {
         ProtectionVerdict verdict = ReportCases.All["protected"];
-        Assert.Contains("<html lang=\"es\">", VerdictHtml.Of(verdict, Spanish), StringComparison.Ordinal);
-        Assert.Contains("<html lang=\"en\">", VerdictHtml.Of(verdict), StringComparison.Ordinal);
+        Assert.Contains("<html lang=\"es\" ", VerdictHtml.Of(verdict, Spanish), StringComparison.Ordinal);
+        Assert.Contains("<html lang=\"en\" ", VerdictHtml.Of(verdict), StringComparison.Ordinal);
     }
 
     [Fact]
