@@ -14,7 +14,7 @@ public static class SimulationMarkdown
     public static string Of(SimulationCheck check, ReportOptions options) =>
         MarkdownRendering.Of(SimulationReport.Checked(check, options), null);
 
-    /// <summary>The report of a check that lacks facts, with what usual values in their place give; a span of null leaves that out.</summary>
+    /// <summary>The report of a check that lacks facts, with what usual values give; a span of null leaves that out.</summary>
     /// <exception cref="ArgumentNullException">The check or the options are missing.</exception>
     public static string Of(SimulationCheck check, SimulationSpan? span, ReportOptions options) =>
         MarkdownRendering.Of(SimulationReport.Checked(check, span, options), null);
