@@ -88,6 +88,7 @@ public static class CaseReader
             read = ObjectReader.Read(ref reader, CaseFileMembers.Table, walk) is { } facts ? new CaseFile(facts, utf8) : null;
         }
 
+        walk.Stated.Leave();
         return new CaseReadResult(read, walk.Errors());
     }
 

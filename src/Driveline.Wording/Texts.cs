@@ -87,7 +87,7 @@ public sealed class Texts
     {
         ConcurrentDictionary<string, Template> cut = units == DisplayUnits.UsCustomary ? cutForUs : cutForMetric;
         return cut.TryGetValue(code, out Template? known) ? known
-            : units == DisplayUnits.UsCustomary && templates.TryGetValue(code + UsEnding, out string? us) ? cut.GetOrAdd(code, Template.Of(us))
+            : cut == cutForUs && templates.TryGetValue(code + UsEnding, out string? us) ? cut.GetOrAdd(code, Template.Of(us))
             : templates.TryGetValue(code, out string? template) ? cut.GetOrAdd(code, Template.Of(template))
             : null;
     }

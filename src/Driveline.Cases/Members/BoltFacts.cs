@@ -14,7 +14,13 @@ internal static class BoltFacts
     /// <summary>The fitted bolt in its joint.</summary>
     public static FittedBolt Fitted(CaseObject facts, DateTime? day)
     {
-        FittedBolt bolt = day is { } today ? FittedBolt.AsOf(NameOf(facts), today) : FittedBolt.Undated(NameOf(facts));
+        FittedBolt undated = facts.Made(Undated);
+        return day is { } today ? undated.On(today) : undated;
+    }
+
+    private static FittedBolt Undated(CaseObject facts)
+    {
+        FittedBolt bolt = FittedBolt.Undated(NameOf(facts));
         StatedBolt stated = Stated(facts, ShearBoltMembers.Bolt);
         stated = facts.Get(ShearBoltMembers.HeadMarks) is { } marks ? stated.With(marks) : stated;
         stated = facts.Get(ShearBoltMembers.BoltLength) is { } length ? stated.WithBoltLength(length) : stated;

@@ -12,6 +12,7 @@ internal sealed class CaseObject : IEquatable<CaseObject>, IToldFacts
     private readonly StatedFact[] stated;
     private readonly CaseText text;
     private readonly CasePath path;
+    private object? made;
 
     public CaseObject(MemberTable table, CaseText text, CasePath path, long offset, StatedFact[] stated)
     {
@@ -51,6 +52,10 @@ internal sealed class CaseObject : IEquatable<CaseObject>, IToldFacts
     /// <summary>The choice; NotKnown when it is not stated.</summary>
     public T Get<T>(ChoiceMember<T> member)
         where T : struct, Enum => (T?)ValueAt(member.Slot) ?? default;
+
+    /// <summary>What the core makes of it, made once.</summary>
+    public T Made<T>(Func<CaseObject, T> make)
+        where T : class => (T)(made ??= make(this));
 
     /// <summary>The objects of a list; none when it is not stated.</summary>
     public CaseList Get(ListMember member) => (CaseList?)ValueAt(member.Slot) ?? CaseList.Empty;

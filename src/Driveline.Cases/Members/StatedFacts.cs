@@ -3,8 +3,17 @@ namespace Driveline.Cases.Members;
 /// <summary>The members read so far of every object that is open, the innermost last; one room for the whole walk.</summary>
 internal sealed class StatedFacts
 {
-    private StatedFact[] open = new StatedFact[64];
+    [ThreadStatic]
+    private static StatedFact[]? spare;
+
+    private StatedFact[] open;
     private int count;
+
+    public StatedFacts()
+    {
+        open = spare ?? new StatedFact[64];
+        spare = null;
+    }
 
     /// <summary>Where the members of an object that opens now begin.</summary>
     public int Begin => count;
@@ -28,7 +37,7 @@ internal sealed class StatedFacts
     {
         if (count == open.Length)
         {
-            Array.Resize(ref open, 2 * count);
+            Array.Resize(ref open, Math.Max(64, 2 * count));
         }
 
         int at = count++;
@@ -44,7 +53,15 @@ internal sealed class StatedFacts
     public StatedFact[] End(int begin)
     {
         StatedFact[] own = count == begin ? [] : open.AsSpan(begin, count - begin).ToArray();
+        Array.Clear(open, begin, count - begin);
         count = begin;
         return own;
+    }
+
+    /// <summary>Leaves the room to the next walk of this thread.</summary>
+    public void Leave()
+    {
+        spare = count == 0 ? open : spare;
+        open = [];
     }
 }

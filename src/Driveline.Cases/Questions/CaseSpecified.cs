@@ -39,13 +39,13 @@ internal static class CaseSpecified
         }
 
         StatedBolt stated = BoltFacts.Stated(named, SpecifiedBoltMembers.Bolt);
-        if (bolt.Problem(stated) is { } problem)
+        ShearBoltDevice? specified = bolt.Specified(stated, out string? problem);
+        if (problem is not null)
         {
             errors.Add(named.Contradiction(problem));
-            return null;
         }
 
-        return bolt.Specified(stated);
+        return specified;
     }
 
     private static StatedDevice? Clutch(CaseObject? facts, ProtectiveDevice fitted)

@@ -103,8 +103,15 @@ public sealed class ShearBoltDevice : ProtectiveDevice
         ? Of("specified bolt", BreakTorque.Joint.With(bolt))
         : null;
 
-    /// <summary>Why the bolt that the manual names cannot lie in this joint; null when it can.</summary>
-    internal string? Problem(StatedBolt named) => Named(named) is { } bolt ? BreakTorque.Joint.Problem(bolt) : null;
+    /// <summary>The same, and why the bolt that the manual names cannot lie in this joint; null when it can.</summary>
+    internal ShearBoltDevice? Specified(StatedBolt named, out string? problem)
+    {
+        ShearBolt? bolt = Named(named);
+        problem = bolt is null ? null : BreakTorque.Joint.Problem(bolt);
+        return bolt is null || problem is not null ? null : Of("specified bolt", BreakTorque.Joint.With(bolt));
+    }
+
+    internal static ShearBoltDevice Of(string name, BreakTorque breakTorque) => new(name, breakTorque, null, []);
 
     private ShearBolt? Named(StatedBolt named) => Guard.NotNull(named, nameof(named)).InPlaceOf(BreakTorque.Joint.Bolt);
 

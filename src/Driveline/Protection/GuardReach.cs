@@ -12,10 +12,15 @@ namespace Driveline.Protection;
 /// </remarks>
 internal static class GuardReach
 {
+    /// <summary>Longest chain that is judged without room on the heap.</summary>
+    public const int MostOnStack = 64;
+
     public static void Find(ChainNode[] nodes, Span<Reach> reach)
     {
         FindFromWork(nodes, reach);
-        FindFromDrive(nodes, StoresOf(nodes), reach);
+        Span<int> stores = nodes.Length <= MostOnStack ? stackalloc int[nodes.Length] : new int[nodes.Length];
+        FindStores(nodes, stores);
+        FindFromDrive(nodes, stores, reach);
     }
 
     // On return reach[k] is what the devices at and behind k can hold, at the input of k.
@@ -45,9 +50,9 @@ internal static class GuardReach
     }
 
     // Adds the devices ahead of each position; parents come first, so a parent's reach is complete when its children need it.
-    private static void FindFromDrive(ChainNode[] nodes, int[] stores, Span<Reach> reach)
+    private static void FindFromDrive(ChainNode[] nodes, Span<int> stores, Span<Reach> reach)
     {
-        Span<Reach> ahead = new Reach[nodes.Length];
+        Span<Reach> ahead = nodes.Length <= MostOnStack ? stackalloc Reach[nodes.Length] : new Reach[nodes.Length];
         for (int k = 0; k < nodes.Length; k++)
         {
             int parent = nodes[k].Parent;
@@ -79,9 +84,8 @@ internal static class GuardReach
     };
 
     // For each position: a flywheel or rotor at or behind it that no device parts from its input; -1 when there is none.
-    private static int[] StoresOf(ChainNode[] nodes)
+    private static void FindStores(ChainNode[] nodes, Span<int> stores)
     {
-        var stores = new int[nodes.Length];
         for (int k = 0; k < nodes.Length; k++)
         {
             stores[k] = -1;
@@ -96,12 +100,10 @@ internal static class GuardReach
                 stores[parent] = stores[k];
             }
         }
-
-        return stores;
     }
 
     // Siblings meet at the output of their parent: what one of them stores loads the others past every device ahead.
-    private static int StoreBeside(ChainNode[] nodes, int[] stores, int index)
+    private static int StoreBeside(ChainNode[] nodes, Span<int> stores, int index)
     {
         for (int k = nodes[index].Parent + 1; k < nodes.Length; k++)
         {

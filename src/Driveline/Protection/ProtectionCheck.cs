@@ -27,7 +27,7 @@ public static class ProtectionCheck
         Guard.NotNull(question, nameof(question));
         Guard.NotNull(policy, nameof(policy));
         ChainNode[] nodes = question.Chain.Nodes;
-        var reach = new Reach[nodes.Length];
+        Span<Reach> reach = nodes.Length <= GuardReach.MostOnStack ? stackalloc Reach[nodes.Length] : new Reach[nodes.Length];
         GuardReach.Find(nodes, reach);
 
         int partCount = 0;

@@ -40,8 +40,10 @@ public sealed class GradeStep
     public static GradeStep Of(ShearBoltJoint joint)
     {
         Guard.NotNull(joint, nameof(joint));
-        return new GradeStep(BreakTorque.Of(joint), Neighbour(joint, -1), Neighbour(joint, +1));
+        return Of(BreakTorque.Of(joint));
     }
+
+    internal static GradeStep Of(BreakTorque fitted) => new(fitted, Neighbour(fitted.Joint, -1), Neighbour(fitted.Joint, +1));
 
     /// <summary>The grade next to one on the first ladder that holds it; null when there is none.</summary>
     internal static BoltGrade? Next(BoltGrade grade, int step)

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.Json;
 
 namespace Driveline.Cases.Members;
@@ -6,8 +7,13 @@ namespace Driveline.Cases.Members;
 internal sealed class ParsedMember<T> : ReferenceMember<T>
     where T : class
 {
+    // Most cases state the same few threads and grades; a text is read once.
+    private const int MostKept = 512;
+
+    private readonly ConcurrentDictionary<string, WrittenText<T>> known = new(StringComparer.Ordinal);
     private readonly TextValue text;
     private readonly TextParser<T> parser;
+    private int kept;
 
     public ParsedMember(string name, int longest, TextParser<T> parser, string doc)
         : base(name, doc)
@@ -30,9 +36,20 @@ internal sealed class ParsedMember<T> : ReferenceMember<T>
             return null;
         }
 
+        if (known.TryGetValue(written, out WrittenText<T>? before))
+        {
+            return before;
+        }
+
         if (parser(written, out T? value, out string? problem))
         {
-            return new WrittenText<T>(written, value!);
+            var meant = new WrittenText<T>(written, value!);
+            if (Volatile.Read(ref kept) < MostKept && known.TryAdd(written, meant))
+            {
+                Interlocked.Increment(ref kept);
+            }
+
+            return meant;
         }
 
         walk.Error(CaseErrorKind.NotReadable, offset, problem!, null, CaseWalk.Shown(written), null);

@@ -13,7 +13,7 @@ namespace Driveline.Chains;
 /// </remarks>
 public sealed partial class FittedBolt
 {
-    private readonly DateTime? day;
+    private DateTime? day;
     private bool isOpen;
 
     private FittedBolt(string name, DateTime? day)
@@ -228,6 +228,9 @@ public sealed partial class FittedBolt
         isOpen = false;
         return this;
     }
+
+    /// <summary>It as judged on a day that nothing told of it comes after.</summary>
+    internal FittedBolt On(DateTime today) => Changed(f => f.day = today.Date);
 
     private FittedBolt Changed(Action<FittedBolt> change)
     {

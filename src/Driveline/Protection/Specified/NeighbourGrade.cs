@@ -62,7 +62,7 @@ public sealed class NeighbourGrade
     private static List<NeighbourGrade> Of(ProtectionVerdict verdict, ShearBoltDevice fitted, ShearBoltDevice? specified)
     {
         ShearBoltJoint joint = fitted.BreakTorque.Joint;
-        GradeStep step = GradeStep.Of(joint);
+        GradeStep step = GradeStep.Of(fitted.BreakTorque);
         BoltGrade? manuals = specified?.BreakTorque.Joint.Bolt is { IsSpecial: false, Grade: { } grade, Thread: { } thread }
             && joint.Bolt is { IsSpecial: false, Grade: { } own } && thread.Equals(joint.Bolt.Thread) && !grade.Equals(own) ? grade : null;
         var neighbours = new List<NeighbourGrade>();
@@ -80,7 +80,7 @@ public sealed class NeighbourGrade
         {
             if (neighbour?.Joint is { } with)
             {
-                ShearBoltDevice device = ShearBoltDevice.Of(fitted.Name, with);
+                ShearBoltDevice device = ShearBoltDevice.Of(fitted.Name, neighbour);
                 DrivelineChain chain = verdict.Question.Chain.With(fitted, device);
                 ProtectionVerdict checkedWith = ProtectionCheck.Run(verdict.Question.WithChain(chain), verdict.Policy);
                 bool isSpecified = manuals is not null && manuals.Equals(with.Bolt.Grade);
