@@ -4,7 +4,9 @@ using Driveline.Pto;
 
 namespace Driveline.Cases.Questions;
 
-/// <summary>What a case shows beside its two questions: power against the PTO type, steep joints.</summary>
+/// <summary>
+/// What a case shows beside its two questions: power against the PTO type, steep joints, a device that only the manual names.
+/// </summary>
 internal static class CaseNotes
 {
     public static IReadOnlyList<Finding> Of(CaseFile file)
@@ -17,6 +19,7 @@ internal static class CaseNotes
                 .Select(f => f.WithBecause(tractor.PathOf(TractorMembers.PtoType), tractor.PathOf(TractorMembers.PtoPower))));
         }
 
+        notes.AddRange(CaseSpecified.NotListed(file));
         notes.AddRange(CaseWork.Need(file)?.Findings ?? []);
         foreach (CaseObject element in CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline)))
         {

@@ -1,19 +1,13 @@
 using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Clutches;
-using Driveline.Provenance;
-using Driveline.Quantities;
-using UnitsNet;
 
 namespace Driveline.Cases.Questions;
 
 /// <summary>A slip clutch as a case states it.</summary>
-/// <remarks>A lever reading is one of a slip only when the test is told to have slipped; with didNotSlip it is what it withstood.</remarks>
 internal static class CaseSlipClutch
 {
     private const string UsualName = "slip clutch";
-
-    private static readonly Basis FromCase = Basis.Given("the case");
 
     /// <summary>The fitted clutch; null, with an error, when its facts contradict each other.</summary>
     public static FittedClutch? Of(CaseObject facts, DateTime? day, List<CaseError> errors)
@@ -62,31 +56,13 @@ internal static class CaseSlipClutch
             : clutch;
     }
 
-    private static SlipTest? Test(CaseObject facts)
+    private static SlipTest? Test(CaseObject facts) => facts.Get(SlipClutchMembers.LastSlipTest) is not { } day ? null : new SlipReading
     {
-        if (facts.Get(SlipClutchMembers.LastSlipTest) is not { } day)
-        {
-            return null;
-        }
-
-        Torque? byLever = facts.Get(SlipClutchMembers.LeverForce) is { } force && facts.Get(SlipClutchMembers.LeverArm) is { } arm
-            ? Torque.FromNewtonMeters(Si.Newtons(force) * Si.Meters(arm))
-            : null;
-        return facts.Get(SlipClutchMembers.SlipTestResult) switch
-        {
-            SlipTestOutcome.Slipped when facts.Get(SlipClutchMembers.LeverTorque) is { } torque =>
-                facts.Get(SlipClutchMembers.BreakawayTorque) is { } first ? SlipTest.Measured(day, torque).WithBreakaway(first)
-                    : SlipTest.Measured(day, torque),
-            SlipTestOutcome.Slipped when byLever is not null && facts.Get(SlipClutchMembers.BreakawayForce) is { } start => SlipTest.Lever(
-                day, start, facts.Get(SlipClutchMembers.LeverForce)!.Value, facts.Get(SlipClutchMembers.LeverArm)!.Value),
-            SlipTestOutcome.Slipped when byLever is not null =>
-                SlipTest.Lever(day, facts.Get(SlipClutchMembers.LeverForce)!.Value, facts.Get(SlipClutchMembers.LeverArm)!.Value),
-            SlipTestOutcome.Slipped => SlipTest.Slipped(day),
-            SlipTestOutcome.DidNotSlip when facts.Get(SlipClutchMembers.LeverTorque) is { } withstood =>
-                SlipTest.DidNotSlip(day, withstood),
-            SlipTestOutcome.DidNotSlip when byLever is { } held => SlipTest.DidNotSlip(day, TorqueBand.Exactly(held, FromCase)),
-            SlipTestOutcome.DidNotSlip => SlipTest.DidNotSlip(day),
-            _ => SlipTest.NotRecorded(day),
-        };
-    }
+        Outcome = facts.Get(SlipClutchMembers.SlipTestResult),
+        Torque = facts.Get(SlipClutchMembers.LeverTorque),
+        Breakaway = facts.Get(SlipClutchMembers.BreakawayTorque),
+        Force = facts.Get(SlipClutchMembers.LeverForce),
+        BreakawayForce = facts.Get(SlipClutchMembers.BreakawayForce),
+        Arm = facts.Get(SlipClutchMembers.LeverArm),
+    }.On(day);
 }

@@ -1,5 +1,6 @@
 using Driveline.Cases.Members;
 using Driveline.Chains;
+using Driveline.Findings;
 using Driveline.Quantities;
 using Driveline.ShearBolts;
 
@@ -26,6 +27,29 @@ internal static class CaseSpecified
         }
 
         return specified;
+    }
+
+    /// <summary>What the case says of the only device of a kind, when none of that kind is in its driveline.</summary>
+    public static IEnumerable<Finding> NotListed(CaseFile file)
+    {
+        if (file.Facts.Get(CaseFileMembers.Specified) is not { } root)
+        {
+            yield break;
+        }
+
+        CaseObject[] elements = [.. CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline))];
+        if (root[SpecifiedMembers.ShearBolt] is not null && !elements.Any(e => e[ElementMembers.ShearBolt] is not null))
+        {
+            yield return Protection.NotListed.Bolt(root.PathOf(SpecifiedMembers.ShearBolt));
+        }
+
+        Member? clutch = root[SpecifiedMembers.SlipTorque] is not null ? SpecifiedMembers.SlipTorque
+            : root[SpecifiedMembers.SpringLength] is not null ? SpecifiedMembers.SpringLength
+            : null;
+        if (clutch is not null && !elements.Any(IsClutch))
+        {
+            yield return Protection.NotListed.Clutch(root.PathOf(clutch));
+        }
     }
 
     private static bool IsClutch(CaseObject element) => element[ElementMembers.SlipClutch] is not null

@@ -68,7 +68,7 @@ public sealed class PtoType
         double watts = Guard.NotNegative(Si.Watts(power), "PTO power", "W", nameof(power));
         var findings = new List<Finding>();
         PtoLimit lowest = LowestLimit, highest = HighestLimit;
-        if (highest.PowerW > lowest.PowerW)
+        if (highest.PowerW > lowest.PowerW && watts > lowest.PowerW)
         {
             findings.Add(Finding.Of(PtoFindings.PowerLimitsDiffer, Severity.Note)
                 .With("type", QuantityKind.Count, Number)

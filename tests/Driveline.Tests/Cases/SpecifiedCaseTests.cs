@@ -23,6 +23,24 @@ public class SpecifiedCaseTests
             "flywheel bolt", Assert.Single(verdict.Findings, f => f.Code == ProtectionFindings.FittedStronger).Parameter("name")!.Text);
     }
 
+    // A clutch in order that guards and stays quiet, and a manual that names a bolt besides: where is it?
+    [Theory]
+    [InlineData("dunmarsh-clutch-well-set", "shearBolt", """{ "thread": "M10", "grade": "8.8" }""", SpecifiedFindings.BoltNotListed)]
+    [InlineData("thornbeck-bolt-right", "slipTorque", "\"600 N.m\"", SpecifiedFindings.ClutchNotListed)]
+    [InlineData("thornbeck-bolt-right", "springLength", "\"34 mm\"", SpecifiedFindings.ClutchNotListed)]
+    public void Root_NamesADeviceOfWhichNoneIsListed_BarsBothAndNamesItsPath(string demo, string member, string value, string code)
+    {
+        Assert.Equal((Answer.Yes, Answer.Yes), (DemoCases.Verdict(demo).Guards, DemoCases.Verdict(demo).Quiet));
+        ProtectionVerdict verdict = Verdict(CaseWriter.ToJson(DemoCases.Read(demo).With("specified." + member, value).Case!));
+        Finding found = Assert.Single(verdict.Findings, f => f.Code == code);
+        Assert.Equal(["specified." + member], found.Because);
+        Assert.NotEqual(Answer.Yes, verdict.Guards);
+        Assert.NotEqual(Answer.Yes, verdict.Quiet);
+        Assert.Equal(Answer.NotKnown, verdict.AsSpecified.Answer);
+        Assert.Contains(found, verdict.AsSpecified.Open);
+        Assert.Contains(verdict.MeasureNext, m => m.Code == Measurements.PartsList);
+    }
+
     [Fact]
     public void Element_OneOfTwoBoltsStronger_IsTheHeadline()
     {

@@ -2,13 +2,16 @@ using Driveline.Clutches;
 
 namespace Driveline.Cases.Members;
 
-/// <summary>What must hold between the members of a slip clutch, its springs, and a cut-out clutch.</summary>
+/// <summary>
+/// How the members of a clutch may be stated: of two ways to say one thing only one, and none that says nothing by itself. What its
+/// measures must not contradict, the core says.
+/// </summary>
 internal static class ClutchChecks
 {
     public static void Fitted(CaseObject facts, CaseWalk walk)
     {
-        MemberChecks.Smaller(
-            facts, walk, SlipClutchMembers.InnerDiameter, SlipClutchMembers.OuterDiameter, "inner diameter of the faces", "outer diameter");
+        MemberChecks.Report(facts, walk, FaceConflicts.Of(
+            facts.Si(SlipClutchMembers.OuterDiameter), facts.Si(SlipClutchMembers.InnerDiameter)));
         MemberChecks.NotBoth(facts, walk, SlipClutchMembers.SpringLength, SlipClutchMembers.NutTurns);
         MemberChecks.NotBoth(facts, walk, SlipClutchMembers.LeverTorque, SlipClutchMembers.LeverForce);
         MemberChecks.Needs(facts, walk, SlipClutchMembers.NutTurns, SlipClutchMembers.ThreadPitch);
@@ -49,12 +52,8 @@ internal static class ClutchChecks
             MemberChecks.NotBoth(facts, walk, DiscSpringsMembers.Series, measure);
         }
 
-        if (facts.Get(DiscSpringsMembers.Series) is { } series && facts.Get(DiscSpringsMembers.OuterDiameter) is { } outer
-            && !Din2093.TryFind(series[0], outer, out _))
-        {
-            walk.Contradiction(facts, DiscSpringsMembers.OuterDiameter, Din2093.NotHeldText(series[0]));
-        }
-
+        MemberChecks.Report(facts, walk, DiscSpringConflicts.OfSeries(
+            facts.Get(DiscSpringsMembers.Series), facts.Get(DiscSpringsMembers.OuterDiameter)));
         MemberChecks.Report(facts, walk, DiscSpringConflicts.Of(
             facts.Si(DiscSpringsMembers.OuterDiameter),
             facts.Si(DiscSpringsMembers.InnerDiameter),

@@ -54,18 +54,6 @@ internal static class MemberChecks
         }
     }
 
-    public static void Smaller(CaseObject facts, CaseWalk walk, Member inner, Member outer, string innerWords, string outerWords)
-    {
-        if (facts.Si(inner) >= facts.Si(outer))
-        {
-            walk.Contradiction(
-                facts,
-                inner,
-                "The " + innerWords + " " + Shown(facts.Si(inner)) + " must be smaller than the " + outerWords + " "
-                    + Shown(facts.Si(outer)) + ".");
-        }
-    }
-
     public static void Bounded<T>(CaseObject facts, CaseWalk walk, BandMember<T> member)
         where T : QuantityBand
     {

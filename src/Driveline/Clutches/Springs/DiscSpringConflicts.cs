@@ -1,10 +1,20 @@
 using Driveline.Findings;
+using UnitsNet;
 
 namespace Driveline.Clutches;
 
 /// <summary>What must hold between the measures told of a disc spring: the limits of <see cref="DiscSpring"/>, one by one.</summary>
 internal static class DiscSpringConflicts
 {
+    /// <summary>A spring of a standard series must be held at that diameter.</summary>
+    public static IEnumerable<FactConflict> OfSeries(string? series, Length? outer)
+    {
+        if (series is { Length: > 0 } && outer is { } diameter && !Din2093.TryFind(series[0], diameter, out _))
+        {
+            yield return new FactConflict("outerDiameter", "series", Din2093.NotHeldText(series[0]));
+        }
+    }
+
     public static IEnumerable<FactConflict> Of(double? outerM, double? innerM, double? thicknessM, double? reducedM, double? heightM)
     {
         if (innerM >= outerM)

@@ -40,7 +40,9 @@ public sealed class AsSpecified
         var speaksFor = new List<Finding>();
         var against = new List<Finding>();
         var open = new List<Finding>();
-        bool isKnown = verdict.Comparisons.Count > 0;
+        Finding[] notListed = [.. verdict.Question.Notes.Where(NotListed.Is)];
+        open.AddRange(notListed);
+        bool isKnown = verdict.Comparisons.Count > 0 && notListed.Length == 0;
         foreach (FittedAgainstSpecified comparison in verdict.Comparisons)
         {
             if (comparison is not { Device: { } fitted, Specified: { } specified })

@@ -3,6 +3,12 @@ namespace Driveline.Protection;
 /// <summary>Codes of what speaks for and against a device being what the manual names, in working order.</summary>
 public static class SpecifiedFindings
 {
+    /// <summary>The manual names a shear bolt, and none is in the list.</summary>
+    public const string BoltNotListed = "specified.boltNotListed";
+
+    /// <summary>The manual names the torque or the springs of a clutch, and none is in the list.</summary>
+    public const string ClutchNotListed = "specified.clutchNotListed";
+
     /// <summary>It has the size the manual names.</summary>
     public const string Size = "specified.size";
 
