@@ -47,7 +47,9 @@ internal static class CauseSentences
                 .With("first", others[0]).With("second", others[others.Length - 1])));
         }
 
-        return string.Join(" ", sentences);
+        bool isPooled = diagnosis.IsEnoughKnown && others.Length > 0 && first.Probability.Value < Better
+            && diagnosis.Pooled.Contains(diagnosis.Causes.First(c => c != first && c.Cause != Cause.NotKnown).Cause);
+        return string.Join(" ", isPooled ? [.. sentences, phrase.Of("letter.think.pool")] : sentences);
     }
 
     /// <summary>The facts that speak most for the likeliest cause; none that does so weakly.</summary>

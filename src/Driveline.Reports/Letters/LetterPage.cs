@@ -72,9 +72,11 @@ internal static class LetterPage
             yield return phrase.Of(advice.Diagnosis.IsEnoughKnown ? "letter.remedies.none" : "letter.do.nothingYet");
         }
 
+        Remedy? failing = remedies.FirstOrDefault(r => r.StillFails == true);
         foreach (Remedy remedy in remedies)
         {
-            yield return RemedySentences.Short(remedy, advice.Currency, phrase);
+            string step = RemedySentences.Short(remedy, advice.Currency, phrase);
+            yield return remedy == failing && RemedySentences.Needed(remedy, phrase) is { } needed ? step + " " + needed : step;
         }
 
         if (advice.BoltChange is not null && (isStop || advice.Diagnosis.IsEnoughKnown))
@@ -93,17 +95,9 @@ internal static class LetterPage
         }
     }
 
-    // The cure of the likeliest cause first, then habits, then money; before a cause is known a free habit alone.
-    private static IEnumerable<Remedy> Chosen(OwnerAdvice advice)
-    {
-        Cause likeliest = advice.Diagnosis.Causes[0].Cause;
-        return advice.Diagnosis.IsEnoughKnown
-            ? advice.Remedies.OrderBy(r => r.Cures(likeliest) && r.Code != Remedies.StrongerBolt ? 0 : 1).Take(MostSteps)
-            : advice.Remedies.Where(IsFreeHabit).Take(1);
-    }
-
-    private static bool IsFreeHabit(Remedy remedy) =>
-        remedy is { Order: 1, OnGuardMargin: MarginEffect.Unchanged, Cost: { High: 0 } } && remedy.Code != "remedy.leaveAsIs";
+    // Before a cause is known a free habit alone.
+    private static IEnumerable<Remedy> Chosen(OwnerAdvice advice) => advice.Diagnosis.IsEnoughKnown ? advice.Remedies.Take(MostSteps)
+        : advice.Remedies.Where(r => r.IsFreeHabit && r.Code != "remedy.leaveAsIs").Take(1);
 
     // Beside a stop whose reason is known, to call the cause unknown would contradict it.
     private static IEnumerable<string> Thoughts(OwnerAdvice advice, Phrase phrase)

@@ -31,6 +31,7 @@ internal static class RemedySentences
             phrase.Of(r.Code),
             Margin(GuardMargin, r.GuardMargin, "letter.guard." + r.OnGuardMargin, phrase),
             Margin("letter.workMargin", r.WorkMargin, "letter.work." + r.OnWorkMargin, phrase),
+            .. r.StillFails == true ? new[] { phrase.Of("letter.stillFails"), Needed(r, phrase) }.OfType<string>() : [],
             Cost(r, currency, phrase),
             phrase.Of(r.Caution.Code),
         ]))));
@@ -39,6 +40,12 @@ internal static class RemedySentences
     /// <summary>A remedy as one step of the page: what to do, what it leaves of protection and work, time and money.</summary>
     public static string Short(Remedy remedy, string? currency, Phrase phrase) => string.Join(" ",
         new[] { phrase.Of(remedy.Code), After(remedy, phrase), Price(remedy, currency, phrase) }.Where(t => t.Length > 0));
+
+    /// <summary>What it would take where a remedy is not enough; null when that is not known.</summary>
+    public static string? Needed(Remedy remedy, Phrase phrase) => remedy.MustHold is { } hold && remedy.MustActBelow is { } below
+        ? phrase.Of(Phrase.Code(remedy.NothingFits ? "letter.needed.noneFits" : "letter.needed")
+            .With("hold", QuantityKind.Torque, hold.NewtonMeters).With("below", QuantityKind.Torque, below.NewtonMeters))
+        : null;
 
     // "It protects" is said of a Yes alone: a margin above 1 may stand beside a fact that nobody knows.
     private static string After(Remedy remedy, Phrase phrase)

@@ -4,7 +4,7 @@ namespace Driveline.Advice;
 public static class AdviceCodes
 {
     /// <summary>Number of causes, <see cref="Cause.NotKnown"/> included.</summary>
-    internal const int Causes = (int)Cause.RotorUnbalanced + 1;
+    internal const int Causes = (int)Cause.WrongHole + 1;
 
     /// <summary>Number of symptoms, <see cref="Symptom.NotKnown"/> included.</summary>
     internal const int Symptoms = (int)Symptom.Vibration + 1;

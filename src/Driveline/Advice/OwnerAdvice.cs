@@ -26,7 +26,7 @@ public sealed class OwnerAdvice
         Diagnosis = diagnosis;
         Machine = machine;
         Remedies = diagnosis.Remedies;
-        Inspection = InspectionOf(diagnosis.Complaint);
+        Inspection = InspectionOf(diagnosis.Complaint)?.For(machine);
         BoltChange = HasBolt && diagnosis.Remedies.Any(r => BoltOut.Contains(r.Code)) ? BoltChangeCard.For(machine, Access) : null;
     }
 
@@ -57,7 +57,10 @@ public sealed class OwnerAdvice
     /// <summary>The kind of machine.</summary>
     public MachineKind Machine { get; }
 
-    /// <summary>What to do, habits first and a stronger bolt last, with the price where an hour has one.</summary>
+    /// <summary>
+    /// What to do: the cure of the likeliest cause once known, then free habits, then the rest, a stronger bolt last; with the price where
+    /// an hour has one.
+    /// </summary>
     public IReadOnlyList<Remedy> Remedies { get; private init; }
 
     /// <summary>What to inspect after the strike; null when nothing was struck.</summary>

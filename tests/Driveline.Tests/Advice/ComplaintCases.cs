@@ -16,7 +16,7 @@ public class ComplaintCases
         Cause.DiameterTooSmall, "right grade, thinner bolt: area falls with the square")]
     [InlineData(Symptom.BreaksOften,
         "device=shearBolt;gradeAgainstManual=same;planeThrough=thread;growth=light;engagementManner=slowly;engagementSpeed=low;"
-            + "holes=round;scalping=notSeen;fracture=cleanShear",
+            + "holes=round;scalping=notSeen;fracture=cleanShear;boltHole=asManual",
         Cause.ThreadsInPlane, "fully threaded bolt; holes, deck and manner in order")]
     [InlineData(Symptom.BreaksOften, "device=shearBolt;gradeAgainstManual=same;holes=oval;fracture=bentOrNecked", Cause.LooseHoles,
         "oval holes and bent bolts")]

@@ -56,7 +56,9 @@ public class DiagnosisLaws
     {
         Diagnosis diagnosis = Diagnosis.Of(Any(seed));
         Assert.DoesNotContain(diagnosis.Remedies, r => r.Code == Remedies.StrongerBolt);
-        Assert.Equal(diagnosis.Remedies.Select(r => r.Order).OrderBy(o => o), diagnosis.Remedies.Select(r => r.Order));
+        bool isKnown = diagnosis.IsEnoughKnown || diagnosis.Causes[0].IsSeen;
+        int[] ranks = [.. diagnosis.Remedies.Select(r => isKnown && r.Cures(diagnosis.Causes[0].Cause) ? 0 : r.IsFreeHabit ? 1 : 2)];
+        Assert.Equal(ranks.Order(), ranks);
     }
 
     [Fact]

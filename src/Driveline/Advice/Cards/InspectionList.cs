@@ -107,6 +107,18 @@ public sealed class InspectionList
             .GearboxEarlyAfter(strike.Simulation.Strike is { Place: StrikePlace.Pan } ? StruckBy.Pan : struckBy);
     }
 
+    /// <summary>The same for a kind of machine: without deck and blades where it has none, without lift arms where it is drawn.</summary>
+    public InspectionList For(MachineKind machine) => MachineFit.IsCutter(machine) ? this : new InspectionList(
+        [.. Items.Where(i => i.Code is not ("inspect.bladeBolts" or "inspect.bladeCarrier")
+                && !(MachineFit.IsTrailed(machine) && i.Code is "inspect.liftArms" or "inspect.topLink"))
+            .Select(i => i.Code switch
+            {
+                "inspect.blades" => new InspectionItem("inspect.rotor", i.IsReachedThroughDriveline, i.Load),
+                "inspect.deckFrame" => new InspectionItem("inspect.frame", i.IsReachedThroughDriveline, i.Load),
+                _ => i,
+            })],
+        PartLoads);
+
     private InspectionList GearboxEarlyAfter(StruckBy struckBy) => struckBy == StruckBy.Pan
         ? new InspectionList(
             [.. Items.Select(i => i.Code == Gearbox ? new InspectionItem(GearboxUnderPan, i.IsReachedThroughDriveline, i.Load) : i)

@@ -42,7 +42,7 @@ public enum Cause
     /// <summary>The deck stands nose-down or scalps.</summary>
     DeckNoseDown,
 
-    /// <summary>Heavy growth, too fast, or dull blades.</summary>
+    /// <summary>Too much at a time, too fast, or dull blades.</summary>
     Overload,
 
     /// <summary>Joint angle or phasing of the driveline.</summary>
@@ -78,6 +78,21 @@ public enum Cause
     /// <summary>Jams or obstacles of the work itself: the protection does its job.</summary>
     WorkJams,
 
-    /// <summary>Blades or carrier are bent, unequal or loose.</summary>
+    /// <summary>The rotor's blades or tools are bent, unequal or loose.</summary>
     RotorUnbalanced,
+
+    /// <summary>The tractor stalls before the protection acts.</summary>
+    TractorTooWeak,
+
+    /// <summary>The tractor's PTO clutch slips before the protection acts.</summary>
+    PtoClutchSlipsFirst,
+
+    /// <summary>New linings have not been run in.</summary>
+    LiningsNotRunIn,
+
+    /// <summary>A seal leaks oil onto the linings.</summary>
+    OilLeak,
+
+    /// <summary>The bolt sits in another hole, or at another radius, than the manual's.</summary>
+    WrongHole,
 }

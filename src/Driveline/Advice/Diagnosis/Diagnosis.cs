@@ -44,14 +44,17 @@ public sealed class Diagnosis
         }
 
         chances = Normalised(logs);
+        Fact[] told = [.. facts, .. table.Implied(complaint.Symptom)];
         Basis = complaint.Model.Factors.Count == 0 ? LikelihoodTable.Basis : Basis.Weakest(LikelihoodTable.Basis, complaint.Model.Basis);
         Causes = [.. Enumerable.Range(0, chances.Length)
             .OrderByDescending(c => chances[c])
             .Select(c => new LikelyCause(
-                (Cause)c, new Probability(chances[c], Basis), IsSeen(c, prior, facts), Reasons(c, prior, facts, true),
+                (Cause)c, new Probability(chances[c], Basis), IsSeen(c, prior, told), Reasons(c, prior, facts, true),
                     Reasons(c, prior, facts, false)))];
         Next = Best(facts);
-        Remedies = Advice.Remedies.For(Causes, IsEnoughKnown, complaint);
+        IReadOnlyList<Cause> pool = Advice.Remedies.Pool(Causes[0].Cause, complaint);
+        Pooled = [.. Causes.Select(c => c.Cause).Where(pool.Contains)];
+        Remedies = Advice.Remedies.For(Causes, IsEnoughKnown, IsOneKnown, complaint);
     }
 
     /// <summary>The complaint.</summary>
@@ -61,15 +64,21 @@ public sealed class Diagnosis
     public IReadOnlyList<LikelyCause> Causes { get; }
 
     /// <summary>
-    /// True when the likeliest cause has a chance of one half or more and 2.5 times that of the next one with a name; else check first.
+    /// True when the likeliest cause, with those that the same remedy cures, has a chance of one half or more and 2.5 times that of the
+    /// next one with a name; else check first.
     /// </summary>
-    public bool IsEnoughKnown => Causes[0].Cause != Cause.NotKnown && Causes[0].Probability.Value >= Enough
-        && Causes[0].Probability.Value >= Lead * Causes.Skip(1).First(c => c.Cause != Cause.NotKnown).Probability.Value;
+    public bool IsEnoughKnown => IsKnown(Pooled);
+
+    /// <summary>The likeliest cause and, where another is as good for its remedy, those too, likeliest first.</summary>
+    public IReadOnlyList<Cause> Pooled { get; }
+
+    // Of what only one cause bears: a stronger bolt, or leaving it as it is.
+    private bool IsOneKnown => IsKnown([Causes[0].Cause]);
 
     /// <summary>What to find out next; null when nothing in the catalogue would tell more.</summary>
     public NextCheck? Next { get; }
 
-    /// <summary>What to do, habits first and a stronger bolt last.</summary>
+    /// <summary>What to do: the cure of the likeliest cause once known, then free habits, then the rest, a stronger bolt last.</summary>
     public IReadOnlyList<Remedy> Remedies { get; }
 
     /// <summary>The cautions that go with every advice, and those of the next check and the remedies.</summary>
@@ -84,6 +93,13 @@ public sealed class Diagnosis
 
     /// <summary>How likely a cause is.</summary>
     public Probability ProbabilityOf(Cause cause) => Causes.First(c => c.Cause == cause).Probability;
+
+    private bool IsKnown(IReadOnlyList<Cause> pool)
+    {
+        double chance = pool.Sum(c => chances[(int)c]);
+        return Causes[0].Cause != Cause.NotKnown && chance >= Enough && chance >= Lead * Causes
+            .First(c => c.Cause != Cause.NotKnown && !pool.Contains(c.Cause)).Probability.Value;
+    }
 
     private static double[] Normalised(double[] logs)
     {

@@ -8,7 +8,8 @@ namespace Driveline.Advice;
 /// <summary>What the model's numbers say about causes: a computed margin is evidence beside what people see.</summary>
 /// <remarks>
 /// A ratio r of expected torques multiplies the chance of its causes by (r / r0)^4, kept between 1/20 and 20, with r0 where the
-/// number says nothing: trip over damage 1.0; work over trip 0.7; engagement over trip 0.8. A strike whose peak reaches the trip
+/// number says nothing: trip over damage 1.0; work over trip 0.7; engagement over trip 0.8; trip over PTO clutch 1.0. A strike whose
+/// peak reaches the trip
 /// with probability P, while nothing gave, multiplies "too soft" by (1 − P)/P, within the same bounds. The exponents and r0 are
 /// from memory: they turn margins into plain speech, not into statistics. A number that is not known leaves every chance alone.
 /// Immutable.
@@ -26,6 +27,9 @@ public sealed class ModelEvidence
 
     /// <summary>Code: the fitted device against the specified one.</summary>
     public const string FittedAgainstSpecified = "model.fittedAgainstSpecified";
+
+    /// <summary>Code: expected trip against what the tractor's PTO clutch passes.</summary>
+    public const string TripAgainstPtoClutch = "model.tripAgainstPtoClutch";
 
     /// <summary>Code: the strike's peak against the trip.</summary>
     public const string StrikeAgainstTrip = "model.strikeAgainstTrip";
@@ -65,7 +69,8 @@ public sealed class ModelEvidence
     public static ModelEvidence Of(ProtectionVerdict verdict)
     {
         Guard.NotNull(verdict, nameof(verdict));
-        return new ModelEvidence([.. Damage(verdict), .. Work(verdict), .. Engagement(verdict), .. Fitted(verdict)], verdict, null, null);
+        return new ModelEvidence(
+            [.. Damage(verdict), .. Work(verdict), .. Engagement(verdict), .. Fitted(verdict), .. PtoClutch(verdict)], verdict, null, null);
     }
 
     /// <summary>The same evidence with the peak that a strike put on the driveline at the PTO, while nothing gave.</summary>
@@ -171,6 +176,20 @@ public sealed class ModelEvidence
             yield return new ModelFactor(finding, Power(ratio.SiBand.Expected, 1.0), Cause.GradeTooStrong, Cause.DiameterTooLarge);
             yield return new ModelFactor(
                 finding, Power(1 / Math.Max(ratio.SiBand.Expected, 1e-6), 1.0), Cause.GradeTooSoft, Cause.DiameterTooSmall);
+        }
+    }
+
+    private static IEnumerable<ModelFactor> PtoClutch(ProtectionVerdict verdict)
+    {
+        if (verdict.Question.Engagement.Capacity is { HasExpected: true } capacity && capacity.SiBand.Expected > 0
+            && verdict.Trip is { HasExpected: true } trip && trip.SiBand.Expected > 0)
+        {
+            yield return new ModelFactor(
+                Finding.Of(TripAgainstPtoClutch, Severity.Note)
+                    .With("capacity", QuantityKind.Torque, capacity.SiBand.Expected)
+                    .With("tripExpected", QuantityKind.Torque, trip.SiBand.Expected),
+                Power(trip.SiBand.Expected / capacity.SiBand.Expected, 1.0),
+                Cause.PtoClutchSlipsFirst);
         }
     }
 

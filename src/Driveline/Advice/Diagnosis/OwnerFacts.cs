@@ -499,4 +499,47 @@ public static class OwnerFacts
         /// <summary>The bolt sits through the shaft at the gearbox.</summary>
         public static readonly Fact ThroughShaftAtGearbox = Fact.Of("boltPlace", "throughShaftAtGearbox");
     }
+
+    /// <summary>When the machine is stopped by something, what does the tractor do: run on, stall, or slip its PTO clutch?</summary>
+    public static class EngineAtJam
+    {
+        /// <summary>The tractor runs on.</summary>
+        public static readonly Fact RunsOn = Fact.Of("engineAtJam", "runsOn");
+
+        /// <summary>The tractor stalls.</summary>
+        public static readonly Fact Stalls = Fact.Of("engineAtJam", "stalls");
+
+        /// <summary>The tractor's PTO clutch slips.</summary>
+        public static readonly Fact PtoClutchSlips = Fact.Of("engineAtJam", "ptoClutchSlips");
+    }
+
+    /// <summary>Are the clutch's linings run in, or new and not run in?</summary>
+    public static class Linings
+    {
+        /// <summary>The linings are run in.</summary>
+        public static readonly Fact RunIn = Fact.Of("linings", "runIn");
+
+        /// <summary>The linings are new and have not been run in.</summary>
+        public static readonly Fact NotRunIn = Fact.Of("linings", "notRunIn");
+    }
+
+    /// <summary>With the key out, look above the clutch: does oil come from a leaking seal, or from nowhere?</summary>
+    public static class OilFrom
+    {
+        /// <summary>No oil comes from above.</summary>
+        public static readonly Fact Nowhere = Fact.Of("oilFrom", "nowhere");
+
+        /// <summary>A seal leaks oil onto the clutch.</summary>
+        public static readonly Fact LeakingSeal = Fact.Of("oilFrom", "leakingSeal");
+    }
+
+    /// <summary>With the key out, compare with the manual's picture: does the bolt sit in the manual's hole, or in another?</summary>
+    public static class BoltHole
+    {
+        /// <summary>The bolt sits in the hole that the manual shows.</summary>
+        public static readonly Fact AsManual = Fact.Of("boltHole", "asManual");
+
+        /// <summary>The bolt sits in another hole.</summary>
+        public static readonly Fact Another = Fact.Of("boltHole", "another");
+    }
 }

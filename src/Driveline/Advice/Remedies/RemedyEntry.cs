@@ -33,4 +33,7 @@ internal sealed class RemedyEntry
     public Caution Caution { get; }
 
     public Cause[] Causes { get; }
+
+    /// <summary>True for something to do otherwise from now on, at no price in money or protection.</summary>
+    public bool IsFreeHabit => Spending == RemedySpending.Nothing && OnGuard == MarginEffect.Unchanged;
 }

@@ -12,6 +12,8 @@ internal static class AdviceRows
         .Object("standing", a => a.Standing, StandingRows.Shape, "Whether the machine may be used as it is.")
         .Choice("symptom", a => a.Diagnosis.Complaint.Symptom, "What the owner complains of.")
         .Flag("isEnoughKnown", a => a.Diagnosis.IsEnoughKnown, "True when no further check is worth its effort.")
+        .Texts("pooledCauses", a => [.. a.Diagnosis.Pooled.Select(c => c.ToString())],
+            "The likeliest cause and those that its remedy cures too, likeliest first; they count together in isEnoughKnown.")
         .List("causes", a => a.Diagnosis.Causes, CauseRows.Shape, "The causes, likeliest first.")
         .Maybe("nextCheck", a => a.Diagnosis.Next, NextCheckRows.Shape, "What to check next; null when nothing would tell more.")
         .List("remedies", a => a.Remedies, RemedyRows.Shape, "What to do, in order.")
