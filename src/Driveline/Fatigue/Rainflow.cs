@@ -57,16 +57,18 @@ public static class Rainflow
         bool rises = newest > history[0];
         foreach (double value in history.Slice(first + 1))
         {
-            if (value > newest == rises && !value.Equals(newest))
+            if (!(Math.Abs(value) <= double.MaxValue))
             {
-                newest = Finite(value);
+                Finite(value);
             }
-            else if (!value.Equals(newest))
+
+            if (value > newest != rises && value != newest)
             {
                 stack.Add(newest);
-                newest = Finite(value);
                 rises = !rises;
             }
+
+            newest = value;
         }
 
         stack.Add(newest);
