@@ -21,7 +21,15 @@ internal static class PairedRun
         Compare("assessment of a built chain over the bare comparison", () => assessment.BareComparison(),
             () => (double)assessment.Assessment(), 1000, () => assessment.Assessment());
         Cases();
+        Transients();
+    }
+
+    /// <summary>What a transient costs of one by fixed steps.</summary>
+    public static void Transients()
+    {
         var transient = new TransientBenchmarks();
+        Compare("1 s of a four-inertia chain, a model new to the workspace each time (100 runs), over fixed-step RK4",
+            () => transient.FixedStep_Study(), () => transient.Transient_Study(), 1, () => transient.Transient_Study());
         Compare(
             "1 s of a four-inertia chain with a break over fixed-step RK4 at equal peak error (" + WorstPeakError() + ")",
             () => transient.FixedStep_OneSecond(),

@@ -14,6 +14,10 @@ else if (args is ["loop", { } stage])
 {
     Driveline.Benchmarks.Protection.CaseToVerdictBenchmarks.Loop(stage);
 }
+else if (args is ["paired", "transients"])
+{
+    Driveline.Benchmarks.PairedRun.Transients();
+}
 else
 {
     BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -13,12 +13,21 @@ public class TransientBenchmarks
 
     public const double Speed = 56.5;
 
+    /// <summary>Models of a study, more than a workspace remembers, so that each run meets a model that is new to it.</summary>
+    public const int StudyRuns = 100;
+
     private static readonly double[] Inertia = [1.1, 0.06, 0.1, 4.0];
     private static readonly double[] Stiffness = [20000, 8000, 15000];
     private static readonly double[] Damping = [1.5, 0.4, 0.9];
     private readonly FixedStepChain fixedStep = new(Inertia, Stiffness, Damping, 1500);
     private readonly TransientWorkspace workspace = new();
     private readonly TorsionStart start = Model();
+    private readonly TorsionStart[] study = [.. Enumerable.Range(0, StudyRuns).Select(k => Model(0.8 + (0.4 * k / StudyRuns)))];
+    private readonly FixedStepChain[] studyByFixedSteps =
+    [
+        .. Enumerable.Range(0, StudyRuns).Select(k => new FixedStepChain(Inertia, Stiffnesses(0.8 + (0.4 * k / StudyRuns)), Damping, 1500)),
+    ];
+
     private readonly Duration second = Duration.FromSeconds(1);
 
     [Benchmark(Baseline = true)]
@@ -26,6 +35,30 @@ public class TransientBenchmarks
 
     [Benchmark]
     public double Transient_OneSecond() => Transient.Run(start, second, workspace).Peak("s3").Own!.Value.NewtonMeters;
+
+    [Benchmark(OperationsPerInvoke = StudyRuns)]
+    public double FixedStep_Study()
+    {
+        double sum = 0;
+        foreach (FixedStepChain chain in studyByFixedSteps)
+        {
+            sum += chain.Run(Speed, 1, EqualSteps);
+        }
+
+        return sum;
+    }
+
+    [Benchmark(OperationsPerInvoke = StudyRuns)]
+    public double Transient_Study()
+    {
+        double sum = 0;
+        foreach (TorsionStart run in study)
+        {
+            sum += Transient.Run(run, second, workspace).Peak("s3").Own!.Value.NewtonMeters;
+        }
+
+        return sum;
+    }
 
     /// <summary>Relative error of each shaft's peak with that many fixed steps.</summary>
     public static double[] PeakErrors(int steps)
@@ -36,8 +69,13 @@ public class TransientBenchmarks
         return Array.ConvertAll([0, 1, 2], i => Math.Abs((chain.Peak[i] / exact.Peak("s" + (i + 1)).Own!.Value.NewtonMeters) - 1));
     }
 
-    internal static TorsionStart Model()
+    internal static TorsionStart Model() => Model(1);
+
+    private static double[] Stiffnesses(double factor) => [Stiffness[0], Stiffness[1] * factor, Stiffness[2]];
+
+    private static TorsionStart Model(double factor)
     {
+        double[] stiffness = Stiffnesses(factor);
         var builder = new TorsionModelBuilder();
         for (int i = 0; i < 4; i++)
         {
@@ -46,7 +84,7 @@ public class TransientBenchmarks
 
         for (int i = 0; i < 3; i++)
         {
-            Shaft shaft = Shaft.OfStiffness(RotationalStiffness.FromNewtonMetersPerRadian(Stiffness[i])).WithDamping(Damping[i]);
+            Shaft shaft = Shaft.OfStiffness(RotationalStiffness.FromNewtonMetersPerRadian(stiffness[i])).WithDamping(Damping[i]);
             string name = "s" + (i + 1);
             string from = "r" + (i + 1);
             string to = "r" + (i + 2);

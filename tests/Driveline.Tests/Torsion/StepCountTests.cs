@@ -23,10 +23,13 @@ public class StepCountTests
         Assert.InRange(Line(inertia, Stiffness, damping).Run(1).StepCount, 1, 3 * Plain());
     }
 
-    [Fact]
-    public void Run_ShaftAHundredThousandTimesAsStiff_CostsAtMostThreeTimesThePlainLine()
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    public void Run_ShaftAHundredThousandTimesAsStiff_CostsAtMostThreeTimesThePlainLine(int shaft)
     {
-        double[] stiffness = [1e9, 1e4, 1e4];
+        double[] stiffness = [1e4, 1e4, 1e4];
+        stiffness[shaft] = 1e9;
         Assert.InRange(Line(Inertia, stiffness, Damping).Run(1).Work, 1, 3 * Line(Inertia, Stiffness, Damping).Run(1).Work);
     }
 

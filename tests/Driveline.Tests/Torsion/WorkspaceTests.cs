@@ -40,6 +40,41 @@ public class WorkspaceTests
         }
     }
 
+    // More models than a workspace remembers, twice: the second time each is new again.
+    [Fact]
+    public void Run_StudyOfOneStructure_GivesTheBitsOfRunsAloneAndAllocatesNothing()
+    {
+        TorsionStart[] study = [.. Enumerable.Range(0, 70).Select(Varied)];
+        double[] peaks = new double[study.Length];
+        var workspace = new TransientWorkspace();
+        UnitsNet.Duration second = S(1);
+        Study();
+        Study();
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        Study();
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        for (int k = 0; k < study.Length; k++)
+        {
+            Assert.Equal(study[k].Run(1).PeakNm("s3"), peaks[k]);
+        }
+
+        void Study()
+        {
+            for (int k = 0; k < study.Length; k++)
+            {
+                peaks[k] = Transient.Run(study[k], second, workspace).PeakNm("s3");
+            }
+        }
+    }
+
+    private static TorsionStart Varied(int k) => new TorsionModelBuilder()
+        .Rotor("r1", 1.1).Rotor("r2", 0.06).Rotor("r3", 0.1 + (0.001 * k)).Rotor("r4", 4)
+        .AddShaft("s1", "r1", "r2", Shaft(20000, 1.5))
+        .AddShaft("s2", "r2", "r3", Shaft(8000 + (20 * k), 0.4), BreakingCoupling.At(Nm(1500)))
+        .AddShaft("s3", "r3", "r4", Shaft(15000, 0.9))
+        .AddObstacle("jam", "r4", Obstacle.Jam(S(0)))
+        .Build().TurningAt(RadPerS(56.5));
+
     [Fact]
     public void TraceTorque_UndampedStop_FollowsTheSine()
     {

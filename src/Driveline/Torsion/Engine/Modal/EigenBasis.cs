@@ -1,13 +1,9 @@
-using MathNet.Numerics.LinearAlgebra;
-using MathNet.Numerics.LinearAlgebra.Double;
-using MathNet.Numerics.LinearAlgebra.Factorization;
-
 namespace Driveline.Torsion;
 
-/// <summary>Eigenvalues and eigenvectors of one part of a system that hangs together, with the inverse of the vectors.</summary>
+/// <summary>Eigenvalues and eigenvectors of one part of a system that hangs together, with the inverse of the vectors; used again.</summary>
 /// <remarks>
 /// Column n is a real eigenvector; columns n and n + 1 are real and imaginary part of the vector of λ = Re + i·Im, Im &gt; 0.
-/// The matrix is in coordinates whose square is energy, so that lightly damped vectors are nearly orthogonal.
+/// The matrix is in coordinates whose square is energy, so that lightly damped vectors are nearly orthogonal. All matrices are row by row.
 /// </remarks>
 internal sealed class EigenBasis
 {
@@ -16,95 +12,103 @@ internal sealed class EigenBasis
     // Keeps a pair a pair that rounding alone has made of two real values.
     private const double Least = 1e-300;
 
-    private readonly int n;
-    private readonly double[,] inverse;
+    private readonly RealEigen eigen = new();
+    private int n;
+    private double[] left = [];
 
-    private EigenBasis(double[,] a)
-    {
-        n = a.GetLength(0);
-        Re = new double[n];
-        Im = new double[n];
-        Vectors = new double[n, n];
-        inverse = new double[n, n];
-        Solve(a);
-        IsSound = Invert() && Condition() <= WorstCondition * n;
-        if (IsSound)
-        {
-            Polish(a);
-        }
-    }
-
-    public double[] Re { get; }
+    public double[] Re { get; private set; } = [];
 
     /// <summary>0 for a real eigenvalue; above 0 in the first column of a pair, below 0 in the second.</summary>
-    public double[] Im { get; }
+    public double[] Im { get; private set; } = [];
 
-    public double[,] Vectors { get; }
+    public double[] Vectors { get; private set; } = [];
 
-    public double[,] Inverse => inverse;
+    public double[] Inverse { get; private set; } = [];
 
-    /// <summary>False when vectors are too near one another to part the motion into modes.</summary>
-    public bool IsSound { get; }
-
-    /// <summary>Of a square matrix; a vector that it must send to nothing may be given.</summary>
-    public static EigenBasis Of(double[,] a, double[]? still)
+    /// <summary>Solves a square matrix; a vector that it must send to nothing may be given.</summary>
+    /// <returns>False when vectors are too near one another to part the motion into modes.</returns>
+    public bool Solve(double[] a, int size, ReadOnlySpan<double> still)
     {
-        var basis = new EigenBasis(a);
-        if (still is not null && basis.IsSound)
+        n = size;
+        Fit();
+        if (!Solve(a) || !Invert() || !(Condition() <= WorstCondition * n))
         {
-            basis.Replace(still);
+            return false;
         }
 
-        return basis;
+        Polish(a);
+        if (still.Length > 0)
+        {
+            Replace(still);
+        }
+
+        return true;
     }
 
-    private void Solve(double[,] a)
+    private void Fit()
+    {
+        if (Re.Length < n)
+        {
+            Re = new double[n];
+            Im = new double[n];
+            Vectors = new double[n * n];
+            Inverse = new double[n * n];
+            left = new double[n * n];
+        }
+    }
+
+    private bool Solve(double[] a)
     {
         if (n == 1)
         {
-            Re[0] = Math.Min(a[0, 0], 0);
-            Vectors[0, 0] = 1;
-            return;
+            Re[0] = Math.Min(a[0], 0);
+            Im[0] = 0;
+            Vectors[0] = 1;
+            return true;
         }
 
-        Evd<double> evd = DenseMatrix.OfArray(a).Evd(Symmetricity.Asymmetric);
+        if (!eigen.Solve(a, n))
+        {
+            return false;
+        }
+
+        double[] of = eigen.Vectors;
         for (int j = 0; j < n; j++)
         {
-            Re[j] = evd.EigenValues[j].Real;
-            Im[j] = evd.EigenValues[j].Imaginary;
+            Re[j] = eigen.Re[j];
+            Im[j] = eigen.Im[j];
         }
 
         for (int j = 0; j < n; j++)
         {
             int other = Im[j] > 0 ? j + 1 : j;
             double square = 0;
-            for (int i = 0; i < n; i++)
+            for (int at = 0; at < n * n; at += n)
             {
-                double v = evd.EigenVectors[i, j];
-                double w = evd.EigenVectors[i, other];
-                square += ((v * v) + (w * w)) / 2;
+                square += ((of[at + j] * of[at + j]) + (of[at + other] * of[at + other])) / 2;
             }
 
             double scale = 1 / Math.Sqrt(square);
-            for (int c = j; c <= other; c++)
+            for (int at = 0; at < n * n; at += n)
             {
-                for (int i = 0; i < n; i++)
-                {
-                    Vectors[i, c] = evd.EigenVectors[i, c] * scale;
-                }
+                Vectors[at + j] = of[at + j] * scale;
+                Vectors[at + other] = of[at + other] * scale;
             }
 
             j = other;
         }
+
+        return true;
     }
 
     // Gauss and Jordan with pivots.
     private bool Invert()
     {
-        double[,] left = (double[,])Vectors.Clone();
+        Array.Copy(Vectors, left, n * n);
+        Array.Clear(Inverse, 0, n * n);
         for (int i = 0; i < n; i++)
         {
-            inverse[i, i] = 1;
+            Inverse[(i * n) + i] = 1;
         }
 
         for (int c = 0; c < n; c++)
@@ -112,34 +116,27 @@ internal sealed class EigenBasis
             int pivot = c;
             for (int i = c + 1; i < n; i++)
             {
-                pivot = Math.Abs(left[i, c]) > Math.Abs(left[pivot, c]) ? i : pivot;
+                pivot = Math.Abs(left[(i * n) + c]) > Math.Abs(left[(pivot * n) + c]) ? i : pivot;
             }
 
-            if (!(Math.Abs(left[pivot, c]) > 1e-9))
+            if (!(Math.Abs(left[(pivot * n) + c]) > 1e-9))
             {
                 return false;
             }
 
-            for (int j = 0; j < n; j++)
-            {
-                (left[c, j], left[pivot, j]) = (left[pivot, j], left[c, j]);
-                (inverse[c, j], inverse[pivot, j]) = (inverse[pivot, j], inverse[c, j]);
-            }
-
-            double scale = 1 / left[c, c];
-            for (int j = 0; j < n; j++)
-            {
-                left[c, j] *= scale;
-                inverse[c, j] *= scale;
-            }
-
+            Pivot(c, pivot);
             for (int i = 0; i < n; i++)
             {
-                double factor = i == c ? 0 : left[i, c];
-                for (int j = 0; j < n && factor != 0; j++)
+                double factor = left[(i * n) + c];
+                if (i == c || factor == 0)
                 {
-                    left[i, j] -= factor * left[c, j];
-                    inverse[i, j] -= factor * inverse[c, j];
+                    continue;
+                }
+
+                for (int j = 0, to = i * n, from = c * n; j < n; j++, to++, from++)
+                {
+                    left[to] -= factor * left[from];
+                    Inverse[to] -= factor * Inverse[from];
                 }
             }
         }
@@ -147,72 +144,93 @@ internal sealed class EigenBasis
         return true;
     }
 
+    private void Pivot(int c, int pivot)
+    {
+        double scale = 1 / left[(pivot * n) + c];
+        for (int j = 0, at = c * n, other = pivot * n; j < n; j++, at++, other++)
+        {
+            (left[at], left[other]) = (left[other], left[at]);
+            (Inverse[at], Inverse[other]) = (Inverse[other], Inverse[at]);
+            left[at] *= scale;
+            Inverse[at] *= scale;
+        }
+    }
+
     private double Condition()
     {
         double v = 0;
         double w = 0;
-        for (int i = 0; i < n; i++)
+        for (int i = 0; i < n * n; i++)
         {
-            for (int j = 0; j < n; j++)
-            {
-                v += Vectors[i, j] * Vectors[i, j];
-                w += inverse[i, j] * inverse[i, j];
-            }
+            v += Vectors[i] * Vectors[i];
+            w += Inverse[i] * Inverse[i];
         }
 
         return Math.Sqrt(v * w);
     }
 
     // Eigenvalues anew from both vectors: their error is then of second order. None grows, since nothing here gives energy.
-    private void Polish(double[,] a)
+    private void Polish(double[] a)
     {
         bool keeps = IsLossless(a);
+        Images(a);
         for (int j = 0; j < n; j++)
         {
             if (Im[j] > 0)
             {
-                double re = (Entry(a, j, j) + Entry(a, j + 1, j + 1)) / 2;
-                Im[j] = Math.Max((Entry(a, j, j + 1) - Entry(a, j + 1, j)) / 2, Least);
+                double re = (Entry(j, j) + Entry(j + 1, j + 1)) / 2;
+                Im[j] = Math.Max((Entry(j, j + 1) - Entry(j + 1, j)) / 2, Least);
                 Im[j + 1] = -Im[j];
                 Re[j] = Re[j + 1] = keeps ? 0 : Math.Min(re, 0);
                 j++;
             }
             else
             {
-                Re[j] = keeps ? 0 : Math.Min(Entry(a, j, j), 0);
+                Re[j] = keeps ? 0 : Math.Min(Entry(j, j), 0);
             }
         }
     }
 
-    private bool IsLossless(double[,] a)
+    private bool IsLossless(double[] a)
     {
         bool keeps = true;
         for (int i = 0; i < n; i++)
         {
-            keeps &= a[i, i] == 0;
+            keeps &= a[(i * n) + i] == 0;
         }
 
         return keeps;
     }
 
-    private double Entry(double[,] a, int row, int column)
+    // A times the vectors.
+    private void Images(double[] a)
+    {
+        Array.Clear(left, 0, n * n);
+        for (int i = 0; i < n * n; i += n)
+        {
+            for (int k = 0; k < n; k++)
+            {
+                double factor = a[i + k];
+                for (int j = 0; j < n && factor != 0; j++)
+                {
+                    left[i + j] += factor * Vectors[(k * n) + j];
+                }
+            }
+        }
+    }
+
+    private double Entry(int row, int column)
     {
         double sum = 0;
         for (int i = 0; i < n; i++)
         {
-            double inner = 0;
-            for (int k = 0; k < n; k++)
-            {
-                inner += a[i, k] * Vectors[k, column];
-            }
-
-            sum += inverse[row, i] * inner;
+            sum += Inverse[(row * n) + i] * left[(i * n) + column];
         }
 
         return sum;
     }
 
-    private void Replace(double[] still)
+    private void Replace(ReadOnlySpan<double> still)
     {
         int at = 0;
         for (int j = 1; j < n; j++)
@@ -228,8 +246,8 @@ internal sealed class EigenBasis
         Re[at] = 0;
         for (int i = 0; i < n; i++)
         {
-            Vectors[i, at] = still[i];
-            inverse[at, i] = still[i];
+            Vectors[(i * n) + at] = still[i];
+            Inverse[(at * n) + i] = still[i];
         }
     }
 }

@@ -1,16 +1,16 @@
 namespace Driveline.Torsion;
 
-/// <summary>Modal systems found lately: runs of one model come back to the same few states of its links.</summary>
+/// <summary>Modal systems found lately: runs of one model come back to the same few states of its links. The oldest gives its room.</summary>
 internal sealed class ModalCache
 {
     private const int Most = 64;
 
     private readonly List<ModalSystem> kept = [];
     private readonly List<ModalStep> scratch = [];
-    private readonly RunState unit;
+    private readonly ModalSystemOf builder;
     private int oldest;
 
-    public ModalCache(int rotors, int links) => unit = new RunState(rotors, links);
+    public ModalCache(int rotors, int links) => builder = new ModalSystemOf(rotors, links);
 
     public ModalSystem Of(Mechanism m, RunState x, Plan plan, StepSeries series)
     {
@@ -22,18 +22,17 @@ internal sealed class ModalCache
             }
         }
 
-        ModalSystem system = ModalSystemOf.Links(m, x, plan, series, unit);
         if (kept.Count < Most)
         {
-            kept.Add(system);
-        }
-        else
-        {
-            kept[oldest] = system;
-            oldest = (oldest + 1) % Most;
+            kept.Add(new ModalSystem());
+            builder.Fill(kept[kept.Count - 1], m, x, plan, series);
+            return kept[kept.Count - 1];
         }
 
-        return system;
+        ModalSystem reused = kept[oldest];
+        oldest = (oldest + 1) % Most;
+        builder.Fill(reused, m, x, plan, series);
+        return reused;
     }
 
     /// <summary>A step of that many modes for a length that comes once.</summary>

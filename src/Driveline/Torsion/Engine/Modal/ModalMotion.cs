@@ -40,8 +40,8 @@ internal sealed class ModalMotion
         System = system;
         Fit(system, m);
         ModalState[] of = system.States;
-        var column = states.AsSpan(0, of.Length);
-        for (int s = 0; s < of.Length; s++)
+        var column = states.AsSpan(0, system.StateCount);
+        for (int s = 0; s < column.Length; s++)
         {
             column[s] = of[s].Scale * (of[s].Root >= 0 ? x.Speed[of[s].Root] : x.Twist[of[s].Link]);
         }
@@ -93,9 +93,9 @@ internal sealed class ModalMotion
     public void Finish(Mechanism m, Plan plan, RunState x, ReadOnlySpan<double> q)
     {
         ModalState[] of = System.States;
-        var column = states.AsSpan(0, of.Length);
+        var column = states.AsSpan(0, System.StateCount);
         System.ToStates(q, column);
-        for (int s = 0; s < of.Length; s++)
+        for (int s = 0; s < column.Length; s++)
         {
             double value = column[s] / of[s].Scale;
             if (of[s].Root < 0)

@@ -4,19 +4,27 @@ namespace Driveline.Torsion;
 internal sealed class ModalStep
 {
     // Of each mode: e^λL, L·φ₁, L²·φ₂, L³·φ₃ as pairs.
-    private readonly double[] factors;
+    private double[] factors;
 
     public ModalStep(int modes) => factors = new double[8 * modes];
 
-    /// <summary>Length, s.</summary>
+    /// <summary>Length, s; 0 while it is not filled.</summary>
     public double Length { get; private set; }
 
     /// <summary>e^λL of each mode, first of eight numbers.</summary>
     public ReadOnlySpan<double> Factors => factors;
 
+    /// <summary>Makes it a step that is not filled.</summary>
+    public void Clear() => Length = 0;
+
     public void Fill(ModalSystem system, double length)
     {
         Length = length;
+        if (factors.Length < 8 * system.Modes)
+        {
+            factors = new double[8 * system.Modes];
+        }
+
         for (int k = 0; k < system.Modes; k++)
         {
             Span<double> of = factors.AsSpan(8 * k, 8);

@@ -14,77 +14,124 @@ internal sealed class ModalSystem
     /// <summary>Highest level of a step.</summary>
     public const int MostLevel = 60;
 
-    private readonly Mechanism mechanism;
-    private readonly LinkState[] links;
-    private readonly bool[] relaxing;
-    private readonly bool isDriveOnLine;
-    private readonly double[] back;
-    private readonly double[] forth;
+    private readonly ModalStep?[] levels = new ModalStep?[MostLevel + 1];
+    private Mechanism mechanism = null!;
+    private LinkState[] links = [];
+    private bool[] relaxing = [];
+    private bool isDriveOnLine;
+    private int states;
 
-    public ModalSystem(Mechanism m, RunState x, ModalParts? parts)
+    /// <summary>False when the motion does not part into modes soundly; it must then be followed by series.</summary>
+    public bool IsSound { get; private set; }
+
+    public int Modes { get; private set; }
+
+    /// <summary>Two numbers a mode, real and imaginary part; a real mode keeps 0 in the second.</summary>
+    public int Width => 2 * Modes;
+
+    public double[] Re { get; private set; } = [];
+
+    public double[] Im { get; private set; } = [];
+
+    /// <summary>|λ| of each mode.</summary>
+    public double[] Size { get; private set; } = [];
+
+    public double Fastest { get; private set; }
+
+    /// <summary>Level of about two radians of the slowest swing: where a stretch begins to try.</summary>
+    public int FirstLevel { get; private set; }
+
+    /// <summary>What finding the modes costs.</summary>
+    public long Work { get; private set; }
+
+    /// <summary>What each state is; of these arrays the front counts, they may be longer.</summary>
+    public ModalState[] States { get; private set; } = [];
+
+    public int StateCount => states;
+
+    /// <summary>States from modes, row by row.</summary>
+    public double[] Back { get; private set; } = [];
+
+    /// <summary>Modes from states, row by row.</summary>
+    public double[] Forth { get; private set; } = [];
+
+    /// <summary>Rows of C, as (Re, −Im), <see cref="Width"/> numbers each; which is which tells <see cref="ModalRow"/>.</summary>
+    public double[] Rows { get; private set; } = [];
+
+    /// <summary>|C| of each mode in each row.</summary>
+    public double[] RowSizes { get; private set; } = [];
+
+    /// <summary>Begins anew with a mechanism in a state; without modes until they are filled in.</summary>
+    public void Begin(Mechanism m, RunState x)
     {
         mechanism = m;
-        links = (LinkState[])x.Links.Clone();
-        relaxing = (bool[])x.Relaxing.Clone();
+        if (links.Length != m.Links)
+        {
+            links = new LinkState[m.Links];
+            relaxing = new bool[m.Links];
+        }
+
+        Array.Copy(x.Links, links, m.Links);
+        Array.Copy(x.Relaxing, relaxing, m.Links);
         isDriveOnLine = x.DriveLimit == 0;
-        IsSound = parts is not null;
-        States = parts?.States ?? [];
-        Re = parts?.Re ?? [];
-        Im = parts?.Im ?? [];
-        Size = new double[Re.Length];
-        back = parts?.Back ?? [];
-        forth = parts?.Forth ?? [];
-        Rows = parts?.Rows ?? [];
-        RowSizes = parts?.RowSizes ?? [];
-        Work = parts?.Work ?? 0;
-        for (int k = 0; k < Re.Length; k++)
+        IsSound = false;
+        Modes = 0;
+        states = 0;
+        Work = 0;
+        Fastest = 0;
+        FirstLevel = 0;
+    }
+
+    /// <summary>Makes room.</summary>
+    public void Fit(int ofStates, int modes, int rows)
+    {
+        states = ofStates;
+        Modes = modes;
+        if (States.Length < states || Re.Length < modes || Back.Length < states * Width || Rows.Length < rows * Width)
+        {
+            int most = Math.Max(modes, Re.Length), mostStates = Math.Max(states, States.Length);
+            States = new ModalState[mostStates];
+            Re = new double[most];
+            Im = new double[most];
+            Size = new double[most];
+            Back = new double[2 * mostStates * most];
+            Forth = new double[2 * mostStates * most];
+            Rows = new double[2 * rows * most];
+            RowSizes = new double[rows * most];
+        }
+    }
+
+    /// <summary>Ends the filling: sizes, and the step to begin with.</summary>
+    public void Finish(long work)
+    {
+        IsSound = true;
+        Work = work;
+        int rows = Modes == 0 ? 0 : ModalRow.Count(mechanism);
+        for (int c = 0; c < rows * Modes; c++)
+        {
+            double a = Rows[2 * c];
+            double b = Rows[(2 * c) + 1];
+            RowSizes[c] = Math.Sqrt((a * a) + (b * b));
+        }
+
+        for (int k = 0; k < Modes; k++)
         {
             Size[k] = Math.Sqrt((Re[k] * Re[k]) + (Im[k] * Im[k]));
             Fastest = Math.Max(Fastest, Size[k]);
         }
 
         double slowest = Fastest;
-        for (int k = 0; k < Re.Length; k++)
+        for (int k = 0; k < Modes; k++)
         {
             slowest = Im[k] != 0 && Size[k] > Slow * Fastest ? Math.Min(slowest, Size[k]) : slowest;
         }
 
         FirstLevel = Fastest == 0 ? 0 : LevelWithin(2 / slowest);
+        foreach (ModalStep? level in levels)
+        {
+            level?.Clear();
+        }
     }
-
-    /// <summary>False when the motion does not part into modes soundly; it must then be followed by series.</summary>
-    public bool IsSound { get; }
-
-    public int Modes => Re.Length;
-
-    /// <summary>Two numbers a mode, real and imaginary part; a real mode keeps 0 in the second.</summary>
-    public int Width => 2 * Re.Length;
-
-    public double[] Re { get; }
-
-    public double[] Im { get; }
-
-    /// <summary>|λ| of each mode.</summary>
-    public double[] Size { get; }
-
-    public double Fastest { get; }
-
-    /// <summary>Level of about two radians of the slowest swing: where a stretch begins to try.</summary>
-    public int FirstLevel { get; }
-
-    /// <summary>What finding the modes costs.</summary>
-    public long Work { get; }
-
-    public ModalState[] States { get; }
-
-    /// <summary>Rows of C, as (Re, −Im), <see cref="Width"/> numbers each; which is which tells <see cref="ModalRow"/>.</summary>
-    public double[] Rows { get; }
-
-    /// <summary>|C| of each mode in each row.</summary>
-    public double[] RowSizes { get; }
-
-    /// <summary>Steps of 2ᵏ over the fastest |λ|; filled when first asked for.</summary>
-    public List<ModalStep> Levels { get; } = [];
 
     public ReadOnlySpan<double> Row(int row) => Rows.AsSpan(row * Width, Width);
 
@@ -99,16 +146,16 @@ internal sealed class ModalSystem
         return same;
     }
 
+    /// <summary>The step of 2ᵏ over the fastest |λ|; filled when first asked for.</summary>
     public ModalStep Level(int level)
     {
-        while (Levels.Count <= level)
+        ModalStep step = levels[level] ??= new ModalStep(Modes);
+        if (step.Length == 0)
         {
-            var step = new ModalStep(Modes);
-            step.Fill(this, Math.Pow(2, Levels.Count) / Fastest);
-            Levels.Add(step);
+            step.Fill(this, Math.Pow(2, level) / Fastest);
         }
 
-        return Levels[level];
+        return step;
     }
 
     /// <summary>The largest level no longer than that; 0 when there is none.</summary>
@@ -123,7 +170,7 @@ internal sealed class ModalSystem
     {
         for (int k = 0; k < Width; k++)
         {
-            q[k] = Dot(forth.AsSpan(k * states.Length, states.Length), states);
+            q[k] = Dot(Forth.AsSpan(k * states.Length, states.Length), states);
         }
     }
 
@@ -132,7 +179,7 @@ internal sealed class ModalSystem
     {
         for (int s = 0; s < states.Length; s++)
         {
-            states[s] = Dot(back.AsSpan(s * Width, Width), q);
+            states[s] = Dot(Back.AsSpan(s * Width, Width), q);
         }
     }
 

@@ -1,7 +1,7 @@
 namespace Driveline.Torsion;
 
-/// <summary>Finds the modes of a mechanism in the present states of its links.</summary>
-internal static class ModalSystemOf
+/// <summary>Finds the modes of a mechanism in the present states of its links, in memory that is used again.</summary>
+internal sealed class ModalSystemOf
 {
     /// <summary>Beyond it finding modes costs more than it saves.</summary>
     public const int MostStates = 240;
@@ -9,8 +9,65 @@ internal static class ModalSystemOf
     /// <summary>Work of finding modes, by the cube of the states that hang together.</summary>
     private const int EigenWork = 40;
 
-    public static ModalSystem Links(Mechanism m, RunState x, Plan plan, StepSeries series, RunState unit) =>
-        new(m, x, Suits(m) ? Parts(m, x, plan, series, unit) : null);
+    private readonly RunState unit;
+    private readonly EigenBasis basis = new();
+    private readonly ModalState[] states;
+    private readonly int[] part;
+    private readonly int[] members;
+    private readonly double[] still;
+    private readonly double[] re;
+    private readonly double[] im;
+    private double[] a = [];
+    private double[] among = [];
+    private double[] forth = [];
+    private double[] back = [];
+    private double[] columns = [];
+    private int n;
+    private int modes;
+    private long work;
+
+    public ModalSystemOf(int rotors, int links)
+    {
+        int most = rotors + links;
+        unit = new RunState(rotors, links);
+        states = new ModalState[most];
+        part = new int[most];
+        members = new int[most];
+        still = new double[most];
+        re = new double[most];
+        im = new double[most];
+    }
+
+    /// <summary>Fills a system with the modes; one without sound modes says so.</summary>
+    public void Fill(ModalSystem into, Mechanism m, RunState x, Plan plan, StepSeries series)
+    {
+        into.Begin(m, x);
+        if (!Suits(m) || !TakeStates(m, x, plan))
+        {
+            return;
+        }
+
+        int rows = ModalRow.Count(m);
+        Fit(rows);
+        plan.HideInputs();
+        for (int s = 0; s < n; s++)
+        {
+            Still(m, x, plan, unit, false);
+            Touch(m, plan, states[s]);
+            series.Compute(m, unit, plan, 1, 0);
+            ModalRow.Read(m, series, columns.AsSpan(s * rows, rows));
+            for (int t = 0; t < n; t++)
+            {
+                a[(t * n) + s] = Rate(series, states[t]);
+            }
+        }
+
+        plan.ShowInputs();
+        if (TryModes(m, x, plan))
+        {
+            Assemble(into, rows);
+        }
+    }
 
     /// <summary>The unit state with the links as they are and nothing in motion but what is held.</summary>
     public static void Still(Mechanism m, RunState x, Plan plan, RunState unit, bool isHeldTurning)
@@ -28,50 +85,22 @@ internal static class ModalSystemOf
         }
     }
 
-    // A drive of no slope within limits meets them at once or never: left to the series.
-    private static bool Suits(Mechanism m) => !m.HasJoints
-        && (m.DriveRotor < 0 || m.DriveSlope > 0 || (double.IsPositiveInfinity(m.DriveMost) && double.IsNegativeInfinity(m.DriveLeast)));
-
-    private static ModalParts? Parts(Mechanism m, RunState x, Plan plan, StepSeries series, RunState unit)
-    {
-        ModalState[] states = [.. States(m, x, plan)];
-        int n = states.Length;
-        if (n > MostStates)
-        {
-            return null;
-        }
-
-        double[,] a = new double[n, n];
-        int rows = ModalRow.Count(m);
-        double[] columns = new double[n * rows];
-        plan.HideInputs();
-        for (int s = 0; s < n; s++)
-        {
-            Still(m, x, plan, unit, false);
-            Touch(m, plan, unit, states[s]);
-            series.Compute(m, unit, plan, 1, 0);
-            ModalRow.Read(m, series, columns.AsSpan(s * rows, rows));
-            for (int t = 0; t < n; t++)
-            {
-                a[t, s] = Rate(series, states[t]);
-            }
-        }
-
-        plan.ShowInputs();
-        return Modes(m, x, plan, states, a, columns);
-    }
-
     /// <summary>Rate of a coordinate, from a series of one second and degree 0.</summary>
     public static double Rate(StepSeries series, ModalState state) => state.Scale
         * (state.Root >= 0 ? series.Speed[(state.Root * StepSeries.Stride) + 1] : series.Twist[(state.Link * StepSeries.Stride) + 1]);
 
-    private static IEnumerable<ModalState> States(Mechanism m, RunState x, Plan plan)
+    // A drive of no slope within limits meets them at once or never: left to the series.
+    private static bool Suits(Mechanism m) => !m.HasJoints
+        && (m.DriveRotor < 0 || m.DriveSlope > 0 || (double.IsPositiveInfinity(m.DriveMost) && double.IsNegativeInfinity(m.DriveLeast)));
+
+    private bool TakeStates(Mechanism m, RunState x, Plan plan)
     {
+        n = 0;
         for (int i = 0; i < m.Rotors; i++)
         {
             if (plan.Bodies.Body[i] == i && plan.Bodies.Inverse[i] > 0)
             {
-                yield return new ModalState(i, -1, Math.Sqrt(1 / plan.Bodies.Inverse[i]));
+                states[n++] = new ModalState(i, -1, Math.Sqrt(1 / plan.Bodies.Inverse[i]));
             }
         }
 
@@ -79,12 +108,26 @@ internal static class ModalSystemOf
         {
             if (m.IsElastic(l) && (x.Links[l] == LinkState.Locked || x.Relaxing[l]))
             {
-                yield return new ModalState(-1, l, Math.Sqrt(m.Stiffness[l]));
+                states[n++] = new ModalState(-1, l, Math.Sqrt(m.Stiffness[l]));
             }
+        }
+
+        return n <= MostStates;
+    }
+
+    private void Fit(int rows)
+    {
+        if (a.Length < n * n)
+        {
+            a = new double[n * n];
+            among = new double[n * n];
+            forth = new double[2 * n * n];
+            back = new double[2 * n * n];
+            columns = new double[n * rows];
         }
     }
 
-    private static void Touch(Mechanism m, Plan plan, RunState unit, ModalState state)
+    private void Touch(Mechanism m, Plan plan, ModalState state)
     {
         if (state.Root < 0)
         {
@@ -98,121 +141,144 @@ internal static class ModalSystemOf
         }
     }
 
-    private static ModalParts? Modes(Mechanism m, RunState x, Plan plan, ModalState[] states, double[,] a, double[] columns)
+    private bool TryModes(Mechanism m, RunState x, Plan plan)
     {
-        int n = states.Length;
-        var re = new List<double>();
-        var im = new List<double>();
-        var forth = new List<double[]>();
-        var back = new List<double[]>();
-        long work = 0;
-        foreach (int[] part in Connected(a))
+        Connect();
+        modes = 0;
+        work = 0;
+        for (int first = 0; first < n; first++)
         {
-            EigenBasis basis = EigenBasis.Of(Among(a, part), Free(m, x, plan, states, part));
-            work += EigenWork * (long)part.Length * part.Length * part.Length;
-            if (!basis.IsSound)
+            int count = 0;
+            for (int i = first; i < n && part[first] >= 0; i++)
             {
-                return null;
+                if (part[i] == part[first])
+                {
+                    members[count++] = i;
+                }
             }
 
-            for (int j = 0; j < part.Length; j++)
+            if (count == 0)
             {
-                re.Add(basis.Re[j]);
-                im.Add(basis.Im[j]);
-                bool isPair = basis.Im[j] > 0;
-                Add(forth, n, part, i => basis.Inverse[j, i]);
-                Add(forth, n, part, i => isPair ? -basis.Inverse[j + 1, i] : 0);
-                Add(back, n, part, i => basis.Vectors[i, j]);
-                Add(back, n, part, i => isPair ? -basis.Vectors[i, j + 1] : 0);
-                j += isPair ? 1 : 0;
+                continue;
+            }
+
+            for (int i = 0; i < count; i++)
+            {
+                for (int j = 0; j < count; j++)
+                {
+                    among[(i * count) + j] = a[(members[i] * n) + members[j]];
+                }
+            }
+
+            bool isFree = IsFree(m, x, plan, count);
+            work += EigenWork * (long)count * count * count;
+            if (!basis.Solve(among, count, isFree ? still.AsSpan(0, count) : default))
+            {
+                return false;
+            }
+
+            TakeModes(count);
+            for (int i = count - 1; i >= 0; i--)
+            {
+                part[members[i]] = -1;
             }
         }
 
-        return Assembled(states, re, im, forth, back, columns, work);
+        return true;
     }
 
-    private static ModalParts Assembled(
-        ModalState[] states, List<double> re, List<double> im, List<double[]> forth, List<double[]> back, double[] columns, long work)
+    private void TakeModes(int count)
     {
-        int n = states.Length;
-        int width = 2 * re.Count;
-        int rows = n == 0 ? 0 : columns.Length / n;
-        var parts = new ModalParts
+        double[] vectors = basis.Vectors;
+        double[] inverse = basis.Inverse;
+        for (int j = 0; j < count; j++, modes++)
         {
-            States = states,
-            Re = [.. re],
-            Im = [.. im],
-            Forth = [.. forth.SelectMany(r => r)],
-            Back = new double[n * width],
-            Rows = new double[rows * width],
-            RowSizes = new double[rows * width / 2],
-        };
-        for (int k = 0; k < width; k++)
+            bool isPair = basis.Im[j] > 0;
+            int at = 2 * modes * n;
+            re[modes] = basis.Re[j];
+            im[modes] = basis.Im[j];
+            Array.Clear(forth, at, 2 * n);
+            Array.Clear(back, at, 2 * n);
+            for (int i = 0; i < count; i++)
+            {
+                int to = at + members[i];
+                forth[to] = inverse[(j * count) + i];
+                back[to] = vectors[(i * count) + j];
+                if (isPair)
+                {
+                    forth[to + n] = -inverse[((j + 1) * count) + i];
+                    back[to + n] = -vectors[(i * count) + j + 1];
+                }
+            }
+
+            j += isPair ? 1 : 0;
+        }
+    }
+
+    private void Assemble(ModalSystem into, int rows)
+    {
+        int width = 2 * modes;
+        into.Fit(n, modes, rows);
+        Array.Copy(states, into.States, n);
+        Array.Copy(re, into.Re, modes);
+        Array.Copy(im, into.Im, modes);
+        Array.Copy(forth, into.Forth, width * n);
+        for (int s = 0; s < n; s++)
         {
+            for (int k = 0; k < width; k++)
+            {
+                into.Back[(s * width) + k] = back[(k * n) + s];
+            }
+        }
+
+        Array.Clear(into.Rows, 0, rows * width);
+        for (int r = 0; r < rows; r++)
+        {
+            var row = into.Rows.AsSpan(r * width, width);
             for (int s = 0; s < n; s++)
             {
-                parts.Back[(s * width) + k] = back[k][s];
-                for (int r = 0; r < rows && back[k][s] != 0; r++)
+                double factor = columns[(s * rows) + r];
+                if (factor != 0)
                 {
-                    parts.Rows[(r * width) + k] += columns[(s * rows) + r] * back[k][s];
+                    AddTimes(row, factor, into.Back.AsSpan(s * width, width));
                 }
             }
         }
 
-        for (int c = 0; c < parts.RowSizes.Length; c++)
-        {
-            double a = parts.Rows[2 * c];
-            double b = parts.Rows[(2 * c) + 1];
-            parts.RowSizes[c] = Math.Sqrt((a * a) + (b * b));
-        }
-
-        parts.Work = work + ((long)rows * n * width);
-        return parts;
+        into.Finish(work + ((long)rows * n * width));
     }
 
-    private static void Add(List<double[]> rows, int n, int[] part, Func<int, double> value)
+    private static void AddTimes(Span<double> row, double factor, ReadOnlySpan<double> of)
     {
-        double[] row = new double[n];
-        for (int i = 0; i < part.Length; i++)
+        for (int k = 0; k < row.Length && k < of.Length; k++)
         {
-            row[part[i]] = value(i);
+            row[k] += factor * of[k];
         }
-
-        rows.Add(row);
-    }
-
-    private static double[,] Among(double[,] a, int[] part)
-    {
-        double[,] some = new double[part.Length, part.Length];
-        for (int i = 0; i < part.Length; i++)
-        {
-            for (int j = 0; j < part.Length; j++)
-            {
-                some[i, j] = a[part[i], part[j]];
-            }
-        }
-
-        return some;
     }
 
     // What hangs on nothing outside itself turns on as one: √M of each body, of length 1.
-    private static double[]? Free(Mechanism m, RunState x, Plan plan, ModalState[] states, int[] part)
+    private bool IsFree(Mechanism m, RunState x, Plan plan, int count)
     {
-        double[] still = new double[part.Length];
         double square = 0;
-        for (int i = 0; i < part.Length; i++)
+        for (int i = 0; i < count; i++)
         {
-            ModalState state = states[part[i]];
+            ModalState state = states[members[i]];
             if (state.Root < 0 ? !IsBetweenFree(m, x, plan, state.Link) : HasViscous(m, plan, state.Root))
             {
-                return null;
+                return false;
             }
 
             still[i] = state.Root < 0 ? 0 : state.Scale;
             square += still[i] * still[i];
         }
 
-        return square == 0 ? null : Array.ConvertAll(still, s => s / Math.Sqrt(square));
+        double length = Math.Sqrt(square);
+        for (int i = 0; i < count; i++)
+        {
+            still[i] /= length;
+        }
+
+        return square > 0;
     }
 
     private static bool IsBetweenFree(Mechanism m, RunState x, Plan plan, int l) => x.Links[l] == LinkState.Locked
@@ -231,23 +297,31 @@ internal static class ModalSystemOf
         return has;
     }
 
-    private static IEnumerable<int[]> Connected(double[,] a)
+    // States that act on one another get the same number.
+    private void Connect()
     {
-        int n = a.GetLength(0);
-        int[] part = Enumerable.Range(0, n).ToArray();
+        for (int i = 0; i < n; i++)
+        {
+            part[i] = i;
+        }
+
         for (int i = 0; i < n; i++)
         {
             for (int j = 0; j < n; j++)
             {
-                if (a[i, j] != 0 && part[i] != part[j])
+                if (a[(i * n) + j] != 0 && part[i] != part[j])
                 {
-                    int kept = part[i];
-                    int merged = part[j];
-                    part = Array.ConvertAll(part, p => p == merged ? kept : p);
+                    Merge(part[i], part[j]);
                 }
             }
         }
+    }
 
-        return Enumerable.Range(0, n).GroupBy(i => part[i]).Select(g => g.ToArray());
+    private void Merge(int kept, int merged)
+    {
+        for (int i = 0; i < n; i++)
+        {
+            part[i] = part[i] == merged ? kept : part[i];
+        }
     }
 }
