@@ -30,22 +30,28 @@ internal static class UsualDrive
     public static TimeBand Rise(bool isGentle) => isGentle
         ? TimeBand.OfSi(Geometric(1, 5), BandBasis.Of(Drivers)) : TimeBand.OfSi(Geometric(0.05, 1.5), BandBasis.Of(Drivers));
 
-    /// <summary>Speed ratio of the only gearbox before a rotor; null when nothing is known of the kind.</summary>
+    /// <summary>
+    /// Speed ratio of the only gearbox before a rotor; null when nothing is known of the kind, or no gearbox turns that PTO speed into its.
+    /// </summary>
     public static RatioBand? Ratio(UsualMachine machine, double radPerS) => (machine.Kind, machine.WidthM) switch
     {
         (MachineKind.RotaryCutter, { } w and >= 1.1 and <= 2.2) =>
-            RatioBand.OfSi(Geometric(2 * SlowTip / w / radPerS, 2 * FastTip / w / radPerS), BandBasis.Of(Tips)),
+            OfGearbox(2 * SlowTip / w / radPerS, 2 * FastTip / w / radPerS, Tips),
         (MachineKind.FlailMower, _) => Speed(1800, 3000, radPerS),
         (MachineKind.RotaryTiller, _) => Speed(150, 280, radPerS),
         (MachineKind.PostHoleAuger, _) => Speed(150, 220, radPerS),
         _ => null,
     };
 
-    private static RatioBand Speed(double lowRpm, double highRpm, double radPerS)
+    private static RatioBand? Speed(double lowRpm, double highRpm, double radPerS)
     {
         double rpm = radPerS * 30 / Math.PI;
-        return RatioBand.OfSi(Geometric(lowRpm / rpm, highRpm / rpm), BandBasis.Of(Speeds));
+        return OfGearbox(lowRpm / rpm, highRpm / rpm, Speeds);
     }
+
+    // A part's ratio lies from 0.01 to 100.
+    private static RatioBand? OfGearbox(double low, double high, Basis basis) =>
+        low >= 0.01 && high <= 100 ? RatioBand.OfSi(Geometric(low, high), BandBasis.Of(basis)) : null;
 
     private static TorqueBand? Share(UsualMachine machine, double radPerS, double low, double high, Basis basis) =>
         machine.PtoPowerW / radPerS is { } nm ? TorqueBand.OfSi(Geometric(low * nm, high * nm), BandBasis.Of(basis)) : null;

@@ -2,7 +2,6 @@ using System.Text.RegularExpressions;
 using Driveline.Cases;
 using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
-using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Quantities;

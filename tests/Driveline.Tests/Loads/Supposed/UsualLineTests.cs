@@ -48,6 +48,13 @@ public class UsualLineTests
     private static JointSeries? Series(string where) =>
         where == "not known" ? null : JointSeries.All.Single(s => "series " + s.Number == where);
 
+    // hand: flails turn at 1800 to 3000 min⁻¹, which a PTO of 540 reaches with 3.33 to 5.56; one of 20 min⁻¹ would need 90 to 150
+    [Theory]
+    [InlineData(540, true)]
+    [InlineData(20, false)]
+    public void Ratio_ThatNoGearboxHas_IsNotSupposed(double rpm, bool supposed) =>
+        Assert.Equal(supposed, UsualDrive.Ratio(UsualMachine.Of(MachineKind.FlailMower), rpm * Math.PI / 30) is not null);
+
     private static UsualMachine Machine(string kind, string width)
     {
         UsualMachine machine = UsualMachine.Of(Enum.Parse<MachineKind>(kind));
