@@ -3,7 +3,8 @@ using Driveline.Findings;
 namespace Driveline.Protection;
 
 /// <summary>One finding that bars a Yes of a verdict, and how much settling it would tell.</summary>
-internal readonly struct Doubt
+/// <remarks>A class, because lists and queries over structs are compiled anew in each process: a tenth of the start of "assess".</remarks>
+internal sealed class Doubt
 {
     public Doubt(Finding finding, string? subject)
         : this(finding, subject, false, 0)
