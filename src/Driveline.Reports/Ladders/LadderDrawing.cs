@@ -15,7 +15,7 @@ internal sealed class LadderDrawing
     private readonly string? title;
     private readonly LeadTone tone;
     private readonly IReadOnlyList<string> headline;
-    private readonly IReadOnlyList<string> answers;
+    private readonly string[] answers;
     private readonly IReadOnlyList<LadderRow> gaps;
     private readonly LadderLayout layout;
     private readonly LadderScale scale;
@@ -49,7 +49,7 @@ internal sealed class LadderDrawing
     private double HeadlineHeight => headline.Count * SvgCanvas.LineHeight(frame.Headline);
 
     private double RowsTop => frame.Margin + (title is null ? 0 : 24) + HeadlineHeight
-        + (answers.Count * SvgCanvas.LineHeight(frame.Name)) + (frame.HasHeadline ? 26 : 0);
+        + (answers.Length * SvgCanvas.LineHeight(frame.Name)) + (frame.HasHeadline ? 26 : 0);
 
     public void Draw(SvgCanvas canvas)
     {

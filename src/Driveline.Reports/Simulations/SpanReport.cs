@@ -30,7 +30,8 @@ internal static class SpanReport
 
     private static string Lead(SimulationSpan span, Phrase phrase)
     {
-        SpannedLoad? at = span.Loads.FirstOrDefault(l => l.Element is ProtectiveDevice) ?? span.Loads.FirstOrDefault();
+        SpannedLoad? at = span.Loads.FirstOrDefault(l => l.Element is ProtectiveDevice)
+            ?? (span.Loads.Count > 0 ? span.Loads[0] : null);
         string said = at?.WithoutProtection is { } torque
             ? phrase.Of(Torque("simulate.lead.span", torque).With("name", at.Element.Name)) : phrase.Of("simulate.lead.spanAlone");
         return span.RunsThatTrip is { } acts

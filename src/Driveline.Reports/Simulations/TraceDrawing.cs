@@ -17,7 +17,7 @@ internal sealed class TraceDrawing
     private readonly IReadOnlyList<string> title;
     private readonly IReadOnlyList<string> lead;
     private readonly SimulationTraces traces;
-    private readonly IReadOnlyList<TracePanel> panels;
+    private readonly TracePanel[] panels;
     private readonly PictureKey key;
     private readonly bool isShort;
 
@@ -46,7 +46,7 @@ internal sealed class TraceDrawing
     public string Description => phrase.Of("simulate.picture.description");
 
     public double Height => Math.Ceiling(
-        PanelsTop + (panels.Count == 0 ? 60 : panels.Sum(p => p.Height) + 24 + key.Height) + 16);
+        PanelsTop + (panels.Length == 0 ? 60 : panels.Sum(p => p.Height) + 24 + key.Height) + 16);
 
     private double PanelsTop => frame.Margin + (title.Count * SvgCanvas.LineHeight(frame.Name)) + 4
         + (lead.Count * SvgCanvas.LineHeight(frame.Headline * 0.9)) + 16;
@@ -57,7 +57,7 @@ internal sealed class TraceDrawing
         y += canvas.Column(frame.Margin, y, title, frame.Name, SvgInk.Faint, false) + 4;
         canvas.Column(frame.Margin, y, lead, frame.Headline * 0.9, SvgInk.Ink, true);
         double top = PanelsTop;
-        if (panels.Count == 0)
+        if (panels.Length == 0)
         {
             canvas.Text(
                 frame.Width / 2, top + 24, phrase.Of("simulate.picture.none"), frame.Name, SvgInk.Faint, false, TextAlign.Middle);

@@ -90,7 +90,7 @@ public sealed class NeighbourGrade
     }
 
     // As a strong bolt acts when its hub turns: what is not known of the hub is no part of the comparison.
-    private IReadOnlyList<GuardedPart> Guarded()
+    private List<GuardedPart> Guarded()
     {
         if (device.BreakTorque.Joint is { Hub: HubState.Free, IsHubSeenTooLongAgo: false })
         {
