@@ -12,6 +12,7 @@ internal static class ChooseCommand
     {
         Argument<string[]> paths = CaseArgument.Several("A case file (*.case.json), or several; - reads standard input.", isNeeded: true);
         var pages = new PageOptions(shared);
+        var quote = new QuoteOptions();
         var bolt = new Option<string?>(
             "--bolt")
         {
@@ -22,13 +23,17 @@ internal static class ChooseCommand
             "choose", "Ranks the bolts that fit by the worse of their two margins and finds the settings that suit a slip clutch, or "
                 + "says what would help when there is none.") { paths, bolt };
         pages.AddTo(command);
+        quote.AddTo(command);
         command.SetAction(parsed =>
         {
             var output = new PageOutput(pages, terminal, shared);
             IReadOnlyList<CaseInput> cases = output.Cases(parsed, parsed.GetRequiredValue(paths));
-            BoltChoice[] choices = [.. cases.Select(c => ChoiceOf(c, parsed.GetValue(bolt)))];
+            StockFile? stock = quote.StockOf(parsed, terminal);
+            BoltChoice[] choices = [.. cases.Select(c => ChoiceOf(c, parsed.GetValue(bolt), stock))];
             output.Put(parsed,
-                [.. cases.Select((c, k) => CaseReports.Choice(c, choices[k], c.Asked.Settings(), pages.Of(parsed, c.Title)))]);
+                [.. cases.Select((c, k) => stock is null
+                    ? CaseReports.Choice(c, choices[k], c.Asked.Settings(), pages.Of(parsed, c.Title))
+                    : CaseReports.Quote(c, choices[k], stock, quote.Of(parsed), pages.Of(parsed, c.Title)))]);
             if (parsed.GetValue(shared.Json))
             {
                 JsonText.Print(terminal, ChoiceJson.Of(choices[0], cases[0].Asked.Settings(), shared.ResultOf(parsed, cases[0].File)));
@@ -39,7 +44,7 @@ internal static class ChooseCommand
         return command;
     }
 
-    private static BoltChoice ChoiceOf(CaseInput input, string? name)
+    private static BoltChoice ChoiceOf(CaseInput input, string? name, StockFile? stock)
     {
         if (!input.Asked.HasAnyToChoose())
         {
@@ -49,10 +54,19 @@ internal static class ChooseCommand
         }
 
         string[] names = [.. input.Verdict.Question.Chain.Devices.OfType<Chains.ShearBoltDevice>().Select(d => d.Name)];
-        return name is null ? input.Asked.Choice()
-            : names.Contains(name) ? input.Asked.Choice(input.Asked.Terms(name), CancellationToken.None)
-            : throw new BadInputException(
+        if (name is not null && !names.Contains(name))
+        {
+            throw new BadInputException(
                 "--bolt: there is no known shear bolt '" + name + "'; "
                     + (names.Length > 0 ? "there are: " + string.Join(", ", names) : "the case has none") + ".");
+        }
+
+        if (stock is null)
+        {
+            return name is null ? input.Asked.Choice() : input.Asked.Choice(input.Asked.Terms(name), CancellationToken.None);
+        }
+
+        ChoiceTerms terms = name is null ? input.Asked.Terms() : input.Asked.Terms(name);
+        return input.Asked.Choice(terms.WithStock(stock.List), CancellationToken.None);
     }
 }

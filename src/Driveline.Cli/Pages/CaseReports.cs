@@ -9,6 +9,7 @@ using Driveline.Reports.Choices;
 using Driveline.Reports.Clutches;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Letters;
+using Driveline.Reports.Quotes;
 using Driveline.Reports.Simulations;
 
 namespace Driveline.Cli.Pages;
@@ -51,6 +52,17 @@ internal static class CaseReports
         Text = () => ChoiceText.Of(choice, settings, options),
         Markdown = () => ChoiceMarkdown.Of(choice, settings, options),
         Html = () => ChoiceHtml.Of(choice, settings, options),
+    };
+
+    public static PageReport Quote(
+        CaseInput input, BoltChoice choice, StockFile stock, QuoteTerms terms, ReportOptions options) => new()
+    {
+        Name = input.Name + ".quote",
+        Title = input.Title,
+        Says = () => LeadOf(QuoteReport.Of(choice, stock, terms, options)),
+        Text = () => QuoteHtml.Text(choice, stock, terms, options),
+        Markdown = () => QuoteHtml.Markdown(choice, stock, terms, options),
+        Html = () => QuoteHtml.Of(choice, stock, terms, options),
     };
 
     public static PageReport Clutch(

@@ -49,6 +49,9 @@ internal sealed class HtmlBlocks(StringBuilder html, Phrase phrase)
             case ReportBlockKind.Steps:
                 Steps(block.Items);
                 break;
+            case ReportBlockKind.Sign:
+                Sign(block.Items);
+                break;
             case ReportBlockKind.Table:
                 Table(block.Rows);
                 break;
@@ -119,6 +122,17 @@ internal sealed class HtmlBlocks(StringBuilder html, Phrase phrase)
         }
 
         html.Append("</ol>\n");
+    }
+
+    private void Sign(IReadOnlyList<string> items)
+    {
+        html.Append("<div class=\"dl-sign\">");
+        foreach (string item in items)
+        {
+            Element("div", item);
+        }
+
+        html.Append("</div>\n");
     }
 
     private void Table(IReadOnlyList<string[]> rows)

@@ -56,6 +56,9 @@ internal sealed class ReportBlock
     public static ReportBlock Table(IEnumerable<string[]> rows) =>
         new(ReportBlockKind.Table, string.Empty, [], [.. rows.Select(row => Array.ConvertAll(row, CleanText.Line))]);
 
+    /// <summary>Lines to sign on, each with what belongs there.</summary>
+    public static ReportBlock Sign(IEnumerable<string> items) => Of(ReportBlockKind.Sign, items);
+
     /// <summary>A picture with its caption.</summary>
     public static ReportBlock Picture(string caption, Func<PictureFrame, string> drawn) =>
         new(ReportBlockKind.Picture, CleanText.Line(caption), [], []) { Drawn = drawn };

@@ -29,4 +29,7 @@ internal enum ReportBlockKind
 
     /// <summary>Items in order, each to be ticked when it is done.</summary>
     Steps,
+
+    /// <summary>Lines to sign on.</summary>
+    Sign,
 }

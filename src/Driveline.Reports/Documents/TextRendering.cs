@@ -43,6 +43,14 @@ internal static class TextRendering
 
                     text.Append('\n');
                     break;
+                case ReportBlockKind.Sign:
+                    foreach (string item in block.Items)
+                    {
+                        Wrap(text, item, "____________________  ", "  ");
+                    }
+
+                    text.Append('\n');
+                    break;
                 case ReportBlockKind.Table:
                     Table(text, block.Rows);
                     text.Append('\n');

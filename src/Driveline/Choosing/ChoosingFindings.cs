@@ -62,6 +62,27 @@ public static class ChoosingFindings
     /// <summary>Left out: no part's limit is known.</summary>
     public const string LeftOutLimitsNotKnown = "choosing.leftOut.limitsNotKnown";
 
+    /// <summary>A row of a stock file: a pin.</summary>
+    public const string RowPin = "choosing.row.pin";
+
+    /// <summary>A row of a stock file: round bar of a rod material.</summary>
+    public const string RowRod = "choosing.row.rod";
+
+    /// <summary>A row of a stock file: its size is not understood.</summary>
+    public const string RowSize = "choosing.row.size";
+
+    /// <summary>A row of a stock file: its grade is not understood.</summary>
+    public const string RowGrade = "choosing.row.grade";
+
+    /// <summary>A row of a stock file: the standard of its grade does not hold its size.</summary>
+    public const string RowGradeNotAtSize = "choosing.row.gradeNotAtSize";
+
+    /// <summary>A row of a stock file: its length is not understood.</summary>
+    public const string RowLength = "choosing.row.length";
+
+    /// <summary>A row of a stock file: its price is not understood.</summary>
+    public const string RowPrice = "choosing.row.price";
+
     /// <summary>What would change it: engaging the PTO gently.</summary>
     public const string ChangeEngagement = "choosing.change.engagement";
 

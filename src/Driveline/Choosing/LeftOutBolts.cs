@@ -15,7 +15,7 @@ internal static class LeftOutBolts
             RankedBolt? bolt = fitting.TryGetValue(item, out RankedBolt? known) ? known : null;
             if (Reason(search, item, bolt) is { } reason)
             {
-                leftOut.Add(new LeftOut(item, reason.With("bolt", item.Name)));
+                leftOut.Add(new LeftOut(item, reason.With("bolt", item.Sku is null ? item.Name : item.Name + " (" + item.Sku + ")")));
             }
         }
 

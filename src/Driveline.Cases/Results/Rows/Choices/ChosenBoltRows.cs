@@ -31,6 +31,8 @@ internal static class ChosenBoltRows
         .Number("holeMm", b => Si.Meters(b.HoleDiameter) * 1000, "Diameter of its hole, mm.")
         .Flag("needsRedrilling", b => b.NeedsRedrilling, "True when the hole must be drilled.")
         .Number("price", b => b.Item.Price, "Its price in the stock list, in the list's own currency; null when it has none.")
+        .MaybeText("currency", b => b.Item.Currency, "The currency of the price; null when not stated.")
+        .MaybeText("sku", b => b.Item.Sku, "Its number in the stock; null when it has none.")
         .List("gradeSteps", b => b.GradeSteps, GradeStepRows.Shape, "The next grades in the same hole.")
         .List("cautions", b => b.Cautions, CautionRows.Shape, "Cautions that belong to this bolt; show them all.");
 }

@@ -5,7 +5,8 @@ using Driveline.Quantities;
 namespace Driveline.Choosing;
 
 /// <summary>
-/// The bolts to choose from: those of usual shops, or the caller's own. Immutable; each thread and grade stands in it once.
+/// The bolts to choose from: those of usual shops, or the caller's own. Immutable. Two of one thread and grade must differ in number,
+/// length, coating or tag.
 /// </summary>
 public sealed class StockList
 {
@@ -28,18 +29,18 @@ public sealed class StockList
     public Basis Basis { get; }
 
     /// <summary>The caller's own bolts; a list may be empty.</summary>
-    /// <exception cref="ArgumentException">A bolt is missing (null) or stands in the list twice.</exception>
+    /// <exception cref="ArgumentException">A bolt is missing (null) or stands in the list twice with nothing to tell both apart.</exception>
     public static StockList Of(params StockItem[] items) => Of((IReadOnlyList<StockItem>)Guard.NotNull(items, nameof(items)));
 
     /// <summary>The caller's own bolts; a list may be empty.</summary>
-    /// <exception cref="ArgumentException">A bolt is missing (null) or stands in the list twice.</exception>
+    /// <exception cref="ArgumentException">A bolt is missing (null) or stands in the list twice with nothing to tell both apart.</exception>
     public static StockList Of(IReadOnlyList<StockItem> items)
     {
         Guard.NotNull(items, nameof(items));
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (StockItem item in items)
         {
-            if (item is null || !seen.Add(item.Name))
+            if (item is null || !seen.Add(item.Identity))
             {
                 throw new ArgumentException(
                     item is null ? "A bolt of a stock list is missing (null)."
@@ -63,6 +64,9 @@ public sealed class StockList
         list = StockText.Read(text, out problem) is { } items ? Of(items) : null;
         return list is not null;
     }
+
+    /// <summary>The caller's own rows of a file; see <see cref="StockFile"/>.</summary>
+    internal static StockList OfFile(IReadOnlyList<StockItem> items) => new(items, Basis.Given("the caller's stock"));
 
     /// <inheritdoc/>
     public override string ToString() => string.Join("; ", Items);
