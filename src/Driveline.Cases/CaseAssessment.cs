@@ -28,6 +28,7 @@ public sealed class CaseAssessment
 {
     private readonly MappedCase? mapped;
     private readonly SimulationLimits limits;
+    private readonly ProtectionPolicy policy;
     private readonly Once<CaseQuestion> question = new();
     private readonly Once<ProtectionVerdict> verdict = new();
     private readonly Once<CaseSimulation> engagement = new();
@@ -36,8 +37,9 @@ public sealed class CaseAssessment
     private readonly Once<IReadOnlyList<ClutchChoice>> settings = new();
     private readonly Once<OwnerAdvice> advice = new();
 
-    private CaseAssessment(MappedCase? mapped, IReadOnlyList<CaseError> errors, SimulationLimits limits)
+    private CaseAssessment(MappedCase? mapped, IReadOnlyList<CaseError> errors, SimulationLimits limits, ProtectionPolicy policy)
     {
+        this.policy = policy;
         this.mapped = mapped;
         this.limits = limits;
         Errors = errors;
@@ -70,7 +72,7 @@ public sealed class CaseAssessment
     public static CaseAssessment Of(CaseReadResult read)
     {
         Guard.NotNull(read, nameof(read));
-        return read.IsRead ? Of(read.Case) : new CaseAssessment(null, read.Errors, SimulationLimits.Usual);
+        return read.IsRead ? Of(read.Case) : new CaseAssessment(null, read.Errors, SimulationLimits.Usual, ProtectionPolicy.Default);
     }
 
     /// <summary>Reads and maps a case from a stream, such as the body of a web request; the stream stays open.</summary>
@@ -88,7 +90,11 @@ public sealed class CaseAssessment
 
     /// <summary>The same case with other limits for what it simulates, for each answer; nothing is computed yet.</summary>
     /// <exception cref="ArgumentNullException">The limits are null.</exception>
-    public CaseAssessment WithLimits(SimulationLimits most) => new(mapped, Errors, Guard.NotNull(most, nameof(most)));
+    public CaseAssessment WithLimits(SimulationLimits most) => new(mapped, Errors, Guard.NotNull(most, nameof(most)), policy);
+
+    /// <summary>The same case judged by another policy, with its margins and cautions; nothing is computed yet.</summary>
+    /// <exception cref="ArgumentNullException">The policy is null.</exception>
+    public CaseAssessment WithPolicy(ProtectionPolicy judgedBy) => new(mapped, Errors, limits, Guard.NotNull(judgedBy, nameof(judgedBy)));
 
     /// <summary>The messages by path, as web APIs answer them; the file as a whole has the path "".</summary>
     public IDictionary<string, string[]> ErrorsByPath() => CaseError.ByPath(Errors);
@@ -101,7 +107,7 @@ public sealed class CaseAssessment
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public ProtectionVerdict Verdict(CancellationToken stop) =>
-        verdict.Get(s => ProtectionCheck.Run(Asked(s).Question!), stop);
+        verdict.Get(s => ProtectionCheck.Run(Asked(s).Question!, policy), stop);
 
     /// <summary>The slip clutches, in order from the tractor; empty when there are none.</summary>
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
@@ -125,11 +131,11 @@ public sealed class CaseAssessment
 
     /// <summary>The terms on which its first shear bolt may be chosen: stock, holes and bolt as the case states them.</summary>
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
-    public ChoiceTerms Terms() => CaseChoice.TermsOf(Good.File);
+    public ChoiceTerms Terms() => CaseChoice.TermsOf(Good.File).WithPolicy(policy);
 
     /// <summary>The terms for the shear bolt of a name.</summary>
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
-    public ChoiceTerms Terms(string device) => CaseChoice.TermsOf(Good.File, Guard.NotNull(device, nameof(device)));
+    public ChoiceTerms Terms(string device) => CaseChoice.TermsOf(Good.File, Guard.NotNull(device, nameof(device))).WithPolicy(policy);
 
     /// <summary>The choice of a bolt on the terms of the case.</summary>
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
@@ -154,7 +160,7 @@ public sealed class CaseAssessment
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public IReadOnlyList<ClutchChoice> Settings(CancellationToken stop) =>
-        settings.Get(s => CaseChoice.SettingsOf(Asked(s).Question!), stop);
+        settings.Get(s => CaseChoice.SettingsOf(Asked(s).Question!, policy, s), stop);
 
     /// <summary>True when the case has a shear bolt or a slip clutch, however little is known of it.</summary>
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
@@ -172,7 +178,8 @@ public sealed class CaseAssessment
     private MappedCase Good => mapped is not null && IsGood ? mapped
         : throw new InvalidOperationException("Something is wrong with the case: " + Errors[0]);
 
-    private static CaseAssessment Of(MappedCase mapped, SimulationLimits limits) => new(mapped, mapped.Errors, limits);
+    private static CaseAssessment Of(MappedCase mapped, SimulationLimits limits) =>
+        new(mapped, mapped.Errors, limits, ProtectionPolicy.Default);
 
     private CaseQuestion Asked(CancellationToken stop) =>
         question.Get(s => CaseQuestion.Of(Good, new WorkMeter(limits, 0, s)), stop);

@@ -26,6 +26,6 @@ public static class MonitorText
     [
         .. MonitorWords.Rows(
             report ?? throw new ArgumentNullException(nameof(report)),
-            new Phrase(Texts.In((options ?? throw new ArgumentNullException(nameof(options))).Language), options.Units)),
+            new Phrase((options ?? throw new ArgumentNullException(nameof(options))).Texts, options.Units)),
     ];
 }

@@ -8,17 +8,17 @@ public sealed class ReportOptions
     private const double LeastWidth = 320;
     private const double MostWidth = 2000;
 
-    private ReportOptions(string? title, DisplayUnits units, Language language, double pictureWidth, ReportHead head)
+    private ReportOptions(string? title, DisplayUnits units, Texts texts, double pictureWidth, ReportHead head)
     {
         Title = title;
         Units = units;
-        Language = language;
+        Texts = texts;
         PictureWidth = pictureWidth;
         Head = head;
     }
 
     /// <summary>Metric units, English, no title, pictures of 1000 px, an empty head.</summary>
-    public static ReportOptions Default { get; } = new(null, DisplayUnits.Metric, Language.English, 1000, ReportHead.Empty);
+    public static ReportOptions Default { get; } = new(null, DisplayUnits.Metric, Texts.English, 1000, ReportHead.Empty);
 
     /// <summary>Title above the report, usually that of the case; null for none.</summary>
     public string? Title { get; }
@@ -27,7 +27,10 @@ public sealed class ReportOptions
     public DisplayUnits Units { get; }
 
     /// <summary>The language of the texts.</summary>
-    public Language Language { get; }
+    public Language Language => Texts.Language;
+
+    /// <summary>The texts, which may be the caller's own.</summary>
+    public Texts Texts { get; }
 
     /// <summary>Width for which a picture is laid out, px; below 640 its words stand above its bars.</summary>
     public double PictureWidth { get; }
@@ -36,22 +39,28 @@ public sealed class ReportOptions
     public ReportHead Head { get; }
 
     /// <summary>The same options with a title; any text is printed safely.</summary>
-    public ReportOptions WithTitle(string? title) => new(title, Units, Language, PictureWidth, Head);
+    public ReportOptions WithTitle(string? title) => new(title, Units, Texts, PictureWidth, Head);
 
     /// <summary>The same options with other units.</summary>
-    public ReportOptions WithUnits(DisplayUnits units) => new(Title, units, Language, PictureWidth, Head);
+    public ReportOptions WithUnits(DisplayUnits units) => new(Title, units, Texts, PictureWidth, Head);
 
     /// <summary>The same options with another language.</summary>
-    public ReportOptions WithLanguage(Language language) => new(Title, Units, language, PictureWidth, Head);
+    /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
+    public ReportOptions WithLanguage(Language language) => new(Title, Units, Texts.In(language), PictureWidth, Head);
+
+    /// <summary>The same options with texts of the caller's own.</summary>
+    /// <exception cref="ArgumentNullException">The texts are missing.</exception>
+    public ReportOptions WithTexts(Texts texts) =>
+        new(Title, Units, texts ?? throw new ArgumentNullException(nameof(texts)), PictureWidth, Head);
 
     /// <summary>The same options with pictures of another width, from 320 to 2000 px.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The width is outside this range or no number.</exception>
     public ReportOptions WithPictureWidth(double pixels) => pixels is >= LeastWidth and <= MostWidth
-        ? new ReportOptions(Title, Units, Language, pixels, Head)
+        ? new ReportOptions(Title, Units, Texts, pixels, Head)
         : throw new ArgumentOutOfRangeException(nameof(pixels), pixels, "must be from 320 to 2000 px");
 
     /// <summary>The same options with the head of a page.</summary>
     /// <exception cref="ArgumentNullException">The head is missing.</exception>
     public ReportOptions WithHead(ReportHead head) =>
-        new(Title, Units, Language, PictureWidth, head ?? throw new ArgumentNullException(nameof(head)));
+        new(Title, Units, Texts, PictureWidth, head ?? throw new ArgumentNullException(nameof(head)));
 }

@@ -11,10 +11,10 @@ public sealed class VerdictWords
     private readonly Texts texts;
     private readonly Phrase phrase;
 
-    private VerdictWords(ProtectionVerdict verdict, Language language, DisplayUnits units)
+    private VerdictWords(ProtectionVerdict verdict, Texts texts, DisplayUnits units)
     {
         this.verdict = verdict;
-        texts = Texts.In(language);
+        this.texts = texts;
         phrase = new Phrase(texts, units);
     }
 
@@ -25,7 +25,12 @@ public sealed class VerdictWords
     /// <summary>The words of a verdict in a language and units.</summary>
     /// <exception cref="ArgumentNullException">The verdict is missing.</exception>
     public static VerdictWords Of(ProtectionVerdict verdict, Language language, DisplayUnits units) =>
-        new(verdict ?? throw new ArgumentNullException(nameof(verdict)), language, units);
+        Of(verdict, Texts.In(language), units);
+
+    /// <summary>The words of a verdict by texts, which may be the caller's own.</summary>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    public static VerdictWords Of(ProtectionVerdict verdict, Texts texts, DisplayUnits units) => new(
+        verdict ?? throw new ArgumentNullException(nameof(verdict)), texts ?? throw new ArgumentNullException(nameof(texts)), units);
 
     /// <summary>Whether the machine may be used as it is, and what lifts what forbids it.</summary>
     public string Standing() => StandingSentences.InOne(verdict.Standing, phrase);

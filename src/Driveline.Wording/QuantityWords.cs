@@ -20,9 +20,14 @@ public static class QuantityWords
     /// <param name="language">The language, which decides the decimal sign.</param>
     /// <exception cref="ArgumentOutOfRangeException">The kind is a text, or no texts are held in that language.</exception>
     /// <example>0.0127 m in Spanish: "12,7 mm"; +∞: "sin límite conocido".</example>
-    public static string Of(double si, QuantityKind kind, DisplayUnits units, Language language)
+    public static string Of(double si, QuantityKind kind, DisplayUnits units, Language language) =>
+        Of(si, kind, units, Texts.In(language));
+
+    /// <summary>A value in the words of texts, which may be the caller's own.</summary>
+    /// <exception cref="ArgumentNullException">The texts are missing.</exception>
+    public static string Of(double si, QuantityKind kind, DisplayUnits units, Texts texts)
     {
-        Texts texts = Texts.In(language);
+        Guard.NotNull(texts, nameof(texts));
         if (double.IsPositiveInfinity(si))
         {
             return texts.Of("quantity.noKnownLimit");
@@ -42,7 +47,15 @@ public static class QuantityWords
     /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
     /// <example>1.5 as "F2" in Spanish: "1,50".</example>
     public static string Number(double value, string format, Language language) =>
-        WithDecimalSign(value.ToString(Guard.NotNull(format, nameof(format)), CultureInfo.InvariantCulture), Texts.In(language));
+        Number(value, format, Texts.In(language));
+
+    /// <summary>A plain number by texts, which may be the caller's own.</summary>
+    /// <param name="value">The number.</param>
+    /// <param name="format">Its .NET format, such as "F2".</param>
+    /// <param name="texts">The texts, which hold the decimal sign.</param>
+    /// <exception cref="ArgumentNullException">The format or the texts are missing.</exception>
+    public static string Number(double value, string format, Texts texts) => WithDecimalSign(
+        value.ToString(Guard.NotNull(format, nameof(format)), CultureInfo.InvariantCulture), Guard.NotNull(texts, nameof(texts)));
 
     private static string Invariant(double si, QuantityKind kind, DisplayUnits units)
     {

@@ -11,9 +11,10 @@ namespace Driveline.Wording;
 /// Texts are data: UTF-8 files of lines "code = text with {parameter}", one file a concept, embedded in the library.
 /// Where a text holds a figure, the code with ".us" has it in US units.
 /// Lines that start with # are comments. Names that the library gives itself in English (a default name, a material, a source)
-/// have their words under "name.", see <see cref="Name"/>. An application may add a language by code and supply its own renderer.
+/// have their words under "name.", see <see cref="Name"/>. An application may bring a language or words of its
+/// own, see <see cref="InLanguage"/> and <see cref="With"/>.
 /// </remarks>
-public sealed class Texts
+public sealed partial class Texts
 {
     private const string NamePrefix = "name.";
     private const string UsEnding = ".us";
@@ -21,15 +22,22 @@ public sealed class Texts
     private static readonly Lazy<Texts> EnglishTexts = new(() => new Texts(Language.English));
     private static readonly Lazy<Texts> SpanishTexts = new(() => new Texts(Language.Spanish));
 
+    private readonly Dictionary<string, string> all;
     private readonly Dictionary<string, string> templates;
     private readonly ConcurrentDictionary<string, Template> cutForMetric = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Template> cutForUs = new(StringComparer.Ordinal);
     private readonly NameWords names;
 
     private Texts(Language language)
+        : this(language, Languages.CodeOf(language), Load(Languages.CodeOf(language)))
     {
-        Dictionary<string, string> all = Load(Languages.CodeOf(language));
+    }
+
+    private Texts(Language language, string languageCode, Dictionary<string, string> all)
+    {
+        this.all = all;
         Language = language;
+        LanguageCode = languageCode;
         names = new NameWords(all
             .Where(e => IsName(e.Key))
             .Select(e => new KeyValuePair<string, string>(e.Key.Substring(NamePrefix.Length), e.Value)));
@@ -42,8 +50,11 @@ public sealed class Texts
     /// <summary>The Spanish texts.</summary>
     public static Texts Spanish => SpanishTexts.Value;
 
-    /// <summary>The language of these texts.</summary>
+    /// <summary>The language held here that these texts are in, or whose texts stand where those of the caller have none.</summary>
     public Language Language { get; }
+
+    /// <summary>Code of their language, e.g. "es"; it is also the lang attribute of a page.</summary>
+    public string LanguageCode { get; }
 
     /// <summary>Every code for which there is a text.</summary>
     public IReadOnlyCollection<string> Codes => templates.Keys;
@@ -104,7 +115,7 @@ public sealed class Texts
         templates.TryGetValue(prefix + "." + code, out string? words) ? words : code ?? string.Empty;
 
     private string Words(FindingParameter parameter, DisplayUnits units) =>
-        parameter.Text is { } text ? Name(text) : QuantityWords.Of(parameter.Value, parameter.Kind, units, Language);
+        parameter.Text is { } text ? Name(text) : QuantityWords.Of(parameter.Value, parameter.Kind, units, this);
 
     private static bool IsName(string code) => code.StartsWith(NamePrefix, StringComparison.Ordinal);
 

@@ -11,6 +11,7 @@ public partial class ReadmeTests
     [InlineData("README.md", "ReadmeCaseExample.cs")]
     [InlineData("README.md", "ReadmeServiceExample.cs")]
     [InlineData("monitoring.md", "MonitoringExample.cs")]
+    [InlineData("own-data.md", "OwnDataExample.cs")]
     public void Page_Example_IsTheCompiledOne(string page, string example)
     {
         string[] parts = Marker().Split(Text(example));
@@ -38,6 +39,9 @@ public partial class ReadmeTests
 
     [Fact]
     public void Monitoring_Output_IsWhatTheExamplePrints() => AssertPrints("monitoring.md", MonitoringExample.Run);
+
+    [Fact]
+    public void OwnData_Output_IsWhatTheExamplePrints() => AssertPrints("own-data.md", OwnDataExample.Run);
 
     private static void AssertPrints(string page, Action<TextWriter> example)
     {

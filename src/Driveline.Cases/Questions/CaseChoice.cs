@@ -55,13 +55,16 @@ internal static class CaseChoice
 
     /// <summary>The settings of every slip clutch of a question.</summary>
     public static IReadOnlyList<ClutchChoice> SettingsOf(ProtectionQuestion question) =>
-        [.. CaseClutch.In(question.Chain).Select(clutch => SettingOf(question, clutch))];
+        SettingsOf(question, ProtectionPolicy.Default, CancellationToken.None);
 
-    private static ClutchChoice SettingOf(ProtectionQuestion question, CaseClutch clutch)
+    internal static IReadOnlyList<ClutchChoice> SettingsOf(ProtectionQuestion question, ProtectionPolicy policy, CancellationToken stop) =>
+        [.. CaseClutch.In(question.Chain).Select(clutch => SettingOf(question, clutch, policy, stop))];
+
+    private static ClutchChoice SettingOf(ProtectionQuestion question, CaseClutch clutch, ProtectionPolicy policy, CancellationToken stop)
     {
         ClutchChoice choice = clutch.Clutch is { } described
-            ? ClutchChoice.For(question, clutch.Device, described, clutch.Condition)
-            : ClutchChoice.WithoutClutch(question, clutch.Device, clutch.Condition);
+            ? ClutchChoice.For(question, clutch.Device, described, clutch.Condition, policy, stop)
+            : ClutchChoice.WithoutClutch(question, clutch.Device, clutch.Condition, policy);
         return clutch.Fitted.ThreadPitch is { } pitch ? choice.WithThreadPitch(pitch) : choice;
     }
 }

@@ -7,20 +7,19 @@ namespace Driveline.Cases.Results;
 /// <remarks>Numbers do not depend on it; only texts do.</remarks>
 public sealed class ResultOptions
 {
-    private ResultOptions(Language language, DisplayUnits units, string? title, DateTime? date)
+    private ResultOptions(Texts texts, DisplayUnits units, string? title, DateTime? date)
     {
-        Language = language;
         Units = units;
         Title = title;
         Date = date;
-        Texts = Texts.In(language);
+        Texts = texts;
     }
 
     /// <summary>English, metric units, of no case.</summary>
-    public static ResultOptions Default { get; } = new(Language.English, DisplayUnits.Metric, null, null);
+    public static ResultOptions Default { get; } = new(Texts.English, DisplayUnits.Metric, null, null);
 
     /// <summary>The language of the texts.</summary>
-    public Language Language { get; }
+    public Language Language => Texts.Language;
 
     /// <summary>The units in the texts.</summary>
     public DisplayUnits Units { get; }
@@ -31,16 +30,21 @@ public sealed class ResultOptions
     /// <summary>The day for which the case is stated; null when it states none.</summary>
     public DateTime? Date { get; }
 
-    internal Texts Texts { get; }
+    /// <summary>The texts, which may be the caller's own.</summary>
+    public Texts Texts { get; }
 
     /// <summary>The same options with another language.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
-    public ResultOptions WithLanguage(Language language) => new(language, Units, Title, Date);
+    public ResultOptions WithLanguage(Language language) => new(Texts.In(language), Units, Title, Date);
+
+    /// <summary>The same options with texts of the caller's own.</summary>
+    /// <exception cref="ArgumentNullException">The texts are missing.</exception>
+    public ResultOptions WithTexts(Texts texts) => new(Guard.NotNull(texts, nameof(texts)), Units, Title, Date);
 
     /// <summary>The same options with other units.</summary>
-    public ResultOptions WithUnits(DisplayUnits units) => new(Language, units, Title, Date);
+    public ResultOptions WithUnits(DisplayUnits units) => new(Texts, units, Title, Date);
 
     /// <summary>The same options with title and date of a case.</summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>
-    public ResultOptions WithCase(CaseFile file) => new(Language, Units, Guard.NotNull(file, nameof(file)).Title, file.Date);
+    public ResultOptions WithCase(CaseFile file) => new(Texts, Units, Guard.NotNull(file, nameof(file)).Title, file.Date);
 }

@@ -24,7 +24,7 @@ internal static class ChoiceReport
 
     private static List<ReportBlock> Of(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, ReportOptions options)
     {
-        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        var phrase = new Phrase(options.Texts, options.Units);
         var blocks = new List<ReportBlock>();
         if (options.Title is { } title)
         {

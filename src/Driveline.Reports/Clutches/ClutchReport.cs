@@ -19,7 +19,7 @@ internal static class ClutchReport
 
     private static List<ReportBlock> Of(ClutchReview review, IReadOnlyList<ServiceProcedure> procedures, ReportOptions options)
     {
-        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        var phrase = new Phrase(options.Texts, options.Units);
         var blocks = new List<ReportBlock> { ReportBlock.Title(CleanText.Title(options.Title ?? phrase.Capital(review.Device.Name))) };
         blocks.Add(ReportBlock.Lead(
             phrase.Of(Phrase.Code(LeadOf(review)).With("name", phrase.Capital(review.Device.Name))), ToneOf(review)));

@@ -9,10 +9,10 @@ internal static class HtmlIndex
 {
     public static string Of(IReadOnlyList<(string File, string Title, string Says)> pages, ReportOptions options)
     {
-        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        var phrase = new Phrase(options.Texts, options.Units);
         string title = HtmlRendering.Escape(phrase.Of("page.kind.index"));
         var html = new StringBuilder();
-        html.Append("<!DOCTYPE html>\n<html lang=\"").Append(Languages.CodeOf(options.Language))
+        html.Append("<!DOCTYPE html>\n<html lang=\"").Append(options.Texts.LanguageCode)
             .Append("\" class=\"dl-page\">\n<head>\n<meta charset=\"utf-8\">\n")
             .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>").Append(title)
             .Append("</title>\n<style>").Append(HtmlStyle.Css).Append(".dl-report td,.dl-report th{text-align:left}</style>\n</head>\n")

@@ -13,12 +13,12 @@ internal static class HtmlRendering
     /// <param name="options">Title, language and head.</param>
     public static string Page(IReadOnlyList<ReportBlock> blocks, string kindCode, ReportOptions options)
     {
-        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        var phrase = new Phrase(options.Texts, options.Units);
         string kind = phrase.Of(kindCode);
         string? title = blocks.FirstOrDefault(b => b.Kind == ReportBlockKind.Title)?.Text;
         string foot = "Driveline " + Version;
         var html = new StringBuilder();
-        html.Append("<!DOCTYPE html>\n<html lang=\"").Append(Languages.CodeOf(options.Language))
+        html.Append("<!DOCTYPE html>\n<html lang=\"").Append(options.Texts.LanguageCode)
             .Append("\" class=\"dl-page\">\n<head>\n<meta charset=\"utf-8\">\n")
             .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
             .Append(Escape(title is null ? kind : title + " – " + kind)).Append("</title>\n<style>").Append(HtmlStyle.Css)
@@ -39,8 +39,8 @@ internal static class HtmlRendering
     public static string Fragment(IReadOnlyList<ReportBlock> blocks, ReportOptions options)
     {
         var html = new StringBuilder();
-        html.Append("<section class=\"dl-report\" lang=\"").Append(Languages.CodeOf(options.Language)).Append("\">\n");
-        new HtmlBlocks(html, new Phrase(Texts.In(options.Language), options.Units)).Append(blocks);
+        html.Append("<section class=\"dl-report\" lang=\"").Append(options.Texts.LanguageCode).Append("\">\n");
+        new HtmlBlocks(html, new Phrase(options.Texts, options.Units)).Append(blocks);
         return html.Append("</section>\n").ToString();
     }
 

@@ -25,7 +25,7 @@ internal sealed class LadderDrawing
     public LadderDrawing(ProtectionVerdict verdict, ReportOptions options, PictureFrame frame)
     {
         this.frame = frame;
-        phrase = new Phrase(Wording.Texts.In(options.Language), options.Units);
+        phrase = new Phrase(options.Texts, options.Units);
         title = options.Title is null ? null : CleanText.Title(options.Title);
         Title = AnswerSentences.Headline(verdict, phrase);
         headline = frame.HasHeadline ? TextWidths.Lines(Title, frame.Inner, frame.Headline, true) : [];

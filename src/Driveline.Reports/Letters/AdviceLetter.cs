@@ -11,7 +11,7 @@ internal static class AdviceLetter
 {
     public static IReadOnlyList<ReportBlock> Of(OwnerAdvice advice, ReportOptions options)
     {
-        var phrase = new Phrase(Wording.Texts.In(options.Language), options.Units);
+        var phrase = new Phrase(options.Texts, options.Units);
         var blocks = new List<ReportBlock>();
         if (options.Title is { } title)
         {

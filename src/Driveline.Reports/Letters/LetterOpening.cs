@@ -43,7 +43,7 @@ internal static class LetterOpening
     /// <summary>The head of the letter's page: the caller's, and what it leaves out from the letter.</summary>
     public static ReportHead HeadOf(LetterHead letter, ReportOptions options)
     {
-        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        var phrase = new Phrase(options.Texts, options.Units);
         ReportHead head = options.Head;
         string machine = string.Join(" ", new[] { letter.Machine, letter.Serial }.Where(t => !string.IsNullOrWhiteSpace(t)));
         string day = Day(letter.Date, phrase);

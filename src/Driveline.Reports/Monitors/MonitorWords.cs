@@ -14,7 +14,7 @@ internal static class MonitorWords
 
     public static IReadOnlyList<ReportBlock> Of(MonitorReport report, ReportOptions options)
     {
-        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        var phrase = new Phrase(options.Texts, options.Units);
         var blocks = new List<ReportBlock>();
         string what = phrase.Of("watch.title");
         blocks.Add(ReportBlock.Title(options.Title is { } title ? CleanText.Title(title) : what));

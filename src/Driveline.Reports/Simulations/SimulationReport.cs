@@ -24,7 +24,7 @@ internal static class SimulationReport
 
     private static List<ReportBlock> Of(SimulationCheck check, ReportOptions options)
     {
-        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        var phrase = new Phrase(options.Texts, options.Units);
         List<ReportBlock> blocks = Begin(check.Simulation.Event, options, phrase);
         blocks.Add(ReportBlock.Lead(SimulationLead.Of(check, phrase), SimulationLead.ToneOf(check)));
         if (check.With is not null || check.Without is not null)
@@ -64,7 +64,7 @@ internal static class SimulationReport
     public static IReadOnlyList<ReportBlock> OfMissing(
         SimulatedEvent happened, IReadOnlyList<Finding> missing, MachineKind machine, ReportOptions options)
     {
-        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        var phrase = new Phrase(options.Texts, options.Units);
         List<ReportBlock> blocks = Begin(happened, options, phrase);
         blocks.Add(ReportBlock.Lead(phrase.Of("simulate.lead.notKnown"), LeadTone.Careful));
         Close(blocks, missing, SimulationCheck.CautionsFor(machine), phrase);

@@ -16,7 +16,7 @@ internal static class SpanReport
 
     public static IReadOnlyList<ReportBlock> Of(SimulationSpan span, SimulationCheck check, ReportOptions options)
     {
-        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        var phrase = new Phrase(options.Texts, options.Units);
         List<ReportBlock> blocks = SimulationReport.Begin(span.Simulation.Event, options, phrase);
         blocks.Add(ReportBlock.Lead(Lead(span, phrase)));
         blocks.Add(ReportBlock.Heading(phrase.Of("simulate.span.table")));

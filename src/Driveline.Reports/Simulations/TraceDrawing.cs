@@ -24,7 +24,7 @@ internal sealed class TraceDrawing
     public TraceDrawing(SimulationCheck check, ReportOptions options, PictureFrame frame)
     {
         this.frame = frame;
-        phrase = new Phrase(Wording.Texts.In(options.Language), options.Units);
+        phrase = new Phrase(options.Texts, options.Units);
         string what = phrase.Of("simulate.title." + check.Simulation.Event);
         title = !frame.HasHeadline ? [] : TextWidths.Lines(
             options.Title is null ? what : CleanText.Title(options.Title) + ": " + what, frame.Inner, frame.Name, false);

@@ -48,10 +48,10 @@ internal sealed class Phrase
     public double TorquePerNm => TorqueShown.PerNm(Units);
 
     /// <summary>A quantity with its unit.</summary>
-    public string Quantity(double si, QuantityKind kind) => QuantityWords.Of(si, kind, Units, texts.Language);
+    public string Quantity(double si, QuantityKind kind) => QuantityWords.Of(si, kind, Units, texts);
 
     /// <summary>A plain number.</summary>
-    public string Number(double value, string format) => QuantityWords.Number(value, format, texts.Language);
+    public string Number(double value, string format) => QuantityWords.Number(value, format, texts);
 
     /// <summary>A torque without its unit; +∞ as "no known end".</summary>
     public string Number(double newtonMeters)

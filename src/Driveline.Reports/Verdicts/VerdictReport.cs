@@ -10,7 +10,7 @@ internal static class VerdictReport
 {
     public static IReadOnlyList<ReportBlock> Of(ProtectionVerdict verdict, ReportOptions options)
     {
-        var phrase = new Phrase(Wording.Texts.In(options.Language), options.Units);
+        var phrase = new Phrase(options.Texts, options.Units);
         var blocks = new List<ReportBlock>();
         if (options.Title is { } title)
         {

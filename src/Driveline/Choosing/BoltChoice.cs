@@ -73,7 +73,7 @@ public sealed class BoltChoice
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The cautions that go with every choice; each bolt has its own beside them.</summary>
-    public IReadOnlyList<Caution> Cautions => VerdictCautions.Of(Question.Machine, Question.Chain);
+    public IReadOnlyList<Caution> Cautions => VerdictCautions.Of(Question.Machine, Question.Chain, Terms.Policy);
 
     /// <summary>The choice on the default terms.</summary>
     public static BoltChoice For(ProtectionQuestion question) => For(question, ChoiceTerms.Default);

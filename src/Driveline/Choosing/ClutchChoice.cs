@@ -78,7 +78,7 @@ public sealed class ClutchChoice
 
     /// <summary>The cautions that go with every setting.</summary>
     public IReadOnlyList<Caution> Cautions =>
-        [.. VerdictCautions.Of(Question.Machine, Question.Chain), ChoosingCautions.OnlyTheManualsSetting];
+        [.. VerdictCautions.Of(Question.Machine, Question.Chain, Policy), ChoosingCautions.OnlyTheManualsSetting];
 
     /// <summary>The settings of a clutch in the place of a device, by the default policy.</summary>
     public static ClutchChoice For(ProtectionQuestion question, ProtectiveDevice place, DiscClutch clutch, ClutchCondition condition) =>
@@ -92,12 +92,26 @@ public sealed class ClutchChoice
     /// <param name="policy">How strict the check is.</param>
     /// <exception cref="ArgumentException">The place is not a device of the driveline.</exception>
     public static ClutchChoice For(
-        ProtectionQuestion question, ProtectiveDevice place, DiscClutch clutch, ClutchCondition condition, ProtectionPolicy policy)
+        ProtectionQuestion question, ProtectiveDevice place, DiscClutch clutch, ClutchCondition condition, ProtectionPolicy policy) =>
+        For(question, place, clutch, condition, policy, CancellationToken.None);
+
+    /// <summary>The same, until it is stopped: asked before each setting that is tried.</summary>
+    /// <param name="question">The driveline.</param>
+    /// <param name="place">The device of that driveline whose place the clutch has: itself, or what it is to replace.</param>
+    /// <param name="clutch">The clutch; its present spring length does not matter.</param>
+    /// <param name="condition">Its faces; wear and earlier slip tests do not count, because the springs are set anew.</param>
+    /// <param name="policy">How strict the check is.</param>
+    /// <param name="stop">Ends the search.</param>
+    /// <exception cref="ArgumentException">The place is not a device of the driveline.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static ClutchChoice For(
+        ProtectionQuestion question, ProtectiveDevice place, DiscClutch clutch, ClutchCondition condition, ProtectionPolicy policy,
+        CancellationToken stop)
     {
         Guard.NotNull(question, nameof(question)).Chain.IndexOf(Guard.NotNull(place, nameof(place)));
         Guard.NotNull(clutch, nameof(clutch));
         Guard.NotNull(condition, nameof(condition));
-        var search = new ClutchSearch(question, place, clutch, condition, Guard.NotNull(policy, nameof(policy)));
+        var search = new ClutchSearch(question, place, clutch, condition, Guard.NotNull(policy, nameof(policy)), stop);
         ProtectionVerdict verdict = search.VerdictAt(search.MostDeflectionM / 2);
         if (SettingFindings.Missing(verdict, place, condition) is { Count: > 0 } missing)
         {

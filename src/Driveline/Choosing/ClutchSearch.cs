@@ -18,8 +18,10 @@ internal sealed class ClutchSearch
     private readonly ClutchCondition condition;
 
     public ClutchSearch(
-        ProtectionQuestion question, ProtectiveDevice place, DiscClutch clutch, ClutchCondition condition, ProtectionPolicy policy)
+        ProtectionQuestion question, ProtectiveDevice place, DiscClutch clutch, ClutchCondition condition, ProtectionPolicy policy,
+        CancellationToken stop)
     {
+        Stop = stop;
         Question = question;
         Place = place;
         Clutch = clutch.CalibratedBy(condition);
@@ -43,6 +45,9 @@ internal sealed class ClutchSearch
     public DiscClutch Clutch { get; }
 
     public ProtectionPolicy Policy { get; }
+
+    /// <summary>Ends the search.</summary>
+    public CancellationToken Stop { get; }
 
     /// <summary>The faces as told, slipped at the new setting.</summary>
     public ClutchCondition Condition => condition;
@@ -104,6 +109,7 @@ internal sealed class ClutchSearch
         double high = MostDeflectionM;
         while (high - low > StepM)
         {
+            Stop.ThrowIfCancellationRequested();
             double middle = (low + high) / 2;
             if (holds(middle))
             {

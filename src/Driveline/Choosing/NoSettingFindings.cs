@@ -101,7 +101,7 @@ internal static class NoSettingFindings
         }
 
         ClutchCondition good = told.WithSurface(SurfaceState.CleanInWork).WithRunIn(RunInState.RunIn);
-        var clean = new ClutchSearch(search.Question, search.Place, search.Clutch, good, search.Policy);
+        var clean = new ClutchSearch(search.Question, search.Place, search.Clutch, good, search.Policy, search.Stop);
         if (clean.Window(clean.Best()) is { } window)
         {
             findings.Add(Finding.Of(ChoosingFindings.ChangeFaces, Severity.Note)

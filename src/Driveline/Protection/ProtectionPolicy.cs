@@ -1,3 +1,4 @@
+using Driveline.Findings;
 using Driveline.Quantities;
 
 namespace Driveline.Protection;
@@ -6,10 +7,12 @@ namespace Driveline.Protection;
 public sealed class ProtectionPolicy
 {
     /// <summary>Margins of 1.0, a tolerance of 5 % for "same", and 25 hours of work for each break.</summary>
-    public static readonly ProtectionPolicy Default = new(1.0, 1.0, 0.05, 25);
+    public static readonly ProtectionPolicy Default = new(1.0, 1.0, 0.05, 25, []);
 
-    private ProtectionPolicy(double minimumGuardMargin, double minimumWorkMargin, double sameWithin, double hoursPerBreak)
+    private ProtectionPolicy(
+        double minimumGuardMargin, double minimumWorkMargin, double sameWithin, double hoursPerBreak, IReadOnlyList<Caution> cautions)
     {
+        Cautions = cautions;
         HoursPerBreak = hoursPerBreak;
         MinimumGuardMargin = minimumGuardMargin;
         MinimumWorkMargin = minimumWorkMargin;
@@ -31,22 +34,31 @@ public sealed class ProtectionPolicy
     /// </summary>
     public double HoursPerBreak { get; }
 
+    /// <summary>Cautions of the caller's own; they stand after the library's, which nothing takes away.</summary>
+    public IReadOnlyList<Caution> Cautions { get; }
+
+    /// <summary>The same policy with a caution more, such as the caller's word on liability.</summary>
+    /// <exception cref="ArgumentNullException">The caution is missing.</exception>
+    public ProtectionPolicy WithCaution(Caution caution) => new(
+        MinimumGuardMargin, MinimumWorkMargin, SameWithin, HoursPerBreak, [.. Cautions, Guard.NotNull(caution, nameof(caution))]);
+
     /// <summary>The same policy with another guard margin; 1 to 10.</summary>
     public ProtectionPolicy WithMinimumGuardMargin(double margin) =>
         new(Guard.Within(margin, 1, 10, "Minimum guard margin", string.Empty, nameof(margin)), MinimumWorkMargin, SameWithin,
-            HoursPerBreak);
+            HoursPerBreak, Cautions);
 
     /// <summary>The same policy with another work margin; 1 to 10.</summary>
     public ProtectionPolicy WithMinimumWorkMargin(double margin) =>
         new(MinimumGuardMargin, Guard.Within(margin, 1, 10, "Minimum work margin", string.Empty, nameof(margin)), SameWithin,
-            HoursPerBreak);
+            HoursPerBreak, Cautions);
 
     /// <summary>The same policy with another tolerance for "same"; 0 to 0.5.</summary>
     public ProtectionPolicy WithSameWithin(double share) =>
         new(MinimumGuardMargin, MinimumWorkMargin, Guard.Within(share, 0, 0.5, "Tolerance for 'same'", string.Empty, nameof(share)),
-            HoursPerBreak);
+            HoursPerBreak, Cautions);
 
     /// <summary>The same policy with other hours of work between breaks; 1 to 10 000.</summary>
     public ProtectionPolicy WithHoursPerBreak(double hours) =>
-        new(MinimumGuardMargin, MinimumWorkMargin, SameWithin, Guard.Within(hours, 1, 10_000, "Hours per break", "h", nameof(hours)));
+        new(MinimumGuardMargin, MinimumWorkMargin, SameWithin, Guard.Within(hours, 1, 10_000, "Hours per break", "h", nameof(hours)),
+            Cautions);
 }

@@ -115,7 +115,7 @@ public sealed class ProtectionVerdict
     public IReadOnlyList<NeighbourGrade> NeighbourGrades => neighbourGrades ??= NeighbourGrade.Of(this);
 
     /// <summary>The cautions that go with this result.</summary>
-    public IReadOnlyList<Caution> Cautions => cautions ??= VerdictCautions.Of(Question.Machine, Question.Chain);
+    public IReadOnlyList<Caution> Cautions => cautions ??= VerdictCautions.Of(Question.Machine, Question.Chain, Policy);
 
     /// <summary>All torques in order, as a picture shows them, referred to the PTO.</summary>
     public IReadOnlyList<LadderRung> Ladder => ladder ??= TorqueLadder.Of(this);

@@ -39,8 +39,14 @@ internal static class VerdictCautions
     /// <summary>The cautions of a machine and the devices in its driveline, most urgent first.</summary>
     public static IReadOnlyList<Caution> Of(MachineKind machine, DrivelineChain chain)
     {
+        return Of(machine, chain, ProtectionPolicy.Default);
+    }
+
+    /// <summary>The same, with those of the caller after them.</summary>
+    public static IReadOnlyList<Caution> Of(MachineKind machine, DrivelineChain chain, ProtectionPolicy policy)
+    {
         bool Has(DeviceKind kind) => chain.Devices.Any(d => d.Kind == kind);
         Caution[] devices = [.. Has(DeviceKind.ShearBolt) ? Bolt : [], .. Has(DeviceKind.SlipClutch) ? Clutch : []];
-        return [.. First(machine).Concat(Always.Take(2)).Concat(devices).Concat(Always).Distinct()];
+        return [.. First(machine).Concat(Always.Take(2)).Concat(devices).Concat(Always).Concat(policy.Cautions).Distinct()];
     }
 }

@@ -13,7 +13,7 @@ internal static class HeadRows
             "Number of the contract that the members keep; 0 until it is frozen. Members may be added; a changed one raises it.")
         .Text("library", _ => Version, "Version of the library that gave it.")
         .Choice("result", h => h.Kind, "What it is a result of.")
-        .Text("language", h => Languages.CodeOf(h.Options.Language), "Language of the texts, ISO 639-1.")
+        .Text("language", h => h.Options.Texts.LanguageCode, "Language of the texts, ISO 639-1.")
         .Choice("units", h => h.Options.Units, "Units in the texts; numbers have the unit of their member's name.")
         .MaybeText("title", h => h.Options.Title, "Title of the case; null when it has none.")
         .MaybeText("date", h => h.Options.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),

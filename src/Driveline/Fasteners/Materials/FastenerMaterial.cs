@@ -8,7 +8,7 @@ namespace Driveline.Fasteners;
 /// What a shear bolt or pin is made of, as far as it is known: a grade at a size, a measured hardness, a rod material, unmarked, or not
 /// known.
 /// </summary>
-public sealed class FastenerMaterial : IEquatable<FastenerMaterial>
+public sealed partial class FastenerMaterial : IEquatable<FastenerMaterial>
 {
     private FastenerMaterial(
         string name, MaterialFamily family, ShearClass shearClass, StressBand? tensile, bool isIdentified, BoltGrade? grade,

@@ -13,7 +13,13 @@ public sealed class MaterialName : IEquatable<MaterialName>
     private readonly string name;
 
     private MaterialName(string name, BoltGrade? grade, RodMaterial? rod, Hardness? hardness)
+        : this(name, grade, rod, hardness, null)
     {
+    }
+
+    private MaterialName(string name, BoltGrade? grade, RodMaterial? rod, Hardness? hardness, FastenerMaterial? own)
+    {
+        Own = own;
         this.name = name;
         Grade = grade;
         RodMaterial = rod;
@@ -35,8 +41,24 @@ public sealed class MaterialName : IEquatable<MaterialName>
     /// <summary>The measured hardness; null when the text states none.</summary>
     public Hardness? Hardness { get; }
 
+    /// <summary>A material of the caller's own; null when it is held here.</summary>
+    public FastenerMaterial? Own { get; }
+
     /// <summary>True for a bolt without a grade mark.</summary>
     public bool IsUnmarked => ReferenceEquals(this, Unmarked);
+
+    /// <summary>
+    /// A material of the caller's own, see <see cref="FastenerMaterial.Own"/> and <see cref="FastenerMaterial.Certified"/>.
+    /// </summary>
+    /// <exception cref="ArgumentException">The strength of the material depends on the size of the bolt, or is not known.</exception>
+    public static MaterialName Of(FastenerMaterial own)
+    {
+        Guard.NotNull(own, nameof(own));
+        return own is { IsIdentified: true, Grade: null, RodMaterial: null }
+            ? new MaterialName(own.Name, null, null, null, own)
+            : throw new ArgumentException(
+                "A material of the caller's own has a strength, and no grade held here; got " + own + ".", nameof(own));
+    }
 
     /// <summary>The material in a text: "SAE 5", "8.8", "HRC 28", "6061-T6", "rod SAE 1018", "unmarked", "no marks", "not known".</summary>
     /// <exception cref="ArgumentException">The text names nothing held; the message says what is held.</exception>
@@ -62,7 +84,8 @@ public sealed class MaterialName : IEquatable<MaterialName>
     public FastenerMaterial At(ScrewThread thread)
     {
         Guard.NotNull(thread, nameof(thread));
-        return Grade is not null ? FastenerMaterial.Graded(Grade, thread)
+        return Own is not null ? Own
+            : Grade is not null ? FastenerMaterial.Graded(Grade, thread)
             : RodMaterial is not null ? FastenerMaterial.Rod(RodMaterial)
             : Hardness is not null ? FastenerMaterial.OfMeasuredHardness(Hardness)
             : !IsUnmarked ? FastenerMaterial.NotKnown
@@ -71,7 +94,7 @@ public sealed class MaterialName : IEquatable<MaterialName>
     }
 
     /// <inheritdoc/>
-    public bool Equals(MaterialName? other) => other is not null && name == other.name;
+    public bool Equals(MaterialName? other) => other is not null && name == other.name && Equals(Own, other.Own);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as MaterialName);

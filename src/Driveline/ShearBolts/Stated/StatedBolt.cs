@@ -140,6 +140,7 @@ public sealed class StatedBolt
     private ShearBolt Pin(Length diameter)
     {
         FastenerMaterial material = (Hardness ?? Material.Hardness) is { } measured ? FastenerMaterial.OfMeasuredHardness(measured)
+            : Material.Own is { } own ? own
             : Material.RodMaterial is { } rod ? FastenerMaterial.Rod(rod)
             : FastenerMaterial.NotKnown;
         ShearBolt pin = ShearBolt.Pin(diameter, material);
