@@ -24,6 +24,10 @@ internal static class BoltFacts
         StatedBolt stated = Stated(facts, ShearBoltMembers.Bolt);
         stated = facts.Get(ShearBoltMembers.HeadMarks) is { } marks ? stated.With(marks) : stated;
         stated = facts.Get(ShearBoltMembers.BoltLength) is { } length ? stated.WithBoltLength(length) : stated;
+        stated = facts.Get(ShearBoltMembers.ThreadLength) is { } thread ? stated.WithThreadLength(thread) : stated;
+        stated = facts.Get(ShearBoltMembers.ShankDiameter) is { } shank ? stated.WithShankDiameter(shank) : stated;
+        stated = facts.Get(ShearBoltMembers.PartNumber) is { } number ? stated.WithPartNumber(number) : stated;
+        stated = stated.With(facts.Get(ShearBoltMembers.BodyStyle));
         bolt = bolt.Open().At(facts.Place).With(stated)
             .WithLayout(facts.Get(ShearBoltMembers.Layout))
             .WithHub(facts.Get(ShearBoltMembers.Hub))
@@ -38,6 +42,7 @@ internal static class BoltFacts
         bolt = facts.Get(ShearBoltMembers.HubFriction) is { } friction ? bolt.WithHubFriction(friction) : bolt;
         bolt = facts.Get(ShearBoltMembers.HubDiameter) is { } hub ? bolt.WithHubDiameter(hub) : bolt;
         bolt = facts.Get(ShearBoltMembers.HoleDiameter) is { } hole ? bolt.WithHoleDiameter(hole) : bolt;
+        bolt = facts.Get(ShearBoltMembers.GripLength) is { } grip ? bolt.WithGripLength(grip) : bolt;
         bolt = facts.Get(ShearBoltMembers.StandOff) is { } gap ? bolt.WithStandOff(gap) : bolt;
         bolt = facts.Get(ShearBoltMembers.YokeThickness) is { } wall ? bolt.WithYokeThickness(wall) : bolt;
         bolt = facts.Get(ShearBoltMembers.YokeYieldStrength) is { } yield ? bolt.WithYokeYield(yield) : bolt;

@@ -55,21 +55,29 @@ internal static class CaseSpecified
     private static bool IsClutch(CaseObject element) => element[ElementMembers.SlipClutch] is not null
         || element[ElementMembers.CutOut] is not null;
 
-    private static ShearBoltDevice? Bolt(CaseObject? facts, ProtectiveDevice fitted, List<CaseError> errors)
+    private static ProtectiveDevice? Bolt(CaseObject? facts, ProtectiveDevice fitted, List<CaseError> errors)
     {
-        if (facts?.Get(SpecifiedMembers.ShearBolt) is not { } named || fitted is not ShearBoltDevice bolt)
+        if (facts?.Get(SpecifiedMembers.ShearBolt) is not { } named)
         {
             return null;
         }
 
         StatedBolt stated = BoltFacts.Stated(named, SpecifiedBoltMembers.Bolt);
+        stated = named.Get(SpecifiedBoltMembers.PartNumber) is { } number ? stated.WithPartNumber(number) : stated;
+        if (fitted is not ShearBoltDevice bolt)
+        {
+            return FittedBolt.Undated("specified bolt").With(stated).Device;
+        }
+
         ShearBoltDevice? specified = bolt.Specified(stated, out string? problem);
         if (problem is not null)
         {
             errors.Add(named.Contradiction(problem));
         }
 
-        return specified;
+        return specified is not null ? specified.Numbered(stated.PartNumber)
+            : problem is null && stated.PartNumber is not null ? FittedBolt.Undated("specified bolt").With(stated).Device
+            : null;
     }
 
     private static StatedDevice? Clutch(CaseObject? facts, ProtectiveDevice fitted)

@@ -41,6 +41,22 @@ public abstract class ProtectiveDevice : Element
     public IReadOnlyList<Finding> QuietBars => quietBars ??= [.. Findings.Where(f => f.IsBarring(Bars.Quiet))];
 
     /// <summary>What bars a quiet Yes under work peaks up to so much, beside <see cref="QuietBars"/>.</summary>
+    /// <summary>The machine maker's number for it, as it stands on its bag or in the parts list; null when not known.</summary>
+    public string? PartNumber { get; private set; }
+
+    /// <summary>The same device with the machine maker's number for it.</summary>
+    internal ProtectiveDevice Numbered(string? number)
+    {
+        if (number is null)
+        {
+            return this;
+        }
+
+        var copy = (ProtectiveDevice)MemberwiseClone();
+        copy.PartNumber = number;
+        return copy;
+    }
+
     internal virtual IReadOnlyList<Finding> BarsUnder(double workHighNm) => [];
 
     /// <summary>

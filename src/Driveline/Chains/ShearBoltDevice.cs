@@ -124,7 +124,7 @@ public sealed class ShearBoltDevice : ProtectiveDevice
         new(name, BreakTorque.Of(joint), place, also);
 
     /// <summary>The same device with another joint in its place.</summary>
-    internal ShearBoltDevice With(ShearBoltJoint joint) => Of(Name, joint, Place, []);
+    internal ShearBoltDevice With(ShearBoltJoint joint) => (ShearBoltDevice)Of(Name, joint, Place, []).Numbered(PartNumber);
 
     private static List<Finding> AllFindings(string name, BreakTorque breakTorque)
     {

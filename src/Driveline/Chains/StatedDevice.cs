@@ -35,6 +35,9 @@ public sealed class StatedDevice : ProtectiveDevice
     /// <summary>The length its springs are to be set to; null when not known.</summary>
     public LengthBand? SpringLength { get; private init; }
 
+    /// <summary>Which bolt it is and the state of its hub and holes, where nobody knows the layout; its torque counts nowhere.</summary>
+    internal ShearBoltDevice? AsIfLaidOut { get; private init; }
+
     /// <inheritdoc/>
     public override AfterTrip AfterTrip => afterTrip;
 
@@ -57,6 +60,19 @@ public sealed class StatedDevice : ProtectiveDevice
     public static StatedDevice NotIdentified(string name) => NotIdentified(name, [], null);
 
     /// <summary>The same, with what is known to be wrong with it.</summary>
+    /// <summary>A shear bolt whose layout, and so whose torque, nobody knows.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="findings">What was found.</param>
+    /// <param name="place">Where its facts stand.</param>
+    /// <param name="asIfLaidOut">The bolt, its hub and its holes in a joint of no meaning; null when its facts contradict each
+    /// other.</param>
+    internal static StatedDevice BoltNotLaidOut(
+        string name, IEnumerable<Finding> findings, FactPlace? place, ShearBoltDevice? asIfLaidOut) =>
+        new(name, DeviceKind.ShearBolt, AfterTrip.TorqueGone, null, [.. findings.Select(f => f.At(place))], place)
+        {
+            AsIfLaidOut = asIfLaidOut,
+        };
+
     internal static StatedDevice NotIdentified(string name, IEnumerable<Finding> findings, FactPlace? place) =>
         new(name, DeviceKind.NotKnown, AfterTrip.NotKnown, null, [.. findings.Select(f => f.At(place))], place);
 }

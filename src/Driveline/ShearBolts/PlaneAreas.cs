@@ -23,6 +23,11 @@ internal readonly struct PlaneAreas(double lowM2, double expectedM2, double high
             return OfDiameters(Band.Exactly(bolt.DiameterM), BandBasis.Of(Basis.Given("diameter of the pin")));
         }
 
+        if (bolt.ShankM > 0)
+        {
+            return OfDiameters(Band.Exactly(bolt.ShankM), BandBasis.Of(Basis.Given("measured diameter of the shank")));
+        }
+
         return thread.BodyDiameterOf(bolt.BodyStyle) is { } body
             ? OfDiameters(body.SiBand, body.Basis)
             : OfDiameters(

@@ -8,13 +8,17 @@ namespace Driveline.ShearBolts;
 /// <remarks>Immutable. What is not told stays not known and widens the band; a maker's special is never silently a plain bolt.</remarks>
 public sealed class ShearBolt
 {
+    internal const double LeastShank = 0.8;
+    internal const double MostShank = 1.06;
+
     private readonly double plainM;
     private readonly double neckM;
 
     private ShearBolt(
         ScrewThread? thread, FastenerMaterial material, PlaneThrough plane, double plainM, double neckM, BodyStyle body,
-            SpringPin? springPin, bool isSpecial)
+            SpringPin? springPin, bool isSpecial, double shankM = 0)
     {
+        ShankM = shankM;
         Thread = thread;
         Material = material;
         PlaneThrough = plane;
@@ -37,6 +41,9 @@ public sealed class ShearBolt
     /// <summary>Style of body, which decides how thick the plain shank may be.</summary>
     public BodyStyle BodyStyle { get; }
 
+    /// <summary>Measured diameter of the plain shank; null when not measured.</summary>
+    public Length? ShankDiameter => ShankM > 0 ? Length.FromMeters(ShankM) : null;
+
     /// <summary>The spring pin it is; null for anything else.</summary>
     public SpringPin? FittedSpringPin { get; }
 
@@ -55,6 +62,8 @@ public sealed class ShearBolt
     internal double DiameterM => Thread?.MajorDiameterM ?? plainM;
 
     internal double NeckDiameterM => neckM;
+
+    internal double ShankM { get; }
 
     internal bool NeedsNeck => PlaneThrough is PlaneThrough.Neck or PlaneThrough.Step or PlaneThrough.Taper;
 
@@ -124,7 +133,7 @@ public sealed class ShearBolt
                 "A pin's shear plane must be Shank, Neck, Step or Taper: it has no thread; got " + plane + ".", nameof(plane));
         }
 
-        return new ShearBolt(Thread, Material, plane, plainM, neckM, BodyStyle, FittedSpringPin, IsSpecial);
+        return new ShearBolt(Thread, Material, plane, plainM, neckM, BodyStyle, FittedSpringPin, IsSpecial, ShankM);
     }
 
     /// <summary>
@@ -137,7 +146,7 @@ public sealed class ShearBolt
         RefuseSpringPin("has no neck");
         double neck = Guard.Positive(Si.Meters(neckDiameter), "Neck diameter", "m", nameof(neckDiameter));
         return neck <= DiameterM * (1 + 1e-9)
-            ? new ShearBolt(Thread, Material, PlaneThrough, plainM, neck, BodyStyle, FittedSpringPin, IsSpecial)
+            ? new ShearBolt(Thread, Material, PlaneThrough, plainM, neck, BodyStyle, FittedSpringPin, IsSpecial, ShankM)
             : throw Guard.OutOfRange(
                 "Neck diameter", FormattableString.Invariant($"at most the nominal diameter {DiameterM:G6} m"), neck, "m",
                     nameof(neckDiameter));
@@ -145,14 +154,28 @@ public sealed class ShearBolt
 
     /// <summary>The same bolt with a known style of body, which narrows how thick its shank may be.</summary>
     public ShearBolt WithBody(BodyStyle style) =>
-        new(Thread, Material, PlaneThrough, plainM, neckM, style, FittedSpringPin, IsSpecial);
+        new(Thread, Material, PlaneThrough, plainM, neckM, style, FittedSpringPin, IsSpecial, ShankM);
+
+    /// <summary>The same bolt with the measured diameter of its plain shank, which stands in place of what its standard allows.</summary>
+    /// <param name="diameter">0.8 to 1.06 times the nominal diameter: a rolled thread has a thinner shank, a square neck a thicker
+    /// one.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Out of that range.</exception>
+    /// <exception cref="InvalidOperationException">It has no thread.</exception>
+    public ShearBolt WithShankDiameter(Length diameter)
+    {
+        double nominal = Thread?.MajorDiameterM
+            ?? throw new InvalidOperationException("Only a bolt with a thread has a shank; got " + this + ".");
+        double m = Guard.Within(Si.Meters(diameter), LeastShank * nominal, MostShank * nominal, "Shank diameter", "m", nameof(diameter));
+        return new ShearBolt(Thread, Material, PlaneThrough, plainM, neckM, BodyStyle, FittedSpringPin, IsSpecial, m);
+    }
 
     /// <summary>The same bolt of another material or grade.</summary>
     /// <exception cref="InvalidOperationException">The bolt is a spring pin.</exception>
     public ShearBolt WithMaterial(FastenerMaterial material)
     {
         RefuseSpringPin("is known by its load, not by its material");
-        return new ShearBolt(Thread, Guard.NotNull(material, nameof(material)), PlaneThrough, plainM, neckM, BodyStyle, null, IsSpecial);
+        return new ShearBolt(Thread, Guard.NotNull(material, nameof(material)), PlaneThrough, plainM, neckM, BodyStyle, null, IsSpecial,
+            ShankM);
     }
 
     /// <summary>The same bolt judged by the marks on its head, see <see cref="FastenerMaterial.WithHeadMark"/>.</summary>

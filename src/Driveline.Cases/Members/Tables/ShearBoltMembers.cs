@@ -51,6 +51,19 @@ internal static class ShearBoltMembers
         "standOff", QuantityTypes.Length, "[0 mm; 100 mm]", "Gap between the two parts at the shear plane.");
     public static readonly QuantityMember<UnitsNet.Length> BoltLength = Table.Quantity(
         "boltLength", QuantityTypes.Length, "[3 mm; 1 m]", "Length of the bolt under its head.");
+    public static readonly QuantityMember<UnitsNet.Length> ThreadLength = Table.Quantity(
+        "threadLength", QuantityTypes.Length, "[1 mm; 1 m]",
+            "Length of the bolt's thread, run-out included; with boltLength and gripLength or hubDiameter it tells what the shear plane "
+                + "cuts.");
+    public static readonly QuantityMember<UnitsNet.Length> GripLength = Table.Quantity(
+        "gripLength", QuantityTypes.Length, "[1 mm; 1 m]",
+            "Thickness of all that the bolt holds together, from under its head to its nut.");
+    public static readonly QuantityMember<UnitsNet.Length> ShankDiameter = Table.Quantity(
+        "shankDiameter", QuantityTypes.Length, "[1 mm; 80 mm]", "Measured diameter of the bolt's plain shank.");
+    public static readonly ChoiceMember<BodyStyle> BodyStyle = Table.Choice<BodyStyle>(
+        "bodyStyle", "Style of the bolt, which decides how thick its shank may be.");
+    public static readonly TextMember PartNumber = Table.Text(
+        "partNumber", 60, "The machine maker's number on the bolt's bag; the same as the manual's, it is the manual's bolt.");
     public static readonly QuantityMember<UnitsNet.Length> YokeThickness = Table.Quantity(
         "yokeThickness", QuantityTypes.Length, "[0.5 mm; 300 mm]", "Thickness of the yoke wall or flange around the hole.");
     public static readonly BandMember<StressBand> YokeYieldStrength = Table.Stresses(

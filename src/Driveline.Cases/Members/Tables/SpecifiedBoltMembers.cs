@@ -25,6 +25,8 @@ internal static class SpecifiedBoltMembers
     public static readonly QuantityMember<UnitsNet.Length> NeckDiameter = Table.Quantity(
         "neckDiameter", QuantityTypes.Length, "[1 mm; 80 mm]", "Diameter at the neck, step or taper.");
 
+    public static readonly TextMember PartNumber = Table.Text("partNumber", 60, "The number of the bolt in the manual or parts list.");
+
     /// <summary>Those that say which bolt it is.</summary>
     public static readonly BoltRows Bolt = new(Thread, Grade, Hardness, PinDiameter, SpringPin, PlaneThrough, NeckDiameter);
 }

@@ -1,3 +1,4 @@
+using Driveline.Fasteners;
 using Driveline.Findings;
 using Driveline.ShearBolts;
 using UnitsNet;
@@ -14,15 +15,32 @@ public sealed partial class FittedBolt
     public IReadOnlyList<FactConflict> Conflicts => conflicts ??= [.. Stated.Conflicts, .. FittedBoltConflicts.Of(this)];
 
     /// <summary>The joint that this is; null while size, layout or radius is not known, and when facts contradict each other.</summary>
-    public ShearBoltJoint? Joint => Conflicts.Count == 0 && Stated.Bolt is { } bolt && LaidOut(bolt) is { } joint ? Told(joint) : null;
+    public ShearBoltJoint? Joint => Conflicts.Count == 0 && Placed.Bolt is { } bolt && LaidOut(bolt) is { } joint ? Told(joint) : null;
 
     /// <summary>
     /// It as a device of a driveline, always the same one: a <see cref="ShearBoltDevice"/>, or one that is not identified.
     /// </summary>
     public ProtectiveDevice Device => device ?? Interlocked.CompareExchange(ref device, Built(), null) ?? device;
 
-    private ProtectiveDevice Built() => Joint is { } joint ? ShearBoltDevice.Of(Name, joint, Place, Stated.MarkFindings)
-        : StatedDevice.NotIdentified(Name, [.. Conflicts.Select(Named), .. Stated.MarkFindings], Place);
+    private ProtectiveDevice Built() => (Joint is { } joint ? ShearBoltDevice.Of(Name, joint, Place, Stated.MarkFindings)
+        : (ProtectiveDevice)StatedDevice.BoltNotLaidOut(Name, [.. Conflicts.Select(Named), .. Stated.MarkFindings], Place, AsIfLaidOut()))
+        .Numbered(Stated.PartNumber);
+
+    // What the lengths of bolt, thread and grip tell of the plane.
+    private StatedBolt Placed => Stated.PlaneThrough == PlaneThrough.NotKnown && ShearPlanePlace.Of(this) is var plane
+        && plane != PlaneThrough.NotKnown ? Stated.With(plane) : Stated;
+
+    // Which bolt it is and whether hub and holes are in order, of a bolt whose layout nobody told: its torque counts nowhere.
+    private ShearBoltDevice? AsIfLaidOut()
+    {
+        if (Conflicts.Count > 0)
+        {
+            return null;
+        }
+
+        ShearBolt bolt = Placed.Bolt ?? ShearBolt.Pin(Length.FromMillimeters(10), FastenerMaterial.NotKnown);
+        return ShearBoltDevice.Of(Name, Told(ShearBoltJoint.ThroughShaft(bolt, bolt.Diameter * 4)), Place, []);
+    }
 
     private Finding Named(FactConflict conflict) => Finding.Of(ShearBoltFindings.FactsContradict, Severity.Danger)
         .Barring(Bars.Both).WithSettledBy(Measurements.IdentifyDevice)

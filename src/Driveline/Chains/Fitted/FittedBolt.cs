@@ -67,6 +67,9 @@ public sealed partial class FittedBolt
     /// <summary>Outer diameter of the hub around the shaft; null when not told.</summary>
     public Length? HubDiameter { get; private set; }
 
+    /// <summary>Thickness of all that the bolt holds together, from under its head to its nut; null when not known.</summary>
+    public Length? GripLength { get; private set; }
+
     /// <summary>How the bolt fits its holes.</summary>
     public HoleFit HoleFit { get; private set; }
 
@@ -160,6 +163,10 @@ public sealed partial class FittedBolt
 
     /// <summary>The same joint with the outer diameter of the hub; with the bolt's length it tells how far the bolt stands out.</summary>
     public FittedBolt WithHubDiameter(Length diameter) => Long(diameter, "Hub diameter", f => f.HubDiameter = diameter);
+
+    /// <summary>The same with the thickness of all that the bolt holds together.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The length is not above 0.</exception>
+    public FittedBolt WithGripLength(Length grip) => Long(grip, "Grip length", f => f.GripLength = grip);
 
     /// <summary>The same joint with the fit of its holes.</summary>
     public FittedBolt WithHoleFit(HoleFit fit) => Changed(f => f.HoleFit = fit);

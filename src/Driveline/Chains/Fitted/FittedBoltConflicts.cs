@@ -57,6 +57,16 @@ internal static class FittedBoltConflicts
                     + " in it.");
         }
 
+        PlaneThrough plane = ShearPlanePlace.Of(fitted);
+        if (fitted.Stated.PlaneThrough is PlaneThrough.Shank or PlaneThrough.Thread && plane != PlaneThrough.NotKnown
+            && plane != fitted.Stated.PlaneThrough)
+        {
+            yield return new FactConflict(
+                BoltFact.PlaneThrough, BoltFact.ThreadLength,
+                "By the lengths of bolt, thread and what it holds together the shear plane cuts the "
+                    + (plane == PlaneThrough.Shank ? "shank" : "thread") + "; state one of the two.");
+        }
+
         double? radius = M(fitted.Radius);
         double? circle = M(fitted.BoltCircleDiameter);
         if (Math.Abs((circle / 2 / radius ?? 1) - 1) > RadiusShare)

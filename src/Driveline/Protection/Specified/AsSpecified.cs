@@ -6,8 +6,9 @@ namespace Driveline.Protection;
 /// Is what is fitted what the machine's manual names, in working order? With what speaks for it and against it. Immutable.
 /// </summary>
 /// <remarks>
-/// Yes: every device is known to be the manual's (size, grade, shear plane; of a clutch its torque or spring length) and to be in working
-/// order (hub, holes; of a clutch a slip test). No: something speaks against it. Maybe: something is not looked at yet. NotKnown: what the
+/// Yes: every device is known to be the manual's (its part number, or size, grade, shear plane; of a clutch its torque or spring length)
+/// and to be in working order (hub, holes; of a clutch a slip test). No: something speaks against it. Maybe: something is not looked at
+/// yet. NotKnown: what the
 /// manual names, or what is fitted, is not known. It says nothing of margins.
 /// </remarks>
 public sealed class AsSpecified
@@ -51,7 +52,7 @@ public sealed class AsSpecified
                 continue;
             }
 
-            isKnown &= fitted.IsIdentified;
+            isKnown &= fitted.IsIdentified || SpecifiedIdentity.IsTold(fitted, specified);
             SpecifiedIdentity.Add(fitted, specified, comparison.Answer, speaksFor, against, open);
             SpecifiedOrder.Add(fitted, speaksFor, against, open);
         }

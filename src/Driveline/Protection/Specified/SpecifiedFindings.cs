@@ -24,6 +24,15 @@ public static class SpecifiedFindings
     /// <summary>Whether it is of the grade or material the manual names is not known.</summary>
     public const string GradeNotKnown = "specified.gradeNotKnown";
 
+    /// <summary>It has no marks, as the grade that the manual names has none; so has any bolt without a grade.</summary>
+    public const string UnmarkedAsNamed = "specified.unmarkedAsNamed";
+
+    /// <summary>It is the maker's own part by its number.</summary>
+    public const string PartNumber = "specified.partNumber";
+
+    /// <summary>Its number is another than the manual's; a maker may have replaced the number.</summary>
+    public const string OtherPartNumber = "specified.otherPartNumber";
+
     /// <summary>It is known what the shear plane passes through, and the manual names nothing else.</summary>
     public const string Plane = "specified.plane";
 

@@ -1,5 +1,6 @@
 using Driveline.Chains;
 using Driveline.Clutches;
+using Driveline.Fasteners;
 using Driveline.Findings;
 using Driveline.Quantities;
 using Driveline.ShearBolts;
@@ -19,9 +20,28 @@ internal static class SpecifiedIdentity
         List<Finding> against, List<Finding> open)
     {
         int before = against.Count;
-        if (fitted is ShearBoltDevice own && specified is ShearBoltDevice named)
+        bool isNumber = IsSameNumber(fitted, specified);
+        if (isNumber)
         {
-            OfBolt(own, named, speaksFor, against, open);
+            speaksFor.Add(Named(SpecifiedFindings.PartNumber, fitted).With("number", fitted.PartNumber!));
+        }
+        else if (fitted.PartNumber is { } other && specified.PartNumber is { } manuals)
+        {
+            open.Add(Named(SpecifiedFindings.OtherPartNumber, fitted).With("number", other).With("named", manuals).BarringNothing()
+                .WithSettledBy(Measurements.IdentifyDevice));
+        }
+
+        if (BoltOf(fitted) is { } own && BoltOf(specified) is { } named)
+        {
+            OfBolt(own, named, isNumber, speaksFor, against, open);
+        }
+        else if (isNumber)
+        {
+            return;
+        }
+        else if (fitted is StatedDevice { AsIfLaidOut: not null } || specified is StatedDevice { AsIfLaidOut: not null })
+        {
+            open.Add(Named(SpecifiedFindings.GradeNotKnown, fitted).BarringNothing().WithSettledBy(Measurements.IdentifyDevice));
         }
         else
         {
@@ -36,8 +56,30 @@ internal static class SpecifiedIdentity
         }
     }
 
+    /// <summary>True when it is known whether it is the manual's, though nobody knows its torque.</summary>
+    public static bool IsTold(ProtectiveDevice fitted, ProtectiveDevice specified) => IsSameNumber(fitted, specified)
+        || (BoltOf(fitted)?.BreakTorque.Joint.Bolt is { Material.IsIdentified: true } && BoltOf(specified) is not null);
+
+    private static bool IsSameNumber(ProtectiveDevice fitted, ProtectiveDevice specified) =>
+        fitted.PartNumber is { } own && specified.PartNumber is { } named && Bare(own).Length > 0 && Bare(own) == Bare(named);
+
+    private static bool IsUnmarked(ShearBolt bolt) => ReferenceEquals(bolt.Material, FastenerMaterial.UnmarkedInchBolt)
+        || ReferenceEquals(bolt.Material, FastenerMaterial.UnmarkedMetricBolt);
+
+    private static bool HasNoMark(BoltGrade grade, ScrewThread? thread) => thread is not null
+        && HeadMarks.Identify(HeadMark.None, thread).Candidates.Any(c => grade.Equals(c.Grade));
+
+    // Spaces, dashes and dots are written or left out as it comes.
+    private static string Bare(string number) => new([.. number.Where(char.IsLetterOrDigit).Select(char.ToUpperInvariant)]);
+
+    // A bolt of which only the number is told has no size to compare.
+    private static ShearBoltDevice? BoltOf(ProtectiveDevice device) => device as ShearBoltDevice
+        ?? (device is StatedDevice { AsIfLaidOut: { BreakTorque.Joint.Bolt: { } bolt } laid } && (bolt.Thread is not null
+            || bolt.FittedSpringPin is not null || bolt.Material.IsIdentified) ? laid : null);
+
     private static void OfBolt(
-        ShearBoltDevice fitted, ShearBoltDevice specified, List<Finding> speaksFor, List<Finding> against, List<Finding> open)
+        ShearBoltDevice fitted, ShearBoltDevice specified, bool isNumber, List<Finding> speaksFor, List<Finding> against,
+        List<Finding> open)
     {
         ShearBolt own = fitted.BreakTorque.Joint.Bolt;
         ShearBolt named = specified.BreakTorque.Joint.Bolt;
@@ -45,7 +87,7 @@ internal static class SpecifiedIdentity
         (isSize ? speaksFor : against).Add(Named(isSize ? SpecifiedFindings.Size : SpecifiedFindings.OtherSize, fitted));
         if (own.FittedSpringPin is null)
         {
-            AddGrade(fitted, own, named, speaksFor, against, open);
+            AddGrade(fitted, own, named, speaksFor, against, isNumber ? [] : open);
         }
 
         if (own.PlaneThrough != PlaneThrough.NotKnown)
@@ -61,7 +103,9 @@ internal static class SpecifiedIdentity
         bool isTold = own.Material.IsIdentified && named.Material.IsIdentified;
         if (!isTold || (own.Material.Grade is null) != (named.Material.Grade is null))
         {
-            open.Add(Named(SpecifiedFindings.GradeNotKnown, fitted).BarringNothing().WithSettledBy(Measurements.IdentifyDevice));
+            bool isBare = IsUnmarked(own) && named.Material.Grade is { } bare && HasNoMark(bare, own.Thread);
+            open.Add(Named(isBare ? SpecifiedFindings.UnmarkedAsNamed : SpecifiedFindings.GradeNotKnown, fitted).BarringNothing()
+                .WithSettledBy(Measurements.IdentifyDevice));
             return;
         }
 

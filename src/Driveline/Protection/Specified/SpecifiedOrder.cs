@@ -24,6 +24,16 @@ internal static class SpecifiedOrder
         ClutchFindings.SpringLengthNotKnown,
     };
 
+    private static readonly HashSet<string> OfHubAndHoles = new(StringComparer.Ordinal)
+    {
+        ShearBoltFindings.HubSeized,
+        ShearBoltFindings.HubStiff,
+        ShearBoltFindings.HubFreedomNotKnown,
+        ShearBoltFindings.HubFreedomTooOld,
+        ShearBoltFindings.HolesWorn,
+        ShearBoltFindings.HoleWornAroundBolt,
+    };
+
     public static void Add(ProtectiveDevice device, List<Finding> speaksFor, List<Finding> against, List<Finding> open)
     {
         foreach (Finding finding in device.Findings.Where(f => f.IsBarring(Bars.Both) && !OfMargins.Contains(f.Code)))
@@ -38,6 +48,9 @@ internal static class SpecifiedOrder
             case ShearBoltDevice bolt:
                 OfBolt(bolt, speaksFor, open);
                 break;
+            case StatedDevice { AsIfLaidOut: { } laid }:
+                OfUnlaid(laid, speaksFor, against, open);
+                break;
             case SlipClutchDevice clutch when clutch.SlipTorque.Condition.MayBeTrustedToSlip:
                 speaksFor.Add(Finding.Of(SpecifiedFindings.SlipTested, Severity.Note).With("name", device.Name));
                 break;
@@ -48,6 +61,17 @@ internal static class SpecifiedOrder
                     .WithSettledBy(device.Kind == DeviceKind.ShearBolt ? Measurements.HubTurn : Measurements.SlipTest));
                 break;
         }
+    }
+
+    // Of a bolt whose layout nobody knows: what hub and holes show.
+    private static void OfUnlaid(ShearBoltDevice laid, List<Finding> speaksFor, List<Finding> against, List<Finding> open)
+    {
+        foreach (Finding finding in laid.Findings.Where(f => OfHubAndHoles.Contains(f.Code)))
+        {
+            (MissingFacts.Is(finding) ? open : against).Add(finding);
+        }
+
+        OfBolt(laid, speaksFor, open);
     }
 
     private static void OfBolt(ShearBoltDevice bolt, List<Finding> speaksFor, List<Finding> open)

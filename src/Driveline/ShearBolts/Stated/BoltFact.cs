@@ -12,6 +12,10 @@ internal static class BoltFact
     public const string PlaneThrough = "planeThrough";
     public const string NeckDiameter = "neckDiameter";
     public const string BoltLength = "boltLength";
+    public const string ThreadLength = "threadLength";
+    public const string GripLength = "gripLength";
+    public const string ShankDiameter = "shankDiameter";
+    public const string BodyStyle = "bodyStyle";
     public const string Hub = "hub";
     public const string HubSeen = "hubSeen";
     public const string LastTrip = "lastTrip";

@@ -52,6 +52,18 @@ public sealed class StatedBolt
     /// <summary>Its length under the head, on which the strength of some grades depends; null when not told.</summary>
     public Length? BoltLength { get; private set; }
 
+    /// <summary>Length of its thread, run-out included; null when not known.</summary>
+    public Length? ThreadLength { get; private set; }
+
+    /// <summary>Measured diameter of its plain shank; null when not measured.</summary>
+    public Length? ShankDiameter { get; private set; }
+
+    /// <summary>Style of its body; decides how thick a shank of its size may be.</summary>
+    public BodyStyle BodyStyle { get; private set; }
+
+    /// <summary>The machine maker's number on its bag, or in the parts list; null when not known.</summary>
+    public string? PartNumber { get; private set; }
+
     /// <summary>The bolt that this is; null while its size is not known, and when facts contradict each other.</summary>
     public ShearBolt? Bolt => Conflicts.Count > 0 ? null : Built();
 
@@ -128,6 +140,33 @@ public sealed class StatedBolt
     /// The bolt in the place of another, as a manual names it: a plain bolt is cut where the fitted plain bolt is cut, since the joint
     /// decides that, not the bolt.
     /// </summary>
+    /// <summary>The same with the length of its thread, run-out included.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The length is not above 0.</exception>
+    public StatedBolt WithThreadLength(Length thread)
+    {
+        Guard.Positive(Si.Meters(thread), "Thread length", "m", nameof(thread));
+        return Changed(b => b.ThreadLength = thread);
+    }
+
+    /// <summary>The same with the measured diameter of its plain shank.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The diameter is not above 0.</exception>
+    public StatedBolt WithShankDiameter(Length measured)
+    {
+        Guard.Positive(Si.Meters(measured), "Shank diameter", "m", nameof(measured));
+        return Changed(b => b.ShankDiameter = measured);
+    }
+
+    /// <summary>The same with the style of its body.</summary>
+    public StatedBolt With(BodyStyle style) => Changed(b => b.BodyStyle = style);
+
+    /// <summary>The same with the machine maker's number for it.</summary>
+    /// <exception cref="ArgumentException">The number is blank.</exception>
+    public StatedBolt WithPartNumber(string number)
+    {
+        Guard.NotBlank(number, "Part number", nameof(number));
+        return Changed(b => b.PartNumber = number);
+    }
+
     internal ShearBolt? InPlaceOf(ShearBolt fitted) => PlaneThrough == PlaneThrough.NotKnown && PinDiameter is null && !fitted.NeedsNeck
         ? With(fitted.PlaneThrough).Bolt
         : Bolt;
@@ -156,7 +195,8 @@ public sealed class StatedBolt
             return ShearBolt.Special(thread, PlaneThrough, NeckDiameter, Hardness ?? Material.Hardness);
         }
 
-        ShearBolt bolt = ShearBolt.Of(thread, material).With(PlaneThrough);
+        ShearBolt bolt = ShearBolt.Of(thread, material).With(PlaneThrough).WithBody(BodyStyle);
+        bolt = ShankDiameter is { } shank ? bolt.WithShankDiameter(shank) : bolt;
         return NeckDiameter is { } neck ? bolt.WithNeckDiameter(neck) : bolt;
     }
 

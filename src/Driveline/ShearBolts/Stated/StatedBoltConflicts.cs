@@ -44,6 +44,24 @@ internal static class StatedBoltConflicts
                 "A pin's shear plane must be shank, neck, step or taper: it has no thread.");
         }
 
+        if (bolt.ThreadLength is { } threaded && bolt.BoltLength is { } whole && Si.Meters(threaded) > Si.Meters(whole) * (1 + 1e-9))
+        {
+            yield return new FactConflict(
+                BoltFact.ThreadLength, BoltFact.BoltLength,
+                "The thread " + FactConflict.Shown(Si.Meters(threaded)) + " must not be longer than the bolt "
+                    + FactConflict.Shown(Si.Meters(whole)) + ".");
+        }
+
+        if (bolt.ShankDiameter is { } shank && bolt.Thread is { } nominal
+            && !(Si.Meters(shank) >= ShearBolt.LeastShank * nominal.MajorDiameterM
+                && Si.Meters(shank) <= ShearBolt.MostShank * nominal.MajorDiameterM))
+        {
+            yield return new FactConflict(
+                BoltFact.ShankDiameter, BoltFact.Thread,
+                "A shank of " + FactConflict.Shown(Si.Meters(shank)) + " does not belong to a thread of "
+                    + FactConflict.Shown(nominal.MajorDiameterM) + ": it is 0.8 to 1.06 times as thick.");
+        }
+
         if (bolt.BoltLength is { } length && bolt.Thread is { } size && bolt.Material.Grade is { } grade && grade.TryAt(size, out _)
             && !grade.TryAt(size, length, out _))
         {
