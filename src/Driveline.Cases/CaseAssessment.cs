@@ -175,6 +175,12 @@ public sealed class CaseAssessment
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public OwnerAdvice Advice(CancellationToken stop) => advice.Get(Advised, stop);
 
+    internal static CaseAssessment Of(CaseFile file, MappedElements? known) => Of(MappedCase.Of(file, known), SimulationLimits.Usual);
+
+    /// <summary>The driveline.</summary>
+    /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
+    internal Chains.DrivelineChain Chain => Good.Chain!;
+
     private MappedCase Good => mapped is not null && IsGood ? mapped
         : throw new InvalidOperationException("Something is wrong with the case: " + Errors[0]);
 

@@ -39,6 +39,9 @@ public sealed class CaseFile : IEquatable<CaseFile>
 
     internal CaseObject Facts { get; }
 
+    /// <summary>The case with other facts of the same table, already checked.</summary>
+    internal CaseFile WithFacts(CaseObject facts) => new(facts, utf8);
+
     /// <summary>True when the case states a member of its own, such as "strike" or "driveline".</summary>
     /// <exception cref="ArgumentException">A case has no such member; the message lists those it has.</exception>
     public bool IsStated(string member) => Facts[CaseFileMembers.Table.Find(Guard.NotNull(member, nameof(member)))

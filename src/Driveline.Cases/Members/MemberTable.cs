@@ -128,7 +128,8 @@ internal sealed class MemberTable
     private BandMember<T> Band<T>(string name, Dimension dimension, string interval, Func<Band, BandBasis, T> create, string doc)
         where T : QuantityBand => Add(new BandMember<T>(name, ValueRange.Of(dimension, interval), create, doc));
 
-    private T Add<T>(T member)
+    /// <summary>A row of a kind of its own.</summary>
+    public T Add<T>(T member)
         where T : Member
     {
         member.Slot = members.Count;

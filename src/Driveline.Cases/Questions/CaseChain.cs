@@ -9,9 +9,12 @@ namespace Driveline.Cases.Questions;
 internal static class CaseChain
 {
     /// <summary>The chain, its slip clutches in their place; null, with errors, when facts contradict each other.</summary>
-    public static DrivelineChain? Of(CaseFile file, List<CaseError> errors)
+    public static DrivelineChain? Of(CaseFile file, List<CaseError> errors) => Of(file, errors, null);
+
+    /// <summary>The same, with the elements of facts that were mapped before.</summary>
+    public static DrivelineChain? Of(CaseFile file, List<CaseError> errors, MappedElements? known)
     {
-        List<Element> elements = ElementsOf(file, file.Facts.Get(CaseFileMembers.Driveline), errors);
+        List<Element> elements = ElementsOf(file, file.Facts.Get(CaseFileMembers.Driveline), errors, known);
         if (errors.Count > 0)
         {
             return null;
@@ -27,6 +30,9 @@ internal static class CaseChain
         return chain.InPlace(
             file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed), CaseWork.Stated(file, chain)?.Torque);
     }
+
+    /// <summary>The element of facts alone; null, with errors, when they contradict each other.</summary>
+    public static Element? Mapped(CaseFile file, CaseObject facts) => ElementOf(file, facts, [], null);
 
     private static Part? Stub(CaseObject? tractor)
     {
@@ -45,13 +51,13 @@ internal static class CaseChain
             : null;
     }
 
-    private static List<Element> ElementsOf(CaseFile file, CaseList facts, List<CaseError> errors)
+    private static List<Element> ElementsOf(CaseFile file, CaseList facts, List<CaseError> errors, MappedElements? known)
     {
         int before = errors.Count;
         var elements = new List<Element>();
         foreach (CaseObject element in facts)
         {
-            if (ElementOf(file, element, errors) is { } good)
+            if ((known?.Of(element) ?? ElementOf(file, element, errors, known)) is { } good)
             {
                 elements.Add(good);
             }
@@ -65,7 +71,7 @@ internal static class CaseChain
         return elements;
     }
 
-    private static Element? ElementOf(CaseFile file, CaseObject facts, List<CaseError> errors)
+    private static Element? ElementOf(CaseFile file, CaseObject facts, List<CaseError> errors, MappedElements? known)
     {
         if (facts.Get(ElementMembers.ShearBolt) is { } bolt)
         {
@@ -82,13 +88,13 @@ internal static class CaseChain
             return CaseCutOut.Device(cutOut, file.Date);
         }
 
-        return CaseElements.KindOf(facts) == ElementKind.Branch ? BranchOf(file, facts, errors) : CasePart.Of(file, facts);
+        return CaseElements.KindOf(facts) == ElementKind.Branch ? BranchOf(file, facts, errors, known) : CasePart.Of(file, facts);
     }
 
-    private static Branch? BranchOf(CaseFile file, CaseObject facts, List<CaseError> errors)
+    private static Branch? BranchOf(CaseFile file, CaseObject facts, List<CaseError> errors, MappedElements? known)
     {
         int before = errors.Count;
-        List<Element> inner = ElementsOf(file, facts.Get(ElementMembers.Driveline), errors);
+        List<Element> inner = ElementsOf(file, facts.Get(ElementMembers.Driveline), errors, known);
         if (inner.Count > 0)
         {
             return Branch.Of(facts.Get(ElementMembers.BranchName)!, facts.Get(ElementMembers.PowerShare)!, [.. inner]);

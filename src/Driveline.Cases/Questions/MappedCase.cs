@@ -38,10 +38,13 @@ internal sealed class MappedCase
 
     /// <summary>The mapping of a case.</summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>
-    public static MappedCase Of(CaseFile file)
+    public static MappedCase Of(CaseFile file) => Of(file, null);
+
+    /// <summary>The mapping of a case that shares elements with one mapped before.</summary>
+    public static MappedCase Of(CaseFile file, MappedElements? known)
     {
         var errors = new List<CaseError>();
-        DrivelineChain? chain = CaseChain.Of(Guard.NotNull(file, nameof(file)), errors);
+        DrivelineChain? chain = CaseChain.Of(Guard.NotNull(file, nameof(file)), errors, known);
         IReadOnlyList<CaseClutch> clutches = chain is null ? [] : CaseClutch.In(chain);
         IReadOnlyList<ProtectiveDevice?> specified = chain is not null && errors.Count == 0 ? CaseSpecified.InOrder(file, chain, errors)
             : [];

@@ -11,7 +11,7 @@ public static class ResultDocs
         var page = new StringBuilder();
         page.Append("# Results as JSON\n\n")
             .Append("What `--json` prints and `ResultDocument` writes: one JSON object in UTF-8. The schema of each kind: "
-                + "`driveline schema --result assess`, `advise`, `choose`, `clutch`, `simulate`, `strength` or `identify`.\n\n")
+                + "`driveline schema --result assess`, `advise`, `choose`, `clutch`, `simulate`, `strength`, `identify` or `sweep`.\n\n")
             .Append("- `null` means not known; `\"unbounded\"` means that there is no end. Neither is ever 0.\n")
             .Append("- Enum values are those of C#. A number has the unit that ends its member's name; a ratio and a chance have none.\n")
             .Append("- Every number that has a basis stands beside it. Texts depend on language and units, numbers never do.\n")
@@ -46,6 +46,7 @@ public static class ResultDocs
         }
 
         string link = "[" + shape.Name + "](#" + shape.Name.ToLowerInvariant() + ")";
-        return type.IsList ? "list of " + link : type.Words.Length > 0 ? link + " " + type.Words : link;
+        return type.IsMap ? "object, a member a name, of " + link
+            : type.IsList ? "list of " + link : type.Words.Length > 0 ? link + " " + type.Words : link;
     }
 }

@@ -23,4 +23,7 @@ public enum ResultKind
 
     /// <summary>What a head mark may mean.</summary>
     Identify,
+
+    /// <summary>A study: many rows of one case.</summary>
+    Sweep,
 }

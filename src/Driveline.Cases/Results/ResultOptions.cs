@@ -44,6 +44,9 @@ public sealed class ResultOptions
     /// <summary>The same options with other units.</summary>
     public ResultOptions WithUnits(DisplayUnits units) => new(Texts, units, Title, Date);
 
+    /// <summary>The same options with the title of something that is no case.</summary>
+    internal ResultOptions WithTitle(string title) => new(Language, Units, title, Date);
+
     /// <summary>The same options with title and date of a case.</summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>
     public ResultOptions WithCase(CaseFile file) => new(Texts, Units, Guard.NotNull(file, nameof(file)).Title, file.Date);

@@ -24,6 +24,7 @@ public static class ResultSchema
         ResultKind.Simulate => SimulationRows.Shape,
         ResultKind.Strength => StrengthRows.Shape,
         ResultKind.Identify => IdentifyRows.Shape,
+        ResultKind.Sweep => StudyRows.Shape,
         _ => VerdictRows.Shape,
     };
 

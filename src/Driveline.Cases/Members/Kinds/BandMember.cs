@@ -37,6 +37,8 @@ internal sealed class BandMember<T> : ReferenceMember<T>
 
     public override string? PermittedWords => quantity.Range.Words;
 
+    public override object? OfSi(double si) => quantity.Range.Contains(si) ? create(Band.Exactly(si), BandBasis.Of(Case)) : null;
+
     public override object? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
         if (reader.TokenType != JsonTokenType.StartObject)

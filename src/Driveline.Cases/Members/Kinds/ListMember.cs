@@ -92,6 +92,9 @@ internal sealed class ListMember : ReferenceMember<CaseList>
         return list;
     }
 
+    /// <summary>Checks across items that were changed after they were read.</summary>
+    public void Check(CaseList list, long offset, CaseWalk walk) => across?.Invoke(list, offset, walk);
+
     public override void Write(Utf8JsonWriter writer, object value)
     {
         writer.WriteStartArray();

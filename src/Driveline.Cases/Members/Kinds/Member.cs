@@ -42,6 +42,12 @@ internal abstract class Member
     /// <summary>Reads the value at the reader's token and leaves the reader on its last token; null after an error.</summary>
     public abstract object? Read(ref Utf8JsonReader reader, CaseWalk walk);
 
+    /// <summary>
+    /// The value that stands for a number in SI, as <see cref="Read"/> would give it; null when the member takes no number or not this
+    /// one. Of a band the number stands for all three values.
+    /// </summary>
+    public virtual object? OfSi(double si) => null;
+
     /// <summary>Writes the value alone, without its name.</summary>
     public abstract void Write(Utf8JsonWriter writer, object value);
 

@@ -24,6 +24,8 @@ internal sealed class QuantityMember<T> : ValueMember<T>
 
     public override T FactOf(object value) => ofSi((double)value);
 
+    public override object? OfSi(double si) => quantity.Range.Contains(si) ? si : null;
+
     public override object? Read(ref Utf8JsonReader reader, CaseWalk walk) => quantity.Read(ref reader, walk);
 
     public override void Write(Utf8JsonWriter writer, object value) => quantity.Write(writer, (double)value);

@@ -19,6 +19,8 @@ internal sealed class WholeMember : ValueMember<int>
 
     public override string? PermittedWords => FormattableString.Invariant($"a whole number from {low} to {high}");
 
+    public override object? OfSi(double si) => si >= low && si <= high && Math.Floor(si).Equals(si) ? (int)si : null;
+
     public override object? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
         if (reader.TokenType != JsonTokenType.Number)

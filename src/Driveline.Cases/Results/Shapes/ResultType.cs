@@ -6,6 +6,7 @@ namespace Driveline.Cases.Results;
 internal sealed class ResultType
 {
     private const string ListWords = "list of";
+    private const string MapWords = "object of";
 
     private readonly Action<Utf8JsonWriter> schema;
 
@@ -59,6 +60,9 @@ internal sealed class ResultType
 
     public bool IsList => ReferenceEquals(Words, ListWords);
 
+    /// <summary>True for an object whose members are names of the result's own.</summary>
+    public bool IsMap => ReferenceEquals(Words, MapWords);
+
     public static ResultType Choice(IReadOnlyList<string> names, bool isMaybe) => new(
         string.Join(", ", names.Select(n => "`" + n + "`")) + (isMaybe ? " or null" : string.Empty), null, json =>
         {
@@ -99,6 +103,27 @@ internal sealed class ResultType
         json.WriteString("type", "array");
         json.WriteStartObject("items");
         Reference(json, shape);
+        json.WriteEndObject();
+    });
+
+    /// <summary>An object whose members are names of the result's own, each such an object.</summary>
+    public static ResultType Map(ResultShape shape) => new(MapWords, shape, json =>
+    {
+        json.WriteString("type", "object");
+        json.WriteStartObject("additionalProperties");
+        Reference(json, shape);
+        json.WriteEndObject();
+    });
+
+    /// <summary>An object whose members are names of the result's own, each such an object of numbers by names.</summary>
+    public static ResultType NumbersByNames { get; } = new("object, a member a name, of objects of numbers by names", null, json =>
+    {
+        json.WriteString("type", "object");
+        json.WriteStartObject("additionalProperties");
+        json.WriteString("type", "object");
+        json.WriteStartObject("additionalProperties");
+        json.WriteString("type", "number");
+        json.WriteEndObject();
         json.WriteEndObject();
     });
 

@@ -144,6 +144,21 @@ internal sealed class ShapeOf<T> : ResultShape
             json.WriteEndArray();
         });
 
+    /// <summary>Objects by names of their own.</summary>
+    public ShapeOf<T> Map<TItem>(
+        string name, Func<T, IReadOnlyList<KeyValuePair<string, TItem>>> of, ShapeOf<TItem> shape, string doc) =>
+        Add(name, ResultType.Map(shape), doc, (json, value, to) =>
+        {
+            json.WriteStartObject();
+            foreach (KeyValuePair<string, TItem> item in of(value))
+            {
+                json.WritePropertyName(item.Key);
+                shape.Write(json, item.Value, to);
+            }
+
+            json.WriteEndObject();
+        });
+
     /// <summary>A list whose items are written with what holds them.</summary>
     public ShapeOf<T> List<TItem, TPart>(
         string name, Func<T, IReadOnlyList<TItem>> of, Func<T, TItem, TPart> with, ShapeOf<TPart> shape, string doc) =>
