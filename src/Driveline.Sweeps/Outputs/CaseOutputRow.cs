@@ -1,0 +1,28 @@
+using Driveline.Cases;
+
+namespace Driveline.Sweeps.Outputs;
+
+/// <summary>A row of the registry of outputs.</summary>
+internal sealed class CaseOutputRow
+{
+    public CaseOutputRow(string name, OutputCost cost, NamedKind named, string doc)
+    {
+        Name = name;
+        Cost = cost;
+        Named = named;
+        Doc = doc;
+    }
+
+    public string Name { get; }
+
+    public OutputCost Cost { get; }
+
+    /// <summary>What may stand in brackets behind the name.</summary>
+    public NamedKind Named { get; }
+
+    public string Doc { get; }
+
+    public Func<CaseAssessment, string?, CancellationToken, double>? Number { get; init; }
+
+    public Func<CaseAssessment, string?, CancellationToken, string?>? Word { get; init; }
+}

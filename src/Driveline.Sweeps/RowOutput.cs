@@ -1,0 +1,5 @@
+namespace Driveline.Sweeps;
+
+/// <summary>Computes an output of one row. It is called by several threads at once; NaN means not known.</summary>
+/// <param name="factors">The factors in the order of the study, in SI; of words, the place in the list.</param>
+public delegate double RowOutput(ReadOnlySpan<double> factors);

@@ -1,0 +1,95 @@
+using Driveline.Cases;
+using Driveline.Cases.Members;
+using Driveline.Cases.Questions;
+using Driveline.Quantities;
+using Driveline.Sweeps.Outputs;
+
+namespace Driveline.Sweeps.Rows;
+
+/// <summary>Answers a case with the values of a row in place of its own.</summary>
+/// <remarks>
+/// Nothing is written or read as text: the changed facts are put into the case, and elements of the driveline that no factor touches
+/// are mapped once. Safe for several threads.
+/// </remarks>
+internal sealed class CaseRows
+{
+    private readonly CasePatch patch;
+    private readonly IReadOnlyList<Factor> factors;
+    private readonly CaseTarget[] targets;
+    private readonly MappedElements? shared;
+
+    public CaseRows(CaseFile file, IReadOnlyList<Factor> factors, IReadOnlyList<CaseTarget> targets)
+    {
+        this.factors = factors;
+        this.targets = [.. targets];
+        patch = new CasePatch(file, targets);
+
+        // An element depends on the date and the PTO speed beside its own facts.
+        bool touchesAll = targets.Any(t => t.Member == CaseFileMembers.Date || t.Member == TractorMembers.PtoSpeed);
+        shared = touchesAll ? null : new MappedElements(file);
+    }
+
+    /// <summary>Answers one row.</summary>
+    /// <param name="columns">Columns of the factors.</param>
+    /// <param name="row">Which row of them.</param>
+    /// <param name="values">Scratch, one place a factor.</param>
+    /// <param name="outputs">What is asked.</param>
+    /// <param name="numbers">Receives the outputs that are numbers.</param>
+    /// <param name="words">Receives the outputs that are words.</param>
+    /// <param name="stop">Stops a simulation.</param>
+    /// <returns>Why the row has no answer; null when it has.</returns>
+    public string? Answer(
+        double[][] columns, int row, object[] values, ReadOnlySpan<CaseOutput> outputs, double[] numbers, string?[] words,
+        CancellationToken stop)
+    {
+        if (Asked(columns, row, values, out string? problem) is not { } asked)
+        {
+            return problem;
+        }
+
+        for (int k = 0; k < outputs.Length; k++)
+        {
+            if (outputs[k].IsWord)
+            {
+                words[k] = outputs[k].Word(asked, stop);
+            }
+            else
+            {
+                numbers[k] = outputs[k].Number(asked, stop);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The case of a row; null, with the reason, when its facts are not permitted or contradict each other.</summary>
+    public CaseAssessment? Asked(double[][] columns, int row, object[] values, out string? problem)
+    {
+        for (int d = 0; d < targets.Length; d++)
+        {
+            double value = columns[d][row];
+            Member member = targets[d].Member;
+            object? fact = factors[d].Choices is { } choices ? choices[(int)value] : member.OfSi(value);
+            if (fact is null)
+            {
+                problem = factors[d].Name + " must be " + member.PermittedWords + "; got " + Shown(member, value) + ".";
+                return null;
+            }
+
+            values[d] = fact;
+        }
+
+        if (patch.With(values, out problem) is not { } file)
+        {
+            return null;
+        }
+
+        CaseAssessment asked = CaseAssessment.Of(file, shared);
+        problem = asked.IsGood ? null : asked.Errors[0].Path + ": " + asked.Errors[0].Message;
+        return asked.IsGood ? asked : null;
+    }
+
+    private static string Shown(Member member, double value) => member.Quantity is { } quantity
+        ? QuantityText.Format(value, quantity.Range.Dimension)
+        : value.ToString("G6", System.Globalization.CultureInfo.InvariantCulture);
+}

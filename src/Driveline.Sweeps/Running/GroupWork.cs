@@ -1,0 +1,173 @@
+using Driveline.Sweeps.Outputs;
+
+namespace Driveline.Sweeps.Running;
+
+/// <summary>Computes groups of rows. One thread owns it; what it needs is made once.</summary>
+internal sealed class GroupWork
+{
+    private const int LongestReason = 300;
+
+    private readonly StudyPlan plan;
+    private readonly CaseOutput[] ofCase;
+    private readonly int[] places;
+    private readonly object[] facts;
+    private readonly double[] row;
+    private readonly double[] numbers;
+    private readonly string?[] words;
+    private readonly bool hasRows;
+
+    public GroupWork(StudyPlan plan)
+    {
+        this.plan = plan;
+        places = [.. Enumerable.Range(0, plan.Outputs.Count).Where(k => plan.Outputs[k].OfCase is not null)];
+        ofCase = [.. places.Select(k => plan.Outputs[k].OfCase!)];
+        facts = new object[plan.Study.Factors.Count];
+        row = new double[plan.Study.Factors.Count];
+        numbers = new double[ofCase.Length];
+        words = new string?[ofCase.Length];
+        hasRows = plan.Outputs.Any(o => o.Row is not null || o.Word is not null);
+    }
+
+    /// <summary>Computes the rows of a group, from 0.</summary>
+    public void Compute(long group, RowGroup into, CancellationToken stop)
+    {
+        long first = group * plan.RowsPerGroup;
+        into.Begin(first, (int)Math.Min(plan.RowsPerGroup, plan.Count - first));
+        Sample(into);
+        if (ofCase.Length > 0)
+        {
+            Cases(into, stop);
+        }
+
+        for (int k = 0; k < plan.Outputs.Count; k++)
+        {
+            if (plan.Outputs[k].Columns is { } columns)
+            {
+                Columns(columns, into, k);
+            }
+        }
+
+        if (hasRows)
+        {
+            for (int k = 0; k < into.Count; k++)
+            {
+                stop.ThrowIfCancellationRequested();
+                Row(into, k);
+            }
+        }
+    }
+
+    /// <summary>Writes the factors of the rows that the group stands for.</summary>
+    public void Sample(RowGroup into)
+    {
+        double[][] columns = into.Factors;
+        plan.Points.Fill(into.First, into.Count, columns);
+        for (int d = 0; d < columns.Length && plan.TakesEnds; d++)
+        {
+            plan.Study.Factors[d].Distribution.Cuts(columns[d].AsSpan(0, into.Count));
+        }
+
+        plan.Copula?.Apply(into.Count, columns);
+        for (int d = 0; d < columns.Length; d++)
+        {
+            plan.Study.Factors[d].Distribution.Quantiles(columns[d].AsSpan(0, into.Count));
+        }
+    }
+
+    private void Cases(RowGroup into, CancellationToken stop)
+    {
+        for (int k = 0; k < into.Count; k++)
+        {
+            stop.ThrowIfCancellationRequested();
+            string? problem;
+            try
+            {
+                problem = plan.Rows!.Answer(into.Factors, k, facts, ofCase, numbers, words, stop);
+            }
+            catch (Exception failed) when (IsOfRow(failed))
+            {
+                problem = Reason(failed);
+            }
+
+            if (problem is not null)
+            {
+                into.Fail(k, Short(problem));
+                continue;
+            }
+
+            for (int o = 0; o < places.Length; o++)
+            {
+                if (ofCase[o].IsWord)
+                {
+                    into.Words[places[o]][k] = words[o];
+                }
+                else
+                {
+                    into.Numbers[places[o]][k] = numbers[o];
+                }
+            }
+        }
+    }
+
+    private static void Columns(ColumnOutput output, RowGroup into, int at)
+    {
+        try
+        {
+            output(new StudyColumns(into.Factors, into.Count), into.Numbers[at].AsSpan(0, into.Count));
+        }
+        catch (Exception failed) when (IsOfRow(failed))
+        {
+            for (int k = 0; k < into.Count; k++)
+            {
+                if (into.Errors[k] is null)
+                {
+                    into.Fail(k, Reason(failed));
+                }
+            }
+        }
+    }
+
+    private void Row(RowGroup into, int k)
+    {
+        if (into.Errors[k] is not null)
+        {
+            into.Failed--;
+            into.Fail(k, into.Errors[k]!);
+            return;
+        }
+
+        for (int d = 0; d < row.Length; d++)
+        {
+            row[d] = into.Factors[d][k];
+        }
+
+        try
+        {
+            for (int o = 0; o < plan.Outputs.Count; o++)
+            {
+                if (plan.Outputs[o].Row is { } number)
+                {
+                    into.Numbers[o][k] = number(row);
+                }
+                else if (plan.Outputs[o].Word is { } word)
+                {
+                    into.Words[o][k] = word(row);
+                }
+            }
+        }
+        catch (Exception failed) when (IsOfRow(failed))
+        {
+            into.Fail(k, Reason(failed));
+        }
+    }
+
+    private static bool IsOfRow(Exception failed) => failed is not (OutOfMemoryException or OperationCanceledException);
+
+    private static string Reason(Exception failed) => Short(failed.GetType().Name + ": " + failed.Message);
+
+    private static string Short(string reason)
+    {
+        string line = reason.ReplaceLineEndings(" ");
+        return line.Length <= LongestReason ? line : line[..LongestReason] + "…";
+    }
+}
