@@ -58,6 +58,8 @@ internal static class Cli
             IdentifyCommand.Create(terminal, shared),
             SimulateCommand.Create(terminal, shared),
             WatchCommand.Create(terminal, shared),
+            SweepCommand.Create(terminal, shared),
+            MergeCommand.Create(terminal, shared),
             SchemaCommand.Create(terminal, shared),
         };
         root.SetAction(parsed => root.Parse(["--help"]).Invoke(parsed.InvocationConfiguration));
