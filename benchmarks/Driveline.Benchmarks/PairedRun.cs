@@ -3,6 +3,7 @@ using System.Globalization;
 using Driveline.Benchmarks.Monitoring;
 using Driveline.Benchmarks.Protection;
 using Driveline.Benchmarks.ShearBolts;
+using Driveline.Benchmarks.Sweeps;
 using Driveline.Benchmarks.Torsion;
 
 namespace Driveline.Benchmarks;
@@ -14,6 +15,7 @@ internal static class PairedRun
     public static void All()
     {
         Monitoring();
+        Sweeps();
         var bolts = new BreakTorqueBenchmarks();
         Compare("break torque, 10k: span batch (kernel with empty recorder) over hand-written loop", () => bolts.HandWrittenLoop_10k(),
             () => bolts.SpanBatch_10k(), 50, null);
@@ -50,6 +52,13 @@ internal static class PairedRun
         Stage("map and judge", () => cases.MapAndJudge());
         Stage("write", () => cases.Write());
         Processor("case JSON to verdict JSON", () => cases.CaseToVerdict());
+    }
+
+    /// <summary>What studies cost.</summary>
+    public static void Sweeps()
+    {
+        SweepFigures.Kernels((name, baseline, tried, inner) => Compare(name, baseline, tried, inner, null));
+        SweepFigures.Studies();
     }
 
     /// <summary>What a monitor and its rainflow counting cost over loops written by hand.</summary>

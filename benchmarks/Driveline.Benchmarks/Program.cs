@@ -18,6 +18,14 @@ else if (args is ["paired", "transients"])
 {
     Driveline.Benchmarks.PairedRun.Transients();
 }
+else if (args is ["paired", "sweeps"])
+{
+    Driveline.Benchmarks.PairedRun.Sweeps();
+}
+else if (args is ["long", var folder])
+{
+    Driveline.Benchmarks.Sweeps.SweepFigures.Long(folder);
+}
 else
 {
     BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

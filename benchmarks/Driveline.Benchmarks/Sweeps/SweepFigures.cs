@@ -1,0 +1,56 @@
+using System.Globalization;
+using Driveline.Sweeps;
+
+namespace Driveline.Benchmarks.Sweeps;
+
+/// <summary>Prints what studies cost: paired ratios of kernels, rows a second, threads by turns, the memory of a long one.</summary>
+internal static class SweepFigures
+{
+    public static void Kernels(Action<string, Func<double>, Func<double>, int> compare)
+    {
+        var closed = new ClosedFormBenchmarks();
+        compare("closed form, 64k rows: column output over hand-written SIMD loop", closed.HandWrittenSimd_64k, closed.ColumnOutput_64k, 5);
+        compare("Sobol, 64k points of 8 dimensions: points over a plain store", closed.PlainStore_64k, closed.SobolPoints_64k, 1);
+        var typed = new TypedRows();
+        compare("typed assessment: changed parts over build and run", typed.BuildAndRun, typed.ChangedAndRun, 200);
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"typed assessment: {typed.NanosecondsBuilt():F0} ns build and run, {typed.NanosecondsChanged():F0} ns changed parts and run"));
+    }
+
+    public static void Studies()
+    {
+        var studies = new StudyBenchmarks();
+        Threads("closed form, 8,388,608 rows", StudyBenchmarks.ClosedFormOf(1 << 23));
+        Threads("assessed cases, 8,192 rows", studies.Cases(8192));
+        Threads("simulated strikes, 64 rows", studies.Simulations(64));
+    }
+
+    /// <summary>50 million rows of closed form into a Parquet file, and the most memory the process took.</summary>
+    public static void Long(string folder)
+    {
+        string path = Path.Combine(folder, "long.parquet");
+        StudyResult result = Sweep.RunTo(StudyBenchmarks.ClosedFormOf(50_000_000), path);
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"50,000,000 rows: {result.Elapsed.TotalSeconds:F1} s, {result.Rows / result.Elapsed.TotalSeconds / 1e6:F2} million rows/s, ")
+            + string.Create(CultureInfo.InvariantCulture,
+                $"{Environment.WorkingSet >> 20} MiB now, {System.Diagnostics.Process.GetCurrentProcess().PeakWorkingSet64 >> 20} MiB at most"));
+        File.Delete(path);
+    }
+
+    private static void Threads(string name, Study study)
+    {
+        StudyBenchmarks.Seconds(study, 2);
+        double[] ratios = new double[5];
+        double best = double.PositiveInfinity;
+        for (int k = 0; k < ratios.Length; k++)
+        {
+            double one = StudyBenchmarks.Seconds(study, 1);
+            ratios[k] = one / StudyBenchmarks.Seconds(study, 2);
+            best = Math.Min(best, one);
+        }
+
+        Array.Sort(ratios);
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"{name}: best {best:F3} s on one thread; two threads are {ratios[2]:F2} times as fast [{ratios[0]:F2}, {ratios[4]:F2}]"));
+    }
+}
