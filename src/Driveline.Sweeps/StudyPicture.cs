@@ -1,11 +1,12 @@
 using Driveline.Quantities;
 using Driveline.Reports;
-using Driveline.Reports.Ladders;
 using Driveline.Sweeps.Pictures;
 
 namespace Driveline.Sweeps;
 
-/// <summary>Pictures of a study as SVG, in the look of the reports. The same result gives the same bytes.</summary>
+/// <summary>
+/// Pictures of a study as SVG, in the look of the reports and as wide as the options say. The same result gives the same bytes.
+/// </summary>
 public static class StudyPicture
 {
     /// <summary>
@@ -16,12 +17,8 @@ public static class StudyPicture
 
     /// <summary>The same, with language and title.</summary>
     /// <exception cref="ArgumentException">There is no such output, or it is a word.</exception>
-    public static string Tornado(StudyResult result, string output, ReportOptions options)
-    {
-        var drawing = new TornadoDrawing(
-            Guard.NotNull(result, nameof(result)), Known(result, output), Guard.NotNull(options, nameof(options)));
-        return SvgDocument.Whole(SvgDocument.Element(StudyFrame.Width, drawing.Height, drawing.Lead, drawing.Draw));
-    }
+    public static string Tornado(StudyResult result, string output, ReportOptions options) => new TornadoDrawing(
+            Guard.NotNull(result, nameof(result)), Known(result, output), Guard.NotNull(options, nameof(options))).Svg();
 
     /// <summary>An output against a factor: a point a row, of at most 3000 rows.</summary>
     /// <exception cref="ArgumentException">There is no such factor or output, or the output is a word.</exception>
@@ -40,8 +37,7 @@ public static class StudyPicture
                 + string.Join(", ", result.Study.Factors.Select(f => f.Name)) + ".", nameof(factor));
         }
 
-        var drawing = new ScatterDrawing(result, at, Known(result, output), Guard.NotNull(options, nameof(options)));
-        return SvgDocument.Whole(SvgDocument.Element(StudyFrame.Width, StudyFrame.Height, drawing.Lead, drawing.Draw));
+        return new ScatterDrawing(result, at, Known(result, output), Guard.NotNull(options, nameof(options))).Svg();
     }
 
     /// <summary>The share of the rows in which an output is above a value, over that value.</summary>
@@ -50,12 +46,8 @@ public static class StudyPicture
 
     /// <summary>The same, with language and title.</summary>
     /// <exception cref="ArgumentException">There is no such output, or it is a word.</exception>
-    public static string Exceedance(StudyResult result, string output, ReportOptions options)
-    {
-        var drawing = new ExceedanceDrawing(
-            Guard.NotNull(result, nameof(result)), Known(result, output), Guard.NotNull(options, nameof(options)));
-        return SvgDocument.Whole(SvgDocument.Element(StudyFrame.Width, StudyFrame.Height, drawing.Lead, drawing.Draw));
-    }
+    public static string Exceedance(StudyResult result, string output, ReportOptions options) => new ExceedanceDrawing(
+            Guard.NotNull(result, nameof(result)), Known(result, output), Guard.NotNull(options, nameof(options))).Svg();
 
     private static int Known(StudyResult result, string output)
     {

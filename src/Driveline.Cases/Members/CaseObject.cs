@@ -41,14 +41,12 @@ internal sealed class CaseObject : IEquatable<CaseObject>, IToldFacts
     public static CaseObject Unread(MemberTable table, CaseWalk walk, long offset) =>
         new(table, walk.Text, walk.Here(), offset, []);
 
-    /// <summary>A copy of its values, to be changed and given to <see cref="With"/>.</summary>
-    public object?[] CopyValues() => (object?[])values.Clone();
+    /// <summary>What is stated, with room for more facts, to be changed and given to <see cref="With"/>; in the order of the rows.</summary>
+    public StatedFact[] StatedWith(IEnumerable<int> slots) =>
+        [.. stated.Concat(slots.Where(s => IndexOf(s) < 0).Distinct().Select(s => new StatedFact(s, Offset, null))).OrderBy(s => s.Slot)];
 
-    /// <summary>A copy of the places of its members, to be changed and given to <see cref="With"/>.</summary>
-    public long[] CopyOffsets() => (long[])offsets.Clone();
-
-    /// <summary>The same object with other values, in the order of the rows.</summary>
-    public CaseObject With(object?[] changed, long[] changedOffsets) => new(Table, text, Path, Offset, changed, changedOffsets);
+    /// <summary>The same object with other facts, in the order of the rows.</summary>
+    public CaseObject With(StatedFact[] changed) => new(Table, text, path, Offset, changed);
 
     /// <summary>The fact; null when it is not stated.</summary>
     public T? Get<T>(ReferenceMember<T> member)

@@ -1,56 +1,51 @@
 using Driveline.Cases.Results;
 using Driveline.Reports;
 using Driveline.Reports.Documents;
-using Driveline.Reports.Ladders;
+using Driveline.Reports.Pictures;
 using Driveline.Reports.Verdicts;
-using OxyPlot;
 
 namespace Driveline.Sweeps.Pictures;
 
 /// <summary>A bar a factor, from the output's median in its lowest tenth to that in its highest.</summary>
-internal sealed class TornadoDrawing
+internal sealed class TornadoDrawing : StudyDrawing
 {
     private const double RowHeight = 50;
     private const int Most = 20;
 
-    private static readonly OxyColor LowColor = LadderColors.Of(LadderRowKind.Work);
-    private static readonly OxyColor HighColor = LadderColors.Of(LadderRowKind.Device);
-
-    private readonly StudyFrame frame;
-    private readonly Phrase words;
     private readonly SwingFigures[] swings;
     private readonly double middle;
-    private readonly string output;
+    private readonly PictureKey key;
 
     public TornadoDrawing(StudyResult result, int output, ReportOptions options)
+        : base(result, output, options, (words, name) => words.Of(Phrase.Code("study.picture.tornado").With("output", name)))
     {
-        words = StudyFrame.PhraseOf(options);
-        this.output = result.Plan.Outputs[output].Name;
-        frame = new StudyFrame(result, options, words.Of(Phrase.Code("study.picture.tornado").With("output", this.output)));
-        swings = [.. result.Figures.Tornado.Where(s => s.Output == this.output && s.AtLow is { } low && s.AtHigh is { } high
+        string asked = result.Plan.Outputs[output].Name;
+        swings = [.. result.Figures.Tornado.Where(s => s.Output == asked && s.AtLow is { } low && s.AtHigh is { } high
             && double.IsFinite(low) && double.IsFinite(high)).Take(Most)];
-        middle = result.Figures.Quantiles.First(q => q.Key == this.output).Value.P50 ?? double.NaN;
+        middle = result.Figures.Quantiles.First(q => q.Key == asked).Value.P50 ?? double.NaN;
+        key = new PictureKey(Frame)
+            .Add(26, Words.Of("study.factor") + " " + Words.Of("study.lowest"), (canvas, x, y) => Mark(canvas, x, y, SvgInk.Work))
+            .Add(26, Words.Of("study.factor") + " " + Words.Of("study.highest"), (canvas, x, y) => Mark(canvas, x, y, SvgInk.Device));
     }
 
-    public string Lead => frame.Lead;
+    public override double Height => Math.Ceiling(BarsTop + (Math.Max(swings.Length, 1) * RowHeight) + 66);
 
-    public double Height => Math.Ceiling(frame.Top + 40 + (Math.Max(swings.Length, 1) * RowHeight) + 80);
+    private double BarsTop => Top + key.Height + 12;
 
-    public void Draw(LadderCanvas canvas)
+    protected override void DrawInside(SvgCanvas canvas)
     {
-        frame.Draw(canvas);
-        double top = frame.Top + 36;
-        double bottom = top + (Math.Max(swings.Length, 1) * RowHeight);
         if (swings.Length == 0)
         {
-            StudyFrame.Nothing(canvas, words, top);
+            Nothing(canvas);
             return;
         }
 
+        double top = BarsTop;
+        double bottom = top + (swings.Length * RowHeight);
         double[] ends = [.. swings.SelectMany(s => new[] { s.AtLow!.Value, s.AtHigh!.Value })];
-        var x = new AxisScale(ends.Min(), ends.Max(), StudyFrame.Margin + 16, StudyFrame.Right, 8);
-        StudyFrame.Below(canvas, x, bottom, top);
-        Key(canvas, top - 16);
+        var x = new AxisScale(ends.Min(), ends.Max(), Frame.Margin + 16, Right, TicksAcross);
+        key.Draw(canvas, Top);
+        Below(canvas, x, bottom, top);
         for (int k = 0; k < swings.Length; k++)
         {
             Bar(canvas, x, swings[k], top + (k * RowHeight));
@@ -58,33 +53,23 @@ internal sealed class TornadoDrawing
 
         if (double.IsFinite(middle))
         {
-            canvas.Line(x.At(middle), top, x.At(middle), bottom, LadderColors.Ink, 1.6);
+            canvas.Line(x.At(middle), top, x.At(middle), bottom, SvgInk.Ink, 1.6);
         }
 
-        canvas.Line(x.At(x.Low), bottom, x.At(x.High), bottom, LadderColors.Ink, 1.2);
-        canvas.Text(x.At(x.High), bottom + 44, output, 14, LadderColors.Ink, true, HorizontalAlignment.Right);
+        canvas.Line(x.At(x.Low), bottom, x.At(x.High), bottom, SvgInk.Ink, 1.2);
+        canvas.Text(x.At(x.High), bottom + 42, Output, Frame.Detail, SvgInk.Ink, true, TextAlign.End);
     }
 
-    private static void Bar(LadderCanvas canvas, AxisScale x, SwingFigures swing, double top)
+    private static void Mark(SvgCanvas canvas, double x, double y, SvgInk ink) => canvas.Box(x, y - 7, 26, 14, ink, SvgInk.None, 0);
+
+    private void Bar(SvgCanvas canvas, AxisScale x, SwingFigures swing, double top)
     {
         double low = x.At(swing.AtLow!.Value);
         double high = x.At(swing.AtHigh!.Value);
         double half = (low + high) / 2;
         double y = top + 24;
-        canvas.Text(x.At(x.Low) + 4, top + 12, CleanText.Name(swing.Factor), 14, LadderColors.Ink, true, HorizontalAlignment.Left);
-        canvas.Box(Math.Min(low, half), y, Math.Max(1, Math.Abs(half - low)), 18, LowColor, OxyColors.Undefined, 0);
-        canvas.Box(Math.Min(high, half), y, Math.Max(1, Math.Abs(high - half)), 18, HighColor, OxyColors.Undefined, 0);
-    }
-
-    private void Key(LadderCanvas canvas, double y)
-    {
-        double at = StudyFrame.Margin + 16;
-        foreach ((OxyColor color, string code) in new[] { (LowColor, "study.lowest"), (HighColor, "study.highest") })
-        {
-            string text = words.Of("study.factor") + " " + words.Of(code);
-            canvas.Box(at, y - 8, 26, 14, color, OxyColors.Undefined, 0);
-            canvas.Text(at + 34, y, text, 14, LadderColors.Ink, false, HorizontalAlignment.Left);
-            at += 60 + SvgTextMeasurer.Width(text, 14);
-        }
+        canvas.Text(x.At(x.Low) + 4, top + 12, CleanText.Name(swing.Factor), Frame.Detail, SvgInk.Ink, true, TextAlign.Start);
+        canvas.Box(Math.Min(low, half), y, Math.Max(1, Math.Abs(half - low)), 18, SvgInk.Work, SvgInk.None, 0);
+        canvas.Box(Math.Min(high, half), y, Math.Max(1, Math.Abs(high - half)), 18, SvgInk.Device, SvgInk.None, 0);
     }
 }

@@ -36,7 +36,7 @@ internal sealed class CasePatch
         private readonly List<(int Slot, int Factor)> facts = [];
         private readonly List<(int Slot, Node Inner)> objects = [];
         private readonly List<(ListMember Member, Dictionary<int, Node> Items)> lists = [];
-        private long[] offsets = [];
+        private StatedFact[] template = [];
 
         public void Add(IReadOnlyList<CaseStep> steps, int at, int factor)
         {
@@ -77,27 +77,22 @@ internal sealed class CasePatch
         // A fact that the case is silent on counts as stated where its object begins.
         public void Seal()
         {
-            offsets = shared.CopyOffsets();
-            foreach ((int slot, _) in facts)
-            {
-                offsets[slot] = Math.Max(offsets[slot], 1);
-            }
-
+            template = shared.StatedWith(facts.Select(f => f.Slot));
             objects.ForEach(o => o.Inner.Seal());
             lists.ForEach(l => l.Items.Values.ToList().ForEach(i => i.Seal()));
         }
 
         public CaseObject With(object[] values, CaseWalk walk)
         {
-            object?[] copy = shared.CopyValues();
+            var copy = (StatedFact[])template.Clone();
             foreach ((int slot, int factor) in facts)
             {
-                copy[slot] = values[factor];
+                Put(copy, slot, values[factor]);
             }
 
             foreach ((int slot, Node inner) in objects)
             {
-                copy[slot] = inner.With(values, walk);
+                Put(copy, slot, inner.With(values, walk));
             }
 
             foreach ((ListMember member, Dictionary<int, Node> items) in lists)
@@ -109,13 +104,19 @@ internal sealed class CasePatch
                 }
 
                 var changed = new CaseList(list);
-                copy[member.Slot] = changed;
+                Put(copy, member.Slot, changed);
                 member.Check(changed, shared.OffsetOf(member), walk);
             }
 
-            CaseObject made = shared.With(copy, offsets);
+            CaseObject made = shared.With(copy);
             shared.Table.Across?.Invoke(made, walk);
             return made;
+        }
+
+        private static void Put(StatedFact[] facts, int slot, object value)
+        {
+            int at = Array.FindIndex(facts, f => f.Slot == slot);
+            facts[at] = new StatedFact(slot, facts[at].Offset, value);
         }
     }
 }

@@ -1,0 +1,90 @@
+using Driveline.Reports;
+using Driveline.Reports.Documents;
+using Driveline.Reports.Pictures;
+using Driveline.Reports.Verdicts;
+
+namespace Driveline.Sweeps.Pictures;
+
+/// <summary>What the pictures of a study share: title, lead, axes, at any width.</summary>
+internal abstract class StudyDrawing
+{
+    private readonly string title;
+    private readonly IReadOnlyList<string> lines;
+
+    protected StudyDrawing(StudyResult result, int output, ReportOptions options, Func<Phrase, string, string> lead)
+    {
+        Words = new Phrase(Wording.Texts.In(options.Language), options.Units);
+        Frame = PictureFrame.Of(options.PictureWidth);
+        Output = CleanText.Name(result.Plan.Outputs[output].Name);
+        title = CleanText.Title(options.Title ?? result.Study.Title);
+        Lead = lead(Words, Output);
+        lines = TextWidths.Lines(Lead, Frame.Inner, Frame.Headline, true);
+        TitleLines = TextWidths.Lines(title, Frame.Inner, Frame.Detail, false);
+    }
+
+    public string Lead { get; }
+
+    public abstract double Height { get; }
+
+    protected Phrase Words { get; }
+
+    protected PictureFrame Frame { get; }
+
+    protected string Output { get; }
+
+    /// <summary>Where the picture itself may begin.</summary>
+    protected double Top => Frame.Margin + (TitleLines.Count * SvgCanvas.LineHeight(Frame.Detail)) + 8
+        + (lines.Count * SvgCanvas.LineHeight(Frame.Headline)) + 20;
+
+    protected double Left => Frame.IsNarrow ? 64 : 110;
+
+    protected double Right => Frame.Width - Frame.Margin - 12;
+
+    protected int TicksAcross => Frame.IsNarrow ? 4 : 8;
+
+    private IReadOnlyList<string> TitleLines { get; }
+
+    public string Svg() => SvgDocument.Whole(Frame.Width, Height, title, Lead, Draw);
+
+    protected abstract void DrawInside(SvgCanvas canvas);
+
+    /// <summary>Says that there is nothing to draw.</summary>
+    protected void Nothing(SvgCanvas canvas) =>
+        canvas.Text(Frame.Margin, Top + 16, Words.Of("study.picture.none"), Frame.Name, SvgInk.Faint);
+
+    /// <summary>Both axes with their grid.</summary>
+    protected void Axes(SvgCanvas canvas, AxisScale x, AxisScale y, string xName, string yName)
+    {
+        double bottom = y.At(y.Low);
+        double top = y.At(y.High);
+        foreach (double tick in y.Ticks)
+        {
+            canvas.Line(Left, y.At(tick), Right, y.At(tick), SvgInk.Grid, 1);
+            canvas.Text(Left - 8, y.At(tick), StudyText.Number(tick), Frame.Small, SvgInk.Ink, false, TextAlign.End);
+        }
+
+        Below(canvas, x, bottom, top);
+        canvas.Line(Left, top, Left, bottom, SvgInk.Ink, 1.2);
+        canvas.Line(Left, bottom, Right, bottom, SvgInk.Ink, 1.2);
+        canvas.Text(Frame.Margin, top - 16, yName, Frame.Detail, SvgInk.Ink, true, TextAlign.Start);
+        canvas.Text(Right, bottom + 42, xName, Frame.Detail, SvgInk.Ink, true, TextAlign.End);
+    }
+
+    /// <summary>The lower axis with its grid.</summary>
+    protected void Below(SvgCanvas canvas, AxisScale x, double bottom, double top)
+    {
+        foreach (double tick in x.Ticks)
+        {
+            canvas.Line(x.At(tick), top, x.At(tick), bottom, SvgInk.Grid, 1);
+            canvas.Line(x.At(tick), bottom, x.At(tick), bottom + 5, SvgInk.Ink, 1);
+            canvas.Text(x.At(tick), bottom + 18, StudyText.Number(tick), Frame.Small, SvgInk.Ink, false, TextAlign.Middle);
+        }
+    }
+
+    private void Draw(SvgCanvas canvas)
+    {
+        double used = canvas.Column(Frame.Margin, Frame.Margin, TitleLines, Frame.Detail, SvgInk.Faint, false);
+        canvas.Column(Frame.Margin, Frame.Margin + used + 8, lines, Frame.Headline, SvgInk.Ink, true);
+        DrawInside(canvas);
+    }
+}
