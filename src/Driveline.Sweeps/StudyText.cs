@@ -5,7 +5,6 @@ using Driveline.Quantities;
 using Driveline.Reports;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
-using Driveline.Wording;
 
 namespace Driveline.Sweeps;
 
@@ -22,7 +21,7 @@ public static class StudyText
     {
         Guard.NotNull(options, nameof(options));
         StudyFigures figures = Guard.NotNull(result, nameof(result)).Figures;
-        var words = new Phrase(Texts.In(options.Language), options.Units);
+        var words = new Phrase(options.Texts, options.Units);
         var text = new StringBuilder();
         text.Append(CleanText.Title(options.Title ?? result.Study.Title)).Append("\n\n");
         text.Append(words.Of(Phrase.Code("study.rows").With("rows", Whole(figures.Rows)).With("seconds", Number(figures.Seconds))

@@ -45,7 +45,7 @@ public sealed class ResultOptions
     public ResultOptions WithUnits(DisplayUnits units) => new(Texts, units, Title, Date);
 
     /// <summary>The same options with the title of something that is no case.</summary>
-    internal ResultOptions WithTitle(string title) => new(Language, Units, title, Date);
+    internal ResultOptions WithTitle(string title) => new(Texts, Units, title, Date);
 
     /// <summary>The same options with title and date of a case.</summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>

@@ -13,7 +13,7 @@ internal abstract class StudyDrawing
 
     protected StudyDrawing(StudyResult result, int output, ReportOptions options, Func<Phrase, string, string> lead)
     {
-        Words = new Phrase(Wording.Texts.In(options.Language), options.Units);
+        Words = new Phrase(options.Texts, options.Units);
         Frame = PictureFrame.Of(options.PictureWidth);
         Output = CleanText.Name(result.Plan.Outputs[output].Name);
         title = CleanText.Title(options.Title ?? result.Study.Title);
