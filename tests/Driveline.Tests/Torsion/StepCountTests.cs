@@ -26,6 +26,7 @@ public class StepCountTests
     [Theory]
     [InlineData(0)]
     [InlineData(1)]
+    [InlineData(2)]
     public void Run_ShaftAHundredThousandTimesAsStiff_CostsAtMostThreeTimesThePlainLine(int shaft)
     {
         double[] stiffness = [1e4, 1e4, 1e4];

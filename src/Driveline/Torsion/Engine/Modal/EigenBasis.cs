@@ -1,6 +1,6 @@
 namespace Driveline.Torsion;
 
-/// <summary>Eigenvalues and eigenvectors of one part of a system that hangs together, with the inverse of the vectors; used again.</summary>
+/// <summary>Eigenvalues and eigenvectors of one part of a system that hangs together, with the inverse of the vectors.</summary>
 /// <remarks>
 /// Column n is a real eigenvector; columns n and n + 1 are real and imaginary part of the vector of λ = Re + i·Im, Im &gt; 0.
 /// The matrix is in coordinates whose square is energy, so that lightly damped vectors are nearly orthogonal. All matrices are row by row.

@@ -1,6 +1,7 @@
 namespace Driveline.Torsion;
 
-/// <summary>Modal systems found lately: runs of one model come back to the same few states of its links. The oldest gives its room.</summary>
+/// <summary>Modal systems found lately: runs of one model come back to the same few states of its links.</summary>
+/// <remarks>When there are many, the oldest gives its room to the next.</remarks>
 internal sealed class ModalCache
 {
     private const int Most = 64;

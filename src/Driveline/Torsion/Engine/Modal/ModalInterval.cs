@@ -21,6 +21,7 @@ internal sealed class ModalInterval
     private double[] fourth = [];
     private double[] third = [];
     private double[] swing = [];
+    private double[] swingEnd = [];
     private double[] leftSwing = [];
     private double[] rightSwing = [];
     private double[] terms = [];
@@ -46,6 +47,7 @@ internal sealed class ModalInterval
             fourth = new double[width / 2];
             third = new double[width / 2];
             swing = new double[width / 2];
+            swingEnd = new double[width / 2];
             terms = new double[width * (StepSeries.MaxDegree + 1)];
         }
     }
@@ -85,7 +87,7 @@ internal sealed class ModalInterval
             double d = (re * b) + (im * a) + of.InputRate[n + 1];
             third[k] = l3 * size * Math.Sqrt((c * c) + (d * d));
             fourth[k] = third[k] * size * length;
-            swing[k] = 0;
+            swing[k] = swingEnd[k] = 0;
             leftSwing[n] = leftSwing[n + 1] = rightSwing[n] = rightSwing[n + 1] = 0;
         }
     }
@@ -116,10 +118,12 @@ internal sealed class ModalInterval
 
         double slow = 0;
         double fast = 0;
+        double fastEnd = 0;
         for (int k = 0; k < sizes.Length; k++)
         {
             slow += sizes[k] * fourth[k];
             fast += sizes[k] * swing[k];
+            fastEnd += sizes[k] * swingEnd[k];
         }
 
         var span = new TrackSpan
@@ -135,6 +139,7 @@ internal sealed class ModalInterval
         if (fast > Rounding * Math.Max(track.Scale, Math.Max(Math.Abs(span.Left), Math.Abs(span.Right))))
         {
             span.Ripple = fast;
+            span.RippleEnd = fastEnd;
             span.AtLeft += ModalSystem.Dot(row, leftSwing);
             span.AtRight += ModalSystem.Dot(row, rightSwing);
         }
@@ -214,6 +219,7 @@ internal sealed class ModalInterval
 
         third[k] = fourth[k] = 0;
         swing[k] = Math.Sqrt((leftSwing[n] * leftSwing[n]) + (leftSwing[n + 1] * leftSwing[n + 1]));
+        swingEnd[k] = Math.Sqrt((rightSwing[n] * rightSwing[n]) + (rightSwing[n + 1] * rightSwing[n + 1]));
     }
 
     // Derivatives of the modes at the left, over factorials, per interval.

@@ -2,9 +2,9 @@ namespace Driveline.Torsion;
 
 /// <summary>The largest value of a track over an interval in which fast modes ride on slow ones.</summary>
 /// <remarks>
-/// Branch and bound: an interval whose bound is below the best value so far is dropped, another is halved, the half that ends
-/// higher first; where nothing fast is left the polynomial decides. A swing that comes again as high as the best within 1e-12
-/// of itself is dropped too.
+/// Branch and bound: an interval whose bound is below the best value so far is dropped, another is halved, the half first toward which
+/// the motion without its swings and their size rise together; where nothing fast is left the polynomial decides. A swing that comes
+/// again as high as the best within 1e-12 of itself is dropped too.
 /// </remarks>
 internal sealed class ModalPeaks
 {
@@ -89,7 +89,7 @@ internal sealed class ModalPeaks
             bestAt = at;
         }
 
-        if (sign * span.Left >= sign * span.Right)
+        if ((sign * span.SlopeAt(step.Length / length)) + span.RippleEnd - span.Ripple <= 0)
         {
             Visit(depth + 1, from, step.Length, left, middle);
             Visit(depth + 1, at, length - step.Length, middle, right);

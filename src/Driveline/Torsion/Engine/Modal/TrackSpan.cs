@@ -14,6 +14,9 @@ internal struct TrackSpan
     /// <summary>Largest swing of the modes too fast for the interval.</summary>
     public double Ripple;
 
+    /// <summary>What of it is left at the end.</summary>
+    public double RippleEnd;
+
     /// <summary>True values at the ends.</summary>
     public double AtLeft;
     public double AtRight;
@@ -21,6 +24,10 @@ internal struct TrackSpan
     public readonly double Highest => Polynomial.Upper(Left, LeftSlope, Right, RightSlope, 1, Fourth) + Ripple;
 
     public readonly double Lowest => -Polynomial.Upper(-Left, -LeftSlope, -Right, -RightSlope, 1, Fourth) - Ripple;
+
+    /// <summary>Slope of the cubic at a part of the interval.</summary>
+    public readonly double SlopeAt(double part) => (6 * part * (1 - part) * (Right - Left))
+        + (((((3 * part) - 4) * part) + 1) * LeftSlope) + (((3 * part) - 2) * part * RightSlope);
 
     /// <summary>True when its slope is proved of one sign, so that the ends hold its largest and least values.</summary>
     public readonly bool IsMonotone
