@@ -7,14 +7,17 @@ namespace Driveline.Cli;
 /// <summary>The command line: wires the commands, turns every trouble into a message and an exit code.</summary>
 internal static class Cli
 {
+    /// <summary>Columns of what is written to a file or another program.</summary>
+    public const int ColumnsOfAFile = 80;
+
     /// <summary>Runs as if the output went to a file.</summary>
     public static int Run(string[] args, TextReader input, TextWriter output, TextWriter error) =>
-        Run(args, input, output, error, isTerminal: false);
+        Run(args, input, output, error, isTerminal: false, ColumnsOfAFile);
 
-    /// <summary>Runs one command. Never throws.</summary>
-    public static int Run(string[] args, TextReader input, TextWriter output, TextWriter error, bool isTerminal)
+    /// <summary>Runs one command in a window of so many columns. Never throws.</summary>
+    public static int Run(string[] args, TextReader input, TextWriter output, TextWriter error, bool isTerminal, int columns)
     {
-        var terminal = new Terminal(input, output, error, isTerminal);
+        var terminal = new Terminal(input, output, error, isTerminal, columns);
         try
         {
             RootCommand root = Root(terminal);
@@ -44,7 +47,7 @@ internal static class Cli
 
     private static RootCommand Root(Terminal terminal)
     {
-        var shared = new SharedOptions();
+        var shared = new SharedOptions(terminal.Columns);
         var root = new RootCommand(
             "Sizes, checks and explains the overload protection of tractor PTO drivelines. An estimate, no certification.")
         {

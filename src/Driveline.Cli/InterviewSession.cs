@@ -1,138 +1,178 @@
-using System.Globalization;
 using Driveline.Advice;
 using Driveline.Cases;
 using Driveline.Cases.Questions;
 using Driveline.Findings;
-using Driveline.Reports.Documents;
-using Driveline.Wording;
+using Driveline.Loads;
 
 namespace Driveline.Cli;
 
 /// <summary>
-/// Asks an owner one question after another at a terminal. After each answer the case so far is saved, so that nothing told is lost.
+/// Talks with an owner at a terminal: machine, protection and trouble first, then one question after another, last what the manual names.
+/// After each answer the case so far is saved, so that nothing told is lost; b takes back an answer.
 /// </summary>
-internal sealed class InterviewSession(TextReader input, TextWriter output, Language language, string? save)
+internal sealed class InterviewSession(InterviewDialogue dialogue, string? save)
 {
-    private const int Columns = 78;
-    private readonly Texts texts = Texts.In(language);
-    private bool isStopped;
+    private readonly Stack<InterviewState> before = new();
+    private readonly HashSet<string> cautioned = new(StringComparer.Ordinal);
+    private Cause said = Cause.NotKnown;
 
     /// <summary>
-    /// Runs from a case until the cause is known, nothing is left to ask, or the owner stops. Gives the case with every answer.
+    /// Runs from a case until nothing is left to ask or the owner stops; once a cause is known it goes on only if wanted. Gives the case
+    /// with every answer.
     /// </summary>
     /// <exception cref="BadInputException">The case so far cannot be saved.</exception>
     public CaseFile Run(CaseFile file)
     {
-        CaseInterview interview = CaseInterview.From(file);
-        Save(interview.File);
-        Say(texts.Of("interview.how"));
-        while (!isStopped && (interview.NeedsSymptom || interview.Next is not null))
+        CaseFile titled = file.Title is null
+            ? file.With("title", JsonText.Quoted(dialogue.Texts.Of("interview.title"))).Case ?? file : file;
+        var state = new InterviewState(CaseInterview.From(titled), []);
+        Save(state);
+        dialogue.Say("interview.how");
+        while (!dialogue.IsStopped && state.NextStep() is { } step)
         {
-            if (Ask(interview) is { } next)
+            dialogue.Line();
+            InterviewState asked = state;
+            dialogue.Told = () => Told(asked);
+            InterviewState? next = Ask(step, state);
+            if (dialogue.TakesBack())
             {
-                interview = next;
-                Save(interview.File);
+                state = before.Count > 0 ? before.Pop() : state;
+                Save(state);
+            }
+            else if (next is not null)
+            {
+                before.Push(state);
+                state = next;
+                Save(state);
             }
         }
 
-        Say(texts.Of(
-            isStopped ? "interview.stopped" : interview.Advice.Diagnosis.IsEnoughKnown ? "interview.known" : "interview.nothingMore"));
-        output.WriteLine();
-        return interview.File;
+        dialogue.Say(dialogue.IsStopped ? "interview.stopped"
+            : state.Interview.Advice.Diagnosis.IsEnoughKnown ? "interview.known" : "interview.nothingMore");
+        dialogue.Line();
+        return state.Interview.File;
     }
 
-    private CaseInterview? Ask(CaseInterview interview)
+    private InterviewState? Ask(string step, InterviewState state)
     {
-        output.WriteLine();
-        if (interview.NeedsSymptom)
+        switch (step)
         {
-            Symptom[] symptoms = [.. Enum.GetValues<Symptom>().Where(s => s != Symptom.NotKnown)];
-            Say(texts.Of("interview.symptom"));
-            List([.. symptoms.Select(s => texts.Of(AdviceCodes.Of(s)))], orNotKnown: false);
-            return Choice(1, symptoms.Length) is { } chosen ? interview.Complain(symptoms[chosen - 1]) : null;
+            case InterviewState.Machine:
+                return AskMachine(state);
+            case InterviewState.Symptom:
+                return AskSymptom(state);
+            case InterviewState.Power:
+                return Written(step, state, line => state.Interview.File.With("tractor.ptoPower", JsonText.Quoted(line)));
+            case InterviewState.Manual:
+                return Written(step, state, line => Specified(state.Interview.File, line));
+            case InterviewState.GoOn:
+                dialogue.Say("interview.goOn");
+                return dialogue.YesOrNo() is { } isWanted ? state.Passing(isWanted ? InterviewState.Further : InterviewState.GoOn) : null;
+            default:
+                return AskFact(FactQuestion.Get(step), state);
+        }
+    }
+
+    private InterviewState? AskMachine(InterviewState state)
+    {
+        MachineKind[] kinds = [.. Enum.GetValues<MachineKind>().Where(k => k != MachineKind.NotKnown)];
+        dialogue.Say("interview.machine");
+        string[] names = [.. kinds.Select(JsonText.Camel)];
+        return dialogue.Choice([.. names.Select(n => dialogue.Texts.Of("machine." + n))], names, orNotKnown: true) is not { } chosen ? null
+            : chosen == 0 ? state.Passing(InterviewState.Machine)
+            : state.With(state.Interview.File.With("implement.kind", JsonText.Quoted(names[chosen - 1])).Case!);
+    }
+
+    private InterviewState? AskSymptom(InterviewState state)
+    {
+        Symptom[] symptoms = [.. Enum.GetValues<Symptom>().Where(s => s != Symptom.NotKnown)];
+        dialogue.Say("interview.symptom");
+        return dialogue.Choice(
+            [.. symptoms.Select(s => dialogue.Texts.Of(AdviceCodes.Of(s)))], [.. symptoms.Select(JsonText.Camel)], orNotKnown: false)
+            is { } chosen ? state.With(state.Interview.Complain(symptoms[chosen - 1])) : null;
+    }
+
+    private InterviewState? AskFact(FactQuestion question, InterviewState state)
+    {
+        SayLikeliest(state.Interview.Advice.Diagnosis);
+        SayCautions(question);
+        dialogue.Say(question.TextCode);
+        return dialogue.Choice(
+            [.. question.Answers.Select(a => dialogue.Texts.Of(Fact.Of(question.Code, a).Code))], question.Answers, orNotKnown: true)
+            is not { } number ? null
+            : state.With(state.Interview.Answer(Fact.Of(question.Code, number == 0 ? Fact.NotKnown : question.Answers[number - 1])));
+    }
+
+    // An empty line leaves it out.
+    private InterviewState? Written(string step, InterviewState state, Func<string, CaseReadResult> read)
+    {
+        dialogue.Say("interview." + step);
+        while (dialogue.Written() is { } line)
+        {
+            if (line.Length == 0)
+            {
+                return state.Passing(step);
+            }
+
+            CaseReadResult result = read(line);
+            if (result.Case is { } good && InterviewState.IsConsistent(good))
+            {
+                return state.With(good);
+            }
+
+            dialogue.SayText(result.Errors.Count > 0 ? result.Errors[0].Message : dialogue.Texts.Of("interview.contradicts"));
         }
 
-        FactQuestion question = interview.Next!;
-        SayLikeliest(interview.Advice.Diagnosis);
-        foreach (Caution caution in question.Cautions)
-        {
-            Say("! " + texts.Of(caution.Code));
-        }
+        return null;
+    }
 
-        Say(texts.Of(question.TextCode));
-        List([.. question.Answers.Select(a => texts.Of(Fact.Of(question.Code, a).Code))], orNotKnown: true);
-        return Choice(0, question.Answers.Count) is { } number
-            ? interview.Answer(number == 0 ? Fact.NotKnown : question.Answers[number - 1]) : null;
+    // "3/8-16 UNC, SAE 5": thread and grade.
+    private static CaseReadResult Specified(CaseFile file, string line)
+    {
+        int comma = line.LastIndexOf(',');
+        CaseReadResult thread = file.With("specified.shearBolt.thread", JsonText.Quoted((comma < 0 ? line : line[..comma]).Trim()));
+        return comma < 0 || thread.Case is null ? thread
+            : thread.Case.With("specified.shearBolt.grade", JsonText.Quoted(line[(comma + 1)..].Trim()));
+    }
+
+    private IEnumerable<string> Told(InterviewState state)
+    {
+        Complaint complaint = state.Interview.Advice.Diagnosis.Complaint;
+        IEnumerable<string> symptom = complaint.Symptom == Symptom.NotKnown ? [] : [AdviceCodes.Of(complaint.Symptom)];
+        return symptom.Concat(complaint.Facts.Where(f => f.Answer != Fact.NotKnown).Select(f => f.Code)).Select(dialogue.Texts.Of);
     }
 
     private void SayLikeliest(Diagnosis diagnosis)
     {
-        if (diagnosis.Causes[0].Cause != Cause.NotKnown)
+        Cause likeliest = diagnosis.Causes[0].Cause;
+        if (likeliest != said && likeliest != Cause.NotKnown)
         {
-            Say(texts.Of(Finding.Of("interview.soFar", Severity.Note)
-                .With("probability", QuantityKind.Probability, diagnosis.Causes[0].Probability.Value)
-                .With("text", texts.Of(AdviceCodes.Of(diagnosis.Causes[0].Cause)))));
+            said = likeliest;
+            dialogue.SayText(dialogue.Texts.Of(Finding.Of("interview.soFar", Severity.Note)
+                .With("text", dialogue.Texts.Of(AdviceCodes.Of(likeliest)))));
         }
     }
 
-    private void List(IReadOnlyList<string> answers, bool orNotKnown)
+    // Each caution once; after that a word that they hold as before.
+    private void SayCautions(FactQuestion question)
     {
-        for (int k = 0; k < answers.Count; k++)
+        Caution[] news = [.. question.Cautions.Where(c => cautioned.Add(c.Code))];
+        foreach (Caution caution in news)
         {
-            Item(k + 1, answers[k]);
+            dialogue.SayText("! " + dialogue.Texts.Of(caution.Code));
         }
 
-        if (orNotKnown)
+        if (news.Length < question.Cautions.Count)
         {
-            Item(0, texts.Of("interview.notKnown"));
-        }
-    }
-
-    // The end of the input stops the interview as q does.
-    private int? Choice(int least, int most)
-    {
-        while (true)
-        {
-            output.Write("> ");
-            output.Flush();
-            string? line = input.ReadLine()?.Trim();
-            if (line is null || string.Equals(line, "q", StringComparison.OrdinalIgnoreCase))
-            {
-                isStopped = true;
-                return null;
-            }
-
-            if (int.TryParse(line, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= least && number <= most)
-            {
-                return number;
-            }
-
-            Say(texts.Of(Finding.Of("interview.notAnAnswer", Severity.Note)
-                .With("text", CleanText.Name(line))
-                .With("least", QuantityKind.Count, least)
-                .With("most", QuantityKind.Count, most)));
+            dialogue.Say("interview.asBefore." + question.Place);
         }
     }
 
-    private void Save(CaseFile file)
+    private void Save(InterviewState state)
     {
         if (save is not null)
         {
-            OutFolder.WriteFile(save, CaseWriter.ToJson(file) + "\n", "--save");
-        }
-    }
-
-    private void Item(int number, string text) => Say(text, FormattableString.Invariant($"{number,4}. "));
-
-    private void Say(string text) => Say(text, string.Empty);
-
-    private void Say(string text, string first)
-    {
-        string indent = first;
-        foreach (string line in WrappedText.Lines(text, Columns - first.Length))
-        {
-            output.WriteLine(indent + line);
-            indent = new string(' ', first.Length);
+            OutFolder.WriteFile(save, CaseWriter.ToJson(state.Interview.File) + "\n", "--save");
         }
     }
 }

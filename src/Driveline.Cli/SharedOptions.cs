@@ -25,8 +25,11 @@ internal sealed class SharedOptions
         Recursive = true,
     };
 
-    public SharedOptions()
+    private readonly int columns;
+
+    public SharedOptions(int columns)
     {
+        this.columns = columns;
         Units.AcceptOnlyFromAmong("si", "us");
         Language.AcceptOnlyFromAmong([.. Languages.All.Select(Languages.CodeOf)]);
     }
@@ -45,5 +48,5 @@ internal sealed class SharedOptions
     public ResultOptions ResultOf(ParseResult parsed, CaseFile file) => ResultOf(parsed).WithCase(file);
 
     public ReportOptions ReportOf(ParseResult parsed, string title) =>
-        ReportOptions.Default.WithTitle(title).WithUnits(UnitsOf(parsed)).WithLanguage(LanguageOf(parsed));
+        ReportOptions.Default.WithTitle(title).WithUnits(UnitsOf(parsed)).WithLanguage(LanguageOf(parsed)).WithTextWidth(columns);
 }

@@ -1,12 +1,17 @@
 using Driveline.Reports.Documents;
+using Driveline.Wording;
 using Spectre.Console;
 
 namespace Driveline.Cli;
 
 /// <summary>Where a command reads and writes: answers to one stream, errors and progress to the other.</summary>
-internal sealed class Terminal(TextReader input, TextWriter output, TextWriter error, bool isTerminal)
+internal sealed class Terminal(TextReader input, TextWriter output, TextWriter error, bool isTerminal, int columns)
 {
-    private const int Columns = 100;
+    private const int FewestColumns = 40;
+    private const int MostColumns = 100;
+
+    /// <summary>Columns of the window; a wider one is not filled.</summary>
+    public int Columns { get; } = Math.Clamp(columns, FewestColumns, MostColumns);
 
     public TextReader Input { get; } = input;
 
@@ -17,6 +22,10 @@ internal sealed class Terminal(TextReader input, TextWriter output, TextWriter e
 
     /// <summary>An error of one line, whatever is in it.</summary>
     public void Error(string message) => error.WriteLine("driveline: " + CleanText.Line(message));
+
+    /// <summary>A report; on a terminal its dangers stand out.</summary>
+    public void Report(string text, Language language) =>
+        Output.Write(isTerminal ? Emphasis.Of(text, Texts.In(language)) : text);
 
     /// <summary>A word on what is being done, shown to people only.</summary>
     public void Progress(string message)

@@ -4,7 +4,7 @@ using Driveline.Reports.Letters;
 
 namespace Driveline.Reports;
 
-/// <summary>An advice as plain text: the answer to an owner's letter, at most 78 columns but for long table rows.</summary>
+/// <summary>An advice as plain text: the answer to an owner's letter, wrapped at the width of the options.</summary>
 /// <remarks>
 /// One page: whether the machine may be used, what to do, what we think, what to tell us. Then every caution, and the sheets that apply:
 /// A changing the bolt, B after a hit, C testing and setting the clutch, D the numbers.
@@ -17,5 +17,6 @@ public static class AdviceText
     /// <summary>The answer with options.</summary>
     /// <exception cref="ArgumentNullException">The advice or the options are missing.</exception>
     public static string Of(OwnerAdvice advice, ReportOptions options) => TextRendering.Of(AdviceLetter.Of(
-        advice ?? throw new ArgumentNullException(nameof(advice)), options ?? throw new ArgumentNullException(nameof(options))));
+        advice ?? throw new ArgumentNullException(nameof(advice)), options ?? throw new ArgumentNullException(nameof(options))),
+        options.TextWidth);
 }

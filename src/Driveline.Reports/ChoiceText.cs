@@ -20,5 +20,5 @@ public static class ChoiceText
     /// <summary>The text with the settings of the slip clutches of the same driveline.</summary>
     /// <exception cref="ArgumentNullException">The choice, the settings or the options are missing.</exception>
     public static string Of(BoltChoice choice, IReadOnlyList<ClutchChoice> settings, ReportOptions options) =>
-        TextRendering.Of(ChoiceReport.Checked(choice, settings, options));
+        TextRendering.Of(ChoiceReport.Checked(choice, settings, options), options.TextWidth);
 }

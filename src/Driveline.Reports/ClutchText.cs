@@ -17,5 +17,5 @@ public static class ClutchText
     /// <summary>The text with service procedures of choice.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public static string Of(ClutchReview review, IReadOnlyList<ServiceProcedure> procedures, ReportOptions options) =>
-        TextRendering.Of(ClutchReport.Checked(review, procedures, options));
+        TextRendering.Of(ClutchReport.Checked(review, procedures, options), options.TextWidth);
 }

@@ -43,7 +43,7 @@ public static class IdentifyText
         blocks.Add(ReportBlock.Bullets(
             seen.Findings.OrderBy(f => f.Severity).Select(f => phrase.Of("severity." + f.Severity) + ": " + phrase.Of(f))));
         blocks.Add(ReportBlock.Paragraph(phrase.Of("identify.neverProves")));
-        return TextRendering.Of(blocks);
+        return TextRendering.Of(blocks, ReportOptions.Default.TextWidth);
     }
 
     private static string[] Row(HeadMarkCandidate candidate, Phrase phrase) =>

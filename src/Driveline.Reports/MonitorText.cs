@@ -18,7 +18,8 @@ public static class MonitorText
     /// <summary>The text with options.</summary>
     /// <exception cref="ArgumentNullException">The report or the options are missing.</exception>
     public static string Of(MonitorReport report, ReportOptions options) => TextRendering.Of(MonitorWords.Of(
-        report ?? throw new ArgumentNullException(nameof(report)), options ?? throw new ArgumentNullException(nameof(options))));
+        report ?? throw new ArgumentNullException(nameof(report)), options ?? throw new ArgumentNullException(nameof(options))),
+        options.TextWidth);
 
     /// <summary>What is wrong with the first rows that were left out for each reason, by line; one text each.</summary>
     /// <exception cref="ArgumentNullException">The report or the options are missing.</exception>

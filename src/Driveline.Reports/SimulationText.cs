@@ -18,7 +18,7 @@ public static class SimulationText
     /// <summary>The report with options.</summary>
     /// <exception cref="ArgumentNullException">The check or the options are missing.</exception>
     public static string Of(SimulationCheck check, ReportOptions options) => TextRendering.Of(
-        SimulationReport.Checked(check, options));
+        SimulationReport.Checked(check, options), options.TextWidth);
 
     /// <summary>The report of a check that lacks facts, with what usual values in their place give.</summary>
     /// <param name="check">The check.</param>
@@ -26,7 +26,7 @@ public static class SimulationText
     /// <param name="options">Language, units and title.</param>
     /// <exception cref="ArgumentNullException">The check or the options are missing.</exception>
     public static string Of(SimulationCheck check, SimulationSpan? span, ReportOptions options) =>
-        TextRendering.Of(SimulationReport.Checked(check, span, options));
+        TextRendering.Of(SimulationReport.Checked(check, span, options), options.TextWidth);
 
     /// <summary>The report of an event that cannot even be set up: what is missing, and the cautions.</summary>
     /// <exception cref="ArgumentNullException">The findings or the options are missing.</exception>
@@ -38,5 +38,5 @@ public static class SimulationText
     public static string OfMissing(SimulatedEvent happened, IReadOnlyList<Finding> missing, MachineKind machine, ReportOptions options) =>
         TextRendering.Of(SimulationReport.OfMissing(
             happened, missing ?? throw new ArgumentNullException(nameof(missing)), machine, options
-                ?? throw new ArgumentNullException(nameof(options))));
+                ?? throw new ArgumentNullException(nameof(options))), options.TextWidth);
 }

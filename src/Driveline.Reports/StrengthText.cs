@@ -49,7 +49,7 @@ public static class StrengthText
                 BasisWords.Each([strength.TensileLoad.Basis, shank.Basis, threaded.Basis], [strength.MinimumTensileLoadBasis], phrase)),
             ReportBlock.Paragraph(phrase.Of("caution.licensedPractice")),
         ];
-        return TextRendering.Of(blocks);
+        return TextRendering.Of(blocks, ReportOptions.Default.TextWidth);
     }
 
     private static string Line(string code, double? newtons, Phrase phrase) => phrase.Of(Phrase.Code(code).With(

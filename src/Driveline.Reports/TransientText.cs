@@ -51,7 +51,7 @@ public static class TransientText
                 phrase.Quantity(result.Turned(r).Radians, QuantityKind.Angle),
             }),
         ]));
-        return TextRendering.Of(blocks);
+        return TextRendering.Of(blocks, ReportOptions.Default.TextWidth);
     }
 
     private static string[] Heads(Phrase phrase, params string[] codes) => Array.ConvertAll(codes, phrase.Of);

@@ -6,6 +6,6 @@ public enum DisplayUnits
     /// <summary>N·m, mm, MPa, kW, °C.</summary>
     Metric = 0,
 
-    /// <summary>lbf·ft, in, ksi, hp, °F.</summary>
+    /// <summary>lb·ft, in, ksi, hp, °F.</summary>
     UsCustomary = 1,
 }

@@ -7,7 +7,11 @@ namespace Driveline.Wording;
 /// <summary>A quantity as people read it: rounded, with the unit of their system. Never used for data.</summary>
 public static class QuantityWords
 {
-    /// <summary>The value in English words, e.g. "1230 N·m" or "908 lbf·ft"; +∞ becomes "no known limit".</summary>
+    private const string FootPounds = "lb·ft";
+    private const double GroupedFrom = 999.5;
+    private const double LeastSeconds = 0.1;
+
+    /// <summary>The value in English words, e.g. "1230 N·m" or "908 lb·ft"; +∞ becomes "no known limit".</summary>
     /// <param name="si">The value in SI; +∞ means unbounded.</param>
     /// <param name="kind">What it is.</param>
     /// <param name="units">The units to show.</param>
@@ -33,10 +37,11 @@ public static class QuantityWords
             return texts.Of("quantity.noKnownLimit");
         }
 
-        return kind != QuantityKind.Probability ? WithDecimalSign(Invariant(si, kind, units), texts)
+        return kind == QuantityKind.Torque && units == DisplayUnits.UsCustomary && language == Language.English ? Grouped(si)
+            : kind != QuantityKind.Probability ? WithDecimalSign(Invariant(si, kind, units), texts)
             : si < 0.001 ? texts.Of("quantity.fewerThanOneInThousand")
             : si > 0.999 ? texts.Of("quantity.allButOneInThousand")
-            : WithDecimalSign(Digits(si * 100, 2, "%"), texts);
+            : WithDecimalSign(Significant.Digits(si * 100, 2), texts) + (language == Language.English ? "%" : " %");
     }
 
     /// <summary>A plain number in a language: the invariant format with the language's decimal sign.</summary>
@@ -66,21 +71,29 @@ public static class QuantityWords
                 : Significant.Digits(si, 3),
             QuantityKind.Margin => (Math.Floor((si * 100) + 1e-9) / 100).ToString("F2", CultureInfo.InvariantCulture),
             QuantityKind.Count => si.ToString("F0", CultureInfo.InvariantCulture),
-            QuantityKind.Torque => us ? Digits(si / (Si.PoundForce * Si.Foot), 3, "lbf·ft") : Digits(si, 3, "N·m"),
-            QuantityKind.Length => us ? Digits(si / Si.Inch, 3, "in") : Digits(si * 1e3, 3, "mm"),
+            QuantityKind.Torque => us ? Digits(si / (Si.PoundForce * Si.Foot), 3, FootPounds) : Digits(si, 3, "N·m"),
+            QuantityKind.Length => us ? InchWords.Of(si / Si.Inch) : Digits(si * 1e3, 3, "mm"),
             QuantityKind.Stress => us ? Digits(si / (1e3 * Si.Psi), 3, "ksi") : Digits(si * 1e-6, 3, "MPa"),
             QuantityKind.SurfacePressure => us ? Digits(si / Si.Psi, 3, "psi") : Digits(si * 1e-3, 3, "kPa"),
             QuantityKind.Force => us ? Digits(si / Si.PoundForce, 3, "lbf") : Digits(si, 3, "N"),
             QuantityKind.Power => us ? Digits(si / Si.MechanicalHorsepower, 3, "hp") : Digits(si * 1e-3, 3, "kW"),
             QuantityKind.RotationalSpeed => Digits(si / Si.Rpm, 3, us ? "rpm" : "min⁻¹"),
-            QuantityKind.Angle => Digits(si / Si.Degree, 3, "°"),
+            QuantityKind.Angle => Significant.Digits(si / Si.Degree, 3) + "°",
             QuantityKind.Inertia => us ? Digits(si / (Si.Pound * Si.Foot * Si.Foot), 3, "lb·ft²") : Digits(si, 3, "kg·m²"),
             QuantityKind.Stiffness => us ? Digits(si / (Si.PoundForce * Si.Foot), 3, "lbf·ft/rad") : Digits(si, 3, "N·m/rad"),
             QuantityKind.Energy => us ? Digits(si / (Si.PoundForce * Si.Foot), 3, "ft·lbf") : Digits(si, 3, "J"),
-            QuantityKind.Time => Digits(si, 3, "s"),
+            QuantityKind.Time => Math.Abs(si) is > 0 and < LeastSeconds ? Digits(si * 1e3, 3, "ms") : Digits(si, 3, "s"),
             QuantityKind.Temperature => us ? Digits((si * 1.8) - 459.67, 3, "°F") : Digits(si - 273.15, 3, "°C"),
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "A text has no quantity words."),
         };
+    }
+
+    // 1390 as 1,390: an American reads it so; in Spanish that comma would be the decimal sign.
+    private static string Grouped(double si)
+    {
+        string digits = Significant.Digits(si / (Si.PoundForce * Si.Foot), 3);
+        return (Math.Abs(si) >= GroupedFrom * Si.PoundForce * Si.Foot && digits.IndexOf('.') < 0
+            ? double.Parse(digits, CultureInfo.InvariantCulture).ToString("N0", CultureInfo.InvariantCulture) : digits) + " " + FootPounds;
     }
 
     private static string Digits(double value, int digits, string unit) => Significant.Digits(value, digits) + " " + unit;

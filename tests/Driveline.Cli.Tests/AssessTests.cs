@@ -161,7 +161,7 @@ public class AssessTests
     [Fact]
     public void Assess_Units_ChangeTheWordsNotTheData()
     {
-        Assert.Contains("lbf·ft", CliRun.WithInput(SampleCase.Bare, "assess", "-", "--units", "us").Output, StringComparison.Ordinal);
+        Assert.Contains("lb·ft", CliRun.WithInput(SampleCase.Bare, "assess", "-", "--units", "us").Output, StringComparison.Ordinal);
         using JsonDocument json = JsonDocument.Parse(CliRun.WithInput(SampleCase.Bare, "assess", "-", "--json", "--units", "us").Output);
         Assert.Equal(2100, json.RootElement.GetProperty("weakestPart").GetProperty("damagedAtNm").GetProperty("low").GetDouble());
     }

@@ -103,7 +103,7 @@ public class ChooseTests
     [Fact]
     public void Choose_Units_ChangeTheWordsNotTheData()
     {
-        Assert.Contains("lbf·ft", CliRun.WithInput(Known, "choose", "-", "--units", "us").Output, StringComparison.Ordinal);
+        Assert.Contains("lb·ft", CliRun.WithInput(Known, "choose", "-", "--units", "us").Output, StringComparison.Ordinal);
         using JsonDocument si = JsonDocument.Parse(CliRun.WithInput(Known, "choose", "-", "--json").Output);
         using JsonDocument us = JsonDocument.Parse(CliRun.WithInput(Known, "choose", "-", "--json", "--units", "us").Output);
         Assert.Equal(si.RootElement.GetProperty("choices").GetRawText(), us.RootElement.GetProperty("choices").GetRawText());

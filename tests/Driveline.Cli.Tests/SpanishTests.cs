@@ -7,8 +7,8 @@ public class SpanishTests
 {
     [Theory]
     [InlineData("Tenga cuidado", "demo", "thornbeck-too-soft")]
-    [InlineData("¿Actúa a tiempo?", "demo")]
-    [InlineData("ningún ajuste", "demo")]
+    [InlineData("¿A tiempo?", "demo")]
+    [InlineData("nada sirve", "demo")]
     [InlineData("Otro caso completo: driveline demo NAME.", "demo")]
     [InlineData("Carga que lo rompe", "strength", "--thread", "M10", "--grade", "8.8")]
     [InlineData("Una marca acota el grado; nunca lo demuestra.", "identify", "--lines", "3", "--size", "1/2 in")]

@@ -7,6 +7,7 @@ namespace Driveline.Cases.Questions;
 
 /// <summary>
 /// The costs of a case: the owner's terms and options. What is left out costs nothing, except a habit: that counts as the worst.
+/// Without any costs the usual prices stand in, as guesses.
 /// </summary>
 internal static class CaseCosts
 {
@@ -17,7 +18,7 @@ internal static class CaseCosts
     {
         if (facts?.Get(CostMembers.Currency) is not { } currency)
         {
-            return advice;
+            return advice.WithGuessedPrices();
         }
 
         OwnershipTerms terms = OwnershipTerms.Of(

@@ -35,6 +35,9 @@ public sealed class CaseInterview
     /// </summary>
     public FactQuestion? Next => NeedsSymptom ? null : Interview.From(Advice.Diagnosis.Complaint).Next;
 
+    /// <summary>The next question even when the cause is known well enough; null when nothing would tell more.</summary>
+    public FactQuestion? Further => NeedsSymptom ? null : Advice.Diagnosis.Next?.Question;
+
     /// <summary>Starts or resumes with a case.</summary>
     /// <exception cref="ArgumentException">The facts of the case contradict each other; the message lists how.</exception>
     public static CaseInterview From(CaseFile file) => From(file, CaseAdvice.Of);

@@ -3,6 +3,7 @@ using Driveline.Advice;
 using Driveline.Cases;
 using Driveline.Cases.Results;
 using Driveline.Cli.Pages;
+using Driveline.Reports;
 
 namespace Driveline.Cli.Commands;
 
@@ -26,10 +27,14 @@ internal static class AdviseCommand
             Description = "File for the case with every answer so far; advise FILE --interview goes on from there.",
             HelpName = "FILE"
         };
+        var questions = new Option<bool>("--questions")
+        {
+            Description = "Print one sheet of all open questions, with the photographs to ask for, to send to the owner.",
+        };
         var command = new Command("advise",
             "Says why bolts keep breaking or why nothing gave, what to check next, what to change, and what that costs in protection.")
         {
-            paths, interview, save,
+            paths, interview, save, questions,
         };
         pages.AddTo(command);
         command.SetAction(parsed =>
@@ -43,8 +48,16 @@ internal static class AdviseCommand
             {
                 // The dialogue leaves standard output to the JSON.
                 TextWriter dialogue = parsed.GetValue(shared.Json) ? terminal.Dialogue : terminal.Output;
-                var session = new InterviewSession(terminal.Input, dialogue, shared.LanguageOf(parsed), parsed.GetValue(save));
-                cases = [CaseInput.Of(cases[0].Name, session.Run(cases[0].File))];
+                var talk = new InterviewDialogue(terminal.Input, dialogue, shared.LanguageOf(parsed), terminal.Columns);
+                cases = [CaseInput.Of(cases[0].Name, new InterviewSession(talk, parsed.GetValue(save)).Run(cases[0].File))];
+            }
+
+            if (parsed.GetValue(questions))
+            {
+                terminal.Report(
+                    string.Join("\n", cases.Select(c => QuestionsText.Of(c.Asked.Advice(), shared.ReportOf(parsed, c.Title)))),
+                    shared.LanguageOf(parsed));
+                return ExitCode.Answered;
             }
 
             Print(cases, parsed, terminal, shared, pages);

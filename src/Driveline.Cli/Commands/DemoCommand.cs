@@ -98,7 +98,7 @@ internal static class DemoCommand
                 texts.Of("answer." + c.Verdict.Guards), texts.Of("answer." + c.Verdict.Quiet),
             ]));
         terminal.Output.WriteLine();
-        terminal.Output.Write(VerdictText.Of(cases[0].Verdict, shared.ReportOf(parsed, cases[0].Title)));
+        terminal.Report(VerdictText.Of(cases[0].Verdict, shared.ReportOf(parsed, cases[0].Title)), shared.LanguageOf(parsed));
         terminal.Output.WriteLine(texts.Of("overview.more"));
     }
 

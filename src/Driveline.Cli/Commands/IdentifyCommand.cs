@@ -43,7 +43,7 @@ internal static class IdentifyCommand
             }
             else
             {
-                terminal.Output.Write(IdentifyText.Of(identified, shared.UnitsOf(parsed), shared.LanguageOf(parsed)));
+                terminal.Report(IdentifyText.Of(identified, shared.UnitsOf(parsed), shared.LanguageOf(parsed)), shared.LanguageOf(parsed));
             }
 
             return ExitCode.Answered;

@@ -3,6 +3,7 @@ using Driveline.Cases.Results;
 using Driveline.Cases.TorsionModels;
 using Driveline.Reports;
 using Driveline.Torsion;
+using Driveline.Wording;
 
 namespace Driveline.Cli.Commands;
 
@@ -21,7 +22,8 @@ internal static class SimulateModel
         }
         else
         {
-            terminal.Output.Write(TransientText.Of(result, model.Title ?? from, shared.UnitsOf(parsed), shared.LanguageOf(parsed)));
+            Language language = shared.LanguageOf(parsed);
+            terminal.Report(TransientText.Of(result, model.Title ?? from, shared.UnitsOf(parsed), language), language);
         }
 
         return ExitCode.Answered;

@@ -23,7 +23,7 @@ internal static class StrengthCommand
             }
             else
             {
-                terminal.Output.Write(StrengthText.Of(strength, shared.UnitsOf(parsed), shared.LanguageOf(parsed)));
+                terminal.Report(StrengthText.Of(strength, shared.UnitsOf(parsed), shared.LanguageOf(parsed)), shared.LanguageOf(parsed));
             }
 
             return ExitCode.Answered;

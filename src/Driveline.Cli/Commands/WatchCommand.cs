@@ -97,7 +97,7 @@ internal static class WatchCommand
             }
             else
             {
-                terminal.Output.Write(MonitorText.Of(report, words));
+                terminal.Report(MonitorText.Of(report, words), shared.LanguageOf(parsed));
             }
 
             return ExitCode.Answered;

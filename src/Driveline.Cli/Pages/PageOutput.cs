@@ -39,7 +39,7 @@ internal sealed class PageOutput(PageOptions options, Terminal terminal, SharedO
 
         for (int k = 0; k < reports.Count; k++)
         {
-            terminal.Output.Write((k > 0 ? "\n" : string.Empty) + reports[k].In(form));
+            terminal.Report((k > 0 ? "\n" : string.Empty) + reports[k].In(form), shared.LanguageOf(parsed));
         }
     }
 

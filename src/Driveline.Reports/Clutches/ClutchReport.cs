@@ -58,8 +58,14 @@ internal static class ClutchReport
         : !review.IsKnown || !review.Torque.MayBeTrustedToSlip ? LeadTone.Careful
         : LeadTone.Good;
 
+    private static bool Has(ClutchReview review, string code) =>
+        review.Findings.Concat(review.Device.Findings).Any(f => f.Code == code);
+
     private static string LeadOf(ClutchReview review) => review.Setting is not null ? "clutchReport.lead.setting"
         : review.Device.IsStuck ? "clutchReport.lead.stuck"
+        : Has(review, ClutchFindings.SpringsSolid) || Has(review, ClutchFindings.ShorterThanSolid) ? "clutchReport.lead.solid"
+        : Has(review, DeviceFindings.SlipsTooHot) ? "clutchReport.lead.hot"
+        : Has(review, ClutchFindings.Oiled) ? "clutchReport.lead.oiled"
         : !review.IsKnown ? "clutchReport.lead.notKnown"
         : review.Torque.MayBeTrustedToSlip ? "clutchReport.lead.trusted"
         : "clutchReport.lead.untrusted";

@@ -45,7 +45,7 @@ internal static class HtmlRendering
     }
 
     /// <summary>A text in which no character means markup.</summary>
-    public static string Escape(string text) => text
+    public static string Escape(string text) => Unbroken.Of(text)
         .Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;").Replace("\"", "&quot;").Replace("'", "&#39;");
 
     /// <summary>The version of the library, e.g. "0.1.0".</summary>

@@ -1,13 +1,18 @@
+using System.Globalization;
 using System.Text;
 
 namespace Driveline.Reports.Documents;
 
-/// <summary>Blocks as plain text for a terminal or a mail, 78 columns wide.</summary>
+/// <summary>
+/// Blocks as plain text for a terminal or a mail. Where a table is too wide its names are broken, or it is stacked: a row
+/// under its name, a line a cell.
+/// </summary>
 internal static class TextRendering
 {
-    private const int Width = 78;
+    private const string Indent = "  ";
+    private const int LeastName = 20;
 
-    public static string Of(IEnumerable<ReportBlock> blocks)
+    public static string Of(IEnumerable<ReportBlock> blocks, int width)
     {
         var text = new StringBuilder();
         foreach (ReportBlock block in blocks)
@@ -15,21 +20,21 @@ internal static class TextRendering
             switch (block.Kind)
             {
                 case ReportBlockKind.Title:
-                    Wrap(text, block.Text, string.Empty, string.Empty);
-                    text.Append('=', Math.Min(Width, block.Text.Length)).Append("\n\n");
+                    Underlined(text, block.Text, '=', width);
+                    text.Append('\n');
                     break;
                 case ReportBlockKind.Heading:
-                    text.Append(block.Text).Append('\n').Append('-', Math.Min(Width, block.Text.Length)).Append('\n');
+                    Underlined(text, block.Text, '-', width);
                     break;
                 case ReportBlockKind.Lead:
                 case ReportBlockKind.Paragraph:
-                    Wrap(text, block.Text, string.Empty, string.Empty);
+                    Wrap(text, block.Text, string.Empty, string.Empty, width);
                     text.Append('\n');
                     break;
                 case ReportBlockKind.Bullets:
                     foreach (string item in block.Items)
                     {
-                        Wrap(text, item, "- ", "  ");
+                        Wrap(text, item, "- ", Indent, width);
                     }
 
                     text.Append('\n');
@@ -37,8 +42,8 @@ internal static class TextRendering
                 case ReportBlockKind.Numbered or ReportBlockKind.Steps:
                     for (int k = 0; k < block.Items.Count; k++)
                     {
-                        string number = (k + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + ". ";
-                        Wrap(text, block.Items[k], number, new string(' ', number.Length));
+                        string number = (k + 1).ToString(CultureInfo.InvariantCulture) + ". ";
+                        Wrap(text, block.Items[k], number, new string(' ', number.Length), width);
                     }
 
                     text.Append('\n');
@@ -52,7 +57,7 @@ internal static class TextRendering
                     text.Append('\n');
                     break;
                 case ReportBlockKind.Table:
-                    Table(text, block.Rows);
+                    Table(text, block.Rows, width);
                     text.Append('\n');
                     break;
             }
@@ -61,29 +66,73 @@ internal static class TextRendering
         return text.ToString();
     }
 
-    private static void Wrap(StringBuilder text, string content, string first, string rest)
+    private static void Underlined(StringBuilder text, string content, char line, int width)
+    {
+        IReadOnlyList<string> lines = WrappedText.Lines(content, width);
+        foreach (string one in lines)
+        {
+            text.Append(one).Append('\n');
+        }
+
+        text.Append(line, lines.Max(l => l.Length)).Append('\n');
+    }
+
+    private static void Wrap(StringBuilder text, string content, string first, string rest, int width)
     {
         string indent = first;
-        foreach (string line in WrappedText.Lines(content, Width - first.Length))
+        foreach (string line in WrappedText.Lines(content, width - first.Length))
         {
             text.Append(indent).Append(line).Append('\n');
             indent = rest;
         }
     }
 
-    private static void Table(StringBuilder text, IReadOnlyList<string[]> rows)
+    private static void Table(StringBuilder text, IReadOnlyList<string[]> rows, int width)
     {
         int columns = rows.Count == 0 ? 0 : rows[0].Length;
         int[] widths = [.. Enumerable.Range(0, columns).Select(c => rows.Max(row => row[c].Length))];
+        int left = width - widths.Skip(1).Sum(w => w + Indent.Length);
+        if (columns > 0 && left < Math.Min(LeastName, widths[0]))
+        {
+            Stacked(text, rows, width);
+            return;
+        }
+
         foreach (string[] row in rows)
         {
-            var line = new StringBuilder();
-            for (int c = 0; c < columns; c++)
+            IReadOnlyList<string> names = WrappedText.Lines(row[0], left);
+            var line = new StringBuilder(names[0].PadRight(Math.Min(left, widths[0])));
+            for (int c = 1; c < columns; c++)
             {
-                line.Append(c == 0 ? row[c].PadRight(widths[c]) : "  " + row[c].PadLeft(widths[c]));
+                line.Append(Indent).Append(row[c].PadLeft(widths[c]));
             }
 
             text.Append(line.ToString().TrimEnd()).Append('\n');
+            foreach (string rest in names.Skip(1))
+            {
+                text.Append(Indent).Append(rest).Append('\n');
+            }
+        }
+    }
+
+    private static void Stacked(StringBuilder text, IReadOnlyList<string[]> rows, int width)
+    {
+        string[] heads = rows[0];
+        if (heads[0].Length > 0)
+        {
+            Wrap(text, heads[0] + ":", string.Empty, string.Empty, width);
+        }
+
+        foreach (string[] row in rows.Skip(1))
+        {
+            Wrap(text, row[0], "- ", Indent, width);
+            for (int c = 1; c < row.Length; c++)
+            {
+                if (row[c].Length > 0)
+                {
+                    Wrap(text, heads[c].Length > 0 ? heads[c] + ": " + row[c] : row[c], Indent + Indent, Indent + Indent + Indent, width);
+                }
+            }
         }
     }
 }

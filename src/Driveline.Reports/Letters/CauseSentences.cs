@@ -16,6 +16,7 @@ internal static class CauseSentences
     private const double Possible = 0.1;
     private const double Strong = 1.5;
     private const int MostOthers = 2;
+    private const string DeviceFact = "fact.device.";
 
     /// <summary>The likeliest cause with its chance, in a sentence of that code.</summary>
     public static string Likely(string code, Diagnosis diagnosis, Phrase phrase) => phrase.Of(Phrase.Code(code)
@@ -52,9 +53,14 @@ internal static class CauseSentences
         return string.Join(" ", isPooled ? [.. sentences, phrase.Of("letter.think.pool")] : sentences);
     }
 
-    /// <summary>The facts that speak most for the likeliest cause; none that does so weakly.</summary>
-    public static IEnumerable<string> MainReasons(Diagnosis diagnosis, Phrase phrase) => !diagnosis.IsEnoughKnown ? []
-        : diagnosis.Causes[0].Because.Where(r => r.Factor >= Strong).OrderByDescending(r => r.Factor).Take(1)
+    /// <summary>
+    /// The facts that speak most for the likeliest cause; none that does so weakly, or that only says what is fitted.
+    /// </summary>
+    public static IEnumerable<string> MainReasons(Diagnosis diagnosis, Phrase phrase) =>
+        !diagnosis.IsEnoughKnown || diagnosis.Causes[0].IsSeen ? []
+        : diagnosis.Causes[0].Because
+            .Where(r => r.Factor >= Strong && !r.Finding.Code.StartsWith(DeviceFact, StringComparison.Ordinal))
+            .OrderByDescending(r => r.Factor).Take(1)
             .Select(r => phrase.Of(Phrase.Code("letter.think.because").With("text", phrase.Of(r.Finding))));
 
     public static void Add(Diagnosis diagnosis, Phrase phrase, List<ReportBlock> blocks)
@@ -80,7 +86,8 @@ internal static class CauseSentences
             phrase.Of(Phrase.Code("letter.rest").With("probability", QuantityKind.Probability, Math.Max(0, rest)))));
     }
 
-    private static IEnumerable<string> Reasons(string code, IReadOnlyList<Reason> reasons, Phrase phrase) => reasons.Take(MostReasons)
+    private static IEnumerable<string> Reasons(string code, IReadOnlyList<Reason> reasons, Phrase phrase) => reasons
+        .Where(r => r.Factor is >= Strong or <= 1 / Strong).Take(MostReasons)
         .Select(r => phrase.Of(
         Phrase.Code(code).With("text", phrase.Of(r.Finding)).With("factor", Factor(r.Factor, phrase))));
 

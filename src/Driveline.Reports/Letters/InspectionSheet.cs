@@ -1,4 +1,5 @@
 using Driveline.Advice;
+using Driveline.Findings;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
 
@@ -16,13 +17,32 @@ internal static class InspectionSheet
 
         blocks.Add(ReportBlock.Sheet(phrase.Of("letter.sheetB")));
         blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("letter.inspect.tractor")
-            .With("text", list.Tractor is { } tractor ? phrase.Of(tractor) : phrase.Of("letter.inspect.tractor.notKnown")))));
-        if (list.PartLoads.Count > 0)
+            .With("text", list.Tractor is { } tractor && tractor.Code != InspectionList.LoadNotKnown
+                ? phrase.Of(tractor) : phrase.Of("letter.inspect.tractor.notKnown")))));
+        string[] loads = [.. Loads(list.PartLoads, phrase).Distinct()];
+        if (loads.Length > 0)
         {
-            blocks.Add(ReportBlock.Bullets(list.PartLoads.Select(l => NumbersSheet.Noticed(l, phrase)).Distinct()));
+            blocks.Add(ReportBlock.Bullets(loads));
         }
 
         blocks.Add(ReportBlock.Steps(list.Before.Select(s => phrase.Of(s.Code))
             .Concat(list.Items.Select(i => phrase.Of(i.Code) + " " + phrase.Of(i.StopCode)))));
+    }
+
+    // That nobody can say is said once, of all such parts together.
+    private static IEnumerable<string> Loads(IReadOnlyList<Finding> loads, Phrase phrase)
+    {
+        string[] notKnown =
+            [.. loads.Where(l => l.Code == InspectionList.LoadNotKnown).Select(l => phrase.Name(l.Parameter("name")?.Text))];
+        if (notKnown.Length > 1)
+        {
+            yield return phrase.Of("severity." + Severity.Warning) + ": "
+                + phrase.Of(Phrase.Code("letter.inspect.notKnown").With("names", string.Join(", ", notKnown)));
+        }
+
+        foreach (Finding load in loads.Where(l => notKnown.Length < 2 || l.Code != InspectionList.LoadNotKnown))
+        {
+            yield return NumbersSheet.Noticed(load, phrase);
+        }
     }
 }

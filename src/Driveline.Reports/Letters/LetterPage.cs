@@ -16,6 +16,11 @@ internal static class LetterPage
         AddStanding(advice.Standing, phrase, blocks);
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.do")));
         blocks.Add(ReportBlock.Steps(Steps(advice, phrase)));
+        if (CostSentences.InBrief(advice.Costs, phrase) is { } money)
+        {
+            blocks.Add(ReportBlock.Paragraph(money));
+        }
+
         IReadOnlyList<OwnerAnswer> answers = advice.Answers;
         if (answers.Count > 0)
         {
@@ -26,7 +31,7 @@ internal static class LetterPage
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.think")));
         blocks.Add(ReportBlock.Paragraph(string.Join(" ", Thoughts(advice, phrase))));
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.tell")));
-        blocks.Add(ReportBlock.Paragraph(Question(advice.Diagnosis.Next, phrase)));
+        blocks.Add(ReportBlock.Paragraph(Question(advice, phrase)));
         if (advice.Standing.State != StandingState.Stop && advice.Verdict is { Guards: not Answer.Yes, MeasureNext.Count: > 0 } verdict)
         {
             blocks.Add(ReportBlock.Paragraph(
@@ -69,13 +74,15 @@ internal static class LetterPage
         Remedy[] remedies = [.. Chosen(advice)];
         if (!isStop && (!advice.Diagnosis.IsEnoughKnown || remedies.Length == 0))
         {
-            yield return phrase.Of(advice.Diagnosis.IsEnoughKnown ? "letter.remedies.none" : "letter.do.nothingYet");
+            yield return phrase.Of(advice.Diagnosis.IsEnoughKnown ? "letter.remedies.none"
+                : IsNothingTold(advice) && advice.Inspection is null ? "letter.do.noSymptom"
+                : "letter.do.nothingYet");
         }
 
         Remedy? failing = remedies.FirstOrDefault(r => r.StillFails == true);
         foreach (Remedy remedy in remedies)
         {
-            string step = RemedySentences.Short(remedy, advice.Currency, phrase);
+            string step = RemedySentences.Short(remedy, advice, phrase);
             yield return remedy == failing && RemedySentences.Needed(remedy, phrase) is { } needed ? step + " " + needed : step;
         }
 
@@ -109,6 +116,12 @@ internal static class LetterPage
             yield break;
         }
 
+        if (IsNothingTold(advice))
+        {
+            yield return phrase.Of("letter.think.noSymptom");
+            yield break;
+        }
+
         yield return CauseSentences.InWords(diagnosis, phrase);
         foreach (string reason in CauseSentences.MainReasons(diagnosis, phrase))
         {
@@ -118,8 +131,17 @@ internal static class LetterPage
         yield return phrase.Of("letter.think.guess");
     }
 
-    private static string Question(NextCheck? next, Phrase phrase)
+    private static bool IsNothingTold(OwnerAdvice advice) =>
+        advice.Diagnosis is { IsEnoughKnown: false, Complaint.Symptom: Symptom.NotKnown };
+
+    private static string Question(OwnerAdvice advice, Phrase phrase)
     {
+        NextCheck? next = advice.Diagnosis.Next;
+        if (IsNothingTold(advice))
+        {
+            return phrase.Of("letter.tell.symptom");
+        }
+
         if (next is null)
         {
             return phrase.Of("letter.next.none");

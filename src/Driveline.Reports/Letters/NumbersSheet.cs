@@ -1,6 +1,5 @@
 using Driveline.Advice;
 using Driveline.Findings;
-using Driveline.Provenance;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
 
@@ -28,7 +27,7 @@ internal static class NumbersSheet
         if (advice.Deck is { } deck)
         {
             blocks.Add(ReportBlock.Heading(phrase.Of("letter.deck")));
-            blocks.Add(ReportBlock.Bullets(deck.Findings.Select(f => Noticed(f, phrase))));
+            blocks.Add(ReportBlock.Bullets(deck.Findings.Select(f => Noticed(CoarseLengths.Of(f, phrase.Units), phrase))));
         }
 
         CostSentences.Add(advice.Costs, phrase, blocks);
@@ -61,7 +60,7 @@ internal static class NumbersSheet
 
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.next")));
         string place = phrase.Of(AdviceCodes.Of(next.Question.Place));
-        string where = next.Question.Place == CheckPlace.Desk ? phrase.Of(Phrase.Code("letter.next.desk").With("place", place))
+        string where = next.Question.Place == CheckPlace.Desk ? place
             : phrase.Of(Phrase.Code("letter.next.minutes").With("place", place).With("minutes", QuantityKind.Count, next.Question.Minutes));
         blocks.Add(ReportBlock.Paragraph(phrase.Of(next.Question.TextCode)));
         blocks.Add(ReportBlock.Paragraph(where + " " + phrase.Of(next.Why)));
@@ -88,8 +87,10 @@ internal static class NumbersSheet
     {
         blocks.Add(ReportBlock.Heading(phrase.Of("report.basis")));
         blocks.Add(ReportBlock.Paragraph(phrase.Of("letter.basis.table")));
-        Basis basis = advice.Basis;
-        blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("report.basis.weakest")
-            .With("kind", phrase.Of("basis." + basis.Kind)).With("document", basis.Document))));
+        blocks.Add(ReportBlock.Paragraph(phrase.Of("letter.basis." + advice.Basis.Kind)));
+        if (advice.ArePricesGuessed)
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of("letter.basis.prices")));
+        }
     }
 }

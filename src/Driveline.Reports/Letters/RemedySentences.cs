@@ -38,8 +38,8 @@ internal static class RemedySentences
     }
 
     /// <summary>A remedy as one step of the page: what to do, what it leaves of protection and work, time and money.</summary>
-    public static string Short(Remedy remedy, string? currency, Phrase phrase) => string.Join(" ",
-        new[] { phrase.Of(remedy.Code), After(remedy, phrase), Price(remedy, currency, phrase) }.Where(t => t.Length > 0));
+    public static string Short(Remedy remedy, OwnerAdvice advice, Phrase phrase) => string.Join(" ",
+        new[] { phrase.Of(remedy.Code), After(remedy, phrase), Price(remedy, advice, phrase) }.Where(t => t.Length > 0));
 
     /// <summary>What it would take where a remedy is not enough; null when that is not known.</summary>
     public static string? Needed(Remedy remedy, Phrase phrase) => remedy.MustHold is { } hold && remedy.MustActBelow is { } below
@@ -68,14 +68,16 @@ internal static class RemedySentences
         return quiet is null ? phrase.Of(guards) : phrase.Of(guards) + " " + phrase.Of(quiet);
     }
 
-    private static string Price(Remedy remedy, string? currency, Phrase phrase)
+    private static string Price(Remedy remedy, OwnerAdvice advice, Phrase phrase)
     {
+        string? currency = advice.Currency;
+        string between = advice.ArePricesGuessed ? "letter.price.guess" : "letter.price.between";
         string time = remedy.Minutes is > 0 and { } minutes
             ? phrase.Of(Phrase.Code("letter.time").With("minutes", QuantityKind.Count, minutes)) : string.Empty;
         string money = remedy.Cost switch
         {
             { High: 0 } => phrase.Of("letter.free"),
-            { High: { } high } cost when currency is not null => phrase.Of(Phrase.Code("letter.price.between")
+            { High: { } high } cost when currency is not null => phrase.Of(Phrase.Code(between)
                 .With("low", MoneyWords.In(cost.Low, currency, phrase)).With("high", MoneyWords.In(high, currency, phrase))),
             { } cost when currency is not null && cost.Low > 0 =>
                 phrase.Of(Phrase.Code("letter.price.from").With("low", MoneyWords.In(cost.Low, currency, phrase))),
@@ -94,9 +96,8 @@ internal static class RemedySentences
     {
         { High: 0 } => phrase.Of("letter.cost.nothing"),
         { } cost when currency is not null => phrase.Of(Phrase.Code(cost.High is null ? "letter.cost.open" : "letter.cost.between")
-            .With("low", MoneyWords.Of(cost.Low, phrase))
-            .With("high", MoneyWords.Of(cost.High ?? double.PositiveInfinity, phrase))
-            .With("currency", currency)),
+            .With("low", MoneyWords.In(cost.Low, currency, phrase))
+            .With("high", MoneyWords.InOrOpen(cost.High, currency, phrase))),
         _ => remedy.Minutes is > 0 and { } minutes
             ? phrase.Of(Phrase.Code("letter.cost.minutes").With("minutes", QuantityKind.Count, minutes))
             : phrase.Of("letter.cost.notKnown"),

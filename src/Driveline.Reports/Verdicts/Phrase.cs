@@ -42,7 +42,7 @@ internal sealed class Phrase
     }
 
     /// <summary>The unit of torque shown.</summary>
-    public string TorqueUnit => Units == DisplayUnits.UsCustomary ? "lbf·ft" : "N·m";
+    public string TorqueUnit => Units == DisplayUnits.UsCustomary ? "lb·ft" : "N·m";
 
     /// <summary>One newton metre in the unit of torque shown.</summary>
     public double TorquePerNm => TorqueShown.PerNm(Units);

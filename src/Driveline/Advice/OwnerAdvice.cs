@@ -1,3 +1,4 @@
+using Driveline.Chains;
 using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
@@ -12,14 +13,13 @@ namespace Driveline.Advice;
 /// <remarks>Built from a complaint with its model; deck, costs and prices are added. Immutable.</remarks>
 public sealed class OwnerAdvice
 {
-    // A chance from which on something is to be reckoned with.
-    private const double Likely = 0.5;
-
     private static readonly HashSet<string> BoltOut = new(StringComparer.Ordinal)
     {
         Advice.Remedies.SpecifiedBolt, Advice.Remedies.ShankInPlane, Advice.Remedies.ChangeBoltsInTime, Advice.Remedies.FreeHub,
             Advice.Remedies.TrueHoles, Advice.Remedies.StrongerBolt,
     };
+
+    private static readonly Caution[] ClutchCautions = [Caution.HotClutch, Caution.HotClutchDryGrass, Caution.NeverTighter];
 
     private OwnerAdvice(Diagnosis diagnosis, MachineKind machine)
     {
@@ -37,6 +37,7 @@ public sealed class OwnerAdvice
         Deck = other.Deck;
         Costs = other.Costs;
         Currency = other.Currency;
+        ArePricesGuessed = other.ArePricesGuessed;
         Notes = other.Notes;
         Head = other.Head;
         Asks = other.Asks;
@@ -75,6 +76,9 @@ public sealed class OwnerAdvice
     /// <summary>Name of the currency of every amount; null when no price is stated.</summary>
     public string? Currency { get; private init; }
 
+    /// <summary>True when the owner stated no price, so that those of <see cref="UsualPrices"/> stand in.</summary>
+    public bool ArePricesGuessed { get; private init; }
+
     /// <summary>How to change the bolt; null when no remedy takes it out.</summary>
     public BoltChangeCard? BoltChange { get; }
 
@@ -102,12 +106,22 @@ public sealed class OwnerAdvice
             Caution[] thrown = Machine is MachineKind.RotaryCutter or MachineKind.FlailMower ? [Caution.ThrownObjects] : [];
             var held = new HashSet<Caution>(
                 [.. thrown, .. Diagnosis.Cautions, .. Inspection?.Cautions ?? [], .. BoltChange?.Cautions ?? []]);
-            return [.. first.Concat(Caution.All.Where(held.Contains)).Distinct()];
+            return [.. first.Concat(Caution.All.Where(held.Contains)).Distinct().Where(c => !IsOfAnotherDevice(c))];
         }
     }
 
-    /// <summary>The weakest basis of causes and costs.</summary>
-    public Basis Basis => Basis.Weakest(Costs.Select(c => c.Total.Basis).Concat([Diagnosis.Basis]));
+    /// <summary>The weakest basis of causes, prices and costs.</summary>
+    public Basis Basis => Basis.Weakest(Costs.Select(c => c.Total.Basis)
+        .Concat(Remedies.Select(r => r.Cost?.WeakestBasis).OfType<Basis>())
+        .Concat([Diagnosis.Basis]));
+
+    // Where the only device is a bolt, a hot clutch is none of its owner's business, and the other way round.
+    private bool IsOfAnotherDevice(Caution caution) =>
+        (ClutchCautions.Contains(caution) && HasOnly(OwnerFacts.Device.ShearBolt, DeviceKind.ShearBolt))
+        || (caution == Caution.SupportHalfShafts && HasOnly(OwnerFacts.Device.SlipClutch, DeviceKind.SlipClutch));
+
+    private bool HasOnly(Fact stated, DeviceKind kind) =>
+        Says(stated) && (Verdict is null || Verdict.Question.Chain.Devices.All(d => d.Kind == kind));
 
     // A symptom of a bolt says itself that there is one.
     private bool HasBolt => Says(OwnerFacts.Device.ShearBolt);
@@ -136,8 +150,13 @@ public sealed class OwnerAdvice
     public OwnerAdvice WithPrices(string currency, MoneyBand hour, MoneyBand? bolt) => new(this)
     {
         Currency = Guard.NotBlank(currency, "Currency", nameof(currency)),
+        ArePricesGuessed = false,
         Remedies = [.. Remedies.Select(r => r.Priced(Guard.NotNull(hour, nameof(hour)), bolt))],
     };
+
+    /// <summary>The same advice with each remedy priced by <see cref="UsualPrices"/>, a guess.</summary>
+    public OwnerAdvice WithGuessedPrices() =>
+        new(WithPrices(UsualPrices.Currency, UsualPrices.HourOfWork, UsualPrices.Bolt)) { ArePricesGuessed = true };
 
     /// <summary>The same advice with more that a caller must notice, such as measurements that are missing.</summary>
     public OwnerAdvice WithNotes(IReadOnlyList<Finding> notes) => new(this) { Notes = [.. Guard.NotNull(notes, nameof(notes))] };
@@ -160,7 +179,7 @@ public sealed class OwnerAdvice
 
         foreach (OwnershipCost cost in Costs)
         {
-            if (cost.StuckInLastYear is { Value: >= Likely } stuck)
+            if (cost is { IsLikelyStuck: true, StuckInLastYear: { } stuck })
             {
                 yield return Finding.Of(AdviceFindings.ClutchLikelyStuck, Severity.Warning)
                     .With("option", cost.Option.Name)

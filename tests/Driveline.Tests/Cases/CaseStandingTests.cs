@@ -25,7 +25,8 @@ public class CaseStandingTests
     {
         OwnerAdvice advice = GoodAdvice.Of(name);
         Assert.Equal(expected, advice.Standing.State == StandingState.Stop);
-        Assert.Equal(expected, AdviceText.Of(advice, ReportOptions.Default).StartsWith("Stop using it", StringComparison.Ordinal));
+        string text = AdviceText.Of(advice.WithHead(LetterHead.Empty), ReportOptions.Default);
+        Assert.Equal(expected, text.StartsWith("Stop using it", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -46,7 +47,9 @@ public class CaseStandingTests
         OwnerAdvice advice = GoodAdvice.Of(name);
         Assert.True(advice.Standing.Has(reason), advice.Standing.ToString());
         Assert.StartsWith(
-            "Deje de usarla", AdviceText.Of(advice, ReportOptions.Default.WithLanguage(Language.Spanish)), StringComparison.Ordinal);
+            "Deje de usarla",
+            AdviceText.Of(advice.WithHead(LetterHead.Empty), ReportOptions.Default.WithLanguage(Language.Spanish)),
+            StringComparison.Ordinal);
     }
 
     [Fact]

@@ -44,8 +44,8 @@ public partial class ChoiceTextTests
     [InlineData("thornbeck-bolt-right", "Siga con el perno del manual, 3/8-16 UNC SAE 5: actúa a tiempo")]
     [InlineData("thornbeck-bolt-right", "Pernos para «perno fusible», primero el que más margen deja")]
     [InlineData("thornbeck-bolt-right", "1,59")]
-    [InlineData("thornbeck-bolt-right", "Solo la medida y el grado del manual de la máquina, salvo que su fabricante esté de acuerdo.")]
-    [InlineData("thornbeck-seized-hub", "638 a sin fin conocido")]
+    [InlineData("thornbeck-bolt-right", "Solo la medida y la clase del manual de la máquina, salvo que su fabricante esté de acuerdo.")]
+    [InlineData("thornbeck-seized-hub", "638 a sin máximo conocido")]
     public void Text_DemoInSpanish_Says(string name, string words) =>
         Assert.Contains(words, OneLine(ChoiceText.Of(Demo(name), Spanish)), StringComparison.Ordinal);
 

@@ -21,7 +21,7 @@ public class LetterHeadTests
         "Dear Ms Hale,", "You wrote: “It broke.”", "Yours sincerely, The yard")]
     [InlineData(Language.English, DisplayUnits.UsCustomary, "May 4, 2026.", "Dear Ms Hale,", "No. A stronger bolt",
         "Would another machine pay?")]
-    [InlineData(Language.Spanish, DisplayUnits.Metric, "4 de mayo de 2026. Nuestra referencia: L-9.", "A la atención de Ms Hale:",
+    [InlineData(Language.Spanish, DisplayUnits.Metric, "4 de mayo de 2026. Nuestra referencia: L-9.", "Para Ms Hale:",
         "Usted escribe: «It broke.»", "Un cordial saludo, The yard")]
     public void Letter_WhatIsStated_IsUsed(Language language, DisplayUnits units, params string[] expected)
     {

@@ -29,7 +29,7 @@ public class NarrowHeadlineTests
         string english = Words(verdict, Language.English);
         string spanish = Words(verdict, Language.Spanish);
         Assert.True(isNarrow == english.Contains(
-            "Protected, but by little: 9.9 % more than what is needed, on remembered figures that may be wrong by as much.",
+            "Protected, but by little: 9.9% more than what is needed, on remembered figures that may be wrong by as much.",
             StringComparison.Ordinal), sum + ": " + english);
         Assert.True(isNarrow == spanish.Contains("Protegido, pero por poco: ", StringComparison.Ordinal)
             && isNarrow == spanish.Contains("con cifras recordadas que pueden errar otro tanto.", StringComparison.Ordinal),

@@ -26,10 +26,9 @@ public partial class SpanishReportTests
 
     [Theory]
     [InlineData("Protegido, pero por poco: un 3,5 % más de lo necesario, con cifras recordadas que pueden errar otro tanto.")]
-    [InlineData("Las tres preguntas ------------------ - ¿Actúa antes de que se rompa algo caro? Sí. De todas las piezas, «eje en el "
-        + "agujero del perno» es la que tiene menos margen, y resiste un 3,5 % más de lo que aguanta el ejemplar más fuerte de «perno "
-        + "fusible».")]
-    [InlineData("¿Aguanta sin actuar en el trabajo normal? Sí. Hasta un ejemplar débil de «perno fusible» aguanta un 59 % más de lo que "
+    [InlineData("Las tres preguntas ------------------ - ¿Cederá antes de que se rompa algo caro? Sí. La pieza más justa es «eje en el "
+        + "agujero del perno»: resiste un 3,5 % más de lo que aguanta como máximo «perno fusible».")]
+    [InlineData("¿Le dejará trabajar tranquilo? Sí. Como mínimo «perno fusible» aguanta un 59 % más de lo que "
         + "exige el pico más alto del trabajo normal.")]
     [InlineData("Qué (en N·m) Más bajo Más probable Más alto")]
     [InlineData("Trabajo normal 420 500 650")]
@@ -42,22 +41,22 @@ public partial class SpanishReportTests
     [InlineData("Para esta respuesta no hace falta nada más.")]
     [InlineData("El número más débil en que se apoya es de memoria: nadie lo ha comprobado (relación esperada más dos desviaciones "
         + "típicas (unos 0,03) de ensayos con pernos sueltos).")]
-    [InlineData("Tenga cuidado ------------- - Antes de acercar las manos a la transmisión: desconecte la toma de fuerza, pare el "
-        + "motor, saque la llave y espere a que todo haya dejado de girar. - No haga funcionar nunca")]
+    [InlineData("Tenga cuidado ------------- - Antes de acercar las manos a la transmisión cardán: desconecte la toma de fuerza, pare "
+        + "el motor, saque la llave y espere a que todo haya dejado de girar. - No haga funcionar nunca")]
     public void Text_DemoInWhichAllIsWell_Says(string words) =>
         Assert.Contains(words, OneLine(VerdictText.Of(DemoCases.Verdict("thornbeck-bolt-right"), Spanish)), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("thornbeck-unmarked", "Puede que no proteja: es dudoso que actúe antes de que se dañe una pieza.")]
     [InlineData("thornbeck-unmarked", "PELIGRO: 1/2-13 UNC, perno en pulgadas sin marca: nada indica cuánto aguanta como máximo.")]
-    [InlineData("thornbeck-unmarked", "sin fin conocido")]
+    [InlineData("thornbeck-unmarked", "sin máximo conocido")]
     [InlineData("thornbeck-too-strong", "MÁS RESISTENTE que lo que especifica el manual")]
     [InlineData("thornbeck-seized-hub",
         "El cubo está agarrotado. Con el perno cortado o quitado, el eje puede seguir moviendo la máquina: el perno no protege nada.")]
-    [InlineData("hollinmoor-no-bolt-fits", "Ningún ajuste sirve: la pieza más débil no soporta el trabajo normal.")]
-    [InlineData("hollinmoor-no-bolt-fits", "No. «Perno fusible» aguantará, según lo esperado, más que «drive shaft».")]
+    [InlineData("hollinmoor-no-bolt-fits", "Pare: el trabajo es más duro de lo que aguanta la pieza más débil.")]
+    [InlineData("hollinmoor-no-bolt-fits", "No. «Perno fusible» aguanta, según el cálculo, más que «drive shaft».")]
     [InlineData("ashby-lane-facts-missing", "No se ha identificado «perno fusible»: nadie puede decir con qué par actúa.")]
-    [InlineData("ashby-lane-facts-missing", "tiene piezas que no están en la lista: "
+    [InlineData("ashby-lane-facts-missing", "tiene y su lista no: "
         + "el eje de la toma de fuerza del tractor, una junta cardán, un rotor.")]
     [InlineData("ashby-lane-facts-missing", "Fuera del orden anterior, por desconocerse: perno fusible, drive shaft, gearbox.")]
     public void Text_Demo_Says(string name, string words) =>

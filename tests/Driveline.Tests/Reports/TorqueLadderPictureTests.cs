@@ -46,7 +46,7 @@ public class TorqueLadderPictureTests
     }
 
     [Theory]
-    [InlineData("protected", "Room of 200 N·m: even a weak shear bolt holds 20 % more", "1200 − 1000")]
+    [InlineData("protected", "Room of 200 N·m: even a weak shear bolt holds 20% more", "1200 − 1000")]
     [InlineData("protected", "Room of 100 N·m", "2100 − 2000")]
     [InlineData("overlap", "Overlap of 100 N·m: a weak shear bolt may act in normal work", "1000 − 900")]
     [InlineData("overlap", "Overlap of 500 N·m: a strong shear bolt may outlast drive tube", "2600 − 2100")]
@@ -60,7 +60,7 @@ public class TorqueLadderPictureTests
     }
 
     [Theory]
-    [InlineData(Language.English, "Room at its own place: auger shaft takes 11 % more than the strongest auger bolt holds.",
+    [InlineData(Language.English, "Room at its own place: auger shaft takes 11% more than the strongest auger bolt holds.",
         "room at its own place", "Room of 750")]
     [InlineData(Language.Spanish, "Margen en su propio sitio: «auger shaft» resiste un 11 % más de lo que aguanta",
         "margen en su propio sitio", "Margen de 750")]
@@ -121,7 +121,7 @@ public class TorqueLadderPictureTests
 
     [Fact]
     public void Svg_UsCustomary_HasItsAxis() => Assert.Contains(
-        "lbf·ft", TorqueLadderPicture.Svg(All["protected"], ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary)),
+        "lb·ft", TorqueLadderPicture.Svg(All["protected"], ReportOptions.Default.WithUnits(DisplayUnits.UsCustomary)),
             StringComparison.Ordinal);
 
     [Theory]

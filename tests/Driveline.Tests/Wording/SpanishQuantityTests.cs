@@ -27,7 +27,7 @@ public class SpanishQuantityTests
     [Fact]
     public void QuantityWords_UsCustomary_KeepsTheSymbols() =>
         // 0.0127 m / 0.0254
-        Assert.Equal("0,500 in", QuantityWords.Of(0.0127, QuantityKind.Length, DisplayUnits.UsCustomary, Language.Spanish));
+        Assert.Equal("1/2 in", QuantityWords.Of(0.0127, QuantityKind.Length, DisplayUnits.UsCustomary, Language.Spanish));
 
     [Theory]
     [InlineData(1.5, "F2", Language.Spanish, "1,50")]

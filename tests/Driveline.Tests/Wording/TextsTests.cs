@@ -14,7 +14,7 @@ public class TextsTests
     {
         Finding finding = Finding.Of("madeUp", Severity.Note).With("trip", QuantityKind.Torque, 1234.5);
         Assert.Equal("madeUp, trip 1230 N·m", Texts.English.Of(finding));
-        Assert.Equal("madeUp, trip 911 lbf·ft", Texts.English.Of(finding, DisplayUnits.UsCustomary));
+        Assert.Equal("madeUp, trip 911 lb·ft", Texts.English.Of(finding, DisplayUnits.UsCustomary));
     }
 
     [Theory]

@@ -5,5 +5,5 @@ internal static class CodeRows
 {
     public static readonly ShapeOf<string> Shape = new ShapeOf<string>("said", "A code with its words.")
         .Text("code", c => c, "Stable code.")
-        .Words("text", (c, texts, _) => texts.Of(c), "It in words.");
+        .Words("text", (c, texts, units) => texts.Of(c, units), "It in words.");
 }

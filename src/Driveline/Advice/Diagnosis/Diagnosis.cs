@@ -78,6 +78,10 @@ public sealed class Diagnosis
     /// <summary>What to find out next; null when nothing in the catalogue would tell more.</summary>
     public NextCheck? Next { get; }
 
+    /// <summary>Every question that is not answered and would tell something here, in the order of the catalogue.</summary>
+    public IReadOnlyList<FactQuestion> Open =>
+        [.. FactQuestion.All.Where(q => q.Place != CheckPlace.NotKnown && IsOpen(q) && Information(q, out _) >= LeastBits)];
+
     /// <summary>What to do: the cure of the likeliest cause once known, then free habits, then the rest, a stronger bolt last.</summary>
     public IReadOnlyList<Remedy> Remedies { get; }
 
@@ -162,9 +166,7 @@ public sealed class Diagnosis
         {
             // Danger is counted as effort; a place that is not known is never proposed.
             double effort = (question.Minutes + AskingMinutes) * DangerOf(question.Place);
-            if (double.IsInfinity(effort) || !MachineFit.Asks(question.Code, Complaint.Machine)
-                || !LikelihoodTable.Held.MakesSense(question.Code, Complaint.Symptom)
-                || Complaint.Facts.Concat(LikelihoodTable.Held.Implied(Complaint.Symptom)).Any(f => f.Question == question.Code))
+            if (double.IsInfinity(effort) || !IsOpen(question))
             {
                 continue;
             }
@@ -178,6 +180,10 @@ public sealed class Diagnosis
 
         return best;
     }
+
+    private bool IsOpen(FactQuestion question) => MachineFit.Asks(question.Code, Complaint.Machine)
+        && LikelihoodTable.Held.MakesSense(question.Code, Complaint.Symptom)
+        && Complaint.Facts.Concat(LikelihoodTable.Held.Implied(Complaint.Symptom)).All(f => f.Question != question.Code);
 
     private double Information(FactQuestion question, out Cause[] moved)
     {

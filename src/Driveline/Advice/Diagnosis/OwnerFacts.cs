@@ -180,17 +180,17 @@ public static class OwnerFacts
 
     /// <summary>
     /// On level ground, with the key out and the deck on stands at its working height, measure the front and rear blade tips without
-    /// reaching under: nose-down, about level, or nose-up?
+    /// reaching under: front lower, about level, or front higher?
     /// </summary>
     public static class DeckAttitude
     {
-        /// <summary>The deck stands nose-down.</summary>
+        /// <summary>The front of the deck is low.</summary>
         public static readonly Fact NoseDown = Fact.Of("deckAttitude", "noseDown");
 
-        /// <summary>The deck stands about level.</summary>
+        /// <summary>The deck is about level.</summary>
         public static readonly Fact Level = Fact.Of("deckAttitude", "level");
 
-        /// <summary>The deck stands nose-up.</summary>
+        /// <summary>The front of the deck is high.</summary>
         public static readonly Fact NoseUp = Fact.Of("deckAttitude", "noseUp");
     }
 

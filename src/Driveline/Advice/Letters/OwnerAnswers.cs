@@ -19,7 +19,8 @@ internal static class OwnerAnswers
     });
 
     private static Finding TractorHurt(OwnerAdvice advice) => advice.Inspection is null ? Note("answer.tractorHurt.noBlow")
-        : advice.Inspection.Tractor ?? Note("answer.tractorHurt.look");
+        : advice.Inspection.Tractor is { } load && load.Code != InspectionList.LoadNotKnown ? load
+        : Note("answer.tractorHurt.look");
 
     // A weaker bolt than the manual's is one grade up at once: the manual's.
     private static Finding OneGradeUp(OwnerAdvice advice) =>

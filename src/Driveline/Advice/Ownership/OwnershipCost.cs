@@ -13,6 +13,9 @@ namespace Driveline.Advice;
 /// </remarks>
 public sealed class OwnershipCost
 {
+    // A chance from which on something is to be reckoned with.
+    private const double Likely = 0.5;
+
     private readonly double[] variable;
     private readonly double[] fixedCost;
 
@@ -64,6 +67,9 @@ public sealed class OwnershipCost
         }
     }
 
+    /// <summary>True when the clutch is more likely stuck than not in the last year: then the option protects nothing.</summary>
+    public bool IsLikelyStuck => StuckInLastYear is { Value: >= Likely };
+
     /// <summary>The cost of an option.</summary>
     public static OwnershipCost Of(OwnershipOption option, OwnershipTerms terms) =>
         new(Guard.NotNull(option, nameof(option)), Guard.NotNull(terms, nameof(terms)));
@@ -94,7 +100,7 @@ public sealed class OwnershipCost
 
     /// <summary>Break-even with every input of both at its good and bad ends: from the fewest to the most breaks a year.</summary>
     /// <param name="other">The other option under the same terms.</param>
-    /// <returns>The fewest breaks (this one dear, the other cheap); null when even then no number of breaks is enough.</returns>
+    /// <returns>The fewest breaks (this one expensive, the other cheap); null when even then no number of breaks is enough.</returns>
     public double? FewestBreakEvenBreaksPerYear(OwnershipCost other)
     {
         Guard.NotNull(other, nameof(other));

@@ -17,6 +17,8 @@ internal static class AdviceRows
         .List("causes", a => a.Diagnosis.Causes, CauseRows.Shape, "The causes, likeliest first.")
         .Maybe("nextCheck", a => a.Diagnosis.Next, NextCheckRows.Shape, "What to check next; null when nothing would tell more.")
         .List("remedies", a => a.Remedies, RemedyRows.Shape, "What to do, in order.")
+        .MaybeText("currency", a => a.Currency, "Currency of the remedies' costs; null when they have none.")
+        .Flag("arePricesGuessed", a => a.ArePricesGuessed, "True when no price is stated and a guess stands in.")
         .List("inspectBefore", a => Steps(a.Inspection?.Before), CodeRows.Shape, "What to do before looking anything over.")
         .List("inspect", a => a.Inspection?.Items ?? [], InspectionRows.Shape, "What to look over.")
         .List("partLoads", a => a.Inspection?.PartLoads ?? [], FindingRows.Shape, "What each part carried.")

@@ -12,7 +12,7 @@ internal static class CauseRows
 
     public static readonly ShapeOf<LikelyCause> Shape = new ShapeOf<LikelyCause>("cause", "A likely cause of the complaint.")
         .Text("code", c => AdviceCodes.Of(c.Cause), "Stable code.")
-        .Words("text", (c, texts, _) => texts.Of(AdviceCodes.Of(c.Cause)), "It in words.")
+        .Words("text", (c, texts, units) => texts.Of(AdviceCodes.Of(c.Cause), units), "It in words.")
         .Number("probability", c => c.Probability.Value, "Its chance, 0 to 1; it puts causes in an order, no more.")
         .Flag("isSeen", c => c.IsSeen, "True when it was seen, not inferred.")
         .List("because", c => c.Because, Reasons, "What speaks for it.")

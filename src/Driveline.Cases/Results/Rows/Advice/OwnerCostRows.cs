@@ -23,6 +23,7 @@ internal static class OwnerCostRows
         .Choice("kind", o => o.Cost.Option.Kind, "What it is.")
         .Object("total", o => o.Cost.Total, Estimate, "Its cost over all years.")
         .Number("stuckInLastYear", o => o.Cost.StuckInLastYear?.Value, "Chance that it is stuck in the last year.")
+        .Flag("isLikelyStuck", o => o.Cost.IsLikelyStuck, "True when it protects nothing in the end; do not compare it.")
         .List("breakEven", o => o.Others, (o, other) => new OwnerOption(o.All, o.Cost, other), new ShapeOf<OwnerOption>(
                 "breakEven", "The breaks a year at which another option becomes cheaper.")
             .Text("against", o => o.Other!.Option.Name, "Name of the other.")

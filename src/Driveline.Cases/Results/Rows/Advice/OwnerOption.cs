@@ -23,7 +23,7 @@ internal sealed class OwnerOption
 
     public OwnershipCost? Other { get; }
 
-    /// <summary>Those against which its breaks can be counted.</summary>
+    /// <summary>Those against which its breaks can be counted; what protects nothing in the end is not compared.</summary>
     public IReadOnlyList<OwnershipCost> Others =>
-        [.. All.Where(c => c != Cost && Cost.Option.BreaksPerYear.SiBand.High > 0)];
+        [.. All.Where(c => c != Cost && !c.IsLikelyStuck && !Cost.IsLikelyStuck && Cost.Option.BreaksPerYear.SiBand.High > 0)];
 }

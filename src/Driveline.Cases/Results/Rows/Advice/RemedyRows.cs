@@ -7,7 +7,7 @@ internal static class RemedyRows
 {
     public static readonly ShapeOf<Remedy> Shape = new ShapeOf<Remedy>("remedy", "A remedy with its price in protection.")
         .Text("code", r => r.Code, "Stable code.")
-        .Words("text", (r, texts, _) => texts.Of(r.Code), "It in words.")
+        .Words("text", (r, texts, units) => texts.Of(r.Code, units), "It in words.")
         .Margin("workMargin", r => r.WorkMargin, "Work margin after it.")
         .Margin("guardMargin", r => r.GuardMargin, "Guard margin after it.")
         .Choice("onWorkMargin", r => r.OnWorkMargin, "What it does to the work margin.")

@@ -13,6 +13,6 @@ internal static class ServiceRows
 
     public static readonly ShapeOf<ServiceProcedure> Shape = new ShapeOf<ServiceProcedure>("service", "A service of the clutch.")
         .Text("code", p => p.Code, "Stable code.")
-        .Words("text", (p, texts, _) => texts.Of(p.Code), "Its name.")
+        .Words("text", (p, texts, units) => texts.Of(p.Code, units), "Its name.")
         .List("steps", p => p.Steps, Step, "Its steps, in order.");
 }

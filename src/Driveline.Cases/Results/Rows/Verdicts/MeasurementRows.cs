@@ -8,7 +8,7 @@ internal static class MeasurementRows
 {
     public static readonly ShapeOf<Measurement> Shape = new ShapeOf<Measurement>("measurement", "What to measure or look up next.")
         .Text("code", m => m.Code, "Stable code.")
-        .Words("text", (m, texts, _) => texts.Of(m.Code), "It in words.")
+        .Words("text", (m, texts, units) => texts.Of(m.Code, units), "It in words.")
         .MaybeText("subject", m => m.Subject, "The part or device it is about; null when it is about none.")
         .Texts("subjects", m => m.Subjects, "All parts and devices it is about.")
         .Text("reason", m => m.Reason, "Code of the finding that asks for it.")
