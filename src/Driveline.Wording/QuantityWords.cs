@@ -37,11 +37,11 @@ public static class QuantityWords
             return texts.Of("quantity.noKnownLimit");
         }
 
-        return kind == QuantityKind.Torque && units == DisplayUnits.UsCustomary && language == Language.English ? Grouped(si)
+        return kind == QuantityKind.Torque && units == DisplayUnits.UsCustomary && texts.Language == Language.English ? Grouped(si)
             : kind != QuantityKind.Probability ? WithDecimalSign(Invariant(si, kind, units), texts)
             : si < 0.001 ? texts.Of("quantity.fewerThanOneInThousand")
             : si > 0.999 ? texts.Of("quantity.allButOneInThousand")
-            : WithDecimalSign(Significant.Digits(si * 100, 2), texts) + (language == Language.English ? "%" : " %");
+            : WithDecimalSign(Significant.Digits(si * 100, 2), texts) + (texts.Language == Language.English ? "%" : " %");
     }
 
     /// <summary>A plain number in a language: the invariant format with the language's decimal sign.</summary>

@@ -3,6 +3,7 @@ using Driveline.Cases;
 using Driveline.Cases.Results;
 using Driveline.Choosing;
 using Driveline.Reports;
+using Driveline.Reports.Quotes;
 using Driveline.Wording;
 
 // README example: pause
@@ -34,13 +35,17 @@ internal static class ReadmeCaseExample
             console.WriteLine($"{bolt.Item.Name}: work {bolt.WorkMargin:F2}, guard {bolt.GuardMargin:F2}");
         }
 
+        // a quote from that shelf, a page to hand over
+        string quote = QuoteHtml.Of(
+            asked.Choice(terms, CancellationToken.None), null, QuoteTerms.Default.WithQuantity(5).WithLabour(40m), ReportOptions.Default);
+
         // the advice on the complaint as JSON, for another program
         string advice = AdviceJson.Of(asked.Advice(), ResultOptions.Default.WithCase(asked.File)).ToJson();
 
         // README example: end
-        if (!advice.Contains("\"result\": \"Advise\"", StringComparison.Ordinal))
+        if (!advice.Contains("\"result\": \"Advise\"", StringComparison.Ordinal) || !quote.Contains("3/8-16 UNC", StringComparison.Ordinal))
         {
-            throw new InvalidOperationException("The example must give an advice.");
+            throw new InvalidOperationException("The example must give an advice and a quote.");
         }
     }
 }

@@ -38,6 +38,23 @@ public partial class ReadmeTests
     }
 
     [Fact]
+    public void Readme_Letter_IsWhatTheToolPrints()
+    {
+        string letter = CliRun.Of("advise", "larkfield-soft-bolts", "--units", "us").Output.Replace("\r\n", "\n", StringComparison.Ordinal);
+        string page = letter[..letter.IndexOf("\nTake care\n", StringComparison.Ordinal)].TrimEnd();
+        Assert.True(Text("README.md").Contains("```text\n" + page + "\n```", StringComparison.Ordinal), "README.md does not show\n" + page);
+    }
+
+    [Fact]
+    public void Readme_Json_IsACaseThatAnswers()
+    {
+        string json = Text("README.md").Split("```json\n")[1].Split("```")[0];
+        CliRun assess = CliRun.WithInput(json, "assess", "-");
+        Assert.Equal((1, string.Empty), (assess.Code, assess.Error));
+        Assert.Contains("softer grade than the manual", CliRun.WithInput(json, "advise", "-").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Monitoring_Output_IsWhatTheExamplePrints() => AssertPrints("monitoring.md", MonitoringExample.Run);
 
     [Fact]

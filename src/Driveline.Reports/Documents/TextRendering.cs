@@ -51,7 +51,7 @@ internal static class TextRendering
                 case ReportBlockKind.Sign:
                     foreach (string item in block.Items)
                     {
-                        Wrap(text, item, "____________________  ", "  ");
+                        Wrap(text, item, "____________________  ", "  ", width);
                     }
 
                     text.Append('\n');

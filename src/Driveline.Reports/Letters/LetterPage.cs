@@ -79,7 +79,8 @@ internal static class LetterPage
                 : "letter.do.nothingYet");
         }
 
-        Remedy? failing = remedies.FirstOrDefault(r => r.StillFails == true);
+        // What would do is said only where none of the steps does it.
+        Remedy? failing = remedies.Any(r => r.StillFails == false) ? null : remedies.FirstOrDefault(r => r.StillFails == true);
         foreach (Remedy remedy in remedies)
         {
             string step = RemedySentences.Short(remedy, advice, phrase);

@@ -32,7 +32,7 @@ public static class QuoteHtml
     /// <summary>The same content as plain text.</summary>
     /// <exception cref="ArgumentNullException">The choice, the terms or the options are missing.</exception>
     public static string Text(BoltChoice choice, StockFile? stock, QuoteTerms terms, ReportOptions options) =>
-        TextRendering.Of(Blocks(choice, stock, terms, options));
+        TextRendering.Of(Blocks(choice, stock, terms, options), options.TextWidth);
 
     private static IReadOnlyList<ReportBlock> Blocks(BoltChoice choice, StockFile? stock, QuoteTerms terms, ReportOptions options) =>
         QuoteReport.Of(
