@@ -16,7 +16,7 @@ internal static class CaseFatigue
 
     public static IEnumerable<FatigueDetail> AllOf(CaseFile file)
     {
-        if (CaseQuestion.Of(file).Question?.Chain is not { } chain)
+        if (MappedCase.Of(file) is not { Errors.Count: 0, Chain: { } chain })
         {
             yield break;
         }

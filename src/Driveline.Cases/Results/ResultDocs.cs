@@ -11,7 +11,8 @@ public static class ResultDocs
         var page = new StringBuilder();
         page.Append("# Results as JSON\n\n")
             .Append("What `--json` prints and `ResultDocument` writes: one JSON object in UTF-8. The schema of each kind: "
-                + "`driveline schema --result assess`, `advise`, `choose`, `clutch`, `simulate`, `strength`, `identify` or `sweep`.\n\n")
+                + "`driveline schema --result assess`, `advise`, `choose`, `clutch`, `simulate`, `strength`, `identify`, `sweep`, `watch` "
+                + "(what `watch --report` writes) or `transient` (what `simulate --model` prints).\n\n")
             .Append("- `null` means not known; `\"unbounded\"` means that there is no end. Neither is ever 0.\n")
             .Append("- Enum values are those of C#. A number has the unit that ends its member's name; a ratio and a chance have none.\n")
             .Append("- Every number that has a basis stands beside it. Texts depend on language and units, numbers never do.\n")

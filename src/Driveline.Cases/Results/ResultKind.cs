@@ -26,4 +26,10 @@ public enum ResultKind
 
     /// <summary>A study: many rows of one case.</summary>
     Sweep,
+
+    /// <summary>What a log of torque and speeds shows.</summary>
+    Watch,
+
+    /// <summary>A run of a bare torsional model, which <c>simulate --model</c> gives.</summary>
+    Transient,
 }

@@ -44,8 +44,8 @@ public sealed class ResultOptions
     /// <summary>The same options with other units.</summary>
     public ResultOptions WithUnits(DisplayUnits units) => new(Texts, units, Title, Date);
 
-    /// <summary>The same options with the title of something that is no case.</summary>
-    internal ResultOptions WithTitle(string title) => new(Texts, Units, title, Date);
+    /// <summary>The same options with a title, such as that of a model; null for none.</summary>
+    public ResultOptions WithTitle(string? title) => new(Texts, Units, title, Date);
 
     /// <summary>The same options with title and date of a case.</summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>

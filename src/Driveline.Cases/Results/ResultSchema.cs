@@ -25,6 +25,8 @@ public static class ResultSchema
         ResultKind.Strength => StrengthRows.Shape,
         ResultKind.Identify => IdentifyRows.Shape,
         ResultKind.Sweep => StudyRows.Shape,
+        ResultKind.Watch => WatchedRows.Shape,
+        ResultKind.Transient => TransientRows.Shape,
         _ => VerdictRows.Shape,
     };
 

@@ -26,10 +26,14 @@ public sealed class TorsionModelFile
     public Duration Duration { get; }
 
     /// <summary>Runs the model, with the torques in its springs, within <see cref="MostPartSteps"/> and 10 000 events.</summary>
-    public TransientResult Run()
+    public TransientResult Run() => Run(CancellationToken.None);
+
+    /// <summary>The same, until it is stopped.</summary>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public TransientResult Run(CancellationToken stop)
     {
         TorsionModel model = Start.Model;
         int steps = MostPartSteps / (model.Rotors.Count + model.Elements.Count);
-        return Transient.RunWithSprings(Start, Duration, TransientLimits.Usual.WithSteps(steps), new TransientWorkspace());
+        return Transient.RunWithSprings(Start, Duration, TransientLimits.Usual.WithSteps(steps).WithStop(stop), new TransientWorkspace());
     }
 }

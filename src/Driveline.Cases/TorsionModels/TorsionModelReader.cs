@@ -1,3 +1,4 @@
+using System.IO.Pipelines;
 using System.Text;
 using System.Text.Json;
 using Driveline.Cases.Members;
@@ -40,6 +41,35 @@ public static class TorsionModelReader
         return FileBytes.TryRead(stream, CaseReader.LargestBytes, out byte[] utf8) ? ReadBytes(utf8) : TooLarge();
     }
 
+    /// <summary>Reads a model from a stream of UTF-8 JSON, from its position to its end; the stream stays open.</summary>
+    /// <exception cref="ArgumentNullException">The stream is null.</exception>
+    /// <exception cref="IOException">The stream cannot be read.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static async Task<TorsionModelReadResult> ReadAsync(Stream stream, CancellationToken stop)
+    {
+        if (stream is null)
+        {
+            throw new ArgumentNullException(nameof(stream));
+        }
+
+        return await FileBytes.ReadAsync(stream, CaseReader.LargestBytes, stop).ConfigureAwait(false) is { } utf8 ? ReadBytes(utf8)
+            : TooLarge();
+    }
+
+    /// <summary>Reads a model from a pipe of UTF-8 JSON to its end, such as the body of a web request; the pipe is not completed.</summary>
+    /// <exception cref="ArgumentNullException">The pipe is null.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped, or a pending read was.</exception>
+    public static async Task<TorsionModelReadResult> ReadAsync(PipeReader pipe, CancellationToken stop)
+    {
+        if (pipe is null)
+        {
+            throw new ArgumentNullException(nameof(pipe));
+        }
+
+        return await FileBytes.ReadAsync(pipe, CaseReader.LargestBytes, stop).ConfigureAwait(false) is { } utf8 ? ReadBytes(utf8)
+            : TooLarge();
+    }
+
     private static TorsionModelReadResult ReadBytes(byte[] utf8)
     {
         utf8 = FileBytes.WithoutMark(utf8);
@@ -56,6 +86,7 @@ public static class TorsionModelReader
             }
         }
 
+        walk.Stated.Leave();
         return new TorsionModelReadResult(model, walk.Errors());
     }
 

@@ -18,7 +18,7 @@ internal static class SimulateModel
         TransientResult result = model.Run();
         if (parsed.GetValue(shared.Json))
         {
-            JsonText.Print(terminal, stream => TransientJson.Write(result, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed)));
+            JsonText.Print(terminal, TransientJson.Of(result, shared.ResultOf(parsed).WithTitle(model.Title)));
         }
         else
         {

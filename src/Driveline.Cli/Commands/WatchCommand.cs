@@ -81,8 +81,8 @@ internal static class WatchCommand
 
             if (parsed.GetValue(whole) is { } all)
             {
-                OutFolder.WriteFile(all, JsonText.Of(stream =>
-                    MonitorJson.Write(report, stream, shared.LanguageOf(parsed), shared.UnitsOf(parsed))) + "\n", "--report");
+                ResultOptions result = input is null ? shared.ResultOf(parsed) : shared.ResultOf(parsed, input.File);
+                OutFolder.WriteFile(all, MonitorJson.Of(report, result).ToJson() + "\n", "--report");
             }
 
             ReportOptions words = shared.ReportOf(parsed, input?.Title ?? (from == "-" ? "standard input" : Path.GetFileName(from)));

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
 namespace Driveline.Quantities;
@@ -48,7 +49,7 @@ public static partial class QuantityText
     /// <param name="value">The quantity; the type's default when not read.</param>
     /// <param name="problem">What is wrong and what is accepted; null when read.</param>
     /// <exception cref="NotSupportedException">The type is none of those named.</exception>
-    public static bool TryParse<T>(string? text, out T value, out string? problem)
+    public static bool TryParse<T>(string? text, out T value, [NotNullWhen(false)] out string? problem)
         where T : struct
     {
         QuantityType<T> type = Types.OfType<QuantityType<T>>().SingleOrDefault()
@@ -56,6 +57,7 @@ public static partial class QuantityText
         value = default;
         if (!TryParse(text, type.Dimension, out double si, out problem))
         {
+            problem ??= string.Empty;
             return false;
         }
 

@@ -68,7 +68,7 @@ internal sealed class CaseAnswers
     {
         CaseWatch watch = CaseWatch.Of(MonitorSettings.Of(Torque.FromNewtonMeters(1000), Duration.FromSeconds(0.1)), file);
         watch.Feed([.. Enumerable.Range(0, 200).Select(k => new TorqueSample(0.1 * k, 50, k % 2 * 900))]);
-        MonitorJson.Write(watch.Finish(Duration.FromHours(10), ActedInWork.NotKnown), json);
+        MonitorJson.Of(watch.Finish(Duration.FromHours(10), ActedInWork.NotKnown)).Write(json);
     }
 
     private static string Text(Action<Stream> write)

@@ -75,7 +75,7 @@ public sealed class BoltGrade : IEquatable<BoltGrade>
 
     /// <summary>What the grade promises at a size; false when the standard does not hold the grade at that size.</summary>
     /// <remarks>Bolts are taken as short; see <see cref="TryAt(ScrewThread, Length, out GradeStrength)"/>.</remarks>
-    public bool TryAt(ScrewThread thread, out GradeStrength? strength)
+    public bool TryAt(ScrewThread thread, [NotNullWhen(true)] out GradeStrength? strength)
     {
         GradeRange? range = RangeOf(thread);
         strength = range?.Strength;
@@ -85,7 +85,7 @@ public sealed class BoltGrade : IEquatable<BoltGrade>
     /// <summary>What the grade promises at a size and bolt length; false when the standard does not hold it there.</summary>
     /// <remarks>Only SAE grade 2 depends on length: over 6 in a bolt takes the values of grade 1. Exactly 6 in is still short.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">The length is not a finite value above 0.</exception>
-    public bool TryAt(ScrewThread thread, Length boltLength, out GradeStrength? strength)
+    public bool TryAt(ScrewThread thread, Length boltLength, [NotNullWhen(true)] out GradeStrength? strength)
     {
         double lengthM = Guard.Positive(Si.Meters(boltLength), "Bolt length", "m", nameof(boltLength));
         return lengthM > longBoltOverM + 1e-9 && longBoltGrade is not null

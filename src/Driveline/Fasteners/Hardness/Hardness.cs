@@ -83,7 +83,7 @@ public sealed class Hardness : IEquatable<Hardness>
         : throw HardnessTables.OffTheTables(this, "hardness");
 
     /// <summary>Tensile strength of a steel of this hardness; false when no table reaches the reading.</summary>
-    public bool TryToTensile(out StressBand? tensile) => HardnessTables.TryTensile(this, out tensile);
+    public bool TryToTensile([NotNullWhen(true)] out StressBand? tensile) => HardnessTables.TryTensile(this, out tensile);
 
     /// <inheritdoc/>
     public bool Equals(Hardness? other) => other is not null && Scale == other.Scale && Value.Equals(other.Value);

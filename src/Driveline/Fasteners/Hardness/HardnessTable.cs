@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Provenance;
 using Driveline.Quantities;
 
@@ -32,7 +33,7 @@ public sealed class HardnessTable
     /// <summary>Tensile strength at a reading, interpolated between lines; false when the table does not reach it.</summary>
     /// <param name="hardness">The reading.</param>
     /// <param name="tensile">Tensile strength in the unit as printed, with the weaker basis of the two lines; null when false.</param>
-    public bool TryTensile(Hardness hardness, out Sourced? tensile)
+    public bool TryTensile(Hardness hardness, [NotNullWhen(true)] out Sourced? tensile)
     {
         Guard.NotNull(hardness, nameof(hardness));
         HardnessRow? below = null;

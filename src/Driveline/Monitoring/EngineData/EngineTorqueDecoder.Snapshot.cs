@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Buffers.Binary;
 
 namespace Driveline.Monitoring;
@@ -22,7 +23,7 @@ public sealed partial class EngineTorqueDecoder
     /// <summary>The decoder of a snapshot; false when it is none, or damaged.</summary>
     /// <param name="snapshot">What <see cref="Save"/> gave.</param>
     /// <param name="decoder">The decoder; null when it is refused.</param>
-    public static bool TryRestore(ReadOnlySpan<byte> snapshot, out EngineTorqueDecoder? decoder)
+    public static bool TryRestore(ReadOnlySpan<byte> snapshot, [NotNullWhen(true)] out EngineTorqueDecoder? decoder)
     {
         decoder = null;
         if (snapshot.Length != SnapshotBytes)

@@ -4,8 +4,10 @@ using System.Text.Json;
 using Driveline.Cases;
 using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
+using Driveline.Cases.TorsionModels;
 using Driveline.Clutches;
 using Driveline.Fasteners;
+using Driveline.Monitoring;
 using Driveline.Wording;
 using Json.Schema;
 
@@ -60,6 +62,19 @@ public class ResultContractTests
         ScrewThread half = ScrewThread.Parse("1/2-13 UNC");
         Check("strength", StrengthJson.Of(BoltStrength.Of(SaeJ429.Grade5, half)));
         Check("identify", IdentifyJson.Of(HeadMarks.Identify(HeadMark.Parse("3 lines"), half)));
+    }
+
+    [Fact]
+    public void LogAndModel_TheirResults_AreValidBySchema()
+    {
+        CaseWatch watch = CaseWatch.Of(
+            MonitorSettings.Of(UnitsNet.Torque.FromNewtonMeters(1000), UnitsNet.Duration.FromSeconds(0.1)),
+            DemoCases.Read("dunmarsh-clutch-well-set"));
+        watch.Feed([.. Enumerable.Range(0, 200).Select(k => new TorqueSample(0.1 * k, 50, k % 2 * 1200))]);
+        Check("watch", MonitorJson.Of(watch.Finish(UnitsNet.Duration.FromHours(10), ActedInWork.NotKnown)));
+        TorsionModelReadResult read = TorsionModelReader.Read(File.ReadAllText(
+            Path.Combine(AppContext.BaseDirectory, "cases", "break-between-two.model.json")));
+        Check("transient", TransientJson.Of(read.Model!.Run(), ResultOptions.Default.WithTitle(read.Model.Title)));
     }
 
     [Fact]

@@ -92,7 +92,7 @@ public class ModelReferencesTests
         TorsionModelReadResult read = TorsionModelReader.Read(file);
         Assert.True(read.IsRead, string.Join("; ", read.Errors));
         using var stream = new MemoryStream();
-        TransientJson.Write(read.Model!.Run(), stream);
+        TransientJson.Of(read.Model!.Run()).Write(stream);
         return JsonDocument.Parse(stream.ToArray());
     }
 
