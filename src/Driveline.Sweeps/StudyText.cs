@@ -30,8 +30,8 @@ public static class StudyText
         Spreads(text, figures, words);
         foreach (KeyValuePair<string, IReadOnlyList<KeyValuePair<string, double>>> output in figures.Shares)
         {
-            text.Append(words.Of(Phrase.Code("study.shares").With("output", output.Key).With("shares",
-                string.Join(", ", output.Value.Select(s => s.Key + " " + Number(100 * s.Value) + " %"))))).Append('\n');
+            text.Append(output.Key).Append(": ")
+                .AppendJoin(", ", output.Value.Select(s => s.Key + " " + Number(100 * s.Value) + " %")).Append('\n');
         }
 
         foreach (IGrouping<string, IndexFigures> output in figures.Sensitivity.GroupBy(s => s.Output))

@@ -41,9 +41,11 @@ internal sealed class CaseObject : IEquatable<CaseObject>, IToldFacts
     public static CaseObject Unread(MemberTable table, CaseWalk walk, long offset) =>
         new(table, walk.Text, walk.Here(), offset, []);
 
-    /// <summary>What is stated, with room for more facts, to be changed and given to <see cref="With"/>; in the order of the rows.</summary>
+    /// <summary>What is stated, with room for more facts, in the order of the rows: to be changed and given to <see cref="With"/>.</summary>
     public StatedFact[] StatedWith(IEnumerable<int> slots) =>
-        [.. stated.Concat(slots.Where(s => IndexOf(s) < 0).Distinct().Select(s => new StatedFact(s, Offset, null))).OrderBy(s => s.Slot)];
+    [
+        .. stated.Concat(slots.Where(s => IndexOf(s) < 0).Distinct().Select(s => new StatedFact(s, Offset, null))).OrderBy(s => s.Slot),
+    ];
 
     /// <summary>The same object with other facts, in the order of the rows.</summary>
     public CaseObject With(StatedFact[] changed) => new(Table, text, path, Offset, changed);

@@ -24,8 +24,8 @@ internal sealed class TornadoDrawing : StudyDrawing
             && double.IsFinite(low) && double.IsFinite(high)).Take(Most)];
         middle = result.Figures.Quantiles.First(q => q.Key == asked).Value.P50 ?? double.NaN;
         key = new PictureKey(Frame)
-            .Add(26, Words.Of("study.factor") + " " + Words.Of("study.lowest"), (canvas, x, y) => Mark(canvas, x, y, SvgInk.Work))
-            .Add(26, Words.Of("study.factor") + " " + Words.Of("study.highest"), (canvas, x, y) => Mark(canvas, x, y, SvgInk.Device));
+            .Add(26, Words.Of("study.picture.lowest"), (canvas, x, y) => Mark(canvas, x, y, SvgInk.Work))
+            .Add(26, Words.Of("study.picture.highest"), (canvas, x, y) => Mark(canvas, x, y, SvgInk.Device));
     }
 
     public override double Height => Math.Ceiling(BarsTop + (Math.Max(swings.Length, 1) * RowHeight) + 66);
