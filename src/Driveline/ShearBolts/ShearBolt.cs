@@ -14,6 +14,8 @@ public sealed class ShearBolt
     private readonly double plainM;
     private readonly double neckM;
 
+    private ShearPlane? plane;
+
     private ShearBolt(
         ScrewThread? thread, FastenerMaterial material, PlaneThrough plane, double plainM, double neckM, BodyStyle body,
             SpringPin? springPin, bool isSpecial, double shankM = 0)
@@ -28,6 +30,9 @@ public sealed class ShearBolt
         FittedSpringPin = springPin;
         IsSpecial = isSpecial;
     }
+
+    /// <summary>One plane of it, computed when it is first asked for.</summary>
+    internal ShearPlane Plane => plane ??= ShearPlane.Computed(this);
 
     /// <summary>Its thread; null for a plain pin.</summary>
     public ScrewThread? Thread { get; }

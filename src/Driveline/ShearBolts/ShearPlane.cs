@@ -46,10 +46,11 @@ public sealed class ShearPlane
 
     internal PlaneEnd High { get; }
 
-    /// <summary>One plane of a bolt.</summary>
-    public static ShearPlane Of(ShearBolt bolt)
+    /// <summary>One plane of a bolt; a bolt computes it once.</summary>
+    public static ShearPlane Of(ShearBolt bolt) => Guard.NotNull(bolt, nameof(bolt)).Plane;
+
+    internal static ShearPlane Computed(ShearBolt bolt)
     {
-        Guard.NotNull(bolt, nameof(bolt));
         if (bolt.FittedSpringPin is { } pin)
         {
             return OfSpringPin(bolt, pin);
