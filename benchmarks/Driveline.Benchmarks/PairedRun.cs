@@ -57,7 +57,7 @@ internal static class PairedRun
     /// <summary>What studies cost.</summary>
     public static void Sweeps()
     {
-        SweepFigures.Kernels((name, baseline, tried, inner) => Compare(name, baseline, tried, inner, null));
+        SweepFigures.Kernels((name, baseline, tried, inner) => Compare(name, baseline, tried, inner, null), Processor);
         SweepFigures.Studies();
     }
 

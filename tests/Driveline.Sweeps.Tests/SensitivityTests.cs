@@ -4,11 +4,12 @@ namespace Driveline.Sweeps.Tests;
 
 public class SensitivityTests
 {
-    private const int Points = 1 << 13;
+    private const int Points = 1 << 16;
+    private const int PointsOfG = 1 << 14;
 
     private static readonly Lazy<StudyResult> Ishigami = new(() => Sweep.Run(Of(3, StudyOutput.Of("y", u => TestFunctions.Ishigami(u)), Points)));
     private static readonly double[] A8 = [0, 1, 4.5, 9, 99, 99, 99, 99];
-    private static readonly Lazy<StudyResult> G8 = new(() => Sweep.Run(Of(8, StudyOutput.Of("y", u => TestFunctions.G(u, A8)), Points)));
+    private static readonly Lazy<StudyResult> G8 = new(() => Sweep.Run(Of(8, StudyOutput.Of("y", u => TestFunctions.G(u, A8)), PointsOfG)));
 
     public static TheoryData<ReferenceRow> IshigamiRows => Rows("I_S");
 

@@ -6,15 +6,19 @@ namespace Driveline.Benchmarks.Sweeps;
 /// <summary>Prints what studies cost: paired ratios of kernels, rows a second, threads by turns, the memory of a long one.</summary>
 internal static class SweepFigures
 {
-    public static void Kernels(Action<string, Func<double>, Func<double>, int> compare)
+    public static void Kernels(Action<string, Func<double>, Func<double>, int> compare, Action<string, Action> processor)
     {
         var closed = new ClosedFormBenchmarks();
         compare("closed form, 64k rows: column output over hand-written SIMD loop", closed.HandWrittenSimd_64k, closed.ColumnOutput_64k, 5);
         compare("Sobol, 64k points of 8 dimensions: points over a plain store", closed.PlainStore_64k, closed.SobolPoints_64k, 1);
         var typed = new TypedRows();
         compare("typed assessment: changed parts over build and run", typed.BuildAndRun, typed.ChangedAndRun, 200);
+        processor("typed assessment, built and run", () => typed.BuildAndRun());
+        processor("typed assessment, changed parts and run", () => typed.ChangedAndRun());
+        var rows = new ComputedRows();
+        compare("closed-form rows, 64k: sampled and computed over the hand-written loop", closed.HandWrittenSimd_64k, rows.Compute, 1);
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"typed assessment: {typed.NanosecondsBuilt():F0} ns build and run, {typed.NanosecondsChanged():F0} ns changed parts and run"));
+            $"closed-form rows: {rows.NanosecondsARow():F3} ns a row sampled and computed (NumPy: benchmarks/closed_form.py)"));
     }
 
     public static void Studies()
@@ -35,6 +39,7 @@ internal static class SweepFigures
             + string.Create(CultureInfo.InvariantCulture,
                 $"{Environment.WorkingSet >> 20} MiB now, {System.Diagnostics.Process.GetCurrentProcess().PeakWorkingSet64 >> 20} MiB at most"));
         File.Delete(path);
+        Environment.ExitCode = System.Diagnostics.Process.GetCurrentProcess().PeakWorkingSet64 > 300L << 20 ? 1 : 0;
     }
 
     private static void Threads(string name, Study study)

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Driveline.Chains;
 using Driveline.Fasteners;
 using Driveline.Loads;
@@ -35,27 +34,6 @@ internal sealed class TypedRows
         row = (row + 1) & 255;
         DrivelineChain chain = Chain(Device(0.031 + (row * 4e-6)), before, behind);
         return (double)ProtectionCheck.Run(question.WithChain(chain)).Headline;
-    }
-
-    public double NanosecondsBuilt() => Nanoseconds(BuildAndRun);
-
-    public double NanosecondsChanged() => Nanoseconds(ChangedAndRun);
-
-    private static double Nanoseconds(Func<double> method)
-    {
-        double best = double.PositiveInfinity;
-        for (int round = 0; round < 20; round++)
-        {
-            long start = Stopwatch.GetTimestamp();
-            for (int k = 0; k < 2000; k++)
-            {
-                method();
-            }
-
-            best = Math.Min(best, Stopwatch.GetElapsedTime(start).TotalNanoseconds / 2000);
-        }
-
-        return best;
     }
 
     private static DrivelineChain Chain(ShearBoltDevice device, Part[] before, Part[] behind) => DrivelineChain.Of([.. before, device, .. behind]);

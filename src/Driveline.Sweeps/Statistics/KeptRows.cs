@@ -1,5 +1,4 @@
 using Driveline.Sweeps.Running;
-using Driveline.Sweeps.Sampling;
 
 namespace Driveline.Sweeps.Statistics;
 
@@ -31,7 +30,7 @@ internal sealed class KeptRows
     {
         for (int k = 0; k < group.Count; k++)
         {
-            if (threshold < ulong.MaxValue && Philox.Draw(0, (ulong)(group.First + k), 0, uint.MaxValue).First > threshold)
+            if (threshold < ulong.MaxValue && Mixed((ulong)(group.First + k)) > threshold)
             {
                 continue;
             }
@@ -49,5 +48,14 @@ internal sealed class KeptRows
                 }
             }
         }
+    }
+
+    // The finalizer of MurmurHash3 (A. Appleby, public domain): neighbouring rows fall anywhere.
+    private static ulong Mixed(ulong row)
+    {
+        row = (row + 1) * 0x9E3779B97F4A7C15;
+        row = (row ^ (row >> 33)) * 0xFF51AFD7ED558CCD;
+        row = (row ^ (row >> 33)) * 0xC4CEB9FE1A85EC53;
+        return row ^ (row >> 33);
     }
 }
