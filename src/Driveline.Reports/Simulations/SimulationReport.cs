@@ -4,7 +4,6 @@ using Driveline.Protection;
 using Driveline.Quantities;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
-using Driveline.Wording;
 
 namespace Driveline.Reports.Simulations;
 

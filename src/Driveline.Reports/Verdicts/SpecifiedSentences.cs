@@ -1,3 +1,4 @@
+using Driveline.Findings;
 using Driveline.Protection;
 
 namespace Driveline.Reports.Verdicts;
@@ -8,17 +9,24 @@ internal static class SpecifiedSentences
     public static string Of(AsSpecified judged, Phrase phrase)
     {
         IEnumerable<string> sentences = new[] { phrase.Of("asSpecified." + judged.Answer) }
-            .Concat(judged.Against.Select(f => phrase.Of(f)));
+            .Concat(judged.Against.Select(f => Sentence(f, phrase)));
         if (judged.Answer is Answer.Yes or Answer.Maybe)
         {
-            sentences = sentences.Concat(judged.For.Select(f => phrase.Of(f)));
+            sentences = sentences.Concat(judged.For.Select(f => Sentence(f, phrase)));
         }
 
         if (judged.Answer == Answer.Maybe)
         {
-            sentences = sentences.Concat(judged.Open.Select(f => phrase.Of(f)));
+            sentences = sentences.Concat(judged.Open.Select(f => Sentence(f, phrase)));
         }
 
         return string.Join(" ", sentences);
+    }
+
+    // A name that the library gives begins small.
+    private static string Sentence(Finding finding, Phrase phrase)
+    {
+        string text = phrase.Of(finding);
+        return char.ToUpperInvariant(text[0]) + text.Substring(1);
     }
 }

@@ -6,6 +6,9 @@ public static class Measurements
     /// <summary>Read head marks, size and layout of the device.</summary>
     public const string IdentifyDevice = "measure.identifyDevice";
 
+    /// <summary>Measure how far from the shaft's axis the bolt is cut, and in how many planes.</summary>
+    public const string BoltLayout = "measure.boltLayout";
+
     /// <summary>Have the hardness of the bolt measured, or buy a lot with a test certificate.</summary>
     public const string BoltHardness = "measure.boltHardness";
 

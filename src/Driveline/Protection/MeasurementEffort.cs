@@ -16,6 +16,7 @@ internal readonly struct MeasurementEffort
         (Measurements.FitLimiter, 30, MeasurementPlace.Desk),
         (Measurements.HubTurn, 5, MeasurementPlace.Machine),
         (Measurements.IdentifyDevice, 5, MeasurementPlace.Machine),
+        (Measurements.BoltLayout, 5, MeasurementPlace.Machine),
         (Measurements.PlaneThrough, 5, MeasurementPlace.Machine),
         (Measurements.NeckDiameter, 10, MeasurementPlace.Machine),
         (Measurements.ManualSpecification, 10, MeasurementPlace.Desk),

@@ -53,6 +53,9 @@ public static class ProtectionFindings
     /// <summary>The device is not identified.</summary>
     public const string DeviceNotKnown = "protection.deviceNotKnown";
 
+    /// <summary>Which bolt it is, is known; where it lies, and so its torque, is not.</summary>
+    public const string BoltLayoutNotKnown = "protection.boltLayoutNotKnown";
+
     /// <summary>The torque of normal work is not known.</summary>
     public const string WorkNotKnown = "protection.workNotKnown";
 

@@ -1,6 +1,7 @@
 using Driveline.Cases;
 using Driveline.Chains;
 using Driveline.Fasteners;
+using Driveline.Findings;
 using Driveline.Protection;
 using Driveline.ShearBolts;
 using UnitsNet;
@@ -57,6 +58,20 @@ public class OwnPartTests
         Assert.Null(device.Breakaway);
     }
 
+    [Fact]
+    public void Verdict_ManualsPartOfUnknownLayout_AsksForTheLayoutAndRaisesNoDanger()
+    {
+        ProtectionVerdict verdict = CaseAssessment.Of(
+            "{ \"implement\": { \"kind\": \"woodChipper\" }, \"driveline\": [ { \"shearBolt\": { \"partNumber\": \"A1\", "
+                + "\"hub\": \"free\", \"holeFit\": \"tight\" } } ], \"specified\": { \"shearBolt\": { \"partNumber\": \"a-1\" } } }")
+            .Verdict();
+        Assert.Equal(Headline.AsSpecified, verdict.Headline);
+        Assert.Contains(verdict.Findings, f => f.Code == ProtectionFindings.BoltLayoutNotKnown && f.Severity == Severity.Warning);
+        Assert.Contains(verdict.MeasureNext, m => m.Code == Measurements.BoltLayout);
+        Assert.DoesNotContain(verdict.MeasureNext, m => m.Code == Measurements.IdentifyDevice);
+        Assert.Equal(Answer.NotKnown, verdict.Guards);
+    }
+
     [Theory]
     [InlineData(3, 1, 2, 1, PlaneThrough.Shank, "shank 2 in; planes at (2-1)/2 = 0.5 and (2+1)/2 = 1.5 in")]
     [InlineData(3, 2.6, 2, 1, PlaneThrough.Thread, "shank 0.4 in, before the first plane at 0.5")]
@@ -103,7 +118,8 @@ public class OwnPartTests
         ShearBolt bolt = ShearBolt.Of(ScrewThread.Parse("3/8-16 UNC"), BoltGrade.Parse("SAE 5")).With(PlaneThrough.Shank);
         double Low(ShearBolt b) => BreakTorque.Of(ShearBoltJoint.ThroughShaft(b, Length.FromInches(1.25))
             .WithHub(HubState.Free).WithHoleFit(HoleFit.Tight)).IfHubFree!.SiBand.Low;
-        Close.Relative(Math.Pow(9.3 / 9.144, 2), Low(bolt.WithShankDiameter(Length.FromMillimeters(9.3))) / Low(bolt), 1e-9, "(9.3/9.144)²");
+        Close.Relative(
+            Math.Pow(9.3 / 9.144, 2), Low(bolt.WithShankDiameter(Length.FromMillimeters(9.3))) / Low(bolt), 1e-9, "(9.3/9.144)²");
         Close.Relative(Math.Pow(9.3726 / 9.144, 2), Low(bolt.WithBody(BodyStyle.HexCapScrew)) / Low(bolt), 1e-9, "(9.3726/9.144)²");
         Assert.Throws<ArgumentOutOfRangeException>(() => bolt.WithShankDiameter(Length.FromMillimeters(12.7)));
     }

@@ -142,8 +142,11 @@ internal static partial class Doubts
             ProtectiveDevice device = check.Device;
             if (device.Breakaway is null)
             {
-                Finding finding = Named(ProtectionFindings.DeviceNotKnown, Severity.Danger, device.Name).WithBecause(Because.At(device));
-                found.Add(Both(finding, Identifying(device), device.Name, double.PositiveInfinity));
+                bool isTold = IsTold(verdict.Question, device);
+                Finding finding = Named(
+                    isTold ? ProtectionFindings.BoltLayoutNotKnown : ProtectionFindings.DeviceNotKnown,
+                    isTold ? Severity.Warning : Severity.Danger, device.Name).WithBecause(Because.At(device));
+                found.Add(Both(finding, isTold ? Measurements.BoltLayout : Identifying(device), device.Name, double.PositiveInfinity));
             }
 
             Band? stated = verdict.Question.Work is { IsAssumed: false } ? check.Work : null;
@@ -178,6 +181,11 @@ internal static partial class Doubts
             ? Quiet(finding, Measurements.WorkPeak, null, width: workWidth)
             : Quiet(finding, Narrowing(check.Device), check.Device.Name, width: tripWidth));
     }
+
+    // A bolt that is known by itself, or to be the manual's.
+    private static bool IsTold(ProtectionQuestion question, ProtectiveDevice device) =>
+        device is StatedDevice { AsIfLaidOut: { BreakTorque.Joint.Bolt.Material.IsIdentified: true } }
+        || (question.SpecifiedFor(device) is { } specified && SpecifiedIdentity.IsTold(device, specified));
 
     private static string Identifying(ProtectiveDevice device) =>
         device.Kind == DeviceKind.SlipClutch ? Measurements.ClutchSprings : Measurements.IdentifyDevice;
