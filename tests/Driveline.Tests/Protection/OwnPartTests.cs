@@ -58,6 +58,16 @@ public class OwnPartTests
         Assert.Null(device.Breakaway);
     }
 
+    // A hub of 2 in says nothing of a shaft that nobody measured.
+    [Fact]
+    public void Device_BoltWithoutShaft_HoldsWhateverElseIsTold()
+    {
+        FittedBolt fitted = FittedBolt.Undated("bolt").With(ThreeEighths.WithBoltLength(Length.FromInches(3)))
+            .WithHubDiameter(Length.FromInches(1.5)).WithHoleDiameter(Length.FromMillimeters(60)).WithHub(HubState.Seized);
+        Assert.Equal(DeviceKind.ShearBolt, fitted.Device.Kind);
+        Assert.Null(fitted.Device.Breakaway);
+    }
+
     [Fact]
     public void Verdict_ManualsPartOfUnknownLayout_AsksForTheLayoutAndRaisesNoDanger()
     {

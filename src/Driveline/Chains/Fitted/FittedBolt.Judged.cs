@@ -1,5 +1,6 @@
 using Driveline.Fasteners;
 using Driveline.Findings;
+using Driveline.Quantities;
 using Driveline.ShearBolts;
 using UnitsNet;
 
@@ -39,7 +40,11 @@ public sealed partial class FittedBolt
         }
 
         ShearBolt bolt = Placed.Bolt ?? ShearBolt.Pin(Length.FromMillimeters(10), FastenerMaterial.NotKnown);
-        return ShearBoltDevice.Of(Name, Told(ShearBoltJoint.ThroughShaft(bolt, bolt.Diameter * 4)), Place, []);
+        Length shaft = Length.FromMeters(4 * Math.Max(Si.Meters(bolt.Diameter), HoleDiameter is { } wide ? Si.Meters(wide) : 0));
+        ShearBoltJoint joint = Dated(ShearBoltJoint.ThroughShaft(bolt, shaft).Open().WithHub(Hub).WithHoleFit(HoleFit));
+        joint = HubFriction is { } friction ? joint.WithHubFriction(friction) : joint;
+        joint = HoleDiameter is { } hole ? joint.WithHole(hole) : joint;
+        return ShearBoltDevice.Of(Name, joint.Closed(), Place, []);
     }
 
     private Finding Named(FactConflict conflict) => Finding.Of(ShearBoltFindings.FactsContradict, Severity.Danger)
