@@ -1,6 +1,5 @@
 using System.Globalization;
 using Driveline.Findings;
-using Driveline.Quantities;
 using Driveline.Reports.Documents;
 using Driveline.Wording;
 

@@ -1,5 +1,4 @@
 using Driveline.Findings;
-using Driveline.Quantities;
 using Driveline.Wording;
 
 namespace Driveline.Tests.Wording;
