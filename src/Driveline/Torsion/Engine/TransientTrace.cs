@@ -3,6 +3,9 @@ namespace Driveline.Torsion;
 /// <summary>Samples of torques or speeds at equal times, each at k·end/(n − 1), k = 0 … n − 1.</summary>
 internal ref struct TransientTrace
 {
+    // Samples from one that is found from the start of a stretch to the next such; those between follow each from the one before.
+    private const int Anchored = 32;
+
     private readonly ReadOnlySpan<int> of;
     private readonly bool isSpeed;
     private readonly Span<double> samples;
@@ -43,12 +46,31 @@ internal ref struct TransientTrace
     public void Add(Mechanism m, ModalMotion motion, ModalStep step, double start, double length, bool isEnd, RunLog log)
     {
         ModalSystem system = motion.System;
-        for (; done < count && Next(start + length, isEnd, out double at); done++)
+        Span<double> q = motion.Scratch.AsSpan(0, system.Width);
+        Span<double> before = motion.Before.AsSpan(0, system.Width);
+        Span<double> input = motion.InputNow.AsSpan(0, system.Width);
+        double last = 0;
+        for (int k = 0; done < count && Next(start + length, isEnd, out double at); done++, k++)
         {
             double after = Math.Max(0, Math.Min(at - start, length));
-            step.Fill(system, after);
-            Span<double> q = motion.Scratch.AsSpan(0, system.Width);
-            step.Advance(motion.Start.AsSpan(0, system.Width), motion.Input, motion.InputRate, q);
+            if (k % Anchored == 0 || after == length)
+            {
+                step.Fill(system, after);
+                step.Advance(motion.Start.AsSpan(0, system.Width), motion.Input, motion.InputRate, q);
+            }
+            else
+            {
+                if (k % Anchored == 1)
+                {
+                    step.Fill(system, end / (count - 1));
+                }
+
+                q.CopyTo(before);
+                motion.InputAt(last, input);
+                step.Advance(before, input, motion.InputRate, q);
+            }
+
+            last = after;
             for (int n = 0; n < of.Length; n++)
             {
                 int row = isSpeed ? ModalRow.Speed(of[n]) : ModalRow.Torque(m, of[n]);
@@ -56,7 +78,7 @@ internal ref struct TransientTrace
                     motion.Offset[row] + (motion.OffsetRate[row] * after) + ModalSystem.Dot(system.Row(row), q);
             }
 
-            log.Work += system.Width * (40L + of.Length);
+            log.Work += system.Width * (12L + of.Length);
         }
 
         step.Fill(system, length);

@@ -30,6 +30,12 @@ internal sealed class ModalMotion
     /// <summary>Room for one more state in modes.</summary>
     public double[] Scratch { get; private set; } = [];
 
+    /// <summary>The same, for the state before.</summary>
+    public double[] Before { get; private set; } = [];
+
+    /// <summary>Room for the inputs at a time.</summary>
+    public double[] InputNow { get; private set; } = [];
+
     /// <summary>a₀ and a₁ of each row.</summary>
     public double[] Offset { get; private set; } = [];
 
@@ -144,6 +150,8 @@ internal sealed class ModalMotion
         {
             Start = new double[width];
             Scratch = new double[width];
+            Before = new double[width];
+            InputNow = new double[width];
             Input = new double[width];
             InputRate = new double[width];
             Steady = new double[width];
