@@ -8,7 +8,7 @@ namespace Driveline.Protection;
 /// Common practice, from how these machines are built: every one is driven through universal joints, and a yoke in the list counts as one.
 /// A machine of unknown kind has no list and gets no Yes.
 /// </remarks>
-public static class ExpectedParts
+internal static class ExpectedParts
 {
     private static readonly PartKind[] Basic = [PartKind.PtoStub, PartKind.UniversalJoint, PartKind.Shaft];
     private static readonly PartKind[] Geared = [PartKind.PtoStub, PartKind.UniversalJoint, PartKind.Shaft, PartKind.Gearbox];

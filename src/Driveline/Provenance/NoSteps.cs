@@ -1,7 +1,7 @@
 namespace Driveline.Provenance;
 
 /// <summary>The recorder that records nothing; a kernel compiled for it does no recording work.</summary>
-public struct NoSteps : ISteps
+internal struct NoSteps : ISteps
 {
     /// <inheritdoc/>
     public readonly void Add(CalculationStep formula, double value)

@@ -1,7 +1,7 @@
 namespace Driveline.Provenance;
 
 /// <summary>The recorder that keeps every step in order, for a calculation sheet.</summary>
-public readonly struct StepList : ISteps
+internal readonly struct StepList : ISteps
 {
     private readonly List<CalculationLine> lines;
 

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Driveline.Pto;
 
 /// <summary>One working limit for the angle of a PTO joint, as one source gives it.</summary>
-public sealed class JointAngleLimit
+internal sealed class JointAngleLimit
 {
     internal JointAngleLimit(double degrees, bool wideAngle, bool continuous, Basis basis)
     {

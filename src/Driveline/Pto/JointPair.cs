@@ -9,7 +9,7 @@ namespace Driveline.Pto;
 /// Equivalent joint: β_e = √|β₁² − β₂²| in phase, √(β₁² + β₂²) a quarter turn out: a small-angle rule, remembered from
 /// driveshaft practice. Even when the ends cancel, the intermediate shaft itself surges with one joint's non-uniformity.
 /// </remarks>
-public sealed class JointPair
+internal sealed class JointPair
 {
     private JointPair(UniversalJoint first, UniversalJoint second, JointPhasing phasing, UniversalJoint equivalent)
     {

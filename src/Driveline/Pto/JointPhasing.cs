@@ -1,7 +1,7 @@
 namespace Driveline.Pto;
 
 /// <summary>How the two inner yokes of a shaft with two joints stand to each other.</summary>
-public enum JointPhasing
+internal enum JointPhasing
 {
     /// <summary>Not known: the worse case is taken.</summary>
     NotKnown = 0,

@@ -5,7 +5,7 @@ namespace Driveline.Pto;
 
 /// <summary>Speed of a point on the rim of something that turns: the surface of a shaft, the tip of a blade.</summary>
 /// <remarks>v = ω · d / 2, with ω angular speed [rad/s], d diameter [m].</remarks>
-public static class RimSpeed
+internal static class RimSpeed
 {
     /// <summary>Speed at the rim, v = ω · d / 2, in m/s.</summary>
     /// <param name="speed">Speed of rotation; 0 or more.</param>

@@ -15,7 +15,7 @@ namespace Driveline.ShearBolts;
 /// the shaft. Formulas: torsion of the net section with a narrow hole, and plane elasticity; the net section is remembered from
 /// textbook tables of stress concentration.
 /// </remarks>
-public sealed class CrossHole
+internal sealed class CrossHole
 {
     private static readonly Basis NetSection = Basis.FromMemory(
         "net section of a round bar with a cross-hole, textbook tables of stress concentration");

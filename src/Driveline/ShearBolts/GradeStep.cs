@@ -5,7 +5,7 @@ namespace Driveline.ShearBolts;
 
 /// <summary>The same joint with a bolt one grade weaker and one grade stronger, so that both margins can be shown.</summary>
 /// <remarks>Ladders: SAE 2, 5, 8; ISO 4.6, 5.8, 8.8, 10.9, 12.9. Showing a stronger bolt is not recommending it.</remarks>
-public sealed class GradeStep
+internal sealed class GradeStep
 {
     private static readonly BoltGrade[][] Ladders =
     [

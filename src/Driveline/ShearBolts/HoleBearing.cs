@@ -12,7 +12,7 @@ namespace Driveline.ShearBolts;
 /// In the shaft a through bolt bears most at the surface and not at all at the axis: T = d · D² · 1.5 · f_y / 6 with D the shaft
 /// diameter and f_y the shaft's yield strength, from the peak pressure p = 6 T / (d D²) of a cross pin.
 /// </remarks>
-public sealed class HoleBearing
+internal sealed class HoleBearing
 {
     private static readonly Basis Clause = Basis.FromMemory("EN 1993-1-8:2005, Table 3.10: bearing of plate and pin 1.5 t d f_y");
 

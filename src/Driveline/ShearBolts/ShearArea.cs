@@ -1,7 +1,7 @@
 namespace Driveline.ShearBolts;
 
 /// <summary>The area a shear-to-tensile ratio is to be multiplied with.</summary>
-public enum ShearArea
+internal enum ShearArea
 {
     /// <summary>Not known.</summary>
     NotKnown = 0,

@@ -7,7 +7,7 @@ namespace Driveline.ShearBolts;
 /// τ = κ · R_m. Each of low, expected and high goes with its own area, because the rules behind them do: a load is κ · R_m · A.
 /// 0.577 (1/√3) is a ratio of yield strengths and appears nowhere here.
 /// </remarks>
-public sealed class ShearRatio
+internal sealed class ShearRatio
 {
     internal ShearRatio(RatioBand ratio, ShearArea lowArea, ShearArea expectedArea, ShearArea highArea)
     {

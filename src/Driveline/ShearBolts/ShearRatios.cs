@@ -17,7 +17,7 @@ namespace Driveline.ShearBolts;
 /// 0.72 to 0.70 for quenched steel: the expected ratio and two standard deviations of about 0.03.
 /// A threaded plane takes more than the thread's stress area would: see <see cref="ThreadedArea"/>.
 /// </remarks>
-public static class ShearRatios
+internal static class ShearRatios
 {
     private const double SoftHighest = 0.85;
 

@@ -73,8 +73,9 @@ public class UniversalJointTests
     [InlineData(JointPhasing.InPhase, 13.23, "hand: √(20² − 15²) = √175")]
     [InlineData(JointPhasing.QuarterTurnOut, 25.00, "hand: √(20² + 15²) = 25")]
     [InlineData(JointPhasing.NotKnown, 25.00, "the worse of the two")]
-    public void JointPair_20And15_EquivalentAngle(JointPhasing phasing, double degrees, string source)
+    public void JointPair_20And15_EquivalentAngle(object phased, double degrees, string source)
     {
+        var phasing = (JointPhasing)phased;
         JointPair pair = JointPair.Of(UniversalJoint.At(Angle.FromDegrees(20)), UniversalJoint.At(Angle.FromDegrees(15)), phasing);
         Close.Absolute(degrees, pair.Equivalent.Angle.Degrees, 0.005, source);
         Assert.Equal(

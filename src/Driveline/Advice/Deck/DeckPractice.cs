@@ -7,7 +7,7 @@ namespace Driveline.Advice;
 /// Printed advice for farm cutters says "approximately level" and a least cutting height of 3 in (76 mm); a printed figure for
 /// how far the front may be below the rear was found for lawn mowers only (1/8 to 1/4 in), and is shown for comparison.
 /// </remarks>
-public static class DeckPractice
+internal static class DeckPractice
 {
     /// <summary>Least cutting height of a rotary cutter; lower settings scalp.</summary>
     public static readonly Sourced LeastHeight = new(

@@ -1,7 +1,7 @@
 namespace Driveline.Advice;
 
 /// <summary>Turns head marks and the manual's grade into the fact the advice reasons with.</summary>
-public static class GradeFacts
+internal static class GradeFacts
 {
     /// <summary>Softer, same, stronger or unmarked against the manual; null when one of the two is not known.</summary>
     /// <remarks>

@@ -7,7 +7,7 @@ namespace Driveline.Advice;
 /// <remarks>
 /// That a through-shaft bolt at the gearbox is far harder to change than one in a yoke is common practice; the minutes are from memory.
 /// </remarks>
-public static class ChangeTime
+internal static class ChangeTime
 {
     private static readonly Basis Memory = Basis.FromMemory("minutes of a shear-bolt change by access; nobody has timed it");
 

@@ -10,7 +10,7 @@ namespace Driveline.Advice;
 /// (run-in after 10 to 30 days, or yearly); how many do in a year is nowhere counted: the shares are from memory and wide.
 /// A clutch that is slipped every year starts each year free, p = a; one that is not stays stuck: p_k = 1 − (1 − a)^k after k years.
 /// </remarks>
-public static class StuckClutch
+internal static class StuckClutch
 {
     private static readonly Basis Guess = Basis.FromMemory(
         "share of slip clutches that stick within a year, by habit and climate; a wide guess");

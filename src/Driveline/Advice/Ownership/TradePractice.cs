@@ -3,7 +3,7 @@ using Driveline.Provenance;
 namespace Driveline.Advice;
 
 /// <summary>Facts of the trade that the advice rests on. Common practice: widely said, no document we can name.</summary>
-public static class TradePractice
+internal static class TradePractice
 {
     /// <summary>Lower end of the engine speed at which the PTO is usually let in. Some PTO clutches snap in whatever one does.</summary>
     public static readonly Sourced EngageFrom = new(

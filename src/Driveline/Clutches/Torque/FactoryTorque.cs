@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Driveline.Clutches;
 
 /// <summary>A slip or trip torque printed for one kind of machine, with the spring length printed beside it.</summary>
-public sealed class FactoryTorque
+internal sealed class FactoryTorque
 {
     private readonly double springLengthM;
 

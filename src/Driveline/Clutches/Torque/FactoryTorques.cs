@@ -6,7 +6,7 @@ namespace Driveline.Clutches;
 /// <summary>
 /// Slip torques printed in machine documents: what clutches of such machines are set to, never a setting for another machine.
 /// </summary>
-public static class FactoryTorques
+internal static class FactoryTorques
 {
     /// <summary>All of them.</summary>
     public static IReadOnlyList<FactoryTorque> All { get; } =

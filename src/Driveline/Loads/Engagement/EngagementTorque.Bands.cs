@@ -5,7 +5,7 @@ using Driveline.Quantities;
 namespace Driveline.Loads;
 
 /// <content>The arithmetic of peak, time and heat, end by end.</content>
-public sealed partial class EngagementTorque
+internal sealed partial class EngagementTorque
 {
     // A band whose ends come from the clutch torque, then the swing of the line on top.
     private Band PeakBand<S>(ref S log)

@@ -5,7 +5,7 @@ using Driveline.Quantities;
 namespace Driveline.Loads;
 
 /// <content>The results: peak, time, heat, and what to notice.</content>
-public sealed partial class EngagementTorque
+internal sealed partial class EngagementTorque
 {
     private static readonly Band NoLoad = Band.Exactly(0);
 

@@ -14,7 +14,7 @@ namespace Driveline.Loads;
 /// lowers the low end only. Without a known capacity the peak has no bound: the rigid estimate T_l + ω √(J k) never caps it.
 /// Immutable. Source: two inertias and a friction torque, textbooks of machine design; swing: textbooks of vibration.
 /// </remarks>
-public sealed partial class EngagementTorque
+internal sealed partial class EngagementTorque
 {
     private const double SuddenFactor = 2;
 

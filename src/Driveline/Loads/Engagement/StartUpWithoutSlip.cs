@@ -5,7 +5,7 @@ namespace Driveline.Loads;
 
 /// <summary>One maker's statement of what starting without a slip clutch puts on the line: about ten times the load with it.</summary>
 /// <remarks>An order of magnitude for a twin-disc spreader; shown beside a computed peak, never in its place.</remarks>
-public static class StartUpWithoutSlip
+internal static class StartUpWithoutSlip
 {
     /// <summary>Load without slip over load with it.</summary>
     public static Sourced Factor { get; } =

@@ -12,7 +12,7 @@ namespace Driveline.Loads;
 /// brakes the rotor through the line until it is disengaged. The low end is 0: air and crop may eat it all. Immutable.
 /// Source: a rotary cutter manual asks for an independent PTO or an overrun clutch; energy by mechanics.
 /// </remarks>
-public sealed class Overrun
+internal sealed class Overrun
 {
     private readonly InertiaBand rotor;
     private readonly double omega;

@@ -10,7 +10,7 @@ namespace Driveline.Loads;
 /// disc); say how far the real one may lie off with <see cref="WithTolerance"/>, or weigh and swing it and use
 /// <see cref="OfGyration"/>. Immutable.
 /// </remarks>
-public sealed class RotatingBody
+internal sealed class RotatingBody
 {
     private static readonly Basis Sizes = Basis.Given("mass and sizes as stated");
 

@@ -9,7 +9,7 @@ namespace Driveline.Loads;
 /// J = Σ n · J_body. Behind a speed ratio i = rotor speed / PTO speed the PTO feels J_pto = J · i² (speed-up above 1 makes a
 /// rotor feel heavier). Energy E = ½ J ω² is the same at the rotor and at the PTO. Immutable.
 /// </remarks>
-public sealed class RotorInertia
+internal sealed class RotorInertia
 {
     private readonly Band full;
     private readonly Band shock;

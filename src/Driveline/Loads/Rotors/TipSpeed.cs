@@ -10,7 +10,7 @@ namespace Driveline.Loads;
 /// Published for agricultural rotary cutters: more than 67.1 m/s is typical (150 mph). Lawn and turf mowers are remembered
 /// with a limit of 96.5 m/s, which does not hold for farm cutters. Below about 20 m/s a cut takes more energy.
 /// </remarks>
-public sealed class TipSpeed
+internal sealed class TipSpeed
 {
     private readonly double metersPerSecond;
 

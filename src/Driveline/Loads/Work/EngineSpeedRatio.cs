@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Driveline.Loads;
 
 /// <summary>Engine speed at which one tractor's PTO turns at its rated speed.</summary>
-public sealed class EngineSpeedRatio
+internal sealed class EngineSpeedRatio
 {
     private readonly double enginePerMinute;
     private readonly double ptoPerMinute;

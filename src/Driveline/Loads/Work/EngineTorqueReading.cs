@@ -9,7 +9,7 @@ namespace Driveline.Loads;
 /// T_pto = (actual − friction − parasitic) · T_ref · n_engine / n_pto · η, shares of the reference torque T_ref. The low end is
 /// 0: all of it may go elsewhere. Reports come 10 to 50 times a second, too seldom to show a strike.
 /// </remarks>
-public sealed class EngineTorqueReading
+internal sealed class EngineTorqueReading
 {
     private readonly double share;
     private readonly double referenceNm;

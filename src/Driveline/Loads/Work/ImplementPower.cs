@@ -9,7 +9,7 @@ namespace Driveline.Loads;
 /// tillers, augers and snow blowers, so for those only printed tractor sizes stand here, or nothing: augers and snow blowers
 /// have no figure at all and the power must be stated. Powers, widths and ranges stand as printed, in kW, m and %.
 /// </remarks>
-public static class ImplementPower
+internal static class ImplementPower
 {
     private static readonly Basis D497 = Basis.FromMemory("ASABE D497 rotary power parameters, P = a + b w + c F");
 

@@ -9,7 +9,7 @@ namespace Driveline.Loads;
 /// practice. The largest maximum-torque ratio reported for rotary tillage is 2.5 (range 0.8 to 2.5 over three ground and three
 /// PTO speeds, what it is a ratio to was not seen): <see cref="PeakFactor"/> keeps it as its high end.
 /// </remarks>
-public static class LoadSpectra
+internal static class LoadSpectra
 {
     private static readonly Basis Field = Basis.CommonPractice(
         "rotary tillage field data in a gear maker's article, original paper not identified");

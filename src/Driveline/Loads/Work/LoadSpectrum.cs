@@ -9,7 +9,7 @@ namespace Driveline.Loads;
 /// Coefficient of variation v = s / T_mean; peak factor (T_mean + z · s) / T_mean = 1 + z · v. With z = 3 and a normal
 /// distribution about 1 sample in 740 lies above; it is no limit.
 /// </remarks>
-public sealed class LoadSpectrum
+internal sealed class LoadSpectrum
 {
     internal const double UsualDeviations = 3;
 

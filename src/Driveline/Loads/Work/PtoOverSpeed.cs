@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Driveline.Loads;
 
 /// <summary>Highest PTO speed one tractor shows for a setting: stored energy grows with the square of it.</summary>
-public sealed class PtoOverSpeed
+internal sealed class PtoOverSpeed
 {
     private readonly double ratedPerMinute;
     private readonly double highestPerMinute;

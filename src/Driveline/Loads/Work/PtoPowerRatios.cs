@@ -4,7 +4,7 @@ using Driveline.Quantities;
 namespace Driveline.Loads;
 
 /// <summary>PTO power over engine power, as the sources give it; they disagree and all are kept.</summary>
-public static class PtoPowerRatios
+internal static class PtoPowerRatios
 {
     /// <summary>Every value: 0.86, 0.922, 0.80 and 0.90 (one source's range), 0.90.</summary>
     public static IReadOnlyList<Sourced> All { get; } = Array.AsReadOnly<Sourced>(

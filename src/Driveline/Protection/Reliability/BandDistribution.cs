@@ -15,7 +15,7 @@ namespace Driveline.Protection;
 /// Source: the PERT form of the beta distribution (λ = 4); the tails are a convention of this library.
 /// </remarks>
 /// <example>PERT(0.25, 0.35, 0.55): mean 0.3667, 5 % quantile 0.2828, median 0.3627.</example>
-public sealed class BandDistribution : Distribution
+internal sealed class BandDistribution : Distribution
 {
     private static readonly Basis SharePractice = Basis.FromMemory("share of an unbounded band that lies beyond any known value");
 

@@ -3,7 +3,7 @@ using Driveline.Quantities;
 namespace Driveline.Protection;
 
 /// <summary>How a band is turned into a distribution. Immutable; the default is stated with each member.</summary>
-public sealed class BandShape
+internal sealed class BandShape
 {
     /// <summary>Weight 4, a quarter of an unbounded band without a bound.</summary>
     public static readonly BandShape Default = new(4, 0.25);

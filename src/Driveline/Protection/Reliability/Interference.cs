@@ -12,7 +12,7 @@ namespace Driveline.Protection;
 /// Several peaks on one fitted bolt share its strength: P_n = ∫ f_S(s) · [1 − P(L &lt; s)ⁿ] ds, which is less than 1 − (1 − P)ⁿ.
 /// Source: load–strength interference as taught in reliability engineering (Kapur and Lamberson 1977, ch. 6, from memory).
 /// </remarks>
-public static class Interference
+internal static class Interference
 {
     private const int Order = 64;
 

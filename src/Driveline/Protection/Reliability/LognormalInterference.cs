@@ -9,7 +9,7 @@ namespace Driveline.Protection;
 /// m means in one unit, C coefficients of variation.
 /// </remarks>
 /// <example>Strength 100 with C = 0.10, load 70 with C = 0.15: z = 2.022, P = 0.0216.</example>
-public static class LognormalInterference
+internal static class LognormalInterference
 {
     /// <summary>Probability that the load exceeds the strength.</summary>
     /// <param name="loadMean">Mean load; above 0.</param>

@@ -6,7 +6,7 @@ namespace Driveline.Protection;
 /// <summary>Interference of a normal load with a normal strength, in closed form.</summary>
 /// <remarks>z = (m_S − m_L) / √(s_S² + s_L²); P(L &gt; S) = Φ(−z). m means, s standard deviations, in one unit.</remarks>
 /// <example>Strength 1000 ± 80, load 700 ± 90: z = 2.491, P = 0.00636.</example>
-public static class NormalInterference
+internal static class NormalInterference
 {
     /// <summary>Probability that the load exceeds the strength.</summary>
     public static Probability Of(NormalDistribution load, NormalDistribution strength)

@@ -9,7 +9,7 @@ namespace Driveline.Protection;
 /// For devices: load = a peak of normal work at the device; strength = its running trip torque.
 /// What energy beyond the device does to a part is not in these numbers; the verdict's findings tell.
 /// </remarks>
-public sealed class ProtectionProbabilities
+internal sealed class ProtectionProbabilities
 {
     private readonly ProtectionVerdict verdict;
     private readonly BandShape shape;

@@ -15,7 +15,7 @@ internal static class LetterRows
         .MaybeText("ownWords", l => l.OwnWords, "What the owner wrote, in his own words.");
 
     public static readonly ShapeOf<OwnerAnswer> Answer = new ShapeOf<OwnerAnswer>(
-            "answer", "The short answer to something the owner asked.")
+            "letterAnswer", "The short answer to something the owner asked.")
         .Choice("ask", a => a.Ask, "What was asked.")
         .Object("answer", a => a.Answer, FindingRows.Shape, "The answer.");
 }
