@@ -60,7 +60,7 @@ internal abstract class StudyDrawing
         foreach (double tick in y.Ticks)
         {
             canvas.Line(Left, y.At(tick), Right, y.At(tick), SvgInk.Grid, 1);
-            canvas.Text(Left - 8, y.At(tick), StudyText.Number(tick), Frame.Small, SvgInk.Ink, false, TextAlign.End);
+            canvas.Text(Left - 8, y.At(tick), Tick(tick), Frame.Small, SvgInk.Ink, false, TextAlign.End);
         }
 
         Below(canvas, x, bottom, top);
@@ -77,9 +77,12 @@ internal abstract class StudyDrawing
         {
             canvas.Line(x.At(tick), top, x.At(tick), bottom, SvgInk.Grid, 1);
             canvas.Line(x.At(tick), bottom, x.At(tick), bottom + 5, SvgInk.Ink, 1);
-            canvas.Text(x.At(tick), bottom + 18, StudyText.Number(tick), Frame.Small, SvgInk.Ink, false, TextAlign.Middle);
+            canvas.Text(x.At(tick), bottom + 18, Tick(tick), Frame.Small, SvgInk.Ink, false, TextAlign.Middle);
         }
     }
+
+    private string Tick(double value) => value == 0 || Math.Abs(value) is >= 1e-4 and < 1e9 ? Words.Number(value, "0.#####")
+        : Words.Number(value, "0.###E+0");
 
     private void Draw(SvgCanvas canvas)
     {

@@ -66,7 +66,9 @@ internal sealed class TornadoDrawing : StudyDrawing
     {
         double low = x.At(swing.AtLow!.Value);
         double high = x.At(swing.AtHigh!.Value);
-        double half = (low + high) / 2;
+        bool isBetween = middle >= Math.Min(swing.AtLow.Value, swing.AtHigh.Value)
+            && middle <= Math.Max(swing.AtLow.Value, swing.AtHigh.Value);
+        double half = isBetween ? x.At(middle) : (low + high) / 2;
         double y = top + 24;
         canvas.Text(x.At(x.Low) + 4, top + 12, CleanText.Name(swing.Factor), Frame.Detail, SvgInk.Ink, true, TextAlign.Start);
         canvas.Box(Math.Min(low, half), y, Math.Max(1, Math.Abs(half - low)), 18, SvgInk.Work, SvgInk.None, 0);
