@@ -1,6 +1,8 @@
 using Driveline.Advice;
+using Driveline.Chains;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Letters;
+using Driveline.Wording;
 
 namespace Driveline.Reports;
 
@@ -21,6 +23,33 @@ public static class AdviceHtml
     public static string Fragment(OwnerAdvice advice, ReportOptions options) =>
         HtmlRendering.Fragment(Blocks(advice, options), options);
 
-    private static IReadOnlyList<ReportBlock> Blocks(OwnerAdvice advice, ReportOptions options) => AdviceLetter.Of(
-        advice ?? throw new ArgumentNullException(nameof(advice)), options ?? throw new ArgumentNullException(nameof(options)));
+    private static List<ReportBlock> Blocks(OwnerAdvice advice, ReportOptions options)
+    {
+        List<ReportBlock> blocks =
+        [
+            .. AdviceLetter.Of(
+                advice ?? throw new ArgumentNullException(nameof(advice)), options ?? throw new ArgumentNullException(nameof(options))),
+        ];
+
+        // The pictures stand at the end of the sheet of numbers, on a page of their own.
+        var pictures = new List<ReportBlock>();
+        if (advice.Verdict is { } verdict)
+        {
+            pictures.Add(ReportBlock.Picture(options.Texts.Of("ladder.description"),
+                frame => TorqueLadderPicture.Fragment(verdict, options.WithTitle(null), frame)));
+            foreach (ShearBoltDevice bolt in verdict.Question.Chain.Devices.OfType<ShearBoltDevice>())
+            {
+                pictures.AddRange(ReportBlock.PictureIf(f => BoltPicture.PlanesDrawing(bolt, options, f)));
+            }
+        }
+
+        pictures.AddRange(ReportBlock.PictureIf(f => CostPicture.YearsDrawing(advice.Costs, options, f)));
+        if (pictures.Count > 0)
+        {
+            blocks.Add(ReportBlock.Sheet(options.Texts.Of("page.pictures")));
+            blocks.AddRange(pictures);
+        }
+
+        return blocks;
+    }
 }

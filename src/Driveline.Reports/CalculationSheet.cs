@@ -1,5 +1,7 @@
+using Driveline.Protection;
 using Driveline.Provenance;
 using Driveline.Reports.Documents;
+using Driveline.Reports.Sheets;
 using Driveline.Reports.Verdicts;
 using Driveline.Wording;
 
@@ -54,6 +56,37 @@ public static class CalculationSheet
 
         return MarkdownRendering.Of(blocks, null);
     }
+
+    /// <summary>
+    /// The calculation behind a verdict as one self-contained HTML page, to be checked by hand: the sum of each device in order, each end
+    /// apart, with the numbers put in; the two comparisons; where the numbers come from; a place to sign.
+    /// </summary>
+    /// <exception cref="ArgumentNullException">The verdict or the options are missing.</exception>
+    public static string Html(ProtectionVerdict verdict, ReportOptions options) =>
+        HtmlRendering.Page(Worked(verdict, options), "page.kind.sheet", options);
+
+    /// <summary>A section for a page of the caller's, to be styled by <see cref="ReportStyle.Css"/>.</summary>
+    /// <exception cref="ArgumentNullException">The verdict or the options are missing.</exception>
+    public static string HtmlFragment(ProtectionVerdict verdict, ReportOptions options) =>
+        HtmlRendering.Fragment(Worked(verdict, options), options);
+
+    /// <summary>Any recorded steps as such a page: a strike, an engagement, the heat of a slip.</summary>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    public static string Html(string title, IReadOnlyList<CalculationLine> lines, IReadOnlyList<Basis> bases, ReportOptions options) =>
+        HtmlRendering.Page(Worked(title, lines, bases, options), "page.kind.sheet", options);
+
+    /// <summary>The calculation behind a verdict as Markdown, in the units and the language of the options.</summary>
+    /// <exception cref="ArgumentNullException">The verdict or the options are missing.</exception>
+    public static string Markdown(ProtectionVerdict verdict, ReportOptions options) =>
+        MarkdownRendering.Of(Worked(verdict, options), null);
+
+    private static IReadOnlyList<ReportBlock> Worked(ProtectionVerdict verdict, ReportOptions options) => WorkedSheet.Of(
+        verdict ?? throw new ArgumentNullException(nameof(verdict)), options ?? throw new ArgumentNullException(nameof(options)));
+
+    private static IReadOnlyList<ReportBlock> Worked(
+        string title, IReadOnlyList<CalculationLine> lines, IReadOnlyList<Basis> bases, ReportOptions options) => WorkedSheet.Of(
+        title ?? throw new ArgumentNullException(nameof(title)), lines ?? throw new ArgumentNullException(nameof(lines)),
+        bases ?? throw new ArgumentNullException(nameof(bases)), options ?? throw new ArgumentNullException(nameof(options)));
 
     private static string[] Row(CalculationLine line, Phrase phrase) =>
     [

@@ -36,7 +36,7 @@ public static class TorqueLadderPicture
             frame?.Width ?? options.PictureWidth, drawing.Height, drawing.Title, drawing.Description, drawing.Draw);
     }
 
-    private static LadderDrawing Drawing(ProtectionVerdict verdict, ReportOptions options, PictureFrame? frame) => new(
+    private static LadderDrawing Drawing(ProtectionVerdict verdict, ReportOptions options, PictureFrame? frame) => LadderDrawing.Of(
         verdict ?? throw new ArgumentNullException(nameof(verdict)), options ?? throw new ArgumentNullException(nameof(options)),
         frame ?? PictureFrame.Of(options.PictureWidth));
 }

@@ -16,7 +16,8 @@ public class PageTests
     public void Report_OfEachCommand_IsOneWholePageInTheFolder(string command, string name, string kind)
     {
         string folder = Directory.CreateTempSubdirectory("driveline").FullName;
-        CliRun run = CliRun.Of(command, CaseOf(name), "--report", "html", "--out", folder, "--dealer", "A & B <Supply>", "--number", "Q-17");
+        CliRun run = CliRun.Of(
+            command, CaseOf(name), "--report", "html", "--out", folder, "--dealer", "A & B <Supply>", "--number", "Q-17");
         Assert.InRange(run.Code, 0, 1);
         Assert.Empty(run.Output);
         string file = Path.Combine(folder, name + "." + kind + ".html");

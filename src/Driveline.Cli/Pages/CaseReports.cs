@@ -123,7 +123,11 @@ internal static class CaseReports
                 .Where(d => d.Sheet().Count > 0)
                 .Select(d => CalculationSheet.Markdown(d.Name, d.Sheet(), BasesOf(d), options.Language)),
         ];
-        return sheets.Length == 0 ? [] : [new(input.Name + ".calculation.md", string.Join("\n", sheets))];
+        return sheets.Length == 0 ? []
+            : [
+                new(input.Name + ".calculation.md", string.Join("\n", sheets)),
+                new(input.Name + ".calculation.html", CalculationSheet.Html(input.Verdict, options)),
+            ];
     }
 
     private static IReadOnlyList<Basis> BasesOf(ProtectiveDevice device) =>

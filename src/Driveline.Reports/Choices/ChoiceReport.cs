@@ -52,6 +52,12 @@ internal static class ChoiceReport
             }
 
             blocks.Add(ReportBlock.Bullets(SettingWords.Lines(setting, phrase)));
+            if (setting is { Window: { } window, Place: Chains.SlipClutchDevice device })
+            {
+                blocks.AddRange(ReportBlock.PictureIf(
+                    f => ClutchPicture.SettingDrawing(device.SlipTorque, window, setting.ManualsTorque, options, f)));
+            }
+
             AddFindings(setting.Findings, phrase, blocks);
         }
 

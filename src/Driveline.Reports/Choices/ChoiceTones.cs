@@ -5,7 +5,7 @@ using Driveline.Reports.Documents;
 
 namespace Driveline.Reports.Choices;
 
-/// <summary>The colour of a choice: green only where something leaves room on both sides and nothing bars it.</summary>
+/// <summary>The colour of a choice: green only where something leaves room on both sides and no danger stands beside it.</summary>
 internal static class ChoiceTones
 {
     public static LeadTone Of(BoltChoice choice) => Of(
@@ -15,5 +15,10 @@ internal static class ChoiceTones
     public static LeadTone Of(ClutchChoice choice) => Of(choice.Window is not null, choice.Findings);
 
     private static LeadTone Of(bool isGood, IReadOnlyList<Finding> findings) =>
-        findings.Any(f => f.Severity == Severity.Danger) ? LeadTone.Bad : isGood ? LeadTone.Good : LeadTone.Careful;
+        (isGood, findings.Any(f => f.Severity == Severity.Danger)) switch
+        {
+            (true, false) => LeadTone.Good,
+            (false, true) => LeadTone.Bad,
+            _ => LeadTone.Careful,
+        };
 }

@@ -31,8 +31,15 @@ internal static class ClutchReport
         blocks.Add(ReportBlock.Heading(phrase.Of(
             review.Setting is { IsReached: true } ? "clutchReport.torque.set" : "clutchReport.torque")));
         blocks.Add(ReportBlock.Bullets(Torques(review, phrase)));
+        blocks.AddRange(ReportBlock.PictureIf(f => ClutchPicture.SettingDrawing(review.Torque, null, null, options, f)));
+        if (review.Torque.Clutch is { } pack)
+        {
+            blocks.AddRange(ReportBlock.PictureIf(f => ClutchPicture.SectionDrawing(pack, options, f)));
+        }
+
         blocks.Add(ReportBlock.Heading(phrase.Of("clutchReport.heat")));
         blocks.Add(ReportBlock.Bullets(Heat(review, phrase)));
+        blocks.AddRange(ReportBlock.PictureIf(f => ClutchPicture.TemperatureDrawing(review, options, f)));
         blocks.Add(ReportBlock.Heading(phrase.Of("report.findings")));
         IReadOnlyList<Finding> findings = review.Findings;
         blocks.Add(findings.Count > 0

@@ -49,6 +49,9 @@ internal sealed class HtmlBlocks(StringBuilder html, Phrase phrase)
             case ReportBlockKind.Steps:
                 Steps(block.Items);
                 break;
+            case ReportBlockKind.Step:
+                Step(block);
+                break;
             case ReportBlockKind.Sign:
                 Sign(block.Items);
                 break;
@@ -122,6 +125,17 @@ internal sealed class HtmlBlocks(StringBuilder html, Phrase phrase)
         }
 
         html.Append("</ol>\n");
+    }
+
+    private void Step(ReportBlock block)
+    {
+        html.Append("<div class=\"dl-sum\">");
+        foreach (string math in block.Math)
+        {
+            html.Append("<math xmlns=\"http://www.w3.org/1998/Math/MathML\"><mrow>").Append(math).Append("</mrow></math> ");
+        }
+
+        html.Append("<p class=\"dl-note\">").Append(Escape(block.Items[0])).Append("</p></div>\n");
     }
 
     private void Sign(IReadOnlyList<string> items)

@@ -32,6 +32,9 @@ internal static class MarkdownRendering
                 case ReportBlockKind.Numbered:
                     List(text, block.Items, k => (k + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + ". ");
                     break;
+                case ReportBlockKind.Step:
+                    text.Append(Escape(block.Text)).Append("  \n").Append(Escape(block.Items[0])).Append("\n\n");
+                    break;
                 case ReportBlockKind.Sign:
                     List(text, block.Items, k => "\\_\\_\\_\\_\\_\\_\\_\\_ ");
                     break;

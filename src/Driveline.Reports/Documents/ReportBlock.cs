@@ -30,6 +30,9 @@ internal sealed class ReportBlock
     /// <summary>The rows of a table, heads first. Numbers stand in every column but the first.</summary>
     public IReadOnlyList<string[]> Rows { get; }
 
+    /// <summary>The insides of the MathML elements of a step.</summary>
+    public IReadOnlyList<string> Math { get; private set; } = [];
+
     /// <summary>Draws a picture for a page, in a frame.</summary>
     public Func<PictureFrame, string>? Drawn { get; private set; }
 
@@ -56,8 +59,16 @@ internal sealed class ReportBlock
     public static ReportBlock Table(IEnumerable<string[]> rows) =>
         new(ReportBlockKind.Table, string.Empty, [], [.. rows.Select(row => Array.ConvertAll(row, CleanText.Line))]);
 
+    /// <summary>One step of a worked sum.</summary>
+    public static ReportBlock Step(Sheets.WorkedStep step) =>
+        new(ReportBlockKind.Step, CleanText.Line(step.Plain), [CleanText.Line(step.Clause)], []) { Math = step.Math };
+
     /// <summary>Lines to sign on, each with what belongs there.</summary>
     public static ReportBlock Sign(IEnumerable<string> items) => Of(ReportBlockKind.Sign, items);
+
+    /// <summary>A picture with its caption where enough is known to draw it; else nothing.</summary>
+    public static IEnumerable<ReportBlock> PictureIf(Func<PictureFrame, IPicture?> drawing) =>
+        drawing(PictureFrame.Wide) is { } known ? [Picture(known.Description, frame => SvgDocument.Fragment(drawing(frame)!))] : [];
 
     /// <summary>A picture with its caption.</summary>
     public static ReportBlock Picture(string caption, Func<PictureFrame, string> drawn) =>

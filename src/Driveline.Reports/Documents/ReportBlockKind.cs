@@ -32,4 +32,7 @@ internal enum ReportBlockKind
 
     /// <summary>Lines to sign on.</summary>
     Sign,
+
+    /// <summary>One step of a worked sum.</summary>
+    Step,
 }

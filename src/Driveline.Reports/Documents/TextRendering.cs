@@ -48,6 +48,10 @@ internal static class TextRendering
 
                     text.Append('\n');
                     break;
+                case ReportBlockKind.Step:
+                    Wrap(text, block.Text, string.Empty, "    ");
+                    Wrap(text, block.Items[0], "    ", "    ");
+                    break;
                 case ReportBlockKind.Sign:
                     foreach (string item in block.Items)
                     {

@@ -6,7 +6,7 @@ using Driveline.Reports.Verdicts;
 namespace Driveline.Reports.Ladders;
 
 /// <summary>Lays the picture out: title, one row a torque with its words and its bar, axis, key.</summary>
-internal sealed class LadderDrawing
+internal sealed class LadderDrawing : IPicture
 {
     private const double AxisHeight = 60;
 
@@ -22,31 +22,50 @@ internal sealed class LadderDrawing
     private readonly LadderBars bars;
     private readonly PictureKey key;
 
-    public LadderDrawing(ProtectionVerdict verdict, ReportOptions options, PictureFrame frame)
+    private LadderDrawing(
+        Phrase phrase, PictureFrame frame, string? title, string headline, LeadTone tone, string[] answers,
+        IReadOnlyList<LadderRow> rows, IReadOnlyList<LadderRow> gaps)
     {
+        this.phrase = phrase;
         this.frame = frame;
-        phrase = new Phrase(options.Texts, options.Units);
-        title = options.Title is null ? null : CleanText.Title(options.Title);
-        Title = AnswerSentences.Headline(verdict, phrase);
-        headline = frame.HasHeadline ? TextWidths.Lines(Title, frame.Inner, frame.Headline, true) : [];
-        tone = LeadTones.Of(verdict);
-        answers = frame.HasHeadline ? AnswersOf(verdict) : [];
-        IReadOnlyList<LadderRow> rows = LadderRows.Of(verdict, phrase);
-        gaps = LadderGaps.Of(verdict, phrase);
+        this.title = title;
+        Title = headline;
+        this.headline = headline.Length > 0 ? TextWidths.Lines(headline, frame.Inner, frame.Headline, true) : [];
+        this.tone = tone;
+        this.answers = [.. answers.SelectMany(a => TextWidths.Lines(a, frame.Inner, frame.Name, false))];
+        this.gaps = gaps;
         layout = new LadderLayout(frame, [.. rows, .. gaps]);
         scale = new LadderScale(rows, layout.BarsLeft, layout.BarsRight);
         bars = new LadderBars(phrase, layout, scale);
         key = KeyOf();
     }
 
+    /// <summary>The ladder of a verdict; without its headline where a page has said it.</summary>
+    public static LadderDrawing Of(ProtectionVerdict verdict, ReportOptions options, PictureFrame frame)
+    {
+        var phrase = new Phrase(options.Texts, options.Units);
+        return new LadderDrawing(
+            phrase, frame, options.Title is null ? null : CleanText.Title(options.Title), AnswerSentences.Headline(verdict, phrase),
+            LeadTones.Of(verdict), AnswersOf(verdict, phrase, frame), LadderRows.Of(verdict, phrase), LadderGaps.Of(verdict, phrase));
+    }
+
+    /// <summary>Any rows under a sentence.</summary>
+    public static LadderDrawing Of(
+        string headline, LeadTone tone, IReadOnlyList<LadderRow> rows, ReportOptions options, PictureFrame frame) => new(
+        new Phrase(options.Texts, options.Units), frame, null, headline, tone, [], rows, []);
+
     /// <summary>What the picture says, for those who cannot see it.</summary>
     public string Title { get; }
 
     public string Description => phrase.Of("ladder.description");
 
+    public double Width => frame.Width;
+
     public double Height => Math.Ceiling(RowsTop + layout.Height + AxisHeight + key.Height + 16);
 
-    private double HeadlineHeight => headline.Count * SvgCanvas.LineHeight(frame.Headline);
+    private bool HasHeadline => frame.HasHeadline || gaps.Count == 0;
+
+    private double HeadlineHeight => !HasHeadline ? 0 : headline.Count * SvgCanvas.LineHeight(frame.Headline);
 
     private double RowsTop => frame.Margin + (title is null ? 0 : 24) + HeadlineHeight
         + (answers.Length * SvgCanvas.LineHeight(frame.Name)) + (frame.HasHeadline ? 26 : 0);
@@ -60,13 +79,12 @@ internal sealed class LadderDrawing
             y += 24;
         }
 
-        if (headline.Count > 0)
+        if (HasHeadline && headline.Count > 0)
         {
             canvas.Box(frame.Margin / 3, y, frame.Margin / 3, HeadlineHeight, SvgPalette.Of(tone), SvgInk.None, 0);
+            y += canvas.Column(frame.Margin, y, headline, frame.Headline, SvgInk.Ink, true);
+            canvas.Column(frame.Margin, y + 6, answers, frame.Name, SvgInk.Ink, false);
         }
-
-        y += canvas.Column(frame.Margin, y, headline, frame.Headline, SvgInk.Ink, true);
-        canvas.Column(frame.Margin, y + 6, answers, frame.Name, SvgInk.Ink, false);
 
         double top = RowsTop;
         double bottom = top + layout.Height;
@@ -74,7 +92,7 @@ internal sealed class LadderDrawing
         DrawAxis(canvas, top, bottom);
         foreach (LadderPlace place in layout.Places)
         {
-            if (ReferenceEquals(place.Row, gaps[0]))
+            if (gaps.Count > 0 && ReferenceEquals(place.Row, gaps[0]))
             {
                 canvas.Line(frame.Margin, top + place.Top, frame.Width - frame.Margin, top + place.Top, SvgInk.Faint, 1);
             }
@@ -85,12 +103,12 @@ internal sealed class LadderDrawing
         key.Draw(canvas, bottom + AxisHeight);
     }
 
-    private string[] AnswersOf(ProtectionVerdict verdict)
+    private static string[] AnswersOf(ProtectionVerdict verdict, Phrase phrase, PictureFrame frame)
     {
         string guards = phrase.Of("report.guards") + " " + phrase.Of("answer." + verdict.Guards) + ".";
         string quiet = phrase.Of("report.quiet") + " " + phrase.Of("answer." + verdict.Quiet) + ".";
-        return TextWidths.Of(guards + "   " + quiet, frame.Name, false) <= frame.Inner ? [guards + " \u00A0 " + quiet]
-            : [.. TextWidths.Lines(guards, frame.Inner, frame.Name, false), .. TextWidths.Lines(quiet, frame.Inner, frame.Name, false)];
+        string both = guards + " \u00A0 " + quiet;
+        return TextWidths.Of(both, frame.Name, false) <= frame.Inner ? [both] : [guards, quiet];
     }
 
     private void DrawColumns(SvgCanvas canvas, double top, double bottom)

@@ -38,7 +38,7 @@ internal sealed class PictureFrame
     public double Detail => IsNarrow ? 13 : 14;
 
     /// <summary>Numbers at an axis, the key.</summary>
-    public double Small => IsNarrow ? 12 : 13;
+    public double Small => IsNarrow ? 12.5 : 13;
 
     /// <summary>The frame of a width that a caller asked for.</summary>
     public static PictureFrame Of(double width) => new(width, hasHeadline: true);

@@ -16,6 +16,14 @@ internal static class SvgDocument
     public static string Fragment(double width, double height, string title, string description, Action<SvgCanvas> draw) =>
         Element(width, height, title, description, draw, string.Empty, string.Empty);
 
+    /// <summary>A picture with a font of its own, that follows the reader's dark screen.</summary>
+    public static string Whole(IPicture picture) =>
+        Whole(picture.Width, picture.Height, picture.Title, picture.Description, picture.Draw);
+
+    /// <summary>A picture in the font and the colour scheme of the page around it.</summary>
+    public static string Fragment(IPicture picture) =>
+        Fragment(picture.Width, picture.Height, picture.Title, picture.Description, picture.Draw);
+
     private static string Element(
         double width, double height, string title, string description, Action<SvgCanvas> draw, string font, string style)
     {

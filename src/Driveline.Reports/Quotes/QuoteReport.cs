@@ -14,7 +14,7 @@ internal static class QuoteReport
 {
     public static IReadOnlyList<ReportBlock> Of(BoltChoice choice, StockFile? file, QuoteTerms terms, ReportOptions options)
     {
-        var phrase = new Phrase(Texts.In(options.Language), options.Units);
+        var phrase = new Phrase(options.Texts, options.Units);
         var offer = new QuoteOffer(choice, terms.Sku);
         var blocks = new List<ReportBlock>();
         if (options.Title is { } title)

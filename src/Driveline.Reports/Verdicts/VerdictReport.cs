@@ -52,6 +52,12 @@ internal static class VerdictReport
         }
 
         GradeSentences.Add(verdict, phrase, blocks);
+        blocks.AddRange(ReportBlock.PictureIf(f => BoltPicture.GradesDrawing(verdict, options, f)));
+        foreach (Chains.ShearBoltDevice bolt in verdict.Question.Chain.Devices.OfType<Chains.ShearBoltDevice>())
+        {
+            blocks.AddRange(ReportBlock.PictureIf(f => BoltPicture.PlanesDrawing(bolt, options, f)));
+        }
+
         AddFindings(verdict, phrase, blocks);
         blocks.Add(ReportBlock.Heading(phrase.Of("report.measure")));
         blocks.Add(measurements.Count > 0

@@ -70,7 +70,8 @@ public class StockFileTests
     public void Tag_OfACaller_ComesBackWithTheBolt()
     {
         object mine = new();
-        StockItem item = StockItem.Of(Driveline.Fasteners.ScrewThread.Parse("M8"), Driveline.Fasteners.BoltGrade.Parse("8.8")).WithTag(mine);
+        StockItem item = StockItem.Of(
+            Driveline.Fasteners.ScrewThread.Parse("M8"), Driveline.Fasteners.BoltGrade.Parse("8.8")).WithTag(mine);
         Assert.Same(mine, BoltChoice.For(Bench.Question(3000, 300), ChoiceTerms.Default.WithStock(StockList.Of(item))).Choices[0].Item.Tag);
     }
 

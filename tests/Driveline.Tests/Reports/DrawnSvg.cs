@@ -22,7 +22,7 @@ internal sealed class DrawnSvg
     public IEnumerable<(double X, double Y)[]> Curves(string ink) => shapes
         .Where(e => e.Name.LocalName == "polyline" && HasClass(e, "dl-s-" + ink))
         .Select(e => Points(e.Attribute("points")!.Value))
-        .Where(points => points[^1].X - points[0].X > 100);
+        .Where(points => Math.Abs(points[^1].X - points[0].X) > 100);
 
     /// <summary>The straight line through the printed numbers of an axis: from a pixel back to a value.</summary>
     public static Func<double, double> Axis(IEnumerable<(double Pixel, double Value)> ticks)

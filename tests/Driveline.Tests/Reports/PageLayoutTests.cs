@@ -105,7 +105,8 @@ public class PageLayoutTests
     [InlineData("nothing known", "careful")]
     [InlineData("too strong", "bad")]
     public void Page_Lead_HasTheColourOfTheVerdict(string name, string tone) =>
-        Assert.Contains("<p class=\"dl-lead dl-" + tone + "\"><strong class=\"dl-word\">", VerdictHtml.Of(All[name]), StringComparison.Ordinal);
+        Assert.Contains("<p class=\"dl-lead dl-" + tone + "\"><strong class=\"dl-word\">", VerdictHtml.Of(All[name]),
+            StringComparison.Ordinal);
 
     private static int Count(string text, string part) => text.Split(part).Length - 1;
 

@@ -24,7 +24,8 @@ public class QuoteTests
     public void Quote_OfTheManualsBolt_AddsUpToTheCent()
     {
         string page = QuoteHtml.Of(
-            ChoiceOf("thornbeck-bolt-right"), Stock, QuoteTerms.Default.WithQuantity(3).WithLabour(45.5m).WithValidUntil("31 December 2026"),
+            ChoiceOf("thornbeck-bolt-right"), Stock,
+            QuoteTerms.Default.WithQuantity(3).WithLabour(45.5m).WithValidUntil("31 December 2026"),
             ReportOptions.Default.WithTitle("cutter"));
         Assert.Contains("3/8-16 UNC SAE 5 (B-0302)", page, StringComparison.Ordinal);
         Assert.Contains(">0.78\u00A0USD<", page, StringComparison.Ordinal);     // 0.775: half a cent up

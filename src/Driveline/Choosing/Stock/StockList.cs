@@ -29,11 +29,11 @@ public sealed class StockList
     public Basis Basis { get; }
 
     /// <summary>The caller's own bolts; a list may be empty.</summary>
-    /// <exception cref="ArgumentException">A bolt is missing (null) or stands in the list twice with nothing to tell both apart.</exception>
+    /// <exception cref="ArgumentException">A bolt is missing (null) or stands twice with nothing to tell both apart.</exception>
     public static StockList Of(params StockItem[] items) => Of((IReadOnlyList<StockItem>)Guard.NotNull(items, nameof(items)));
 
     /// <summary>The caller's own bolts; a list may be empty.</summary>
-    /// <exception cref="ArgumentException">A bolt is missing (null) or stands in the list twice with nothing to tell both apart.</exception>
+    /// <exception cref="ArgumentException">A bolt is missing (null) or stands twice with nothing to tell both apart.</exception>
     public static StockList Of(IReadOnlyList<StockItem> items)
     {
         Guard.NotNull(items, nameof(items));

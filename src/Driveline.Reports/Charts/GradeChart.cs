@@ -1,0 +1,48 @@
+using Driveline.Protection;
+using Driveline.Quantities;
+using Driveline.Reports.Ladders;
+using Driveline.Reports.Pictures;
+using Driveline.Reports.Verdicts;
+using Driveline.Wording;
+
+namespace Driveline.Reports.Charts;
+
+/// <summary>The grades that go into the one hole, beside what the work asks and what the part most at risk takes.</summary>
+internal static class GradeChart
+{
+    public static LadderDrawing? Of(ProtectionVerdict verdict, ReportOptions options, PictureFrame frame)
+    {
+        IReadOnlyList<NeighbourGrade> grades = verdict.NeighbourGrades;
+        if (grades.Count == 0 || CriticalChecks.Device(verdict)?.TripAtPto is not { } fitted)
+        {
+            return null;
+        }
+
+        var phrase = new Phrase(options.Texts, options.Units);
+        var rows = new List<LadderRow>();
+        if (verdict.WorkPeak is { } work)
+        {
+            rows.Add(Row(LadderRowKind.Work, phrase.Of("rung.Work"), work, phrase));
+        }
+
+        rows.AddRange(grades.Where(g => !g.IsStronger && g.Trip is not null).Select(g => Grade(g, phrase)));
+        rows.Add(Row(LadderRowKind.Device, phrase.Of("picture.grade.fitted"), fitted, phrase));
+        rows.AddRange(grades.Where(g => g.IsStronger && g.Trip is not null).Select(g => Grade(g, phrase)));
+        if (CriticalChecks.Part(verdict) is { DamagedAtPto: { } damaged } part)
+        {
+            rows.Add(Row(LadderRowKind.Part, PartNames.Capital(part.Part, verdict, phrase), damaged, phrase));
+        }
+
+        return LadderDrawing.Of(phrase.Of("picture.grade.lead"), LeadTones.Of(verdict), rows, options, frame);
+    }
+
+    private static LadderRow Grade(NeighbourGrade grade, Phrase phrase) => Row(
+        LadderRowKind.Device,
+        grade.Grade + " (" + phrase.Of(grade.IsSpecified ? "report.grades.manuals" : grade.IsStronger ? "report.grades.stronger"
+            : "report.grades.weaker") + ")",
+        grade.Trip!, phrase);
+
+    private static LadderRow Row(LadderRowKind kind, string name, TorqueBand torque, Phrase phrase) => LadderRow.Band(
+        kind, name, BandWords.Of(torque, phrase), LadderRows.Shown(torque.Low, phrase), LadderRows.Shown(torque.Expected, phrase),
+        LadderRows.Shown(torque.High, phrase));
+}
