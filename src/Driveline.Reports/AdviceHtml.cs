@@ -1,5 +1,6 @@
 using Driveline.Advice;
 using Driveline.Chains;
+using Driveline.Reports.Charts;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Letters;
 using Driveline.Wording;

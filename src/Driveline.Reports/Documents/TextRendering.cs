@@ -49,8 +49,8 @@ internal static class TextRendering
                     text.Append('\n');
                     break;
                 case ReportBlockKind.Step:
-                    Wrap(text, block.Text, string.Empty, "    ");
-                    Wrap(text, block.Items[0], "    ", "    ");
+                    Wrap(text, block.Text, string.Empty, "    ", width);
+                    Wrap(text, block.Items[0], "    ", "    ", width);
                     break;
                 case ReportBlockKind.Sign:
                     foreach (string item in block.Items)

@@ -7,6 +7,7 @@ using Driveline.Clutches;
 using Driveline.Provenance;
 using Driveline.Quantities;
 using Driveline.Reports;
+using Driveline.Reports.Charts;
 using Driveline.Reports.Pictures;
 using Driveline.Tests.Cases;
 using Driveline.Wording;

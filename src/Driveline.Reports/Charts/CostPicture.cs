@@ -1,8 +1,7 @@
 using Driveline.Advice;
-using Driveline.Reports.Charts;
 using Driveline.Reports.Pictures;
 
-namespace Driveline.Reports;
+namespace Driveline.Reports.Charts;
 
 /// <summary>What an owner's options cost over the years, as a picture.</summary>
 /// <remarks>Title and description say what is drawn; classes begin with "dl-"; below 640 px the layout is that of a phone.</remarks>
