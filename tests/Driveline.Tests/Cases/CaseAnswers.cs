@@ -19,6 +19,8 @@ internal sealed class CaseAnswers
     {
         WorkMeter meter = runs.Meter();
         var asked = new Lazy<CaseQuestion>(() => CaseQuestion.Of(mapped, meter));
+        var simulated = new Lazy<CaseSimulation>(() => CaseSimulation.Of(
+            mapped, file.IsStated("strike") ? SimulatedEvent.Strike : SimulatedEvent.Engagement, meter));
         answers =
         [
             .. new Action<Stream>[]
@@ -28,8 +30,8 @@ internal sealed class CaseAnswers
                 json => Choice(file, mapped.Stated!, json),
                 json => Advice(mapped, asked.Value, meter, json),
                 json => Watched(file, json),
-                json => SimulationJson.Of(CaseSimulation.Of(
-                    mapped, file.IsStated("strike") ? SimulatedEvent.Strike : SimulatedEvent.Engagement, meter)).Write(json),
+                json => Loads(simulated.Value, json),
+                json => SimulationJson.Of(simulated.Value).Write(json),
             }.Select(write => new Lazy<string>(() => Text(write))),
         ];
     }
@@ -60,6 +62,16 @@ internal sealed class CaseAnswers
         if (CaseAdvice.Of(mapped, asked, verdict, meter).Advice is { } advice)
         {
             AdviceJson.Of(advice).Write(json);
+        }
+    }
+
+    // What the parts carry; the span of what nobody stated costs many runs more.
+    private static void Loads(CaseSimulation simulation, Stream json)
+    {
+        using var text = new StreamWriter(json);
+        foreach (SimulatedLoad load in simulation.Check?.Loads ?? [])
+        {
+            text.WriteLine(load + " " + load.WithProtection + " " + load.WithoutProtection);
         }
     }
 

@@ -54,8 +54,8 @@ public class CheckedByHandMotionTests
     [Fact]
     public void SuddenBite_OfAClutchThatPasses1100_SwingsALittleAboveIt()
     {
-        // What lies before the tube, 0.02 + 0.006 kg·m², on 8151 N·m/rad (tube and blade shaft in a row): ω = 560 rad/s. A torque that rises
-        // in 20 ms leaves a swing of 1100 · |sin(ωτ/2)|/(ωτ/2) = 1100 · 0.631/5.60 = 124 N·m without damping: 1100 to 1224.
+        // What lies before the tube, 0.02 + 0.006 kg·m², on 8151 N·m/rad (tube and blade shaft in a row): ω = 560 rad/s. A torque that
+        // rises in 20 ms leaves a swing of 1100 · |sin(ωτ/2)|/(ωτ/2) = 1100 · 0.631/5.60 = 124 N·m without damping: 1100 to 1224.
         CaseFile bite = DemoCases.Read("ravensmoor-clutch-dropped-in").With("tractor.ptoClutch.capacity", "\"1100 N.m\"").Case!;
         CaseSimulation run = CaseSimulation.Of(bite);
         SimulatedLoad tube = run.Check!.Loads.Single(l => l.Element.Name == "drive tube");

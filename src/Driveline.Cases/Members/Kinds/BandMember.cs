@@ -12,14 +12,7 @@ namespace Driveline.Cases.Members;
 internal sealed class BandMember<T> : ReferenceMember<T>
     where T : QuantityBand
 {
-    private const string Unbounded = "unbounded";
-    private static readonly Basis Case = Basis.Given("the case");
     private static readonly Basis Middle = Basis.CommonPractice("middle of the stated low and high");
-    private const string Source = "source";
-    private const int LongestSource = 200;
-    private static readonly string[] Ends = ["low", "expected", "high"];
-    private static readonly string[] Names = [.. Ends, Source];
-    private static readonly TextValue SourceText = new(LongestSource);
 
     private readonly QuantityValue quantity;
     private readonly Func<Band, BandBasis, T> create;
@@ -43,12 +36,12 @@ internal sealed class BandMember<T> : ReferenceMember<T>
     {
         if (reader.TokenType != JsonTokenType.StartObject)
         {
-            return quantity.Read(ref reader, walk) is double si ? create(Band.Exactly(si), BandBasis.Of(Case)) : null;
+            return quantity.Read(ref reader, walk) is double si ? create(Band.Exactly(si), BandBasis.Of(BandObject.Case)) : null;
         }
 
         long offset = reader.TokenStartIndex;
         double?[] ends = [null, null, null];
-        bool isGood = ReadEnds(ref reader, walk, ends, out bool isLowStated, out Basis basis);
+        bool isGood = BandObject.Read(ref reader, walk, quantity, ends, out bool isLowStated, out Basis basis);
         if (!isLowStated)
         {
             walk.Error(
@@ -68,30 +61,30 @@ internal sealed class BandMember<T> : ReferenceMember<T>
         var band = (QuantityBand)value;
         Band si = band.SiBand;
         Basis source = band.Basis.Low;
-        if (si.Low.Equals(si.High) && source.Equals(Case))
+        if (si.Low.Equals(si.High) && source.Equals(BandObject.Case))
         {
             quantity.Write(writer, si.Low);
             return;
         }
 
         writer.WriteStartObject();
-        writer.WritePropertyName(Ends[0]);
+        writer.WritePropertyName(BandObject.Ends[0]);
         quantity.Write(writer, si.Low);
         if (si.HasExpected && !band.Basis.Expected.Equals(Middle))
         {
-            writer.WritePropertyName(Ends[1]);
+            writer.WritePropertyName(BandObject.Ends[1]);
             quantity.Write(writer, si.Expected);
         }
 
         if (si.IsBounded)
         {
-            writer.WritePropertyName(Ends[2]);
+            writer.WritePropertyName(BandObject.Ends[2]);
             quantity.Write(writer, si.High);
         }
 
-        if (!source.Equals(Case))
+        if (!source.Equals(BandObject.Case))
         {
-            writer.WriteString(Source, source.Document);
+            writer.WriteString(BandObject.Source, source.Document);
         }
 
         writer.WriteEndObject();
@@ -106,19 +99,19 @@ internal sealed class BandMember<T> : ReferenceMember<T>
         writer.WriteStartObject();
         writer.WriteString("type", "object");
         writer.WriteStartObject("properties");
-        foreach (string end in Ends)
+        foreach (string end in BandObject.Ends)
         {
             writer.WriteStartObject(end);
-            quantity.WriteSchema(writer, end == Ends[0] ? string.Empty : Unbounded);
+            quantity.WriteSchema(writer, end == BandObject.Ends[0] ? string.Empty : BandObject.Unbounded);
             writer.WriteEndObject();
         }
 
-        writer.WriteStartObject(Source);
-        SourceText.WriteSchema(writer);
+        writer.WriteStartObject(BandObject.Source);
+        BandObject.SourceText.WriteSchema(writer);
         writer.WriteEndObject();
         writer.WriteEndObject();
         writer.WriteStartArray("required");
-        writer.WriteStringValue(Ends[0]);
+        writer.WriteStringValue(BandObject.Ends[0]);
         writer.WriteEndArray();
         writer.WriteBoolean("additionalProperties", false);
         writer.WriteEndObject();
@@ -126,63 +119,6 @@ internal sealed class BandMember<T> : ReferenceMember<T>
     }
 
     private static BandBasis BasisOfMiddle(Basis basis) => new(basis, Middle, basis, BandEnd.Limit, BandEnd.Limit);
-
-    private bool ReadEnds(ref Utf8JsonReader reader, CaseWalk walk, double?[] ends, out bool isLowStated, out Basis basis)
-    {
-        bool isGood = true;
-        basis = Case;
-        int stated = 0;
-        while (!walk.IsFull && reader.Read() && reader.TokenType != JsonTokenType.EndObject)
-        {
-            long offset = reader.TokenStartIndex;
-            int end = EndAt(ref reader);
-            string? name = end < 0 ? CaseWalk.TextOrNull(ref reader) : Names[end];
-            reader.Read();
-            walk.Enter(name ?? "?");
-            if (end < 0 || (stated & (1 << end)) != 0)
-            {
-                isGood = false;
-                UnknownMember.Report(walk, offset, name, end >= 0, "a band", Names);
-                reader.Skip();
-            }
-            else if (end == Ends.Length)
-            {
-                stated |= 1 << end;
-                string? source = SourceText.Read(ref reader, walk);
-                isGood &= source is not null;
-                basis = source is null ? Case : Basis.Given(source);
-            }
-            else
-            {
-                stated |= 1 << end;
-                ends[end] = ReadEnd(ref reader, walk, end);
-                isGood &= ends[end] is not null;
-            }
-
-            walk.Leave();
-        }
-
-        isLowStated = (stated & 1) != 0;
-        return isGood;
-    }
-
-    private static int EndAt(ref Utf8JsonReader reader)
-    {
-        for (int end = 0; end < Names.Length; end++)
-        {
-            if (CaseWalk.IsText(ref reader, Names[end]))
-            {
-                return end;
-            }
-        }
-
-        return -1;
-    }
-
-    private double? ReadEnd(ref Utf8JsonReader reader, CaseWalk walk, int end) =>
-        end > 0 && reader.TokenType == JsonTokenType.String && CaseWalk.IsText(ref reader, Unbounded)
-            ? double.PositiveInfinity
-            : (double?)quantity.Read(ref reader, walk);
 
     private T? Assemble(double?[] ends, Basis basis, long offset, CaseWalk walk)
     {
@@ -207,5 +143,5 @@ internal sealed class BandMember<T> : ReferenceMember<T>
         return null;
     }
 
-    private string Shown(double si) => double.IsPositiveInfinity(si) ? Unbounded : QuantityText.Format(si, quantity.Range.Dimension);
+    private string Shown(double si) => double.IsPositiveInfinity(si) ? BandObject.Unbounded : QuantityText.Format(si, quantity.Range.Dimension);
 }
