@@ -14,10 +14,7 @@ internal sealed class MembersThatCount
 
     private static IEnumerable<string> Demos => DemoCases.Names.Except(RemovalLaw.Simulated).Concat(RemovalLaw.Simulated);
 
-    public bool Counts(MemberTable table, Member member) => Demos.SelectMany(name => Stated(name, table, member))
-        .Concat(Demos.SelectMany(name => Made(name, table, member)))
-        .Take(Most)
-        .Any(pair => pair.Without != pair.With && Differ(pair.Without, pair.With));
+    public bool Counts(MemberTable table, Member member) => Counts(table, member, false) || Counts(table, member, true);
 
     /// <summary>True when facts that hold the member, put at a place of a demo, answer otherwise than without it.</summary>
     public bool CountsIn(string demo, string place, string facts, Member member)
@@ -37,15 +34,20 @@ internal sealed class MembersThatCount
         JsonObject holder = Objects(root, CaseFileMembers.Table).First(o => o.Owner.GetPath().StartsWith(
             "$." + place, StringComparison.Ordinal) && o.Table.Members.Contains(member)).Owner;
         holder.Remove(member.Name);
-        return Differ(root.ToJsonString(), with) || Enumerable.Range(0, Samples).Any(seed =>
+        return Differ(root.ToJsonString(), with, true) || Enumerable.Range(0, Samples).Any(seed =>
         {
             holder[member.Name] = CaseGenerator.Sample(new Random(seed), member);
-            return Differ(root.ToJsonString(), with);
+            return Differ(root.ToJsonString(), with, true);
         });
     }
 
-    private bool Differ(string without, string with) =>
-        Answers(without) is { } less && Answers(with) is { } more && less.DifferFrom(more);
+    private bool Counts(MemberTable table, Member member, bool inAll) => Demos.SelectMany(name => Stated(name, table, member))
+        .Concat(Demos.SelectMany(name => Made(name, table, member)))
+        .Take(Most)
+        .Any(pair => pair.Without != pair.With && Differ(pair.Without, pair.With, inAll));
+
+    private bool Differ(string without, string with, bool inAll) =>
+        Answers(without) is { } less && Answers(with) is { } more && less.DifferFrom(more, inAll);
 
     // A case that states the member, and without it or with another value.
     private static IEnumerable<(string Without, string With)> Stated(string name, MemberTable table, Member member)

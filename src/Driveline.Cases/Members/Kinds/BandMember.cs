@@ -30,7 +30,8 @@ internal sealed class BandMember<T> : ReferenceMember<T>
 
     public override string? PermittedWords => quantity.Range.Words;
 
-    public override object? OfSi(double si) => quantity.Range.Contains(si) ? create(Band.Exactly(si), BandBasis.Of(Case)) : null;
+    public override object? OfSi(double si) =>
+        quantity.Range.Contains(si) ? create(Band.Exactly(si), BandBasis.Of(BandObject.Case)) : null;
 
     public override object? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
@@ -143,5 +144,6 @@ internal sealed class BandMember<T> : ReferenceMember<T>
         return null;
     }
 
-    private string Shown(double si) => double.IsPositiveInfinity(si) ? BandObject.Unbounded : QuantityText.Format(si, quantity.Range.Dimension);
+    private string Shown(double si) =>
+        double.IsPositiveInfinity(si) ? BandObject.Unbounded : QuantityText.Format(si, quantity.Range.Dimension);
 }
