@@ -18,7 +18,8 @@ public class ClosedFormTests
         // 250/175 mm run in: r = (125 + 87.5)/2 = 106.25 mm; 2 × 0.35 × 7200 N × 106.25 mm = 535.5 N·m (the example of SlipTorque).
         Study study = Study.Of("t").WithFactors(Factor.Values("mu", 0.35), Factor.Values("f", 7200), Factor.Values("r", 0.10625))
             .WithDesign(Design.Random(13, 1)).WithOutputs(
-                StudyOutput.OfColumns("t", ClosedForm.SlipTorque(2, 0, 1, 0.10625)), StudyOutput.OfColumns("u", ClosedForm.SlipTorque(2, 0, 1, 2)));
+                StudyOutput.OfColumns("t", ClosedForm.SlipTorque(2, 0, 1, 0.10625)),
+                StudyOutput.OfColumns("u", ClosedForm.SlipTorque(2, 0, 1, 2)));
         StudyTable table = Sweep.Run(study).Table!;
         Assert.All(table.Numbers("t").ToArray(), v => Assert.Equal(535.5, v, 1e-9));
         Assert.All(table.Numbers("u").ToArray(), v => Assert.Equal(535.5, v, 1e-9));

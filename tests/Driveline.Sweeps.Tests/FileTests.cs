@@ -133,7 +133,8 @@ public class FileTests
         Sweep.RunTo(study, folder["a.parquet"]);
         await using ParquetReader reader = await ParquetReader.CreateAsync(folder["a.parquet"]);
         Assert.Equal(3, reader.RowGroupCount);
-        Assert.Equal(["row", "x, first", "y", "grade", "sum", "word", "double", "fails", "error"], reader.Schema.DataFields.Select(f => f.Name));
+        Assert.Equal(["row", "x, first", "y", "grade", "sum", "word", "double", "fails", "error"],
+            reader.Schema.DataFields.Select(f => f.Name));
         int at = 0;
         for (int g = 0; g < 3; g++)
         {
@@ -175,7 +176,8 @@ public class FileTests
             Assert.Equal(k.ToString(CultureInfo.InvariantCulture), cells[0]);
             Assert.Equal(table.Numbers("x, first")[k].ToString("G17", CultureInfo.InvariantCulture), cells[1]);
             double sum = table.Numbers("sum")[k];
-            Assert.Equal(double.IsNaN(sum) ? "" : double.IsInfinity(sum) ? "inf" : sum.ToString("G17", CultureInfo.InvariantCulture), cells[4]);
+            Assert.Equal(double.IsNaN(sum) ? "" : double.IsInfinity(sum) ? "inf" : sum.ToString("G17", CultureInfo.InvariantCulture),
+                cells[4]);
             Assert.Equal(table.Words("word")[k] ?? "", cells[5]);
             Assert.Equal(table.ErrorOf(k) ?? "", cells[8]);
         }

@@ -5,7 +5,8 @@ namespace Driveline.Sweeps.Tests;
 public class PhiloxTests
 {
     [Theory]
-    [InlineData(0UL, 0UL, 0u, 0u, 0xe169c58d6627e8d5, 0x9b00dbd8bc57ac4c, "Random123 known answers: philox4x32 10, all bits clear: 6627e8d5 e169c58d bc57ac4c 9b00dbd8")]
+    [InlineData(0UL, 0UL, 0u, 0u, 0xe169c58d6627e8d5, 0x9b00dbd8bc57ac4c,
+        "Random123 known answers: philox4x32 10, all bits clear: 6627e8d5 e169c58d bc57ac4c 9b00dbd8")]
     [InlineData(0xffffffffffffffffUL, 0xffffffffffffffffUL, 0xffffffffu, 0xffffffffu, 0x41c83b0e408f276d, 0x6d5451fda20bc7c6,
         "Random123 known answers: philox4x32 10, all bits set: 408f276d 41c83b0e a20bc7c6 6d5451fd")]
     public void Philox_KnownAnswer_Matches(ulong key, ulong row, uint column, uint stream, ulong first, ulong second, string source)

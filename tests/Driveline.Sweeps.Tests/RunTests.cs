@@ -45,7 +45,8 @@ public class RunTests
     {
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        Assert.ThrowsAny<OperationCanceledException>(() => Sweep.Run(TestStudies.Mixed(1000), SweepOptions.Default.WithThreads(3), stop.Token));
+        Assert.ThrowsAny<OperationCanceledException>(() => Sweep.Run(TestStudies.Mixed(1000), SweepOptions.Default.WithThreads(3),
+            stop.Token));
     }
 
     [Fact]

@@ -7,7 +7,8 @@ public class SensitivityTests
     private const int Points = 1 << 16;
     private const int PointsOfG = 1 << 14;
 
-    private static readonly Lazy<StudyResult> Ishigami = new(() => Sweep.Run(Of(3, StudyOutput.Of("y", u => TestFunctions.Ishigami(u)), Points)));
+    private static readonly Lazy<StudyResult> Ishigami = new(() => Sweep.Run(Of(3, StudyOutput.Of("y", u => TestFunctions.Ishigami(u)),
+        Points)));
     private static readonly double[] A8 = [0, 1, 4.5, 9, 99, 99, 99, 99];
     private static readonly Lazy<StudyResult> G8 = new(() => Sweep.Run(Of(8, StudyOutput.Of("y", u => TestFunctions.G(u, A8)), PointsOfG)));
 
@@ -55,7 +56,8 @@ public class SensitivityTests
     public void Indices_Threads_ChangeNoBit(int threads)
     {
         Study study = Of(3, StudyOutput.Of("y", u => TestFunctions.Ishigami(u)), 500).WithRowsPerGroup(37);
-        string One(int count) => Sweep.Run(study, SweepOptions.Default.WithThreads(count), default).Document().ToJson().Split("\"quantiles\"")[1];
+        string One(int count) => Sweep.Run(study, SweepOptions.Default.WithThreads(count),
+            default).Document().ToJson().Split("\"quantiles\"")[1];
         Assert.Equal(One(1), One(threads));
     }
 

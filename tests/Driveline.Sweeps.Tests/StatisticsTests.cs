@@ -7,7 +7,8 @@ namespace Driveline.Sweeps.Tests;
 public class StatisticsTests
 {
     public static TheoryData<ReferenceRow> Nist => ReferenceTable.Where("clutch", "statistics.csv", r =>
-        (r["quantity"] is "mean" || r["quantity"].StartsWith("sample standard deviation", StringComparison.Ordinal)) && Data(r["name"]) is not null);
+        (r["quantity"] is "mean" || r["quantity"].StartsWith("sample standard deviation",
+            StringComparison.Ordinal)) && Data(r["name"]) is not null);
 
     public static TheoryData<ReferenceRow> Percentiles => ReferenceTable.Where("clutch", "statistics.csv", r =>
         r["name"] == "Lottery" && r["quantity"].Contains("type 7", StringComparison.Ordinal));

@@ -31,29 +31,48 @@ public class StudyReaderTests
     }
 
     [Theory]
-    [InlineData("{ " + Shaft + ", \"uniform\": [\"34 mm\", \"34 mm\"] }", Sobol, "\"assess.verdict\"", "factors[0].uniform", "range is empty")]
-    [InlineData("{ " + Shaft + ", \"uniform\": [\"3 mm\", \"34 mm\"] }", Sobol, "\"assess.verdict\"", "factors[0].uniform[0]", "from 5 mm to 200 mm; got \"3 mm\"")]
-    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 N\", \"34 mm\"] }", Sobol, "\"assess.verdict\"", "factors[0].uniform[0]", "is a force")]
-    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\"] }", Sobol, "\"assess.verdict\"", "factors[0].uniform", "a list of 2 quantities is wanted; got 1")]
-    [InlineData("{ " + Shaft + ", \"normal\": [\"30 mm\", \"0 mm\"] }", Sobol, "\"assess.verdict\"", "factors[0].normal[1]", "standard deviation above 0")]
-    [InlineData("{ " + Shaft + ", \"triangular\": [\"30 mm\", \"40 mm\", \"35 mm\"] }", Sobol, "\"assess.verdict\"", "factors[0].triangular", "within the range")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"34 mm\", \"34 mm\"] }", Sobol, "\"assess.verdict\"", "factors[0].uniform",
+        "range is empty")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"3 mm\", \"34 mm\"] }", Sobol, "\"assess.verdict\"", "factors[0].uniform[0]",
+        "from 5 mm to 200 mm; got \"3 mm\"")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 N\", \"34 mm\"] }", Sobol, "\"assess.verdict\"", "factors[0].uniform[0]",
+        "is a force")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\"] }", Sobol, "\"assess.verdict\"", "factors[0].uniform",
+        "a list of 2 quantities is wanted; got 1")]
+    [InlineData("{ " + Shaft + ", \"normal\": [\"30 mm\", \"0 mm\"] }", Sobol, "\"assess.verdict\"", "factors[0].normal[1]",
+        "standard deviation above 0")]
+    [InlineData("{ " + Shaft + ", \"triangular\": [\"30 mm\", \"40 mm\", \"35 mm\"] }", Sobol, "\"assess.verdict\"",
+        "factors[0].triangular", "within the range")]
     [InlineData("{ " + Shaft + ", \"unifrm\": [1, 2] }", Sobol, "\"assess.verdict\"", "factors[0].unifrm", "did you mean \"uniform\"?")]
     [InlineData("{ " + Shaft + " }", Sobol, "\"assess.verdict\"", "factors[0]", "needs a distribution")]
     [InlineData("{ " + Shaft + ", \"band\": true }", Sobol, "\"assess.verdict\"", "factors[0].band", "must state a band there")]
-    [InlineData("{ " + Shaft + ", \"band\": true, \"values\": [\"30 mm\"] }", Sobol, "\"assess.verdict\"", "factors[0].band", "has one distribution")]
-    [InlineData("{ \"path\": \"driveline[2].shearBolt.grade\", \"values\": [\"SAE 99\"] }", Sobol, "\"assess.verdict\"", "factors[0].values[0]", "not in the SAE J429 data")]
-    [InlineData("{ \"path\": \"driveline[2].shearBolt.grade\", \"uniform\": [1, 2] }", Sobol, "\"assess.verdict\"", "factors[0].uniform", "takes values")]
-    [InlineData("{ \"path\": \"work.stedyPeak\", \"uniform\": [\"30 N.m\", \"34 N.m\"] }", Sobol, "\"assess.verdict\"", "factors[0].path", "did you mean \"steadyPeak\"?")]
-    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }, { " + Shaft + ", \"values\": [\"30 mm\"] }", Sobol, "\"assess.verdict\"", "factors[1].path", "varies already")]
-    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }", Sobol, "\"assess.verdct\"", "outputs[0]", "did you mean \"assess.verdict\"?")]
-    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }", "\"design\": { \"kind\": \"sobl\", \"n\": 16 }", "\"assess.verdict\"", "design.kind", "sobol")]
-    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }", "\"design\": { \"kind\": \"morris\", \"n\": 16, \"levels\": 3 }", "\"assess.verdict\"", "design.levels", "even; got 3")]
-    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }", "\"design\": { \"kind\": \"grid\", \"n\": 16, \"maximin\": true }", "\"assess.verdict\"", "design.maximin", "latinHypercube")]
-    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }", "\"correlation\": [[1, 0.5]], " + Sobol, "\"assess.verdict\"", "correlation", "1 rows of 1 numbers")]
-    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }", "\"sensitivity\": true, \"design\": { \"kind\": \"grid\", \"n\": 4 }", "\"assess.verdict\"", "sensitivity", "design of kind sobol")]
-    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }, { \"path\": \"work.steadyPeak\", \"uniform\": [\"300 N.m\", \"340 N.m\"] }",
+    [InlineData("{ " + Shaft + ", \"band\": true, \"values\": [\"30 mm\"] }", Sobol, "\"assess.verdict\"", "factors[0].band",
+        "has one distribution")]
+    [InlineData("{ \"path\": \"driveline[2].shearBolt.grade\", \"values\": [\"SAE 99\"] }", Sobol, "\"assess.verdict\"",
+        "factors[0].values[0]", "not in the SAE J429 data")]
+    [InlineData("{ \"path\": \"driveline[2].shearBolt.grade\", \"uniform\": [1, 2] }", Sobol, "\"assess.verdict\"", "factors[0].uniform",
+        "takes values")]
+    [InlineData("{ \"path\": \"work.stedyPeak\", \"uniform\": [\"30 N.m\", \"34 N.m\"] }", Sobol, "\"assess.verdict\"", "factors[0].path",
+        "did you mean \"steadyPeak\"?")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }, { " + Shaft + ", \"values\": [\"30 mm\"] }", Sobol,
+        "\"assess.verdict\"", "factors[1].path", "varies already")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }", Sobol, "\"assess.verdct\"", "outputs[0]",
+        "did you mean \"assess.verdict\"?")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }", "\"design\": { \"kind\": \"sobl\", \"n\": 16 }",
+        "\"assess.verdict\"", "design.kind", "sobol")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }", "\"design\": { \"kind\": \"morris\", \"n\": 16, \"levels\": 3 }",
+        "\"assess.verdict\"", "design.levels", "even; got 3")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }",
+        "\"design\": { \"kind\": \"grid\", \"n\": 16, \"maximin\": true }", "\"assess.verdict\"", "design.maximin", "latinHypercube")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }", "\"correlation\": [[1, 0.5]], " + Sobol, "\"assess.verdict\"",
+        "correlation", "1 rows of 1 numbers")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }",
+        "\"sensitivity\": true, \"design\": { \"kind\": \"grid\", \"n\": 4 }", "\"assess.verdict\"", "sensitivity", "design of kind sobol")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }, "
+        + "{ \"path\": \"work.steadyPeak\", \"uniform\": [\"300 N.m\", \"340 N.m\"] }",
         "\"design\": { \"kind\": \"grid\", \"n\": 1000000 }", "\"assess.verdict\"", "design", "1,000,000,000,000 rows")]
-    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }, { \"path\": \"work.steadyPeak\", \"uniform\": [\"300 N.m\", \"340 N.m\"] }",
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }, "
+        + "{ \"path\": \"work.steadyPeak\", \"uniform\": [\"300 N.m\", \"340 N.m\"] }",
         "\"correlation\": [[1, 0.5], [0.5, 1]], \"sensitivity\": true, " + Sobol, "\"assess.verdict\"", "sensitivity", "independent")]
     public void Study_ThatIsBad_SaysWhereAndWhy(string factors, string more, string outputs, string path, string says)
     {

@@ -40,7 +40,8 @@ public class SweepCommandTests
         string study = Small(folder, 64, "\"rowsPerGroup\": 32, ");
         Assert.Equal(0, Run("sweep", study, "--to", folder["a1.csv"], "--shard", "1/2").Code);
         Assert.Equal(0, Run("sweep", study, "--to", folder["a2.csv"], "--shard", "2/2").Code);
-        Assert.Contains("320 rows", Run("merge", folder["a2.csv"], folder["a1.csv"], "--to", folder["a.csv"]).Output, StringComparison.Ordinal);
+        Assert.Contains("320 rows", Run("merge", folder["a2.csv"], folder["a1.csv"], "--to", folder["a.csv"]).Output,
+            StringComparison.Ordinal);
         (int code, string output, _) = Run("sweep", study, "--to", folder["a.csv"], "--resume", "--json", "--out", folder["pictures"]);
         Assert.Equal(0, code);
         using JsonDocument json = JsonDocument.Parse(output);
@@ -52,7 +53,8 @@ public class SweepCommandTests
         Assert.Equal(1, root.GetProperty("shares").GetProperty("assess.verdict").EnumerateObject().Sum(s => s.Value.GetDouble()), 1e-9);
         Assert.Equal(9, root.GetProperty("sensitivity").GetArrayLength());
         Assert.True(root.GetProperty("rowsPerSecond").GetDouble() > 0);
-        Assert.Contains(Directory.GetFiles(folder["pictures"]), f => f.EndsWith("a.assess-guardMargin.tornado.svg", StringComparison.Ordinal));
+        Assert.Contains(Directory.GetFiles(folder["pictures"]), f => f.EndsWith("a.assess-guardMargin.tornado.svg",
+            StringComparison.Ordinal));
     }
 
     [Theory]
@@ -76,7 +78,8 @@ public class SweepCommandTests
     public void Sweep_InALanguage_SaysItInIt(string language, string says)
     {
         using var folder = new TestFolder();
-        Assert.Contains(says, Run("sweep", Small(folder, 4, ""), "--to", folder["a.csv"], "--language", language).Output, StringComparison.Ordinal);
+        Assert.Contains(says, Run("sweep", Small(folder, 4, ""), "--to", folder["a.csv"], "--language", language).Output,
+            StringComparison.Ordinal);
     }
 
     [Theory]

@@ -18,7 +18,8 @@ internal sealed class StudyBenchmarks
     /// <summary>Every row a whole assessment of a case.</summary>
     public Study Cases(int rows) => Study.Of("cases").WithCase(thornbeck)
         .WithFactors(
-            Factor.Uniform("driveline[2].shearBolt.shaftDiameter", 0.031, 0.033), Factor.Triangular("driveline[3].damagedAt", 2200, 2500, 2900),
+            Factor.Uniform("driveline[2].shearBolt.shaftDiameter", 0.031, 0.033), Factor.Triangular("driveline[3].damagedAt", 2200, 2500,
+                2900),
             Factor.Pert("work.steadyPeak", 420, 500, 650))
         .WithDesign(Design.Sobol(rows, 7)).WithRowsPerGroup(256).WithCaseOutputs("assess.verdict", "assess.guardMargin");
 

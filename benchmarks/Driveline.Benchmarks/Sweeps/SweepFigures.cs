@@ -37,7 +37,8 @@ internal static class SweepFigures
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"50,000,000 rows: {result.Elapsed.TotalSeconds:F1} s, {result.Rows / result.Elapsed.TotalSeconds / 1e6:F2} million rows/s, ")
             + string.Create(CultureInfo.InvariantCulture,
-                $"{Environment.WorkingSet >> 20} MiB now, {System.Diagnostics.Process.GetCurrentProcess().PeakWorkingSet64 >> 20} MiB at most"));
+                $"{Environment.WorkingSet >> 20} MiB now, "
+                + $"{System.Diagnostics.Process.GetCurrentProcess().PeakWorkingSet64 >> 20} MiB at most"));
         File.Delete(path);
         Environment.ExitCode = System.Diagnostics.Process.GetCurrentProcess().PeakWorkingSet64 > 300L << 20 ? 1 : 0;
     }

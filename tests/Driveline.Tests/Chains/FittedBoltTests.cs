@@ -26,6 +26,16 @@ public class FittedBoltTests
         Assert.Same(bolt.Device, bolt.Device);
     }
 
+    // Nobody told how it lies: then no shaft is known that its hub or its hole could contradict.
+    [Fact]
+    public void Told_WithoutALayout_TakesAnyHubAndHole()
+    {
+        FittedBolt bolt = FittedBolt.Undated("bolt").With(StatedBolt.OfThread(ScrewThread.Parse("M10")).WithBoltLength(Mm(60)))
+            .WithHubDiameter(Mm(40)).WithHoleDiameter(Mm(45));
+        Assert.Empty(bolt.Conflicts);
+        Assert.Null(bolt.Device.Breakaway);
+    }
+
     [Fact]
     public void Told_WithoutSizeLayoutOrRadius_IsThereButNotIdentified()
     {
