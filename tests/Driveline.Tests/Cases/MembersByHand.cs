@@ -10,6 +10,7 @@ internal static class MembersByHand
     private const string Right = "thornbeck-bolt-right";
     private const string WellSet = "dunmarsh-clutch-well-set";
     private const string DroppedIn = "ravensmoor-clutch-dropped-in";
+    private const string TwoWays = "millbrook-feed-auger";
     private const string Clutch = "driveline[2].slipClutch";
 
     private const string Springy =
@@ -44,6 +45,18 @@ internal static class MembersByHand
     private const string LongTube =
         """{ "stiffness": null, "outerDiameter": "60 mm", "innerDiameter": "50 mm", "length": "1.2 m" }""";
 
+    private const string WeakSide = """{ "driveline": [ { "shaft": "side shaft", "damagedAt": "200 N.m" } ] }""";
+
+    private const string StrongSide = """{ "driveline": [ { "shaft": "side shaft", "damagedAt": "900 N.m" } ] }""";
+
+    private const string Lengths =
+        """{ "planeThrough": null, "boltLength": "70 mm", "threadLength": "15 mm", "gripLength": "50 mm" }""";
+
+    private const string Numbered = """
+        { "shearBolt": { "thread": "M10", "grade": "8.8", "layout": "throughShaft", "shaftDiameter": "35 mm", "partNumber": "77-1" },
+          "specified": { "shearBolt": { "thread": "M10", "grade": "8.8", "partNumber": "77-1" } } }
+        """;
+
     private const string Cam = """{ "shearBolt": null, "cutOut": { "kind": "cam", "trip": "600 N.m", "reengagesBelow": "100 rpm" } }""";
 
     private const string LeakyCam = """{ "shearBolt": null, "cutOut": { "kind": "cam", "trip": "600 N.m", "afterTrip": 0.1 } }""";
@@ -67,6 +80,9 @@ internal static class MembersByHand
         (["strike.stiffness", "strike.damping"], Rock, "strike", Springy),
         (["strike.swing", "strike.swingTorque", "strike.passes"], Rock, "strike", Folding),
         (["element.innerDiameter", "element.material"], Right, "driveline[1]", Tube),
+        (["element.driveline"], TwoWays, "driveline[4]", WeakSide),
+        (["shearBolt.threadLength", "shearBolt.gripLength"], Right, "driveline[2].shearBolt", Lengths),
+        (["shearBolt.partNumber"], TwoWays, "driveline[2]", Numbered),
         (["element.length"], DroppedIn, "driveline[1]", LongTube),
         (["element.cross"], Right, "driveline[0]", """{ "damagedAt": null, "cross": "27 x 74.6 mm" }"""),
         (["cutOut.kind", "cutOut.trip", "cutOut.reengagesBelow"], Rock, "driveline[2]", Cam),
@@ -82,6 +98,9 @@ internal static class MembersByHand
         (["slipClutch.nutTurns"], WellSet, Clutch, """{ "springLength": null, "nutTurns": 4 }"""),
         (["slipClutch.statedTorque"], WellSet, Clutch, StatedOnly),
     ];
+
+    /// <summary>Other facts for a member that no case may lack; null when it may be left out.</summary>
+    public static string? Instead(string member) => member == "element.driveline" ? StrongSide : null;
 
     /// <summary>Where a member counts; null when it needs no help.</summary>
     public static (string Demo, string Place, string Facts)? Find(string member) =>

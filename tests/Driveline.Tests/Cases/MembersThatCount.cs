@@ -16,8 +16,28 @@ internal sealed class MembersThatCount
 
     public bool Counts(MemberTable table, Member member) => Counts(table, member, false) || Counts(table, member, true);
 
-    /// <summary>True when facts that hold the member, put at a place of a demo, answer otherwise than without it.</summary>
+    /// <summary>
+    /// True when facts that hold the member, put at a place of a demo, answer otherwise than without it or with another value.
+    /// </summary>
     public bool CountsIn(string demo, string place, string facts, Member member)
+    {
+        JsonObject root = Put(demo, place, facts);
+        string with = root.ToJsonString();
+        JsonObject holder = Objects(root, CaseFileMembers.Table).First(o => o.Owner.GetPath().StartsWith(
+            "$." + place, StringComparison.Ordinal) && o.Table.Members.Contains(member)).Owner;
+        holder.Remove(member.Name);
+        return Differ(root.ToJsonString(), with, true) || Enumerable.Range(0, Samples).Any(seed =>
+        {
+            holder[member.Name] = CaseGenerator.Sample(new Random(seed), member);
+            return Differ(root.ToJsonString(), with, true);
+        });
+    }
+
+    /// <summary>True when a demo answers otherwise with some facts at a place than with others.</summary>
+    public bool CountsBetween(string demo, string place, string facts, string others) =>
+        Differ(Put(demo, place, facts).ToJsonString(), Put(demo, place, others).ToJsonString(), true);
+
+    private static JsonObject Put(string demo, string place, string facts)
     {
         var root = (JsonObject)JsonNode.Parse(DemoCases.Json(demo))!;
         JsonObject owner = Objects(root, CaseFileMembers.Table).Single(o => o.Owner.GetPath() == "$." + place).Owner;
@@ -30,15 +50,7 @@ internal sealed class MembersThatCount
             }
         }
 
-        string with = root.ToJsonString();
-        JsonObject holder = Objects(root, CaseFileMembers.Table).First(o => o.Owner.GetPath().StartsWith(
-            "$." + place, StringComparison.Ordinal) && o.Table.Members.Contains(member)).Owner;
-        holder.Remove(member.Name);
-        return Differ(root.ToJsonString(), with, true) || Enumerable.Range(0, Samples).Any(seed =>
-        {
-            holder[member.Name] = CaseGenerator.Sample(new Random(seed), member);
-            return Differ(root.ToJsonString(), with, true);
-        });
+        return root;
     }
 
     private bool Counts(MemberTable table, Member member, bool inAll) => Demos.SelectMany(name => Stated(name, table, member))

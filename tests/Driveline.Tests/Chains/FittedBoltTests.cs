@@ -34,6 +34,7 @@ public class FittedBoltTests
             .WithHubDiameter(Mm(40)).WithHoleDiameter(Mm(45));
         Assert.Empty(bolt.Conflicts);
         Assert.Null(bolt.Device.Breakaway);
+        Assert.Null(FittedBolt.Undated("bolt").WithHoleDiameter(Mm(2)).WithYokeEdge(Mm(1.5)).Device.Breakaway);
     }
 
     [Fact]
