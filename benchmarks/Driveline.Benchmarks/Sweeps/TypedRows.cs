@@ -36,7 +36,8 @@ internal sealed class TypedRows
         return (double)ProtectionCheck.Run(question.WithChain(chain)).Headline;
     }
 
-    private static DrivelineChain Chain(ShearBoltDevice device, Part[] before, Part[] behind) => DrivelineChain.Of([.. before, device, .. behind]);
+    private static DrivelineChain Chain(ShearBoltDevice device, Part[] before, Part[] behind) => DrivelineChain.Of([.. before, device,
+        .. behind]);
 
     private ShearBoltDevice Device(double shaftM) => ShearBoltDevice.Of("shear bolt", Joint(bolt, shaftM));
 

@@ -41,7 +41,7 @@ internal sealed class CaseObject : IEquatable<CaseObject>, IToldFacts
     public static CaseObject Unread(MemberTable table, CaseWalk walk, long offset) =>
         new(table, walk.Text, walk.Here(), offset, []);
 
-    /// <summary>What is stated, with room for more facts, in the order of the rows: to be changed and given to <see cref="With"/>.</summary>
+    /// <summary>What is stated, with room for more facts, in the order of the rows: to be changed for <see cref="With"/>.</summary>
     public StatedFact[] StatedWith(IEnumerable<int> slots) =>
     [
         .. stated.Concat(slots.Where(s => IndexOf(s) < 0).Distinct().Select(s => new StatedFact(s, Offset, null))).OrderBy(s => s.Slot),

@@ -153,7 +153,8 @@ public class SameVerdictTests
             .WithPartsComplete(true)
             .WithWork(WorkPeak.Stated(work))
             .WithPeaksPerHour(4000)
-            .WithEngagement(Engagement.Through(PtoClutchKind.HandLever).WithManner(EngagementManner.Gentle).WithCapacity(Nm(800, 900, 1100)))
+            .WithEngagement(Engagement.Through(PtoClutchKind.HandLever).WithManner(EngagementManner.Gentle).WithCapacity(Nm(800, 900,
+                1100)))
             .WithSpecifiedInOrder(
                 [StatedDevice.Of("specified clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Nm(540, 610, 680)), null])
             .WithNotes(PtoTypes.Of(1).Check(Power.FromKilowatts(35))));
