@@ -39,7 +39,8 @@ public sealed partial class FittedBolt
             return null;
         }
 
-        ShearBolt bolt = Placed.Bolt ?? ShearBolt.Pin(Length.FromMillimeters(10), FastenerMaterial.NotKnown);
+        // A bolt of unknown size fills its hole.
+        ShearBolt bolt = Placed.Bolt ?? ShearBolt.Pin(HoleDiameter ?? Length.FromMillimeters(10), FastenerMaterial.NotKnown);
         Length shaft = Length.FromMeters(4 * Math.Max(Si.Meters(bolt.Diameter), HoleDiameter is { } wide ? Si.Meters(wide) : 0));
         ShearBoltJoint joint = Dated(ShearBoltJoint.ThroughShaft(bolt, shaft).Open().WithHub(Hub).WithHoleFit(HoleFit));
         joint = HubFriction is { } friction ? joint.WithHubFriction(friction) : joint;

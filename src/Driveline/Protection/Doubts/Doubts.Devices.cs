@@ -14,8 +14,11 @@ internal static partial class Doubts
             ProtectiveDevice device = check.Device;
             if (device.Breakaway is null)
             {
-                Finding finding = Named(ProtectionFindings.DeviceNotKnown, Severity.Danger, device.Name).WithBecause(Because.At(device));
-                found.Add(Both(finding, Identifying(device), device.Name, double.PositiveInfinity));
+                bool isTold = IsTold(verdict.Question, device);
+                Finding finding = Named(
+                    isTold ? ProtectionFindings.BoltLayoutNotKnown : ProtectionFindings.DeviceNotKnown,
+                    isTold ? Severity.Warning : Severity.Danger, device.Name).WithBecause(Because.At(device));
+                found.Add(Both(finding, isTold ? Measurements.BoltLayout : Identifying(device), device.Name, double.PositiveInfinity));
             }
 
             Band? stated = verdict.Question.Work is { IsAssumed: false } ? check.Work : null;
