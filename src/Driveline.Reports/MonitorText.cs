@@ -2,7 +2,6 @@ using Driveline.Monitoring;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Monitors;
 using Driveline.Reports.Verdicts;
-using Driveline.Wording;
 
 namespace Driveline.Reports;
 

@@ -3,7 +3,6 @@ using Driveline.Clutches;
 using Driveline.Findings;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
-using Driveline.Wording;
 using UnitsNet;
 
 namespace Driveline.Reports.Clutches;

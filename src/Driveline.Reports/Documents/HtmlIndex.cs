@@ -1,6 +1,5 @@
 using System.Text;
 using Driveline.Reports.Verdicts;
-using Driveline.Wording;
 
 namespace Driveline.Reports.Documents;
 

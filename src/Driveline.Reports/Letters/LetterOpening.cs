@@ -2,7 +2,6 @@ using Driveline.Advice;
 using Driveline.Findings;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
-using Driveline.Wording;
 
 namespace Driveline.Reports.Letters;
 

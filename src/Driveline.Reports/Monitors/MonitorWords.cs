@@ -3,7 +3,6 @@ using Driveline.Monitoring;
 using Driveline.Protection;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
-using Driveline.Wording;
 
 namespace Driveline.Reports.Monitors;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Driveline.Wording;
 
 namespace Driveline.Cases.Results;
 
