@@ -20,24 +20,15 @@ internal static class LetterOpening
             Day(head.Date, phrase), Said("letter.reference", head.Reference, phrase),
             Said("letter.machine", head.Machine, phrase), Said("letter.serial", head.Serial, phrase),
         ];
-        if (lines.Any(l => l.Length > 0))
-        {
-            blocks.Add(ReportBlock.Paragraph(string.Join(" ", lines.Where(l => l.Length > 0))));
-        }
-
-        foreach (string line in new[] { Said("letter.to", head.To, phrase), Quoted(head.OwnWords, phrase) }.Where(l => l.Length > 0))
-        {
-            blocks.Add(ReportBlock.Paragraph(line));
-        }
+        Add(string.Join(" ", lines.Where(l => l.Length > 0)), blocks);
+        Add(Said("letter.to", head.To, phrase), blocks);
     }
 
-    public static void Close(LetterHead head, Phrase phrase, List<ReportBlock> blocks)
-    {
-        if (Said("letter.from", head.From, phrase) is { Length: > 0 } signed)
-        {
-            blocks.Add(ReportBlock.Paragraph(signed));
-        }
-    }
+    /// <summary>What the owner wrote: after the word whether the machine may be used, which nothing keeps waiting.</summary>
+    public static void AddOwnWords(LetterHead head, Phrase phrase, List<ReportBlock> blocks) => Add(Quoted(head.OwnWords, phrase), blocks);
+
+    public static void Close(LetterHead head, Phrase phrase, List<ReportBlock> blocks) =>
+        Add(Said("letter.from", head.From, phrase), blocks);
 
     /// <summary>The head of the letter's page: the caller's, and what it leaves out from the letter.</summary>
     public static ReportHead HeadOf(LetterHead letter, ReportOptions options)
@@ -52,6 +43,14 @@ internal static class LetterOpening
             .WithMachine(head.Machine ?? (machine.Length > 0 ? machine : null))
             .WithDate(head.Date ?? (day.Length > 0 ? day.TrimEnd('.') : null))
             .WithNumber(head.Number ?? letter.Reference);
+    }
+
+    private static void Add(string line, List<ReportBlock> blocks)
+    {
+        if (line.Length > 0)
+        {
+            blocks.Add(ReportBlock.Paragraph(line));
+        }
     }
 
     private static string Day(DateTime? date, Phrase phrase) => date is not { } day ? string.Empty

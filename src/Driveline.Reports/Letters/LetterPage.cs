@@ -14,6 +14,7 @@ internal static class LetterPage
     public static void Add(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
     {
         AddStanding(advice.Standing, phrase, blocks);
+        LetterOpening.AddOwnWords(advice.Head, phrase, blocks);
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.do")));
         blocks.Add(ReportBlock.Steps(Steps(advice, phrase)));
         if (CostSentences.InBrief(advice.Costs, phrase) is { } money)

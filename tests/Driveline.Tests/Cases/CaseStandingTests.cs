@@ -29,6 +29,15 @@ public class CaseStandingTests
         Assert.Equal(expected, text.StartsWith("Stop using it", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Letter_WithHeadAndOwnWords_SaysStopBeforeTheWords()
+    {
+        LetterHead head = LetterHead.Empty.WithTo("Ms Oakes").WithOwnWords("It hums along well.");
+        string text = AdviceText.Of(GoodAdvice.Of("thornbeck-seized-hub").WithHead(head), ReportOptions.Default);
+        int stop = text.IndexOf("Stop using it", StringComparison.Ordinal);
+        Assert.InRange(stop, text.IndexOf("Ms Oakes", StringComparison.Ordinal), text.IndexOf("hums along", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("thornbeck-seized-hub", StandingFindings.HubSeized)]
     [InlineData("dunmarsh-clutch-rusted", StandingFindings.ClutchStuck)]
