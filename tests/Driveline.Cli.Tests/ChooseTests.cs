@@ -72,7 +72,7 @@ public class ChooseTests
                 "thread", "grade", "tripTorqueNm", "workMargin", "guardMargin", "tripsPerHour", "passProbability", "isStrongerThanFitted",
                 "isStrongerThanSpecified", "isFitted", "isSpecified", "isLoose", "leavesRoom", "guards", "quiet", "onePeakTripsProbability",
                     "damagedFirstProbability",
-                "fatigueHoursAtLeast", "holeMm", "needsRedrilling", "price", "gradeSteps", "cautions",
+                "fatigueHoursAtLeast", "holeMm", "needsRedrilling", "price", "currency", "sku", "gradeSteps", "cautions",
             ],
             choices[0].EnumerateObject().Select(m => m.Name));
         Assert.Equal(json.RootElement.GetProperty("best").GetString(),
