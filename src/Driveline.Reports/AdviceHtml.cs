@@ -3,7 +3,6 @@ using Driveline.Chains;
 using Driveline.Reports.Charts;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Letters;
-using Driveline.Wording;
 
 namespace Driveline.Reports;
 

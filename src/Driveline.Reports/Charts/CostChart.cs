@@ -3,7 +3,6 @@ using Driveline.Findings;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Pictures;
 using Driveline.Reports.Verdicts;
-using Driveline.Wording;
 
 namespace Driveline.Reports.Charts;
 

@@ -3,7 +3,6 @@ using Driveline.Quantities;
 using Driveline.Reports.Ladders;
 using Driveline.Reports.Pictures;
 using Driveline.Reports.Verdicts;
-using Driveline.Wording;
 
 namespace Driveline.Reports.Charts;
 

@@ -5,7 +5,6 @@ using Driveline.Protection;
 using Driveline.Reports.Choices;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
-using Driveline.Wording;
 
 namespace Driveline.Reports.Quotes;
 

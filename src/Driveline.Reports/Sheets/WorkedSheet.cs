@@ -3,7 +3,6 @@ using Driveline.Protection;
 using Driveline.Provenance;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
-using Driveline.Wording;
 
 namespace Driveline.Reports.Sheets;
 

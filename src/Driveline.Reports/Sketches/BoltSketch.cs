@@ -2,7 +2,6 @@ using Driveline.Findings;
 using Driveline.Reports.Pictures;
 using Driveline.Reports.Verdicts;
 using Driveline.ShearBolts;
-using Driveline.Wording;
 
 namespace Driveline.Reports.Sketches;
 

@@ -1,6 +1,4 @@
-using System.Text;
 using Driveline.Cases;
-using Driveline.Cases.Members;
 
 namespace Driveline.Tests.Cases;
 

@@ -54,7 +54,7 @@ internal sealed class StockCells
 
             if (rows.Count == 0 && ReferenceEquals(heads, Usual))
             {
-                divider = row.IndexOf('\t') >= 0 ? '\t' : row.IndexOf(';') >= 0 ? ';' : ',';
+                divider = row.Contains('\t') ? '\t' : row.Contains(';') ? ';' : ',';
                 string[] names = [.. Cells(row, divider).Select(c => c.ToLowerInvariant())];
                 if (names.Contains("designation"))
                 {
