@@ -39,7 +39,7 @@ public class DoubtTests
         Assert.Equal(1024, above.Parameter("tripExpected")!.Value, 6);
         Assert.Contains(
             "only when blade shaft carries about 1020 N·m", Texts.English.Of(above, DisplayUnits.Metric), StringComparison.Ordinal);
-        Assert.Contains("solo cuando «blade shaft» soporte unos", Texts.Spanish.Of(above, DisplayUnits.Metric), StringComparison.Ordinal);
+        Assert.Contains("solo cuando «blade shaft» soporta unos", Texts.Spanish.Of(above, DisplayUnits.Metric), StringComparison.Ordinal);
     }
 
     [Fact]

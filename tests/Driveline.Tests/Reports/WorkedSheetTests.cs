@@ -98,7 +98,7 @@ public class WorkedSheetTests
     {
         string[] types =
         [
-            .. typeof(CalculationStep).Assembly.GetExportedTypes().Where(t => !typeof(ProtectiveDevice).IsAssignableFrom(t)
+            .. typeof(CalculationStep).Assembly.GetTypes().Where(t => !typeof(ProtectiveDevice).IsAssignableFrom(t)
                 && t.GetMethod("Sheet", Type.EmptyTypes) is { IsStatic: false }).Select(t => t.Name).Order(StringComparer.Ordinal),
         ];
         Assert.Equal(types, Results.Keys.Order(StringComparer.Ordinal));
