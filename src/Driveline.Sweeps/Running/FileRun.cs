@@ -161,7 +161,9 @@ internal sealed class FileRun
             Enumerable.Range(0, slots).Select(_ => new GroupSlot(plan, format.Columns.Length)),
             (_, slot) =>
             {
+                // A group that is told as done outlives a kill.
                 stream.Write(slot.Bytes.Written);
+                stream.Flush();
                 Take(slot);
                 double now = clock.Elapsed.TotalSeconds;
                 if (options.Progress is { } tell && (now - told >= 0.25 || seen.Rows == rows))
