@@ -23,7 +23,7 @@ public static class ClutchPicture
         SettingDrawing(torque, window, manuals, options, null) is { } picture ? SvgDocument.Fragment(picture) : null;
 
     internal static IPicture? SettingDrawing(
-        SlipTorque torque, ClutchWindow? window, TorqueBand? manuals, ReportOptions options, PictureFrame? frame) => 
+        SlipTorque torque, ClutchWindow? window, TorqueBand? manuals, ReportOptions options, PictureFrame? frame) =>
         (torque ?? throw new ArgumentNullException(nameof(torque))).Clutch is { } clutch
             ? SettingChart.Of(torque, clutch, window, manuals, options ?? throw new ArgumentNullException(nameof(options)),
                 frame ?? PictureFrame.Of(options.PictureWidth))

@@ -2,8 +2,8 @@ using System.CommandLine;
 using Driveline.Cases.Questions;
 using Driveline.Cases.Results;
 using Driveline.Chains;
-using Driveline.Clutches;
 using Driveline.Cli.Pages;
+using Driveline.Clutches;
 using UnitsNet;
 
 namespace Driveline.Cli.Commands;

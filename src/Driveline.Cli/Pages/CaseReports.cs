@@ -45,36 +45,36 @@ internal static class CaseReports
 
     public static PageReport Choice(
         CaseInput input, BoltChoice choice, IReadOnlyList<ClutchChoice> settings, ReportOptions options) => new()
-    {
-        Name = input.Name + ".choice",
-        Title = input.Title,
-        Says = () => LeadOf(ChoiceReport.Checked(choice, settings, options)),
-        Text = () => ChoiceText.Of(choice, settings, options),
-        Markdown = () => ChoiceMarkdown.Of(choice, settings, options),
-        Html = () => ChoiceHtml.Of(choice, settings, options),
-    };
+        {
+            Name = input.Name + ".choice",
+            Title = input.Title,
+            Says = () => LeadOf(ChoiceReport.Checked(choice, settings, options)),
+            Text = () => ChoiceText.Of(choice, settings, options),
+            Markdown = () => ChoiceMarkdown.Of(choice, settings, options),
+            Html = () => ChoiceHtml.Of(choice, settings, options),
+        };
 
     public static PageReport Quote(
         CaseInput input, BoltChoice choice, StockFile stock, QuoteTerms terms, ReportOptions options) => new()
-    {
-        Name = input.Name + ".quote",
-        Title = input.Title,
-        Says = () => LeadOf(QuoteReport.Of(choice, stock, terms, options)),
-        Text = () => QuoteHtml.Text(choice, stock, terms, options),
-        Markdown = () => QuoteHtml.Markdown(choice, stock, terms, options),
-        Html = () => QuoteHtml.Of(choice, stock, terms, options),
-    };
+        {
+            Name = input.Name + ".quote",
+            Title = input.Title,
+            Says = () => LeadOf(QuoteReport.Of(choice, stock, terms, options)),
+            Text = () => QuoteHtml.Text(choice, stock, terms, options),
+            Markdown = () => QuoteHtml.Markdown(choice, stock, terms, options),
+            Html = () => QuoteHtml.Of(choice, stock, terms, options),
+        };
 
     public static PageReport Clutch(
         CaseInput input, ClutchReview review, IReadOnlyList<ServiceProcedure> procedures, ReportOptions options) => new()
-    {
-        Name = input.Name + ".clutch",
-        Title = input.Title,
-        Says = () => LeadOf(ClutchReport.Checked(review, procedures, options)),
-        Text = () => ClutchText.Of(review, procedures, options),
-        Markdown = () => ClutchMarkdown.Of(review, procedures, options),
-        Html = () => ClutchHtml.Of(review, procedures, options),
-    };
+        {
+            Name = input.Name + ".clutch",
+            Title = input.Title,
+            Says = () => LeadOf(ClutchReport.Checked(review, procedures, options)),
+            Text = () => ClutchText.Of(review, procedures, options),
+            Markdown = () => ClutchMarkdown.Of(review, procedures, options),
+            Html = () => ClutchHtml.Of(review, procedures, options),
+        };
 
     public static PageReport Simulation(CaseInput input, CaseSimulation run, ReportOptions options)
     {

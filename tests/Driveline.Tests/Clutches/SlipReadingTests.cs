@@ -51,13 +51,19 @@ public class SlipReadingTests
     {
         var reading = new SlipReading
         {
-            Outcome = SlipTestOutcome.Slipped, Torque = Stated, Force = Force.FromNewtons(433), Arm = Length.FromMeters(1.5),
+            Outcome = SlipTestOutcome.Slipped,
+            Torque = Stated,
+            Force = Force.FromNewtons(433),
+            Arm = Length.FromMeters(1.5),
         };
         Assert.Equal(600, reading.On(Day).Running!.SiBand.Expected);
     }
 
     private static SlipReading Lever(SlipTestOutcome outcome, Force? first) => new()
     {
-        Outcome = outcome, Force = Force.FromNewtons(433), BreakawayForce = first, Arm = Length.FromMeters(1.5),
+        Outcome = outcome,
+        Force = Force.FromNewtons(433),
+        BreakawayForce = first,
+        Arm = Length.FromMeters(1.5),
     };
 }

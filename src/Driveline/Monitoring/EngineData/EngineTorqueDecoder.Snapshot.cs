@@ -1,5 +1,5 @@
-using System.Diagnostics.CodeAnalysis;
 using System.Buffers.Binary;
+using System.Diagnostics.CodeAnalysis;
 
 namespace Driveline.Monitoring;
 
