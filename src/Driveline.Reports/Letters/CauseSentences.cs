@@ -23,6 +23,10 @@ internal static class CauseSentences
         .With("probability", QuantityKind.Probability, diagnosis.Causes[0].Probability.Value)
         .With("text", phrase.Of(AdviceCodes.Of(diagnosis.Causes[0].Cause))));
 
+    /// <summary>A fault that somebody has seen, whether or not it is the cause of the trouble.</summary>
+    public static string Seen(LikelyCause seen, Phrase phrase) =>
+        phrase.Of(Phrase.Code("letter.think.seen").With("cause", phrase.Of("cause." + AdviceCodes.InBrief(seen.Cause))));
+
     /// <summary>The likeliest cause, how sure that is, and what else it may be; all in words.</summary>
     public static string InWords(Diagnosis diagnosis, Phrase phrase)
     {
@@ -39,9 +43,7 @@ internal static class CauseSentences
             : "letter.think.perhaps";
         var sentences =
             new List<string> { phrase.Of(Phrase.Code(sure).With("cause", phrase.Of("cause." + AdviceCodes.InBrief(first.Cause)))) };
-        string[] others =
-            [.. diagnosis.Causes.Skip(1).Where(c => c.Cause != Cause.NotKnown && (c.IsSeen || c.Probability.Value >= Possible))
-            .Take(MostOthers).Select(c => phrase.Of("cause." + AdviceCodes.InBrief(c.Cause)))];
+        string[] others = [.. Others(diagnosis).Select(c => phrase.Of("cause." + AdviceCodes.InBrief(c.Cause)))];
         if (others.Length > 0)
         {
             sentences.Add(phrase.Of(Phrase.Code(others.Length == 1 ? "letter.think.or" : "letter.think.orTwo")
@@ -52,6 +54,10 @@ internal static class CauseSentences
             && diagnosis.Pooled.Contains(diagnosis.Causes.First(c => c != first && c.Cause != Cause.NotKnown).Cause);
         return string.Join(" ", isPooled ? [.. sentences, phrase.Of("letter.think.pool")] : sentences);
     }
+
+    /// <summary>True unless a seen fault stands alone: which of several is the cause stays a guess.</summary>
+    public static bool HoldAGuess(Diagnosis diagnosis) =>
+        !diagnosis.IsEnoughKnown || !diagnosis.Causes[0].IsSeen || Others(diagnosis).Any();
 
     /// <summary>
     /// The facts that speak most for the likeliest cause; none that does so weakly, or that only says what is fitted.
@@ -85,6 +91,9 @@ internal static class CauseSentences
         blocks.Add(ReportBlock.Paragraph(
             phrase.Of(Phrase.Code("letter.rest").With("probability", QuantityKind.Probability, Math.Max(0, rest)))));
     }
+
+    private static IEnumerable<LikelyCause> Others(Diagnosis diagnosis) => diagnosis.Causes.Skip(1)
+        .Where(c => c.Cause != Cause.NotKnown && (c.IsSeen || c.Probability.Value >= Possible)).Take(MostOthers);
 
     private static IEnumerable<string> Reasons(string code, IReadOnlyList<Reason> reasons, Phrase phrase) => reasons
         .Where(r => r.Factor is >= Strong or <= 1 / Strong).Take(MostReasons)

@@ -73,11 +73,12 @@ internal static class LetterPage
         }
 
         Remedy[] remedies = [.. Chosen(advice)];
-        if (!isStop && (!advice.Diagnosis.IsEnoughKnown || remedies.Length == 0))
+        if (!isStop && (remedies.Length == 0 || !(advice.Diagnosis.IsEnoughKnown || remedies.Any(r => CuresSeen(r, advice)))))
         {
             yield return phrase.Of(advice.Diagnosis.IsEnoughKnown ? "letter.remedies.none"
-                : IsNothingTold(advice) && advice.Inspection is null ? "letter.do.noSymptom"
-                : "letter.do.nothingYet");
+                : !IsNothingTold(advice) || advice.Inspection is not null ? "letter.do.nothingYet"
+                : advice.Standing.State == StandingState.GoOn ? "letter.do.noSymptom"
+                : "letter.do.noSymptom.withCare");
         }
 
         // What would do is said only where none of the steps does it.
@@ -104,9 +105,13 @@ internal static class LetterPage
         }
     }
 
-    // Before a cause is known a free habit alone.
+    // Before a cause is known what mends a seen fault, and a free habit.
     private static IEnumerable<Remedy> Chosen(OwnerAdvice advice) => advice.Diagnosis.IsEnoughKnown ? advice.Remedies.Take(MostSteps)
-        : advice.Remedies.Where(r => r.IsFreeHabit && r.Code != "remedy.leaveAsIs").Take(1);
+        : advice.Remedies.Where(r => CuresSeen(r, advice)).Take(MostSteps - 1)
+            .Concat(advice.Remedies.Where(r => r.IsFreeHabit && r.Code != "remedy.leaveAsIs").Take(1)).Distinct();
+
+    private static bool CuresSeen(Remedy remedy, OwnerAdvice advice) =>
+        advice.Diagnosis.Causes.Any(c => c.IsSeen && remedy.Cures(c.Cause));
 
     // Beside a stop whose reason is known, to call the cause unknown would contradict it.
     private static IEnumerable<string> Thoughts(OwnerAdvice advice, Phrase phrase)
@@ -120,7 +125,13 @@ internal static class LetterPage
 
         if (IsNothingTold(advice))
         {
-            yield return phrase.Of("letter.think.noSymptom");
+            LikelyCause? seen = diagnosis.Causes.FirstOrDefault(c => c.IsSeen);
+            if (seen is not null)
+            {
+                yield return CauseSentences.Seen(seen, phrase);
+            }
+
+            yield return phrase.Of(seen is null ? "letter.think.noSymptom" : "letter.think.noSymptom.other");
             yield break;
         }
 
@@ -130,7 +141,10 @@ internal static class LetterPage
             yield return reason;
         }
 
-        yield return phrase.Of("letter.think.guess");
+        if (CauseSentences.HoldAGuess(diagnosis))
+        {
+            yield return phrase.Of("letter.think.guess");
+        }
     }
 
     private static bool IsNothingTold(OwnerAdvice advice) =>

@@ -54,6 +54,25 @@ public partial class LetterPageTests
         Assert.True(said <= DemoCases.Advice(name).Advice!.Remedies.Count(r => r.After?.Guards == Answer.Yes));
     }
 
+    [Fact]
+    public void Page_WithoutAComplaint_NamesTheSeenFaultAndMendsIt()
+    {
+        string page = Page("wickerby-clutch-oiled", Language.English, " ");
+        Assert.Contains("One thing is plain: oil on the clutch facings.", page, StringComparison.Ordinal);
+        Assert.Contains("Clean or renew the linings.", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("change nothing", page, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("Don't change anything", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Letters))]
+    public void Page_ThatIsNoGoOn_NeverSaysThatNothingNeedsToChange(string name, Language language)
+    {
+        bool goesOn = GoodAdvice.Of(name).Standing.State == StandingState.GoOn;
+        string calm = Texts.In(language).Of("letter.do.noSymptom");
+        Assert.True(goesOn || !Page(name, language, " ").Contains(calm, StringComparison.Ordinal), name + ": \"" + calm + "\"");
+    }
+
     [Theory]
     [InlineData("dunmarsh-clutch-rusted")]
     [InlineData("hay-bottom-smoking-clutch")]
