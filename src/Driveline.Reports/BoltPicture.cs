@@ -21,7 +21,7 @@ public static class BoltPicture
         PlanesDrawing(device, options, null) is { } picture ? SvgDocument.Fragment(picture) : null;
 
     internal static IPicture? PlanesDrawing(ShearBoltDevice device, ReportOptions options, PictureFrame? frame) => BoltSketch.Of(
-        (device ?? throw new ArgumentNullException(nameof(device))).BreakTorque.Joint,
+        (device ?? throw new ArgumentNullException(nameof(device))).BreakTorque,
         options ?? throw new ArgumentNullException(nameof(options)),
         frame ?? PictureFrame.Of(options.PictureWidth));
 

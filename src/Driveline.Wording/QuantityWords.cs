@@ -69,7 +69,7 @@ public static class QuantityWords
         {
             QuantityKind.Number => Math.Abs(si) < 1000 && si == Math.Floor(si) ? si.ToString("F0", CultureInfo.InvariantCulture)
                 : Significant.Digits(si, 3),
-            QuantityKind.Margin => (Math.Floor((si * 100) + 1e-9) / 100).ToString("F2", CultureInfo.InvariantCulture),
+            QuantityKind.Margin => MarginDigits.Of(si),
             QuantityKind.Count => si.ToString("F0", CultureInfo.InvariantCulture),
             QuantityKind.Torque => us ? Digits(si / (Si.PoundForce * Si.Foot), 3, FootPounds) : Digits(si, 3, "N·m"),
             QuantityKind.Length => us ? InchWords.Of(si / Si.Inch) : Digits(si * 1e3, 3, "mm"),

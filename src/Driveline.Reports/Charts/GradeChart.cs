@@ -32,7 +32,18 @@ internal static class GradeChart
             rows.Add(Row(LadderRowKind.Part, PartNames.Capital(part.Part, verdict, phrase), damaged, phrase));
         }
 
-        return LadderDrawing.Of(phrase.Of("picture.grade.lead"), LeadTones.Of(verdict), rows, options, frame);
+        return LadderDrawing.Of(
+            Lead(verdict, phrase), phrase.Of("picture.grade.description"), LeadTones.Of(verdict), rows, options, frame);
+    }
+
+    // May another grade go into this hole? What each would do, the stronger never without the one who alone can allow it.
+    private static string Lead(ProtectionVerdict verdict, Phrase phrase)
+    {
+        string? part = CriticalChecks.Part(verdict) is { } check ? PartNames.Of(check.Part, verdict, phrase) : null;
+        return string.Join(" ", verdict.NeighbourGrades.Where(g => !g.IsSpecified).Select(g => phrase.Of(Phrase.Code(
+                g.IsStronger ? "picture.grade.stronger." + (part is null ? Answer.NotKnown : g.Verdict.Guards)
+                    : "picture.grade.weaker." + g.Verdict.Quiet)
+            .With("grade", g.Grade).With("part", part ?? string.Empty))).Prepend(phrase.Of("picture.grade.lead")));
     }
 
     private static LadderRow Grade(NeighbourGrade grade, Phrase phrase) => Row(

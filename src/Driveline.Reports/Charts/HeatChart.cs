@@ -25,7 +25,7 @@ internal static class HeatChart
         double end = last.Seconds * Shown;
         (double X, double Y)[] curve =
         [
-            .. Enumerable.Range(0, Points).Select(k => end * k / (Points - 1))
+            .. Enumerable.Range(0, Points).Select(k => end * k * k / ((Points - 1) * (Points - 1)))
                 .Select(t => (t, InUnit(heat.FaceTemperature(Duration.FromSeconds(t)), options.Units))),
         ];
         string lead = review.TimeToLimit is { } limit

@@ -37,7 +37,7 @@ internal static class SettingChart
         double top = Math.Max(curve.Max(p => p.High), (manuals?.High ?? manuals?.Low)?.NewtonMeters * perNm ?? 0) * 1.08;
         string unit = options.Units == DisplayUnits.UsCustomary ? "in" : "mm";
         var chart = new Chart(
-            frame, phrase, Lead(window, phrase), phrase.Of("picture.setting.description"),
+            frame, phrase, Lead(torque, clutch, window, phrase), phrase.Of("picture.setting.description"),
             new ChartAxis((solid - (0.06 * most)) * perMeter, free * perMeter,
                 phrase.Of(Phrase.Code("picture.setting.length").With("unit", unit))),
             new ChartAxis(0, Math.Max(top, 1e-6), phrase.Of(Phrase.Code("picture.setting.torque").With("unit", phrase.TorqueUnit))));
@@ -89,7 +89,12 @@ internal static class SettingChart
     // Each worn face lets the springs grow longer by what it has lost.
     private static double WearM(DiscClutch clutch) => 0.001 * clutch.Faces;
 
-    private static string Lead(ClutchWindow? window, Phrase phrase) => window is null ? phrase.Of("picture.setting.lead.none")
+    private static string Lead(SlipTorque torque, DiscClutch clutch, ClutchWindow? window, Phrase phrase) => window is null
+        ? clutch.SpringLength?.Expected is { } now && torque.Running.IsBounded
+            ? phrase.Of(Phrase.Code("picture.setting.lead.now")
+                .With("length", Findings.QuantityKind.Length, now.Meters)
+                .With("band", BandWords.Of(torque.Running, phrase)))
+            : phrase.Of("picture.setting.lead.none")
         : phrase.Of(Phrase.Code("picture.setting.lead")
             .With("long", Findings.QuantityKind.Length, Math.Max(window.Lowest.SpringLength.Meters, window.Highest.SpringLength.Meters))
             .With("short", Findings.QuantityKind.Length, Math.Min(window.Lowest.SpringLength.Meters, window.Highest.SpringLength.Meters)));

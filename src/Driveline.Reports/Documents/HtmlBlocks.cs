@@ -132,7 +132,8 @@ internal sealed class HtmlBlocks(StringBuilder html, Phrase phrase)
         html.Append("<div class=\"dl-sum\">");
         foreach (string math in block.Math)
         {
-            html.Append("<math xmlns=\"http://www.w3.org/1998/Math/MathML\"><mrow>").Append(math).Append("</mrow></math> ");
+            html.Append("<math xmlns=\"http://www.w3.org/1998/Math/MathML\" displaystyle=\"true\"><mrow>")
+                .Append(math).Append("</mrow></math> ");
         }
 
         html.Append("<p class=\"dl-note\">").Append(Escape(block.Items[0])).Append("</p></div>\n");
@@ -160,9 +161,10 @@ internal sealed class HtmlBlocks(StringBuilder html, Phrase phrase)
             for (int c = 0; c < rows[r].Length; c++)
             {
                 string cell = Escape(rows[r][c]);
+                string words = c > 0 && ReportBlock.IsOfWords(rows, c) ? " class=\"dl-words\"" : string.Empty;
                 if (r == 0)
                 {
-                    html.Append("<th scope=\"col\">").Append(cell).Append("</th>");
+                    html.Append("<th scope=\"col\"").Append(words).Append('>').Append(cell).Append("</th>");
                 }
                 else if (c == 0)
                 {
@@ -170,7 +172,8 @@ internal sealed class HtmlBlocks(StringBuilder html, Phrase phrase)
                 }
                 else
                 {
-                    html.Append("<td data-head=\"").Append(Escape(rows[0][c])).Append("\">").Append(cell).Append("</td>");
+                    html.Append("<td").Append(words).Append(" data-head=\"").Append(Escape(rows[0][c]))
+                        .Append("\">").Append(cell).Append("</td>");
                 }
             }
 

@@ -22,7 +22,7 @@ internal static class HtmlStyle
         + ".dl-report table{border-collapse:collapse;max-width:100%}"
         + ".dl-report th,.dl-report td{padding:.25em .7em;text-align:right;vertical-align:top;border-bottom:1px solid #dcdce2;"
         + "border-bottom:1px solid light-dark(#dcdce2,#44444f)}"
-        + ".dl-report tr>:first-child{text-align:left}.dl-report tbody th{font-weight:normal}"
+        + ".dl-report tr>:first-child,.dl-report .dl-words{text-align:left}.dl-report tbody th{font-weight:normal}"
         + ".dl-report figure{margin:1em 0;max-width:62em}.dl-report figcaption{font-size:.85em}"
         + ".dl-at-narrow{display:none}.dl-pic{display:block;max-width:100%;height:auto}"
         + ".dl-report math{font-size:1.1em}.dl-sum{padding:.1em 0 .1em 1em;border-left:2px solid #c9c9d1;margin:.5em 0}"

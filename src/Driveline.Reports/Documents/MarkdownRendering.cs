@@ -116,7 +116,8 @@ internal static class MarkdownRendering
             text.Append("| ").Append(string.Join(" | ", rows[r].Select(Escape))).Append(" |\n");
             if (r == 0)
             {
-                text.Append('|').Append(string.Concat(rows[r].Select((_, c) => c == 0 ? " :-- |" : " --: |"))).Append('\n');
+                string marks = string.Concat(rows[r].Select((_, c) => ReportBlock.IsOfWords(rows, c) ? " :-- |" : " --: |"));
+                text.Append('|').Append(marks).Append('\n');
             }
         }
 

@@ -27,8 +27,12 @@ internal sealed class ReportBlock
     /// <summary>The items of a list.</summary>
     public IReadOnlyList<string> Items { get; }
 
-    /// <summary>The rows of a table, heads first. Numbers stand in every column but the first.</summary>
+    /// <summary>The rows of a table, heads first.</summary>
     public IReadOnlyList<string[]> Rows { get; }
+
+    /// <summary>True for a column of a table that holds words: the first, and one without a digit.</summary>
+    public static bool IsOfWords(IReadOnlyList<string[]> rows, int column) =>
+        column == 0 || (rows.Skip(1).Any(r => r[column].Length > 0) && !rows.Skip(1).Any(r => r[column].Any(char.IsDigit)));
 
     /// <summary>The insides of the MathML elements of a step.</summary>
     public IReadOnlyList<string> Math { get; private set; } = [];

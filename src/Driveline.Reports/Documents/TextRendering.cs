@@ -108,7 +108,8 @@ internal static class TextRendering
             var line = new StringBuilder(names[0].PadRight(Math.Min(left, widths[0])));
             for (int c = 1; c < columns; c++)
             {
-                line.Append(Indent).Append(row[c].PadLeft(widths[c]));
+                line.Append(Indent).Append(
+                    ReportBlock.IsOfWords(rows, c) ? row[c].PadRight(widths[c]) : row[c].PadLeft(widths[c]));
             }
 
             text.Append(line.ToString().TrimEnd()).Append('\n');

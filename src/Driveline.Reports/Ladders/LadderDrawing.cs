@@ -16,6 +16,8 @@ internal sealed class LadderDrawing : IPicture
     private readonly LeadTone tone;
     private readonly IReadOnlyList<string> headline;
     private readonly string[] answers;
+    private readonly double size;
+    private readonly IReadOnlyList<LadderRow> rows;
     private readonly IReadOnlyList<LadderRow> gaps;
     private readonly LadderLayout layout;
     private readonly LadderScale scale;
@@ -23,16 +25,18 @@ internal sealed class LadderDrawing : IPicture
     private readonly PictureKey key;
 
     private LadderDrawing(
-        Phrase phrase, PictureFrame frame, string? title, string headline, LeadTone tone, string[] answers,
+        Phrase phrase, PictureFrame frame, string? title, string headline, double size, LeadTone tone, string[] answers,
         IReadOnlyList<LadderRow> rows, IReadOnlyList<LadderRow> gaps)
     {
         this.phrase = phrase;
         this.frame = frame;
         this.title = title;
         Title = headline;
-        this.headline = headline.Length > 0 ? TextWidths.Lines(headline, frame.Inner, frame.Headline, true) : [];
+        this.size = size;
+        this.headline = size > 0 ? TextWidths.Lines(headline, frame.Inner, size, true) : [];
         this.tone = tone;
         this.answers = [.. answers.SelectMany(a => TextWidths.Lines(a, frame.Inner, frame.Name, false))];
+        this.rows = rows;
         this.gaps = gaps;
         layout = new LadderLayout(frame, [.. rows, .. gaps]);
         scale = new LadderScale(rows, layout.BarsLeft, layout.BarsRight);
@@ -46,29 +50,36 @@ internal sealed class LadderDrawing : IPicture
         var phrase = new Phrase(options.Texts, options.Units);
         return new LadderDrawing(
             phrase, frame, options.Title is null ? null : CleanText.Title(options.Title), AnswerSentences.Headline(verdict, phrase),
-            LeadTones.Of(verdict), AnswersOf(verdict, phrase, frame), LadderRows.Of(verdict, phrase), LadderGaps.Of(verdict, phrase));
+            frame.HasHeadline ? frame.Headline : 0, LeadTones.Of(verdict), frame.HasHeadline ? AnswersOf(verdict, phrase, frame) : [],
+            LadderRows.Of(verdict, phrase), LadderGaps.Of(verdict, phrase))
+        {
+            Description = phrase.Of("ladder.description"),
+        };
     }
 
     /// <summary>Any rows under a sentence.</summary>
     public static LadderDrawing Of(
-        string headline, LeadTone tone, IReadOnlyList<LadderRow> rows, ReportOptions options, PictureFrame frame) => new(
-        new Phrase(options.Texts, options.Units), frame, null, headline, tone, [], rows, []);
+        string headline, string description, LeadTone tone, IReadOnlyList<LadderRow> rows, ReportOptions options,
+        PictureFrame frame) => new(
+        new Phrase(options.Texts, options.Units), frame, null, headline, frame.Name, tone, [], rows, [])
+    {
+        Description = description,
+    };
 
     /// <summary>What the picture says, for those who cannot see it.</summary>
     public string Title { get; }
 
-    public string Description => phrase.Of("ladder.description");
+    /// <inheritdoc/>
+    public string Description { get; private set; } = string.Empty;
 
     public double Width => frame.Width;
 
     public double Height => Math.Ceiling(RowsTop + layout.Height + AxisHeight + key.Height + 16);
 
-    private bool HasHeadline => frame.HasHeadline || gaps.Count == 0;
+    private double HeadlineHeight => headline.Count * SvgCanvas.LineHeight(size);
 
-    private double HeadlineHeight => !HasHeadline ? 0 : headline.Count * SvgCanvas.LineHeight(frame.Headline);
-
-    private double RowsTop => frame.Margin + (title is null ? 0 : 24) + HeadlineHeight
-        + (answers.Length * SvgCanvas.LineHeight(frame.Name)) + (frame.HasHeadline ? 26 : 0);
+    private double RowsTop => (headline.Count == 0 ? 8 : frame.Margin) + (title is null ? 0 : 24) + HeadlineHeight
+        + (answers.Length * SvgCanvas.LineHeight(frame.Name)) + (frame.HasHeadline ? 26 : headline.Count > 0 ? 12 : 0);
 
     public void Draw(SvgCanvas canvas)
     {
@@ -79,10 +90,10 @@ internal sealed class LadderDrawing : IPicture
             y += 24;
         }
 
-        if (HasHeadline && headline.Count > 0)
+        if (headline.Count > 0)
         {
             canvas.Box(frame.Margin / 3, y, frame.Margin / 3, HeadlineHeight, SvgPalette.Of(tone), SvgInk.None, 0);
-            y += canvas.Column(frame.Margin, y, headline, frame.Headline, SvgInk.Ink, true);
+            y += canvas.Column(frame.Margin, y, headline, size, SvgInk.Ink, true);
             canvas.Column(frame.Margin, y + 6, answers, frame.Name, SvgInk.Ink, false);
         }
 
@@ -151,14 +162,22 @@ internal sealed class LadderDrawing : IPicture
             (LadderRowKind.Work, "ladder.key.work"), (LadderRowKind.Engagement, "ladder.key.engagement"),
             (LadderRowKind.Device, "ladder.key.device"), (LadderRowKind.Part, "ladder.key.part"),
         ];
-        foreach ((LadderRowKind kind, string code) in kinds)
+        foreach ((LadderRowKind kind, string code) in kinds.Where(k => rows.Any(r => r.Kind == k.Kind)))
         {
             entries.Add(26, phrase.Of(code), (c, x, y) => c.Box(x, y - 7, 26, 14, LadderInks.Of(kind), SvgInk.Ink, 0.8));
         }
 
-        return entries
-            .Add(6, phrase.Of("ladder.key.expected"), (c, x, y) => c.Box(x, y - 9, 5, 18, SvgInk.Paper, SvgInk.Ink, 1.2))
-            .Add(14, phrase.Of("ladder.key.open"), (c, x, y) => c.ArrowHead(x + 13, y, 8, SvgInk.Faint))
-            .Add(26, phrase.Of("ladder.key.notKnown"), (c, x, y) => c.DashedBox(x, y - 7, 26, 14, SvgInk.Faint));
+        if (rows.Any(r => r.IsKnown))
+        {
+            entries.Add(6, phrase.Of("ladder.key.expected"), (c, x, y) => c.Box(x, y - 9, 5, 18, SvgInk.Paper, SvgInk.Ink, 1.2));
+        }
+
+        if (rows.Any(r => double.IsPositiveInfinity(r.High)))
+        {
+            entries.Add(14, phrase.Of("ladder.key.open"), (c, x, y) => c.ArrowHead(x + 13, y, 8, SvgInk.Faint));
+        }
+
+        return rows.All(r => r.IsKnown && !double.IsPositiveInfinity(r.High)) ? entries
+            : entries.Add(26, phrase.Of("ladder.key.notKnown"), (c, x, y) => c.DashedBox(x, y - 7, 26, 14, SvgInk.Faint));
     }
 }

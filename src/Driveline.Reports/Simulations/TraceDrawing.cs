@@ -48,7 +48,7 @@ internal sealed class TraceDrawing
     public double Height => Math.Ceiling(
         PanelsTop + (panels.Length == 0 ? 60 : panels.Sum(p => p.Height) + 24 + key.Height) + 16);
 
-    private double PanelsTop => frame.Margin + (title.Count * SvgCanvas.LineHeight(frame.Name)) + 4
+    private double PanelsTop => !frame.HasHeadline ? 28 : frame.Margin + (title.Count * SvgCanvas.LineHeight(frame.Name)) + 4
         + (lead.Count * SvgCanvas.LineHeight(frame.Headline * 0.9)) + 16;
 
     public void Draw(SvgCanvas canvas)

@@ -17,15 +17,17 @@ internal sealed class BoltSketch : IPicture
     private readonly IReadOnlyList<string> notes;
     private readonly double perMeter;
 
-    private BoltSketch(ShearBoltJoint joint, Phrase phrase, PictureFrame frame)
+    private BoltSketch(BreakTorque torque, Phrase phrase, PictureFrame frame)
     {
+        joint = torque.Joint;
         this.frame = frame;
         this.phrase = phrase;
-        this.joint = joint;
         int planes = joint.Bolts * joint.PlanesPerBolt;
         Title = planes == 1 ? phrase.Of("picture.bolt.lead.one")
             : phrase.Of(Phrase.Code(joint.Bolts > 1 ? "picture.bolt.lead.bolts" : "picture.bolt.lead")
                 .With("bolts", QuantityKind.Count, joint.Bolts).With("planes", QuantityKind.Count, planes));
+        Title += torque.IsKnown ? " " + phrase.Of(Phrase.Code("picture.bolt.lead.breaks").With("band", BandWords.Of(torque.Torque, phrase)))
+            : string.Empty;
         lead = TextWidths.Lines(Title, frame.Inner, frame.Name, true);
         double across = 2.4 * (joint.Radius.Meters + joint.Bolt.Diameter.Meters);
         perMeter = Math.Min(Tall, frame.Inner) / Math.Max(across, 1e-4);
@@ -47,9 +49,9 @@ internal sealed class BoltSketch : IPicture
 
     private double Top => frame.Margin + (lead.Count * SvgCanvas.LineHeight(frame.Name)) + 12;
 
-    public static BoltSketch? Of(ShearBoltJoint joint, ReportOptions options, PictureFrame frame) =>
-        joint.Layout == JointLayout.NotKnown || !(joint.Radius.Meters > 0) || !(joint.Bolt.Diameter.Meters > 0) ? null
-            : new BoltSketch(joint, new Phrase(options.Texts, options.Units), frame);
+    public static BoltSketch? Of(BreakTorque torque, ReportOptions options, PictureFrame frame) =>
+        torque.Joint is { Layout: not JointLayout.NotKnown, Radius.Meters: > 0, Bolt.Diameter.Meters: > 0 }
+            ? new BoltSketch(torque, new Phrase(options.Texts, options.Units), frame) : null;
 
     public void Draw(SvgCanvas canvas)
     {

@@ -76,7 +76,7 @@ internal static class AnswerSentences
     }
 
     // A tenth of room is less than remembered ratios may be wrong by.
-    private static double? NarrowMargin(ProtectionVerdict verdict)
+    public static double? NarrowMargin(ProtectionVerdict verdict)
     {
         double margin = Math.Min(verdict.WorkMargin ?? double.PositiveInfinity, verdict.GuardMargin ?? double.PositiveInfinity);
         return margin < 1.1 && verdict.WeakestBasis?.Kind == BasisKind.FromMemory ? margin : null;

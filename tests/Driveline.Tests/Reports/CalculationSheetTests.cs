@@ -16,7 +16,7 @@ public class CalculationSheetTests
             [Basis.Given("the case"), Basis.FromMemory("a guess"), Basis.Given("the case")]);
         Assert.Equal(
             "# Calculation: bolt &lt;1\\>\n\n"
-            + "| Step | Formula | Value | Unit | Source |\n| :-- | --: | --: | --: | --: |\n"
+            + "| Step | Formula | Value | Unit | Source |\n| :-- | :-- | --: | :-- | :-- |\n"
             + "| T | n · A · τ · r | 1800 | N·m | equilibrium |\n| κ | a \\| b | 0.6 | – | table |\n\n"
             + "## Where the numbers come from\n\n- FromMemory: a guess\n- Given: the case\n\n",
             sheet);

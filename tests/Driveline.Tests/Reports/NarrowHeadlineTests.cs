@@ -29,18 +29,24 @@ public class NarrowHeadlineTests
         string english = Words(verdict, Language.English);
         string spanish = Words(verdict, Language.Spanish);
         Assert.True(isNarrow == english.Contains(
-            "Protected, but by little: 9.9% more than what is needed, on remembered figures that may be wrong by as much.",
+            "Protected, but by little: 9% more than what is needed, on remembered figures that may be wrong by as much.",
             StringComparison.Ordinal), sum + ": " + english);
         Assert.True(isNarrow == spanish.Contains("Protegido, pero por poco: ", StringComparison.Ordinal)
             && isNarrow == spanish.Contains("con cifras recordadas que pueden errar otro tanto.", StringComparison.Ordinal),
                 sum + ": " + spanish);
-        Assert.Equal(isNarrow, spanish.Contains("por poco: un 9,9", StringComparison.Ordinal));
+        Assert.Equal(isNarrow, spanish.Contains("por poco: un 9 %", StringComparison.Ordinal));
         Assert.NotEqual(isNarrow, english.Contains("Protected: it acts before a part is damaged", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Protected_ByLittleOnStatedFigures_IsPlainlyProtected() => Assert.DoesNotContain(
         "by little", Words(Verdict(1099.9, 1909.2, Thornbeck.Stated), Language.English), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(1909.2, "careful", "2100/1909.2 = 1.09994")]
+    [InlineData(1909.0, "good", "2100/1909.0 = 1.10005")]
+    public void Protected_ByLittleOnRememberedFigures_IsAmber(double high, string tone, string sum) => Assert.True(
+        VerdictHtml.Of(Verdict(1500, high, Memory)).Split("dl-lead dl-")[^1].StartsWith(tone, StringComparison.Ordinal), sum);
 
     private static string Words(ProtectionVerdict verdict, Language language) => string.Join(' ', VerdictText.Of(
         verdict, ReportOptions.Default.WithLanguage(language)).Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
