@@ -4,7 +4,7 @@ using Driveline.Cases.Members;
 namespace Driveline.Cases;
 
 /// <summary>The page that describes every member of the case file, made from the same rows as the reader.</summary>
-public static class CaseDocs
+internal static class CaseDocs
 {
     /// <summary>The page as Markdown: a section for each object, a table row for each member.</summary>
     public static string Markdown()

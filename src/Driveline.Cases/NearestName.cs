@@ -1,7 +1,7 @@
 namespace Driveline.Cases;
 
 /// <summary>The name that was probably meant: the one with the fewest changed, added, dropped or swapped letters.</summary>
-public static class NearestName
+internal static class NearestName
 {
     private const int LongestCompared = 40;
 

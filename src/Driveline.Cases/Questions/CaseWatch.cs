@@ -36,7 +36,7 @@ public sealed class CaseWatch
 
     /// <summary>Watches the driveline of a case.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentException">Facts contradict each other; <see cref="CaseQuestion"/> lists them.</exception>
+    /// <exception cref="ArgumentException">Facts contradict each other; <see cref="CaseAssessment.Errors"/> lists them.</exception>
     public static CaseWatch Of(MonitorSettings settings, CaseFile file) =>
         new(new OverloadMonitor(Settings(settings, Guard.NotNull(file, nameof(file)))), file);
 

@@ -3,7 +3,7 @@ using System.Text;
 namespace Driveline.Cases.Results;
 
 /// <summary>The page that describes every member of every result, made from the same rows as the writers.</summary>
-public static class ResultDocs
+internal static class ResultDocs
 {
     /// <summary>The page as Markdown: a section for each object, a table row for each member.</summary>
     public static string Markdown()

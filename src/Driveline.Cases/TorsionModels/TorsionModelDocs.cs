@@ -4,7 +4,7 @@ using Driveline.Cases.Members;
 namespace Driveline.Cases.TorsionModels;
 
 /// <summary>The tables of every member of a model file, made from the same rows as the reader.</summary>
-public static class TorsionModelDocs
+internal static class TorsionModelDocs
 {
     /// <summary>The tables as Markdown: a section for each object, a table row for each member.</summary>
     public static string Markdown()

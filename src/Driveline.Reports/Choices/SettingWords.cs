@@ -45,6 +45,6 @@ internal static class SettingWords
             yield return phrase.Of("choice.setting.place");
         }
 
-        yield return phrase.Of(ChoosingCautions.OnlyTheManualsSetting.Code);
+        yield return phrase.Of("caution.onlyTheManualsSetting");
     }
 }

@@ -76,7 +76,7 @@ public sealed class OwnerAdvice
     /// <summary>Name of the currency of every amount; null when no price is stated.</summary>
     public string? Currency { get; private init; }
 
-    /// <summary>True when the owner stated no price, so that those of <see cref="UsualPrices"/> stand in.</summary>
+    /// <summary>True when the owner stated no price, so that usual ones stand in.</summary>
     public bool ArePricesGuessed { get; private init; }
 
     /// <summary>How to change the bolt; null when no remedy takes it out.</summary>
@@ -154,7 +154,7 @@ public sealed class OwnerAdvice
         Remedies = [.. Remedies.Select(r => r.Priced(Guard.NotNull(hour, nameof(hour)), bolt))],
     };
 
-    /// <summary>The same advice with each remedy priced by <see cref="UsualPrices"/>, a guess.</summary>
+    /// <summary>The same advice with each remedy priced by usual prices, a guess.</summary>
     public OwnerAdvice WithGuessedPrices() =>
         new(WithPrices(UsualPrices.Currency, UsualPrices.HourOfWork, UsualPrices.Bolt)) { ArePricesGuessed = true };
 

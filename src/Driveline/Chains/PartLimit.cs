@@ -72,7 +72,7 @@ public sealed class PartLimit
     /// <param name="rated">Rated torque as stated; above 0.</param>
     public static PartLimit Rating(Torque rated) => Rating(rated, Basis.Given("rated torque as stated"));
 
-    /// <summary>Rated torque alone, from a source of its own such as <see cref="Pto.JointSeries"/>.</summary>
+    /// <summary>Rated torque alone, from a source of its own such as the table of a series of joints.</summary>
     /// <param name="rated">Rated torque; above 0.</param>
     /// <param name="basis">Where it comes from.</param>
     public static PartLimit Rating(Torque rated, Basis basis)

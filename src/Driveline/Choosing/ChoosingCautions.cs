@@ -4,7 +4,7 @@ using Driveline.Provenance;
 namespace Driveline.Choosing;
 
 /// <summary>The cautions that stand beside a single choice. No renderer may drop one.</summary>
-public static class ChoosingCautions
+internal static class ChoosingCautions
 {
     private static readonly Basis Manual = Basis.CommonPractice("the machine's maker names the bolt and the setting");
     private static readonly Basis Maker = Basis.CommonPractice("another hole is a change of the machine");

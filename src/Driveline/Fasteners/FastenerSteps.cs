@@ -3,7 +3,7 @@ using Driveline.Provenance;
 namespace Driveline.Fasteners;
 
 /// <summary>Steps of fastener calculations.</summary>
-public static class FastenerSteps
+internal static class FastenerSteps
 {
     /// <summary>Strength of the bolt's material.</summary>
     public static readonly CalculationStep TensileStrength = new(

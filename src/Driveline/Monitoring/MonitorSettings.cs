@@ -179,7 +179,7 @@ public sealed class MonitorSettings
     /// The facing: its maximum temperature, else its continuous one, is the limit; without either none is watched.
     /// </param>
     /// <param name="air">-60 to 100 °C.</param>
-    public MonitorSettings WithClutch(HeatPath path, Facing facing, Temperature air)
+    internal MonitorSettings WithClutch(HeatPath path, Facing facing, Temperature air)
     {
         Guard.NotNull(path, nameof(path));
         FacingLimits limits = Guard.NotNull(facing, nameof(facing)).Limits;

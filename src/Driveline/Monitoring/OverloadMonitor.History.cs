@@ -11,8 +11,8 @@ public sealed partial class OverloadMonitor
         gate, engagement, trips, slips, thermometer, overloads, highestNm);
 
     /// <summary>Load cycles so far, as ASTM E1049-85, 5.4.4: closed cycles, and every range still open as half a cycle.</summary>
-    public IReadOnlyList<TorqueRange> CountedRanges() => TorqueRange.ListOf(cycles.CountedWithHalves(), cycles.ClassNm);
+    internal IReadOnlyList<TorqueRange> CountedRanges() => TorqueRange.ListOf(cycles.CountedWithHalves(), cycles.ClassNm);
 
     /// <summary>Load cycles if what was seen repeated itself without end, as ASTM E1049-85, 5.4.5: all of them closed.</summary>
-    public IReadOnlyList<TorqueRange> CountedClosedHistory() => TorqueRange.ListOf(cycles.CountedClosedHistory(), cycles.ClassNm);
+    internal IReadOnlyList<TorqueRange> CountedClosedHistory() => TorqueRange.ListOf(cycles.CountedClosedHistory(), cycles.ClassNm);
 }

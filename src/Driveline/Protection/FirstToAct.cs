@@ -8,7 +8,7 @@ namespace Driveline.Protection;
 /// P_k = ∫ f_k(t) · Π_{j≠k} P(T_j &gt; t) dt with independent trip torques at one place; a tie goes to the device named first.
 /// The probabilities and that of none acting add to 1.
 /// </remarks>
-public sealed class FirstToAct
+internal sealed class FirstToAct
 {
     private FirstToAct(IReadOnlyList<Probability> devices, Probability none)
     {

@@ -49,7 +49,7 @@ public sealed class ProtectionQuestion
     public TorqueBand? SteadyMean { get; private init; }
 
     /// <summary>
-    /// Highest torque the engine holds at the PTO before it stalls, such as <see cref="EngineSide.StallTorque"/>; null when not known. It
+    /// Highest torque the engine holds at the PTO before it stalls; null when not known. It
     /// protects nothing.
     /// </summary>
     public TorqueBand? EngineHighest { get; private init; }

@@ -1,7 +1,7 @@
 namespace Driveline.Provenance;
 
 /// <summary>A recorder of calculation steps, passed to kernels as a generic struct so that the empty one costs nothing.</summary>
-public interface ISteps
+internal interface ISteps
 {
     /// <summary>Records a step and its value in the step's SI unit.</summary>
     void Add(CalculationStep formula, double value);

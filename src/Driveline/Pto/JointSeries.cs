@@ -15,7 +15,7 @@ namespace Driveline.Pto;
 /// lists' own maximum is 1.5 to 1.9 times as high, and what it means is not printed.
 /// </remarks>
 /// <example>27 × 74.6 mm is series 4: 460 N·m at 540 min⁻¹, 380 N·m at 1000 min⁻¹.</example>
-public sealed class JointSeries
+internal sealed class JointSeries
 {
     // A caliper over rusty caps tells no better; the nearest two crosses of one cap differ by 4.6 mm in length.
     private const double SameM = 0.6e-3;

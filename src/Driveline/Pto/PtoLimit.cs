@@ -6,7 +6,7 @@ namespace Driveline.Pto;
 
 /// <summary>One power limit for a PTO type, as one edition or one tractor manual gives it.</summary>
 /// <remarks>Sources disagree; every row is kept and none is averaged. The torque at the limit is T = P / ω.</remarks>
-public sealed class PtoLimit
+internal sealed class PtoLimit
 {
     internal PtoLimit(int type, PtoLimitKind kind, double kilowatts, double speedPerMinute, bool conflicts, Basis basis)
     {

@@ -1,7 +1,7 @@
 namespace Driveline.Pto;
 
 /// <summary>Who sets a power limit.</summary>
-public enum PtoLimitKind
+internal enum PtoLimitKind
 {
     /// <summary>Not known.</summary>
     NotKnown = 0,

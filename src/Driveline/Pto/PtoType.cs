@@ -36,7 +36,7 @@ public sealed class PtoType
     public int SplineCount { get; }
 
     /// <summary>Flank form of the splines.</summary>
-    public SplineForm SplineForm { get; }
+    internal SplineForm SplineForm { get; }
 
     /// <summary>Rated speed of the PTO.</summary>
     public RotationalSpeed RatedSpeed => RotationalSpeed.FromRevolutionsPerMinute(SpeedPerMinute);
@@ -48,13 +48,13 @@ public sealed class PtoType
     public LengthBand RootDiameter { get; }
 
     /// <summary>Every power limit known for the type: editions of the standard first, then tractor manuals.</summary>
-    public IReadOnlyList<PtoLimit> Limits { get; }
+    internal IReadOnlyList<PtoLimit> Limits { get; }
 
     /// <summary>The lowest limit of all sources: the one to be careful by.</summary>
-    public PtoLimit LowestLimit => Limits.OrderBy(limit => limit.PowerW).First();
+    internal PtoLimit LowestLimit => Limits.OrderBy(limit => limit.PowerW).First();
 
     /// <summary>The highest limit of all sources.</summary>
-    public PtoLimit HighestLimit => Limits.OrderByDescending(limit => limit.PowerW).First();
+    internal PtoLimit HighestLimit => Limits.OrderByDescending(limit => limit.PowerW).First();
 
     internal double NominalDiameterMm { get; }
 

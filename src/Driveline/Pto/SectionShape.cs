@@ -1,7 +1,7 @@
 namespace Driveline.Pto;
 
 /// <summary>Cross-section of a shaft.</summary>
-public enum SectionShape
+internal enum SectionShape
 {
     /// <summary>Not known.</summary>
     NotKnown = 0,

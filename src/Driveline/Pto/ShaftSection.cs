@@ -20,7 +20,7 @@ public sealed class ShaftSection
     }
 
     /// <summary>Shape of the section.</summary>
-    public SectionShape Shape { get; }
+    internal SectionShape Shape { get; }
 
     /// <summary>True for round sections, whose torsion modulus is known.</summary>
     public bool HasModulus => OuterM > 0;
@@ -66,7 +66,7 @@ public sealed class ShaftSection
 
     /// <summary>A square, rectangular, lemon or star profile: it can be named, but its strength must be given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The shape is a round one: use its own factory with its diameters.</exception>
-    public static ShaftSection Profile(SectionShape shape) =>
+    internal static ShaftSection Profile(SectionShape shape) =>
         shape is SectionShape.Square or SectionShape.Rectangular or SectionShape.LemonTube or SectionShape.StarTube
             ? new ShaftSection(shape, 0, 0)
             : throw new ArgumentOutOfRangeException(

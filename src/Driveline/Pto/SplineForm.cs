@@ -1,7 +1,7 @@
 namespace Driveline.Pto;
 
 /// <summary>Flank form of a PTO stub's splines.</summary>
-public enum SplineForm
+internal enum SplineForm
 {
     /// <summary>Not known.</summary>
     NotKnown = 0,

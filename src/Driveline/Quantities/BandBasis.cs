@@ -6,7 +6,7 @@ namespace Driveline.Quantities;
 public sealed class BandBasis : IEquatable<BandBasis>
 {
     /// <summary>A basis for each value and a meaning for each end.</summary>
-    public BandBasis(Basis low, Basis expected, Basis high, BandEnd lowEnd, BandEnd highEnd)
+    internal BandBasis(Basis low, Basis expected, Basis high, BandEnd lowEnd, BandEnd highEnd)
     {
         Low = Guard.NotNull(low, nameof(low));
         Expected = Guard.NotNull(expected, nameof(expected));
@@ -25,10 +25,10 @@ public sealed class BandBasis : IEquatable<BandBasis>
     public Basis High { get; }
 
     /// <summary>What the low end means.</summary>
-    public BandEnd LowEnd { get; }
+    internal BandEnd LowEnd { get; }
 
     /// <summary>What the high end means.</summary>
-    public BandEnd HighEnd { get; }
+    internal BandEnd HighEnd { get; }
 
     /// <summary>The weakest of the three.</summary>
     public Basis Weakest => Basis.Weakest(Basis.Weakest(Low, Expected), High);

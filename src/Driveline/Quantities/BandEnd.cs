@@ -1,7 +1,7 @@
 namespace Driveline.Quantities;
 
 /// <summary>What the low or high end of a band means.</summary>
-public enum BandEnd
+internal enum BandEnd
 {
     /// <summary>About 95 of 100 values lie within; probabilities give this end a tail.</summary>
     Interval95 = 0,

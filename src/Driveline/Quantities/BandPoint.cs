@@ -1,7 +1,7 @@
 namespace Driveline.Quantities;
 
 /// <summary>Which of the three values of a band is meant.</summary>
-public enum BandPoint
+internal enum BandPoint
 {
     /// <summary>Not known: taken as expected.</summary>
     NotKnown = 0,

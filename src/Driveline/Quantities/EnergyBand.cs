@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Driveline.Quantities;
 
 /// <summary>Low, expected and high energy, each with its basis. Expected and high may be unbounded (null).</summary>
-public sealed class EnergyBand : QuantityBand<Energy>
+internal sealed class EnergyBand : QuantityBand<Energy>
 {
     private EnergyBand(Band si, BandBasis basis)
         : base(si, basis)

@@ -20,7 +20,7 @@ namespace Driveline.ShearBolts;
 /// Two walls of 3 mm with 360 MPa, 9.525 mm bolt through a 31.75 mm shaft, e = 3 d: 2 · 2.5 · 360 MPa · 9.525 · 3 mm² · 15.875 mm = 817
 /// N·m.
 /// </example>
-public sealed class HoleTearOut
+internal sealed class HoleTearOut
 {
     private const double MostK1 = 2.5;
     private const double LeastEdge = 1.2;

@@ -212,7 +212,7 @@ public sealed partial class ShearBoltJoint
         });
     }
 
-    /// <summary>The same joint with the yield strength of the shaft the bolt crosses, for <see cref="CrossHole"/>.</summary>
+    /// <summary>The same joint with the yield strength of the shaft the bolt crosses: it tells what the cross hole leaves of it.</summary>
     public ShearBoltJoint WithShaftYield(StressBand yield)
     {
         Guard.NotNull(yield, nameof(yield));

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Driveline.ShearBolts;
 
 /// <summary>Diameter of a plain pin that parts at a torque: the break torque solved for the pin.</summary>
-public static class ShearPinSize
+internal static class ShearPinSize
 {
     /// <summary>Diameter of a plain pin, d = √(4 T / (π m τ r)).</summary>
     /// <param name="torque">Torque T at which it shall part; above 0.</param>

@@ -8,7 +8,7 @@ namespace Driveline.ShearBolts;
 /// <remarks>
 /// F = κ · R_m · A. Low: smallest area and ratio at the lowest tensile strength. High: largest of each. Shank areas run from the
 /// thinnest to the thickest body of the bolt's style. A threaded plane uses the root or the stress area for low, as the
-/// code's ratio asks (<see cref="ShearRatios"/>), 1.08 stress areas for expected, and the larger of 1.16 stress areas and 0.89 of the shank
+/// code's ratio asks (EN 1993-1-8, table 3.4), 1.08 stress areas for expected, and the larger of 1.16 stress areas and 0.89 of the shank
 /// for
 /// high, as tests of bolts with the thread in the plane give; none of them passes the plain shank. The code's low ratio belongs to
 /// the least strength promised; of a quenched bolt whose own hardness was measured it is at most 0.56. An unknown plane spans thread and

@@ -108,13 +108,13 @@ public class AdviceTableTests
     }
 
     [Theory]
-    [InlineData(BoltMark.NoMark, BoltMark.Low, "unmarked")]
-    [InlineData(BoltMark.NoMark, BoltMark.Medium, "softer")]
-    [InlineData(BoltMark.Low, BoltMark.Medium, "softer")]
-    [InlineData(BoltMark.Medium, BoltMark.Medium, "same")]
-    [InlineData(BoltMark.Medium, BoltMark.Low, "stronger")]
-    [InlineData(BoltMark.NotKnown, BoltMark.Low, null)]
-    [InlineData(BoltMark.Low, BoltMark.NotKnown, null)]
-    public void GradeFacts_MarksAgainstManual_CompareAsTheTradeDoes(BoltMark seen, BoltMark manual, string? answer) =>
-        Assert.Equal(answer, GradeFacts.Compare(seen, manual)?.Answer);
+    [InlineData(nameof(BoltMark.NoMark), nameof(BoltMark.Low), "unmarked")]
+    [InlineData(nameof(BoltMark.NoMark), nameof(BoltMark.Medium), "softer")]
+    [InlineData(nameof(BoltMark.Low), nameof(BoltMark.Medium), "softer")]
+    [InlineData(nameof(BoltMark.Medium), nameof(BoltMark.Medium), "same")]
+    [InlineData(nameof(BoltMark.Medium), nameof(BoltMark.Low), "stronger")]
+    [InlineData(nameof(BoltMark.NotKnown), nameof(BoltMark.Low), null)]
+    [InlineData(nameof(BoltMark.Low), nameof(BoltMark.NotKnown), null)]
+    public void GradeFacts_MarksAgainstManual_CompareAsTheTradeDoes(string seen, string manual, string? answer) => Assert.Equal(
+        answer, GradeFacts.Compare(Enum.Parse<BoltMark>(seen), Enum.Parse<BoltMark>(manual))?.Answer);
 }

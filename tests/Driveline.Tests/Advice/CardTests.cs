@@ -62,11 +62,11 @@ public class CardTests
     }
 
     [Theory]
-    [InlineData(StruckBy.Pan)]
-    [InlineData(StruckBy.Deck)]
-    public void Inspection_BlowOnPanOrDeck_LooksBesideTheDrivelineFirst(StruckBy struckBy)
+    [InlineData(nameof(StruckBy.Pan))]
+    [InlineData(nameof(StruckBy.Deck))]
+    public void Inspection_BlowOnPanOrDeck_LooksBesideTheDrivelineFirst(string struckBy)
     {
-        InspectionList list = InspectionList.After(struckBy);
+        InspectionList list = InspectionList.After(Enum.Parse<StruckBy>(struckBy));
         Assert.False(list.Items[0].IsReachedThroughDriveline);
         Assert.Equal(InspectionList.BlowBesideDriveline, list.Tractor!.Code);
         Assert.Contains(list.Items, i => i.Code == "inspect.hitchPins");
@@ -78,11 +78,11 @@ public class CardTests
     }
 
     [Theory]
-    [InlineData(StruckBy.Pan, 1, "inspect.gearboxUnderPan")]     // the pan turns with the output shaft and bends it
-    [InlineData(StruckBy.Deck, 11, "inspect.gearbox")]   // six items beside the driveline, three of the rotor, two of the driveline
-    public void Inspection_BlowOnPan_ComesToTheGearboxEarly(StruckBy struckBy, int place, string code)
+    [InlineData(nameof(StruckBy.Pan), 1, "inspect.gearboxUnderPan")]     // the pan turns with the output shaft and bends it
+    [InlineData(nameof(StruckBy.Deck), 11, "inspect.gearbox")]   // six items beside the driveline, three of the rotor, two of the driveline
+    public void Inspection_BlowOnPan_ComesToTheGearboxEarly(string struckBy, int place, string code)
     {
-        InspectionList list = InspectionList.After(struckBy);
+        InspectionList list = InspectionList.After(Enum.Parse<StruckBy>(struckBy));
         Assert.Equal(code, list.Items[place].Code);
         Assert.Equal(code != "inspect.gearbox", Texts.English.Of(code).Contains("pan", StringComparison.Ordinal));
         AssertWords(list);

@@ -76,16 +76,16 @@ public partial class DrivelineSimulationTests
     }
 
     [Theory]
-    [InlineData(BandPoint.Low, 700)]
-    [InlineData(BandPoint.Expected, 800)]
-    [InlineData(BandPoint.High, 1000)]
-    public void Strike_BandOfABolt_ActsAtTheChosenPoint(BandPoint point, double expected)
+    [InlineData(nameof(BandPoint.Low), 700)]
+    [InlineData(nameof(BandPoint.Expected), 800)]
+    [InlineData(nameof(BandPoint.High), 1000)]
+    public void Strike_BandOfABolt_ActsAtTheChosenPoint(string point, double expected)
     {
         Part rotor = Rotor(3);
         ProtectiveDevice bolt = Bolt(700, 800, 1000);
         SimulationOutcome outcome = Strike(
             DrivelineChain.Of(Shaft("tube", 2000), bolt, rotor), Drive(0, 0.5, null), SimulatedStrike.By(rotor, StrikePlace.Blade, Stop))
-            .Run(SimulatedDevices.Fitted, point);
+            .Run(SimulatedDevices.Fitted, Enum.Parse<BandPoint>(point));
         Close.Relative(expected, outcome.Peak(bolt).NewtonMeters, 1e-12, "the point of the band");
     }
 

@@ -74,23 +74,23 @@ public class TorsionCapacityTests
     }
 
     [Theory]
-    [InlineData(SectionShape.Square)]
-    [InlineData(SectionShape.Rectangular)]
-    [InlineData(SectionShape.LemonTube)]
-    [InlineData(SectionShape.StarTube)]
-    public void Of_Profile_AsksForTheDamageTorque(SectionShape shape)
+    [InlineData(nameof(SectionShape.Square))]
+    [InlineData(nameof(SectionShape.Rectangular))]
+    [InlineData(nameof(SectionShape.LemonTube))]
+    [InlineData(nameof(SectionShape.StarTube))]
+    public void Of_Profile_AsksForTheDamageTorque(string shape)
     {
-        ShaftSection section = ShaftSection.Profile(shape);
+        ShaftSection section = ShaftSection.Profile(Enum.Parse<SectionShape>(shape));
         var error = Assert.Throws<ArgumentException>(() => TorsionCapacity.Of(section, ShaftMaterials.NotKnown));
         Assert.Contains("give the torque at which it is damaged instead", error.Message, StringComparison.Ordinal);
         Assert.Null(section.SectionModulus);
     }
 
     [Theory]
-    [InlineData(SectionShape.NotKnown)]
-    [InlineData(SectionShape.SolidRound)]
-    public void Profile_RoundOrUnknown_IsRefused(SectionShape shape) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => ShaftSection.Profile(shape));
+    [InlineData(nameof(SectionShape.NotKnown))]
+    [InlineData(nameof(SectionShape.SolidRound))]
+    public void Profile_RoundOrUnknown_IsRefused(string shape) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => ShaftSection.Profile(Enum.Parse<SectionShape>(shape)));
 
     [Theory]
     [InlineData(20, 20)]

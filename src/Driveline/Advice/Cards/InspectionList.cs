@@ -73,13 +73,13 @@ public sealed class InspectionList
     public Finding? Tractor => Items.First(i => i.Code == "inspect.ptoStub").Load;
 
     /// <summary>After a strike of which no model is at hand.</summary>
-    public static InspectionList After(StruckBy struckBy) => Of(IsBeside(struckBy), []).GearboxEarlyAfter(struckBy);
+    internal static InspectionList After(StruckBy struckBy) => Of(IsBeside(struckBy), []).GearboxEarlyAfter(struckBy);
 
     /// <summary>After a strike on a machine that was checked.</summary>
     /// <param name="struckBy">What hit the obstacle.</param>
     /// <param name="deviceActed">True when the shear bolt broke or the clutch slipped.</param>
     /// <param name="verdict">The verdict on the machine as it was.</param>
-    public static InspectionList After(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict) =>
+    internal static InspectionList After(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict) =>
         Of(IsBeside(struckBy), LoadsOn(struckBy, deviceActed, Guard.NotNull(verdict, nameof(verdict)), null)).GearboxEarlyAfter(struckBy);
 
     /// <summary>After a strike whose peak is known.</summary>
@@ -88,7 +88,7 @@ public sealed class InspectionList
     /// <param name="verdict">The verdict on the machine as it was.</param>
     /// <param name="peakAtPto">The torque that the strike put on the driveline, at the PTO; simulated, measured or stated.</param>
     /// <example>At most 900 N·m at the PTO, 3000 N·m damages a weak PTO stub: it was very likely spared.</example>
-    public static InspectionList After(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict, TorqueBand peakAtPto) =>
+    internal static InspectionList After(StruckBy struckBy, bool deviceActed, ProtectionVerdict verdict, TorqueBand peakAtPto) =>
         Of(IsBeside(struckBy),
             LoadsOn(struckBy, deviceActed, Guard.NotNull(verdict, nameof(verdict)), Guard.NotNull(peakAtPto, nameof(peakAtPto))))
             .GearboxEarlyAfter(struckBy);
@@ -97,7 +97,7 @@ public sealed class InspectionList
     /// <param name="struckBy">What hit the obstacle.</param>
     /// <param name="deviceActed">True when the shear bolt broke or the clutch slipped; else the run counts in which none acts.</param>
     /// <param name="strike">The strike, with and without protection.</param>
-    public static InspectionList After(StruckBy struckBy, bool deviceActed, SimulationCheck strike)
+    internal static InspectionList After(StruckBy struckBy, bool deviceActed, SimulationCheck strike)
     {
         bool isBeside = IsBeside(struckBy)
             || Guard.NotNull(strike, nameof(strike)).Simulation.Strike is { Place: StrikePlace.Pan or StrikePlace.Deck };

@@ -12,7 +12,7 @@ namespace Driveline.Advice;
 /// standing still with the key out. The machine's manual decides which attitude is right; practice is in <see cref="DeckPractice"/>.
 /// Immutable.
 /// </remarks>
-public sealed class DeckAttitude
+internal sealed class DeckAttitude
 {
     private readonly double frontM;
     private readonly double rearM;

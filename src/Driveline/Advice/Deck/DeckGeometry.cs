@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Driveline.Advice;
 
 /// <summary>Where the hitch point, the tail wheel, the rotor and the blades lie on a deck. Immutable.</summary>
-public sealed class DeckGeometry
+internal sealed class DeckGeometry
 {
     private DeckGeometry(double hitchToTailM, double hitchToRotorM, double bladesBelowM, double bladeSpanM)
     {

@@ -21,7 +21,7 @@ public sealed class DeckReading
     }
 
     /// <summary>How the deck stands.</summary>
-    public DeckAttitude Attitude { get; }
+    internal DeckAttitude Attitude { get; }
 
     /// <summary>How high bumps rise above the line the wheels follow; null when not known.</summary>
     public LengthBand? Bumps { get; private init; }
@@ -30,7 +30,7 @@ public sealed class DeckReading
     public Length? Manual { get; private init; }
 
     /// <summary>The top link as it stands; null when not measured.</summary>
-    public TopLink? Link { get; private init; }
+    internal TopLink? Link { get; private init; }
 
     /// <summary>Distance from the hitch pins to the tail wheel; null when not known.</summary>
     public Length? HitchToTail { get; private init; }
@@ -72,7 +72,7 @@ public sealed class DeckReading
     internal bool IsAboutRight => Math.Abs(AboveWantedRad) <= DeckPractice.AboutLevel.Value * Si.Degree;
 
     /// <summary>A deck of which the attitude alone is known.</summary>
-    public static DeckReading Of(DeckAttitude attitude) => new(Guard.NotNull(attitude, nameof(attitude)));
+    internal static DeckReading Of(DeckAttitude attitude) => new(Guard.NotNull(attitude, nameof(attitude)));
 
     /// <summary>The same deck over ground of a roughness.</summary>
     public DeckReading WithBumps(LengthBand bumps) => new(this) { Bumps = Guard.NotNull(bumps, nameof(bumps)) };
@@ -88,7 +88,7 @@ public sealed class DeckReading
 
     /// <summary>The same deck with its top link.</summary>
     /// <exception cref="ArgumentException">The lengths cannot form a hitch at the measured pitch.</exception>
-    public DeckReading WithTopLink(TopLink link)
+    internal DeckReading WithTopLink(TopLink link)
     {
         Guard.NotNull(link, nameof(link)).ChangeFor(Attitude, Manual ?? Length.Zero);
         return new DeckReading(this) { Link = link };

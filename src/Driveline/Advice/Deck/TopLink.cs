@@ -10,7 +10,7 @@ namespace Driveline.Advice;
 /// the pins: upper pin at (m sin θ, m cos θ), the tractor's top-link pin at (−a, b); L² = (m sin θ + a)² + (m cos θ − b)².
 /// a follows from the measured length L at the measured pitch. Lengthening the link raises the nose. Immutable.
 /// </remarks>
-public sealed class TopLink
+internal sealed class TopLink
 {
     private readonly double mastM;
     private readonly double lengthM;

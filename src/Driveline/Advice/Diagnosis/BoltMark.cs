@@ -1,7 +1,7 @@
 namespace Driveline.Advice;
 
 /// <summary>What is read on a bolt's head, or what the manual asks for, as far as the advice tells them apart.</summary>
-public enum BoltMark
+internal enum BoltMark
 {
     /// <summary>Not read, or not stated.</summary>
     NotKnown = 0,

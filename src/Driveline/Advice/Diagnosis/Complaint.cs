@@ -24,7 +24,7 @@ public sealed class Complaint
     public MachineKind Machine { get; }
 
     /// <summary>What the model says; <see cref="ModelEvidence.None"/> when there is no model.</summary>
-    public ModelEvidence Model { get; }
+    internal ModelEvidence Model { get; }
 
     /// <summary>A symptom without facts yet.</summary>
     public static Complaint Of(Symptom symptom) => new(symptom, [], ModelEvidence.None, MachineKind.NotKnown);
@@ -50,7 +50,7 @@ public sealed class Complaint
     }
 
     /// <summary>The same complaint with what the model says.</summary>
-    public Complaint WithModel(ModelEvidence model) => new(Symptom, Facts, Guard.NotNull(model, nameof(model)), Machine);
+    internal Complaint WithModel(ModelEvidence model) => new(Symptom, Facts, Guard.NotNull(model, nameof(model)), Machine);
 
     /// <summary>The same complaint of a kind of machine.</summary>
     public Complaint WithMachine(MachineKind machine) => new(Symptom, Facts, Model, machine);

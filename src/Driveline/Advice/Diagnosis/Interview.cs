@@ -8,7 +8,7 @@ namespace Driveline.Advice;
 /// <remarks>
 /// Immutable: each answer gives a new state, so that a host can save, go back or branch. Resuming asks on as if never stopped.
 /// </remarks>
-public sealed class Interview
+internal sealed class Interview
 {
     private Interview(Complaint complaint)
     {

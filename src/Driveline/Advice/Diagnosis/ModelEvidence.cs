@@ -14,7 +14,7 @@ namespace Driveline.Advice;
 /// from memory: they turn margins into plain speech, not into statistics. A number that is not known leaves every chance alone.
 /// Immutable.
 /// </remarks>
-public sealed class ModelEvidence
+internal sealed class ModelEvidence
 {
     /// <summary>Code: expected trip against expected damage of the part nearest to it.</summary>
     public const string TripAgainstDamage = "model.tripAgainstDamage";

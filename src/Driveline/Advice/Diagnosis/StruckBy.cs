@@ -1,7 +1,7 @@
 namespace Driveline.Advice;
 
 /// <summary>What of the machine hit the obstacle.</summary>
-public enum StruckBy
+internal enum StruckBy
 {
     /// <summary>Not known.</summary>
     NotKnown = 0,

@@ -3,7 +3,7 @@ using Driveline.Provenance;
 namespace Driveline.Advice;
 
 /// <summary>Prices where an owner states none: guesses, wide enough for most, and marked as guesses wherever they are shown.</summary>
-public static class UsualPrices
+internal static class UsualPrices
 {
     /// <summary>The currency of these prices.</summary>
     public const string Currency = "USD";

@@ -6,7 +6,7 @@ using Driveline.ShearBolts;
 namespace Driveline.Advice;
 
 /// <summary>Answers to the questions of an advice that a fitted bolt gives, so that nobody is asked twice.</summary>
-public static class SeenBolt
+internal static class SeenBolt
 {
     // Diameters that differ by less are one size with its tolerance; strengths that differ by less are one grade from two standards.
     private const double SizeTolerance = 0.02;

@@ -5,7 +5,7 @@ using Driveline.Quantities;
 namespace Driveline.Advice;
 
 /// <summary>Answers to the questions of an advice that a fitted clutch gives, so that nobody is asked twice.</summary>
-public static class SeenClutch
+internal static class SeenClutch
 {
     private const double DaysOfAYear = 366;
 

@@ -30,7 +30,7 @@ public sealed partial class FittedClutch
     /// than it gets. What is not told is taken at its hottest: plates of the cast iron that takes up least heat, and for linings of
     /// unknown thermal properties the organic lining that leaves most of it to the plates.
     /// </remarks>
-    public HeatPath? HeatPath => Clutch is { } clutch && plateM > 0
+    internal HeatPath? HeatPath => Clutch is { } clutch && plateM > 0
         ? HeatPath.Of(clutch.FaceArea, clutch.Faces, ThermalMaterials.HighCarbonCastIron, Length.FromMeters(plateM) / 2,
             clutch.Facing.Thermal ?? ThermalMaterials.OrganicLiningWorn)
         : null;
@@ -38,7 +38,7 @@ public sealed partial class FittedClutch
     /// <summary>
     /// The same with the cooling of <see cref="ClutchAir"/> over the two end plates; null when faces or plates are not known.
     /// </summary>
-    public HeatPath? CooledHeatPath => HeatPath?.WithCooling(
+    internal HeatPath? CooledHeatPath => HeatPath?.WithCooling(
         HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(ClutchAir.Cooling.Value),
         Area.FromSquareMeters(2 * Math.PI * Clutch!.OuterM * Clutch.OuterM),
         ClutchAir.Cooling.Basis);

@@ -42,7 +42,7 @@ public sealed partial class Facing
     /// <param name="state">The state of the faces.</param>
     /// <exception cref="ArgumentOutOfRangeException">The state is not one of the enumeration.</exception>
     /// <example>Dry 0.30 to 0.40, expected 0.35; hot: 0.21 to 0.40, expected 0.2975.</example>
-    public FrictionBand Friction(SurfaceState state)
+    internal FrictionBand Friction(SurfaceState state)
     {
         Band d = dry.SiBand;
         RatioBand running = state switch

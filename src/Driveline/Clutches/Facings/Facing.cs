@@ -6,7 +6,7 @@ namespace Driveline.Clutches;
 
 /// <summary>A friction facing against iron or steel: friction by surface state, and its limits.</summary>
 /// <remarks>
-/// Friction in work departs from the printed dry value: see <see cref="Friction"/>. A limit that is null is not known,
+/// Friction in work departs from the printed dry value: a wet, oiled or rusted face has its own band. A limit that is null is not known,
 /// which never means that there is none.
 /// </remarks>
 public sealed partial class Facing
@@ -37,7 +37,7 @@ public sealed partial class Facing
     public Basis LimitBasis { get; }
 
     /// <summary>Thermal properties of the facing; null when not known.</summary>
-    public ThermalMaterial? Thermal { get; }
+    internal ThermalMaterial? Thermal { get; }
 
     /// <summary>Lower end of the working pressures printed for it; null when not known.</summary>
     public Pressure? LowestWorkingPressure => Known(Limits.LowPressurePa) ? Pressure.FromPascals(Limits.LowPressurePa) : null;
@@ -112,7 +112,7 @@ public sealed partial class Facing
     }
 
     /// <summary>The same facing with stated thermal properties.</summary>
-    public Facing WithThermal(ThermalMaterial thermal) =>
+    internal Facing WithThermal(ThermalMaterial thermal) =>
         new(Name, dry, breakaway, hot, oiled, Limits, Guard.NotNull(thermal, nameof(thermal)), LimitBasis);
 
     /// <inheritdoc/>

@@ -9,7 +9,7 @@ namespace Driveline.Clutches;
 /// (sintered metal, 0.36 static over 0.30 sliding) gives 1.20; nothing printed bounds it from above, so the
 /// high end is from memory. Faces stuck by rust are outside this band: see <see cref="SlipTrust"/>.
 /// </remarks>
-public sealed class FrictionBand
+internal sealed class FrictionBand
 {
     internal static readonly BandBasis BreakawayRatioBasis = new(
         Basis.CommonPractice("breakaway is not below running friction"),

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Driveline.Clutches;
 
 /// <summary>What is taken of the air around a clutch when nobody has measured it.</summary>
-public static class ClutchAir
+internal static class ClutchAir
 {
     /// <summary>Temperature of the air, and of the clutch before work: 30 °C. Hotter air adds degree for degree.</summary>
     public static Sourced Warm { get; } = new(30, "°C", Basis.CommonPractice("a warm working day, 30 °C"));

@@ -9,7 +9,7 @@ namespace Driveline.Clutches;
 /// The plate and facing share the heat as their effusivities (equal face temperature): share of the plate e1/(e1 + e2).
 /// A plate rubbed on both sides counts with half its thickness for each face. The far side of that thickness is taken as insulated.
 /// </remarks>
-public sealed class HeatPath
+internal sealed class HeatPath
 {
     private HeatPath(double areaM2, int faces, ThermalMaterial plate, double thicknessM, ThermalMaterial facing, double lossWPerK,
         Basis? cooling)

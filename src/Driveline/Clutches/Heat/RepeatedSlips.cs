@@ -9,7 +9,7 @@ namespace Driveline.Clutches;
 /// T_max = T0 + ΔT / (1 - exp(-β · t1)) and T_max - ΔT. Cooling alone: T0 + (T - T0) · exp(-β · t).
 /// Each slip is short beside the interval.
 /// </remarks>
-public sealed class RepeatedSlips
+internal sealed class RepeatedSlips
 {
     private readonly double riseK;
     private readonly double perSecond;

@@ -75,7 +75,7 @@ public sealed class SlipHeat
     /// <param name="facing">The facing, for its limits.</param>
     /// <param name="start">Temperature of the clutch before; -60 to 500 °C.</param>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is out of its range.</exception>
-    public static SlipHeat Of(SlipEvent slip, HeatPath path, Facing facing, Temperature start) => new(
+    internal static SlipHeat Of(SlipEvent slip, HeatPath path, Facing facing, Temperature start) => new(
         Guard.NotNull(slip, nameof(slip)),
         Guard.NotNull(path, nameof(path)),
         Guard.NotNull(facing, nameof(facing)),

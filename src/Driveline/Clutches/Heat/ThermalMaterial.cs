@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Driveline.Clutches;
 
 /// <summary>Thermal properties of a plate or facing.</summary>
-public sealed class ThermalMaterial
+internal sealed class ThermalMaterial
 {
     private ThermalMaterial(string name, double conductivity, double density, double heatCapacity, Basis basis)
     {

@@ -3,7 +3,7 @@ using Driveline.Provenance;
 namespace Driveline.Clutches;
 
 /// <summary>Thermal materials held here.</summary>
-public static class ThermalMaterials
+internal static class ThermalMaterials
 {
     private static readonly Basis HandbookTable = Basis.Published("Tribology Handbook", "2nd ed.", "Table 7.5");
 

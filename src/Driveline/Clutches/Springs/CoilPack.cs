@@ -3,7 +3,7 @@ using Driveline.Quantities;
 namespace Driveline.Clutches;
 
 /// <summary>Coil springs side by side: F = n · k · (free length - length).</summary>
-public sealed class CoilPack : SpringPack
+internal sealed class CoilPack : SpringPack
 {
     private CoilPack(CoilSpring spring, int count, Band factor, BandBasis basis)
         : base(count, spring.FreeM, spring.SolidM, factor, basis) => Spring = spring;

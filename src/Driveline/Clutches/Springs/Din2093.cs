@@ -9,7 +9,7 @@ namespace Driveline.Clutches;
 /// Series A is stiff (h0/t about 0.4), B middling (0.75), C soft (1.3): near 0.75 h0 a C spring holds its force through wear.
 /// Dimensions in mm and forces in N, as printed in DIN 2093:1992. C 125 is left out, because its printed force is doubtful.
 /// </remarks>
-public static class Din2093
+internal static class Din2093
 {
     private static readonly Basis Copy = Basis.CommonPractice("DIN 2093:1992, read in secondary tables");
     private static readonly Basis Memory = Basis.FromMemory("DIN 2093:1992");

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Driveline.Clutches;
 
 /// <summary>One disc spring of the standard series.</summary>
-public sealed class Din2093Spring
+internal sealed class Din2093Spring
 {
     private readonly double forceN;
 

@@ -11,7 +11,7 @@ namespace Driveline.Clutches;
 /// wM 0.002 to 0.030 and wR 0.010 to 0.050 over all series, low when greased (from memory of the standard); the low end of the
 /// force takes the unloading sign, the high end the loading sign, and the expected force has no friction.
 /// </remarks>
-public sealed class DiscPack : SpringPack
+internal sealed class DiscPack : SpringPack
 {
     internal const double MostLayerFriction = 0.030;
     internal const double MostEdgeFriction = 0.050;

@@ -117,7 +117,7 @@ public sealed class DiscSpring
     /// <summary>The stresses at a deflection.</summary>
     /// <param name="deflection">Deflection s; from 0 to flat.</param>
     /// <exception cref="ArgumentOutOfRangeException">Beyond flat or negative.</exception>
-    public DiscSpringStresses Stresses(Length deflection)
+    internal DiscSpringStresses Stresses(Length deflection)
     {
         double s = Deflection(deflection);
         return new DiscSpringStresses(

@@ -7,7 +7,7 @@ namespace Driveline.Clutches;
 /// σOM = -4E/(1-ν²) · t²/(K1·De²) · K4 · (s/t) · 3/π. The four edge stresses use K2 and K3 of the same standard;
 /// their formulas are from memory of it.
 /// </remarks>
-public sealed class DiscSpringStresses
+internal sealed class DiscSpringStresses
 {
     internal DiscSpringStresses(double omPa, double onePa, double twoPa, double threePa, double fourPa)
     {

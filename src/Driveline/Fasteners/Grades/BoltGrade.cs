@@ -48,16 +48,16 @@ public sealed class BoltGrade : IEquatable<BoltGrade>
     public string HeadMark { get; }
 
     /// <summary>Kind of metal.</summary>
-    public MaterialFamily Family { get; }
+    internal MaterialFamily Family { get; }
 
     /// <summary>Which shear-to-tensile ratio applies.</summary>
     public ShearClass ShearClass { get; }
 
     /// <summary>The rows of its table, smallest sizes first.</summary>
-    public IReadOnlyList<GradeRange> Ranges { get; }
+    internal IReadOnlyList<GradeRange> Ranges { get; }
 
     /// <summary>Numbers on which sources disagree, over all sizes.</summary>
-    public IReadOnlyList<SourceConflict> Conflicts => Ranges.SelectMany(r => r.Conflicts).ToList();
+    internal IReadOnlyList<SourceConflict> Conflicts => Ranges.SelectMany(r => r.Conflicts).ToList();
 
     /// <summary>The grade in a text as people write it: "SAE grade 5", "Gr.5", "8.8", "ISO 898-1 8.8", "A307A", "A2-70".</summary>
     /// <remarks>A bare "grade 5" is read as SAE J429; a bare "8.8" as ISO 898-1.</remarks>

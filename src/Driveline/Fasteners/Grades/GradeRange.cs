@@ -4,7 +4,7 @@ using Driveline.Quantities;
 namespace Driveline.Fasteners;
 
 /// <summary>One row of a grade's table: the sizes it covers and the strength it promises there.</summary>
-public sealed class GradeRange
+internal sealed class GradeRange
 {
     private static readonly Basis MiddleOfHardness =
         Basis.CommonPractice("a maker aims at the middle of the permitted hardness");

@@ -48,7 +48,7 @@ public sealed class GradeStrength
     public Sourced? PublishedYieldStrength { get; }
 
     /// <summary>Permitted core hardness; null when not held. Ends of fasteners below class 8.8 may read up to HV 250.</summary>
-    public HardnessRange? CoreHardness { get; }
+    internal HardnessRange? CoreHardness { get; }
 
     /// <summary>Basis of the specified figures.</summary>
     public Basis Basis { get; }

@@ -3,7 +3,7 @@ using Driveline.Quantities;
 namespace Driveline.Fasteners;
 
 /// <summary>Permitted hardness, minimum to maximum, on one scale.</summary>
-public sealed class HardnessRange
+internal sealed class HardnessRange
 {
     /// <summary>Permitted hardness from minimum to maximum.</summary>
     /// <exception cref="ArgumentException">The scales differ or the minimum exceeds the maximum.</exception>

@@ -5,7 +5,7 @@ using Driveline.Quantities;
 namespace Driveline.Fasteners;
 
 /// <summary>A published table from hardness of steel to tensile strength.</summary>
-public sealed class HardnessTable
+internal sealed class HardnessTable
 {
     private readonly HardnessRow[] rows;
 

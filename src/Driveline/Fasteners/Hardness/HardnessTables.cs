@@ -5,7 +5,7 @@ using Driveline.Quantities;
 namespace Driveline.Fasteners;
 
 /// <summary>The hardness conversion tables held, and which of them is preferred for a scale.</summary>
-public static class HardnessTables
+internal static class HardnessTables
 {
     // Public tables differ by about 5 % between themselves.
     private const double LeastSpread = 0.05;

@@ -49,7 +49,7 @@ public sealed partial class FastenerMaterial : IEquatable<FastenerMaterial>
     public string Name { get; }
 
     /// <summary>Kind of metal.</summary>
-    public MaterialFamily Family { get; }
+    internal MaterialFamily Family { get; }
 
     /// <summary>Which shear-to-tensile ratio applies.</summary>
     public ShearClass ShearClass { get; }
@@ -61,7 +61,7 @@ public sealed partial class FastenerMaterial : IEquatable<FastenerMaterial>
     public BoltGrade? Grade { get; }
 
     /// <summary>The rod material, for a rod; else null.</summary>
-    public RodMaterial? RodMaterial { get; }
+    internal RodMaterial? RodMaterial { get; }
 
     /// <summary>True for a grade, a measured hardness or a named rod material; false for unmarked and not known.</summary>
     public bool IsIdentified { get; }
@@ -118,7 +118,7 @@ public sealed partial class FastenerMaterial : IEquatable<FastenerMaterial>
     }
 
     /// <summary>A rod or bolt of a named material.</summary>
-    public static FastenerMaterial Rod(RodMaterial material)
+    internal static FastenerMaterial Rod(RodMaterial material)
     {
         Guard.NotNull(material, nameof(material));
         return new FastenerMaterial(

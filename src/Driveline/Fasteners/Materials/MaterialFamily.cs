@@ -1,7 +1,7 @@
 namespace Driveline.Fasteners;
 
 /// <summary>Kind of metal, as far as it decides how a fastener breaks.</summary>
-public enum MaterialFamily
+internal enum MaterialFamily
 {
     /// <summary>Not known.</summary>
     NotKnown = 0,

@@ -36,7 +36,7 @@ public sealed class MaterialName : IEquatable<MaterialName>
     public BoltGrade? Grade { get; }
 
     /// <summary>The rod material; null when the text names none.</summary>
-    public RodMaterial? RodMaterial { get; }
+    internal RodMaterial? RodMaterial { get; }
 
     /// <summary>The measured hardness; null when the text states none.</summary>
     public Hardness? Hardness { get; }

@@ -9,7 +9,7 @@ namespace Driveline.Fasteners;
 /// A rod or bolt material without a bolt grade: aluminium, brass, bronze, low-carbon steel. Immutable; equal when the designations are
 /// equal.
 /// </summary>
-public sealed class RodMaterial : IEquatable<RodMaterial>
+internal sealed class RodMaterial : IEquatable<RodMaterial>
 {
     internal RodMaterial(
         string designation, MaterialFamily family, ShearClass shearClass, RodValueKind valueKind, Sourced tensile, Sourced? yield,

@@ -4,7 +4,7 @@ using Driveline.Provenance;
 namespace Driveline.Fasteners;
 
 /// <summary>The rod and bolt materials held. Figures as printed, in ksi or MPa.</summary>
-public static class RodMaterials
+internal static class RodMaterials
 {
     internal const string TensileStrength = "tensile strength";
 

@@ -1,7 +1,7 @@
 namespace Driveline.Fasteners;
 
 /// <summary>What a printed strength of a rod material means.</summary>
-public enum RodValueKind
+internal enum RodValueKind
 {
     /// <summary>Not known; treated as a minimum.</summary>
     NotKnown = 0,

@@ -33,7 +33,7 @@ public sealed class SpringPin : IEquatable<SpringPin>
     public string Designation => Standard + " " + Size + ", " + Material;
 
     /// <summary>Kind of pin.</summary>
-    public SpringPinKind Kind { get; }
+    internal SpringPinKind Kind { get; }
 
     /// <summary>The standard, e.g. "ISO 8752".</summary>
     public string Standard { get; }
@@ -45,7 +45,7 @@ public sealed class SpringPin : IEquatable<SpringPin>
     public string Material { get; }
 
     /// <summary>Kind of metal.</summary>
-    public MaterialFamily Family { get; }
+    internal MaterialFamily Family { get; }
 
     /// <summary>Nominal diameter.</summary>
     public Length NominalDiameter => Length.FromMeters(DiameterM);

@@ -1,7 +1,7 @@
 namespace Driveline.Fasteners;
 
 /// <summary>Kind of spring pin or dowel.</summary>
-public enum SpringPinKind
+internal enum SpringPinKind
 {
     /// <summary>Not known.</summary>
     NotKnown = 0,

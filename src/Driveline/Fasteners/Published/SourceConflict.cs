@@ -4,7 +4,7 @@ using Driveline.Quantities;
 namespace Driveline.Fasteners;
 
 /// <summary>Two sources that disagree on one number; both are kept.</summary>
-public sealed class SourceConflict
+internal sealed class SourceConflict
 {
     internal SourceConflict(string subject, Sourced used, Sourced other)
     {

@@ -4,7 +4,7 @@ using Driveline.Provenance;
 namespace Driveline.Fasteners;
 
 /// <summary>An ISO metric thread, coarse or fine, M3 to M39.</summary>
-public sealed class MetricThread : ScrewThread
+internal sealed class MetricThread : ScrewThread
 {
     private readonly double publishedMm2;
 
@@ -20,7 +20,7 @@ public sealed class MetricThread : ScrewThread
     public static IReadOnlyList<MetricThread> All => MetricThreads.All;
 
     /// <inheritdoc/>
-    public override ThreadSystem System => ThreadSystem.Metric;
+    internal override ThreadSystem System => ThreadSystem.Metric;
 
     /// <inheritdoc/>
     /// <remarks>Fine-pitch areas are remembered, not seen; they are kept beside the formula, which is used.</remarks>

@@ -26,10 +26,10 @@ public abstract class ScrewThread : IEquatable<ScrewThread>
     public string Designation { get; }
 
     /// <summary>Series of the thread.</summary>
-    public ThreadSeries Series { get; }
+    internal ThreadSeries Series { get; }
 
     /// <summary>Inch or metric.</summary>
-    public abstract ThreadSystem System { get; }
+    internal abstract ThreadSystem System { get; }
 
     /// <summary>True when only the size was given and the coarse series was taken.</summary>
     public bool IsSeriesAssumed { get; }

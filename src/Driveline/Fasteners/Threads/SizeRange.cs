@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Driveline.Fasteners;
 
 /// <summary>The nominal sizes a row of a standard's table covers.</summary>
-public sealed class SizeRange
+internal sealed class SizeRange
 {
     private readonly double aboveOrAtM;
     private readonly double upToM;

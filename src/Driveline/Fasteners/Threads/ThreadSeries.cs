@@ -1,7 +1,7 @@
 namespace Driveline.Fasteners;
 
 /// <summary>Which series a screw thread belongs to.</summary>
-public enum ThreadSeries
+internal enum ThreadSeries
 {
     /// <summary>Not known.</summary>
     NotKnown = 0,

@@ -1,7 +1,7 @@
 namespace Driveline.Fasteners;
 
 /// <summary>Inch or metric screw threads.</summary>
-public enum ThreadSystem
+internal enum ThreadSystem
 {
     /// <summary>Not known.</summary>
     NotKnown = 0,

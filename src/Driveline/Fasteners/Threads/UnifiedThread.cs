@@ -4,7 +4,7 @@ using Driveline.Quantities;
 namespace Driveline.Fasteners;
 
 /// <summary>A Unified inch thread, ASME B1.1, UNC or UNF, No. 10 to 1 1/2 in.</summary>
-public sealed class UnifiedThread : ScrewThread
+internal sealed class UnifiedThread : ScrewThread
 {
     private readonly double stressAreaIn2;
 
@@ -28,7 +28,7 @@ public sealed class UnifiedThread : ScrewThread
     public int ThreadsPerInch { get; }
 
     /// <inheritdoc/>
-    public override ThreadSystem System => ThreadSystem.Inch;
+    internal override ThreadSystem System => ThreadSystem.Inch;
 
     /// <inheritdoc/>
     public override Sourced? PublishedStressArea => new(stressAreaIn2, "in²", AreaBasis);

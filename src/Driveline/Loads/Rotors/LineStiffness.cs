@@ -11,7 +11,7 @@ namespace Driveline.Loads;
 /// k = G · I_p / L with I_p = π (D⁴ − d⁴) / 32; in series 1/k = Σ 1/k; behind a speed ratio k_pto = k · i². Joints, splines,
 /// keys and rubber couplings that are left out make the real line softer, so peaks computed with it err high. Immutable.
 /// </remarks>
-public sealed class LineStiffness
+internal sealed class LineStiffness
 {
     private static readonly Basis SteelPractice = Basis.CommonPractice("shear modulus of steel, 77.2 to 82 GPa in textbook examples");
 

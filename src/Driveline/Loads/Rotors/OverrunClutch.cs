@@ -1,7 +1,7 @@
 namespace Driveline.Loads;
 
 /// <summary>Whether the line has an overrun clutch (freewheel) before the rotor.</summary>
-public enum OverrunClutch
+internal enum OverrunClutch
 {
     /// <summary>Not known: the worse case is taken.</summary>
     NotKnown = 0,

@@ -71,7 +71,7 @@ public sealed partial class DrivelineSimulation
 
     /// <summary>Runs it with every stated band at its expected value and the devices at one value of theirs.</summary>
     /// <exception cref="InvalidOperationException">A fact is missing; the message names the codes.</exception>
-    public SimulationOutcome Run(SimulatedDevices devices, BandPoint device) =>
+    internal SimulationOutcome Run(SimulatedDevices devices, BandPoint device) =>
         TryRun(devices, device, BandPoint.Expected, out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing)
             ? outcome!
             : throw new InvalidOperationException(
@@ -86,7 +86,7 @@ public sealed partial class DrivelineSimulation
     /// </param>
     /// <param name="outcome">The outcome; null when facts are missing.</param>
     /// <param name="missing">The facts missing; empty when there is an outcome.</param>
-    public bool TryRun(SimulatedDevices devices, BandPoint device, BandPoint severity, out SimulationOutcome? outcome,
+    internal bool TryRun(SimulatedDevices devices, BandPoint device, BandPoint severity, out SimulationOutcome? outcome,
         out IReadOnlyList<Finding> missing) =>
         TryRun(devices, device, severity, new WorkMeter(SimulationLimits.Usual), out outcome, out missing);
 
@@ -120,7 +120,7 @@ public sealed partial class DrivelineSimulation
 
     /// <summary>The same within limits, with what it cost.</summary>
     /// <param name="limits">For all its runs together.</param>
-    public SimulatedPeak EngagementPeak(SimulationLimits limits)
+    internal SimulatedPeak EngagementPeak(SimulationLimits limits)
     {
         var meter = new WorkMeter(limits);
         return new SimulatedPeak(EngagementPeak(meter), meter);

@@ -1,7 +1,7 @@
 namespace Driveline.Loads;
 
 /// <summary>What a simulation makes of the protective devices.</summary>
-public enum SimulatedDevices
+internal enum SimulatedDevices
 {
     /// <summary>Not stated: taken as if nothing could act.</summary>
     NotKnown = 0,

@@ -4,7 +4,7 @@ using Driveline.Quantities;
 namespace Driveline.Loads;
 
 /// <summary>The highest torque of a simulated engagement, and what it took to find it. Immutable.</summary>
-public sealed class SimulatedPeak
+internal sealed class SimulatedPeak
 {
     internal SimulatedPeak(TorqueBand? atPto, WorkMeter meter)
     {

@@ -8,7 +8,7 @@ namespace Driveline.Loads;
 /// Three lumps: engine and flywheel before the PTO clutch, the line behind the clutch up to the stopped point, and the twist
 /// between the line and the stop. Every fact may be missing; what follows then has no bound. Immutable.
 /// </remarks>
-public sealed class DrivingSide
+internal sealed class DrivingSide
 {
     private DrivingSide(DrivingSide? from, double omega, TorqueBand steady)
     {

@@ -5,7 +5,7 @@ using Driveline.Quantities;
 namespace Driveline.Loads;
 
 /// <content>The arithmetic of the peak, and what to notice.</content>
-public sealed partial class StrikeEstimate
+internal sealed partial class StrikeEstimate
 {
     private static readonly Band AnyTorque = new(0, double.PositiveInfinity, double.PositiveInfinity);
 

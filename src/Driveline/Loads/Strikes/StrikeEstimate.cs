@@ -16,7 +16,7 @@ namespace Driveline.Loads;
 /// Source: energy balance, textbooks of vibration and machine elements; no damping, no backlash, and an engine torque that
 /// does not rise in the few hundredths of a second the blow lasts.
 /// </remarks>
-public sealed partial class StrikeEstimate
+internal sealed partial class StrikeEstimate
 {
     private StrikeEstimate(StrikeEstimate? from, StrikePlace place, DrivingSide side)
     {

@@ -50,7 +50,7 @@ public sealed class SimulationSpan
     /// The span of a simulation that lacks facts, within limits; null when it lacks none, when what it lacks has no usual value, or when
     /// the limits do not suffice.
     /// </summary>
-    public static SimulationSpan? Of(DrivelineSimulation stated, UsualMachine machine, SimulationLimits limits) =>
+    internal static SimulationSpan? Of(DrivelineSimulation stated, UsualMachine machine, SimulationLimits limits) =>
         Of(stated, machine, new WorkMeter(limits));
 
     internal static SimulationSpan? Of(DrivelineSimulation stated, UsualMachine machine, WorkMeter meter)

@@ -8,7 +8,7 @@ namespace Driveline.Loads;
 /// Geometry of blades, bars, pans, tubes and tools from light to heavy build. Expected is the geometric mean of the ends. Ends and rows
 /// stand in shared/reference/pto/usual-lines.csv.
 /// </remarks>
-public static class UsualInertia
+internal static class UsualInertia
 {
     private static readonly Basis Geometry = Basis.FromMemory(
         "inertia of a usual rotor by kind and width, from assumed sections of blades, bars, pans and tools; none measured");

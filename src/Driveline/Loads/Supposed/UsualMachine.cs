@@ -7,7 +7,7 @@ namespace Driveline.Loads;
 /// <summary>
 /// What tells which values are usual for a driveline: kind and width of its machine, power of the tractor, its joints. Immutable.
 /// </summary>
-public sealed class UsualMachine
+internal sealed class UsualMachine
 {
     private UsualMachine(MachineKind kind) => Kind = kind;
 

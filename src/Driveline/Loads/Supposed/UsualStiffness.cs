@@ -10,7 +10,7 @@ namespace Driveline.Loads;
 /// to 1.3 m between the joints with a third of overlap, k = G · I_t / L, in series. Expected is the geometric mean of the ends. Ends and
 /// rows stand in shared/reference/pto/usual-lines.csv.
 /// </remarks>
-public static class UsualStiffness
+internal static class UsualStiffness
 {
     private static readonly Basis Tubes = Basis.FromMemory(
         "stiffness of PTO shafts by joint series, from remembered sizes of tubes and assumed joints; none measured");

@@ -13,7 +13,7 @@ namespace Driveline.Loads;
 /// the reserve must be stated. Short peaks are not capped by the engine but by the PTO clutch: see
 /// <see cref="StrikeEstimate"/> and <see cref="EngagementTorque"/>. Immutable.
 /// </remarks>
-public sealed class EngineSide
+internal sealed class EngineSide
 {
     private readonly bool ratioAssumed;
 

@@ -9,7 +9,7 @@ namespace Driveline.Loads;
 /// (field data, normal assumption), and maximum ratios up to 2.5 are reported. For every other machine the band is a guess
 /// that spans what is seen, and a verdict that rests on it is never a Yes or a No.
 /// </remarks>
-public static class PeakFactor
+internal static class PeakFactor
 {
     private static readonly RatioBand Tillage = RatioBand.Between(
         1.67, 1.85, 2.5, Basis.CommonPractice("rotary tillage field spectra: mean + 3 s.d. 1.67 to 2.03 of mean, maxima to 2.5"));

@@ -1,7 +1,7 @@
 namespace Driveline.Loads;
 
 /// <summary>What a published power figure stands for; only the last is what the machine itself draws.</summary>
-public enum PowerMeaning
+internal enum PowerMeaning
 {
     /// <summary>Not known.</summary>
     NotKnown = 0,

@@ -13,7 +13,7 @@ namespace Driveline.Loads;
 /// not what the machine draws; a finding says so. Mean torque then follows by <see cref="WorkPeak.MeanTorque"/>.
 /// Source of the form: ASABE D497, remembered.
 /// </remarks>
-public sealed class PowerNeed
+internal sealed class PowerNeed
 {
     private readonly double widthM;
     private readonly double feedKgPerS;

@@ -9,7 +9,7 @@ namespace Driveline.Loads;
 /// Two forms. Parameters: P = a + b · w + c · F, with a [kW], b [kW/m], c [kW·h/t], w working width [m], F feed rate [t/h],
 /// and a range of ± r % about the mean. Printed: a power from low to high, with the width it was printed for when there is one.
 /// </remarks>
-public sealed class PowerRow
+internal sealed class PowerRow
 {
     private PowerRow(string machine, string variant, MachineKind kind, PowerMeaning meaning, Basis basis)
     {

@@ -49,7 +49,7 @@ public sealed class WorkPeak
     /// <param name="speed">PTO speed; above 0.</param>
     /// <param name="factor">Peak over mean; 1 or more.</param>
     /// <param name="engine">The engine; null when its power is not known. Without its torque reserve it caps nothing.</param>
-    public static WorkPeak FromNeed(PowerNeed need, RotationalSpeed speed, RatioBand factor, EngineSide? engine)
+    internal static WorkPeak FromNeed(PowerNeed need, RotationalSpeed speed, RatioBand factor, EngineSide? engine)
     {
         TorqueBand mean = MeanTorque(Guard.NotNull(need, nameof(need)).Power, speed);
         if (engine?.StallTorque is { IsBounded: true } most)

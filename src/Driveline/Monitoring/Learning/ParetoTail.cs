@@ -13,7 +13,7 @@ namespace Driveline.Monitoring;
 /// logarithm, with the Poisson scatter of the number of peaks. In a simulation of ours the interval held the true value 95 times
 /// of 100 with 200 peaks, and 90 times with 30.
 /// </remarks>
-public sealed class ParetoTail
+internal sealed class ParetoTail
 {
     /// <summary>Fewer peaks are not fitted.</summary>
     public const int LeastPeaks = 30;

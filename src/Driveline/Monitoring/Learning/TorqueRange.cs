@@ -3,7 +3,7 @@ using UnitsNet;
 namespace Driveline.Monitoring;
 
 /// <summary>How many load cycles had a range.</summary>
-public sealed class TorqueRange
+internal sealed class TorqueRange
 {
     private readonly double nm;
 

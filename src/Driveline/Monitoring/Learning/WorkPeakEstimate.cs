@@ -9,7 +9,7 @@ namespace Driveline.Monitoring;
 /// The highest torque of normal steady work in a time to come, learned from the peaks seen: a band for <c>WorkPeak.Stated</c>.
 /// </summary>
 /// <remarks>
-/// Peaks over a threshold u, one for each cluster, engagements left out; what they have above u follows <see cref="ParetoTail"/>.
+/// Peaks over a threshold u, one for each cluster, engagements left out; what they have above u follows a generalized Pareto distribution.
 /// With n peaks in t hours the highest of H hours is u plus the excess passed once in N = n·H/t peaks, H no shorter than t. Low
 /// and high are the ends of its interval of 95 %; high is never below the highest peak seen. High, or expected and high, stay
 /// unbounded wherever the samples cannot tell.
@@ -58,7 +58,7 @@ public sealed class WorkPeakEstimate
     public Torque Level { get; }
 
     /// <summary>The fitted tail; null when there are too few peaks.</summary>
-    public ParetoTail? Tail { get; }
+    internal ParetoTail? Tail { get; }
 
     /// <summary>What a caller must notice.</summary>
     public IReadOnlyList<Finding> Findings { get; }

@@ -7,7 +7,7 @@ namespace Driveline.Protection;
 /// <remarks>
 /// A share of the probability may lie at +∞ (no known upper bound) and a share at one point. Immutable and safe to share.
 /// </remarks>
-public abstract class Distribution
+internal abstract class Distribution
 {
     private protected Distribution(Basis basis) => Basis = Guard.NotNull(basis, nameof(basis));
 

@@ -7,7 +7,7 @@ namespace Driveline.Protection;
 /// <summary>A lognormal distribution, for a positive quantity whose mean and coefficient of variation are measured.</summary>
 /// <remarks>σ² = ln(1 + C²), μ = ln m − σ²/2, F(x) = Φ((ln x − μ)/σ), with m the mean and C the coefficient of variation.</remarks>
 /// <example>Mean 100, C = 0.10: median 99.50, 95 % quantile 117.2.</example>
-public sealed class LognormalDistribution : Distribution
+internal sealed class LognormalDistribution : Distribution
 {
     private readonly double mean;
     private readonly double mu;

@@ -6,7 +6,7 @@ namespace Driveline.Protection;
 
 /// <summary>A normal distribution, for a quantity whose mean and standard deviation are measured.</summary>
 /// <remarks>F(x) = Φ((x − m)/s). Its low tail reaches below 0; use it where m is several s above 0.</remarks>
-public sealed class NormalDistribution : Distribution
+internal sealed class NormalDistribution : Distribution
 {
     private readonly double mean;
     private readonly double sd;

@@ -3,7 +3,7 @@ using Driveline.Chains;
 namespace Driveline.Protection;
 
 /// <summary>The probability that an overload damages one part before a device acts.</summary>
-public sealed class PartRisk
+internal sealed class PartRisk
 {
     internal PartRisk(Part part, Probability damagedFirst)
     {

@@ -11,7 +11,7 @@ namespace Driveline.Protection;
 /// a strong one lasts, so the chance falls with the hours already stood. The band of the work peaks is read as the scatter from
 /// peak to peak. A fatigue life, where given, is a lower bound: the device counts as gone when it ends.
 /// </remarks>
-public sealed class TripForecast
+internal sealed class TripForecast
 {
     private const double LongestS = 3600.0 * 1e9;
 

@@ -12,7 +12,7 @@ namespace Driveline.Torsion;
 /// elements in parallel). Each unloads along its own kᵢ and stays deformed, so the whole unloads along s₁ first and dissipates what lies
 /// between the curve and its return. A curve that gets steeper (a rope drawn taut) is not such a sum and is refused.
 /// </remarks>
-public sealed class YieldCurve
+internal sealed class YieldCurve
 {
     private readonly List<Obstacle> elements = [];
 
