@@ -8,7 +8,7 @@ namespace Driveline.Advice;
 /// <remarks>
 /// C = outlay − proceeds + Σ_{k=1..n} (1 + r)^−k · [B · (bolt + min/60 · (w + d)) + service + s/60 · w + f · facings + O · p_k · damage],
 /// B breaks a year, w and d an hour of work and of downtime, s minutes of service, f facing sets a year, O overloads a year,
-/// p_k the share of overloads not caught in year k: fails + (1 − fails) · stuck_k, with stuck_k the chance that the clutch is stuck by then.
+/// p_k the share of overloads not caught in year k: fails + (1 − fails) · stuck_k, stuck_k the chance that the clutch is stuck by then.
 /// Payments at the end of each year. Every cost input raises the result; proceeds lower it.
 /// </remarks>
 public sealed class OwnershipCost
