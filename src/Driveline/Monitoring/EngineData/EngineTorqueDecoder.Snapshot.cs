@@ -14,7 +14,7 @@ public sealed partial class EngineTorqueDecoder
     public byte[] Save()
     {
         byte[] bytes = new byte[SnapshotBytes];
-        var cursor = new SnapshotCursor(bytes, reads: false);
+        var cursor = new SnapshotCursor(bytes, reads: false, isPacked: false);
         Exchange(ref cursor);
         BinaryPrimitives.WriteUInt32LittleEndian(bytes.AsSpan(cursor.Position), Crc32.Of(bytes.AsSpan(0, cursor.Position)));
         return bytes;
@@ -38,7 +38,7 @@ public sealed partial class EngineTorqueDecoder
         }
 
         var restored = new EngineTorqueDecoder();
-        var cursor = new SnapshotCursor(content, reads: true);
+        var cursor = new SnapshotCursor(content, reads: true, isPacked: false);
         restored.Exchange(ref cursor);
         decoder = cursor.Failed ? null : restored;
         return decoder is not null;

@@ -7,7 +7,7 @@ namespace Driveline.Monitoring;
 /// shrink strictly, each from 1 to 512 classes, so that it never holds more than 1025 reversals. The residue as half cycles gives
 /// the table of ASTM E1049-85, 5.4.4; the residue run through twice gives that of a closed, repeating history, 5.4.5.
 /// </remarks>
-internal sealed class RainflowStream
+internal sealed partial class RainflowStream
 {
     public const int Half = 256;
     public const int Ranges = 2 * Half;
@@ -108,14 +108,22 @@ internal sealed class RainflowStream
         Settle();
         cursor.Count(ref clipped);
         cursor.Index(ref count, 0, MostOpen);
-        for (int k = 0; k < count; k++)
+        if (cursor.IsPacked)
         {
-            cursor.Index(ref open[k], -Half, Half);
+            ExchangeResidue(ref cursor);
+            cursor.Alike(closed.AsSpan(1));
         }
-
-        for (int k = 1; k <= Ranges; k++)
+        else
         {
-            cursor.Count(ref closed[k]);
+            for (int k = 0; k < count; k++)
+            {
+                cursor.Index(ref open[k], -Half, Half);
+            }
+
+            for (int k = 1; k <= Ranges; k++)
+            {
+                cursor.Count(ref closed[k]);
+            }
         }
 
         newest = count > 0 ? open[count - 1] : 0;
@@ -127,7 +135,7 @@ internal sealed class RainflowStream
     {
         for (int k = 1; k < count; k++)
         {
-            if (open[k] == open[k - 1] || (k > 1 && (open[k] > open[k - 1]) == (open[k - 1] > open[k - 2])))
+            if (open[k] is < -Half or > Half || open[k] == open[k - 1] || (k > 1 && (open[k] > open[k - 1]) == (open[k - 1] > open[k - 2])))
             {
                 return false;
             }

@@ -3,7 +3,7 @@ namespace Driveline.Monitoring;
 /// <summary>The torque of slips over the hours the PTO has turned; 128 of them, spread over the whole time.</summary>
 /// <remarks>
 /// The torque of a slip is its heat over its angle. When 128 are held, every second one goes and from then on only every second
-/// slip is kept, then every fourth: evenly spread, unchanged values.
+/// slip is kept, then every fourth: evenly spread, unchanged values. Hours are kept to 33 binary digits, torques to 24.
 /// </remarks>
 internal sealed class SlipTorqueStore
 {
@@ -43,8 +43,8 @@ internal sealed class SlipTorqueStore
             stride *= 2;
         }
 
-        hours[count] = turnedS / 3600;
-        torquesNm[count++] = energyJ / angleRad;
+        hours[count] = Rounded.Nearest(turnedS / 3600, Rounded.LongZeros);
+        torquesNm[count++] = Rounded.Nearest(energyJ / angleRad, Rounded.ShortZeros);
     }
 
     public void Exchange(ref SnapshotCursor cursor)
@@ -52,10 +52,19 @@ internal sealed class SlipTorqueStore
         cursor.Count(ref seen);
         cursor.Whole(ref stride, 1, 1L << 56);
         cursor.Index(ref count, 0, Most);
+        if (cursor.IsPacked)
+        {
+            cursor.Rising(hours.AsSpan(0, count), Rounded.LongZeros);
+            cursor.Short(torquesNm.AsSpan(0, count), Rounded.ShortZeros);
+            return;
+        }
+
         for (int k = 0; k < count; k++)
         {
             cursor.Number(ref hours[k]);
             cursor.Number(ref torquesNm[k]);
+            hours[k] = Rounded.Nearest(hours[k], Rounded.LongZeros);
+            torquesNm[k] = Rounded.Nearest(torquesNm[k], Rounded.ShortZeros);
         }
     }
 }

@@ -4,6 +4,7 @@ namespace Driveline.Monitoring;
 /// <remarks>
 /// A cluster ends when the torque has stayed below the threshold for a stated time (runs declustering; Coles 2001, 5.3). When more than 512
 /// have come, the lowest go, and the threshold rises to the highest of those: what is kept is still every peak above a known level.
+/// Peaks are kept to 24 binary digits, rounded up, so that a full store stays short in a snapshot.
 /// A cluster in which the device slipped or let go is no work peak anybody can vouch for: it is counted apart.
 /// </remarks>
 internal sealed class WorkPeakStore(MonitorSettings settings)
@@ -96,7 +97,7 @@ internal sealed class WorkPeakStore(MonitorSettings settings)
 
         clusters++;
         highestNm = Math.Max(highestNm, peakNm);
-        Keep(peakNm);
+        Keep(Rounded.Up(peakNm, Rounded.ShortZeros));
     }
 
     public void Exchange(ref SnapshotCursor cursor)
@@ -110,9 +111,22 @@ internal sealed class WorkPeakStore(MonitorSettings settings)
         cursor.Count(ref clusters);
         cursor.Count(ref setAside);
         cursor.Index(ref count, 0, Most);
+        if (!cursor.Reads)
+        {
+            // In order they are still a heap, and the same ones give the same bytes however they came.
+            Array.Sort(heap, 0, count);
+        }
+
+        if (cursor.IsPacked)
+        {
+            cursor.Rising(heap.AsSpan(0, count), Rounded.ShortZeros);
+            return;
+        }
+
         for (int k = 0; k < count; k++)
         {
             cursor.Number(ref heap[k]);
+            heap[k] = Rounded.Up(heap[k], Rounded.ShortZeros);
         }
     }
 
