@@ -94,7 +94,7 @@ public sealed class CaseWatch
         return Report(horizon, acted);
     }
 
-    private static MonitorSettings Settings(MonitorSettings settings, CaseFile file)
+    internal static MonitorSettings Settings(MonitorSettings settings, CaseFile file)
     {
         Guard.NotNull(settings, nameof(settings));
         foreach (CaseClutch clutch in CaseClutch.AllOf(file))

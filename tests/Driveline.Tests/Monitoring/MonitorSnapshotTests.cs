@@ -121,7 +121,8 @@ public class MonitorSnapshotTests
     [Fact]
     public void Snapshot_AfterALifeOfNoise_FitsIn4Kilobytes()
     {
-        MonitorSettings settings = Streams.Settings(0.1).WithPeaksFrom(Torque.FromNewtonMeters(400)).WithScale(Torque.FromNewtonMeters(900));
+        MonitorSettings settings = Streams.Settings(0.1)
+            .WithPeaksFrom(Torque.FromNewtonMeters(400)).WithScale(Torque.FromNewtonMeters(900));
         var monitor = new OverloadMonitor(settings);
         var random = new Random(11);
         var samples = new TorqueSample[600_000];
@@ -129,7 +130,8 @@ public class MonitorSnapshotTests
         for (int k = 0; k < samples.Length; k++)
         {
             bool slips = k % 400 < 3;
-            double nm = k % 25 < 4 ? 1000 * random.NextDouble() * random.NextDouble() : 900 * ((2 * random.NextDouble()) - 1) * (k % 5 / 4.0);
+            double nm = k % 25 < 4 ? 1000 * random.NextDouble() * random.NextDouble()
+                : 900 * ((2 * random.NextDouble()) - 1) * (k % 5 / 4.0);
             samples[k] = new TorqueSample(time += 0.1, 56 + random.NextDouble(), slips ? 30 + random.NextDouble() : 56, nm);
         }
 

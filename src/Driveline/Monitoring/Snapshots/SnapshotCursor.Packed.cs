@@ -7,7 +7,9 @@ internal ref partial struct SnapshotCursor
 {
     private const int MostOnes = 24;
 
-    /// <summary>Numbers that rise, each with so many zeros at its end: the steps from one to the next in the code of R. F. Rice (1979).</summary>
+    /// <summary>
+    /// Numbers that rise, each with so many zeros at its end: the steps from one to the next in the code of R. F. Rice (1979).
+    /// </summary>
     public void Rising(Span<double> values, int zeros)
     {
         int power = (int)Bits(reads ? 0 : PowerOf(values, zeros), LengthBits);
