@@ -13,17 +13,17 @@ namespace Driveline.Benchmarks.Sweeps;
 internal sealed class TypedRows
 {
     private readonly Basis stated = Basis.Given("the benchmark");
-    private readonly Part[] before;
-    private readonly Part[] behind;
+    private readonly DrivelineChain chain;
+    private readonly ShearBoltDevice device;
     private readonly ProtectionQuestion question;
     private readonly ShearBolt bolt = Bolt();
     private int row;
 
     public TypedRows()
     {
-        before = Before();
-        behind = Behind();
-        question = Question(Chain(Device(0.03175), before, behind));
+        device = Device(0.03175);
+        chain = Chain(device, Before(), Behind());
+        question = Question(chain);
     }
 
     public double BuildAndRun() =>
@@ -32,8 +32,8 @@ internal sealed class TypedRows
     public double ChangedAndRun()
     {
         row = (row + 1) & 255;
-        DrivelineChain chain = Chain(Device(0.031 + (row * 4e-6)), before, behind);
-        return (double)ProtectionCheck.Run(question.WithChain(chain)).Headline;
+        DrivelineChain changed = chain.With(device, Device(0.031 + (row * 4e-6)));
+        return (double)ProtectionCheck.Run(question.WithChain(changed)).Headline;
     }
 
     private static DrivelineChain Chain(ShearBoltDevice device, Part[] before, Part[] behind) => DrivelineChain.Of([.. before, device,

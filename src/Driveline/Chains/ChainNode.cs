@@ -46,6 +46,10 @@ internal readonly struct ChainNode
 
     public ProtectiveDevice? Device => Element as ProtectiveDevice;
 
+    /// <summary>The same position with another element of the same ratio and efficiency.</summary>
+    public ChainNode With(Element element) =>
+        new(element, Parent, OwnRatio, OwnEfficiency, EfficiencyAssumed, Ratio, Efficiency, Share);
+
     /// <summary>T_pto = T · i / (η · share): the PTO torque of normal work at which the element carries T.</summary>
     public Band ToPto(Band torque) => double.IsNaN(Ratio)
         ? new Band(0, double.PositiveInfinity, double.PositiveInfinity)

@@ -13,7 +13,17 @@ public sealed partial class DrivelineChain
     /// </remarks>
     /// <param name="ptoSpeed">Speed of the PTO in work; null when not known.</param>
     /// <param name="work">Steady peaks of work at the PTO; null when not known.</param>
-    public DrivelineChain InPlace(RotationalSpeed? ptoSpeed, TorqueBand? work) => Devices.OfType<SlipClutchDevice>()
-        .Where(device => device.Fitted is not null)
-        .Aggregate(this, (chain, device) => chain.With(device, ClutchInPlace.Of(device, chain, ptoSpeed, work)));
+    public DrivelineChain InPlace(RotationalSpeed? ptoSpeed, TorqueBand? work)
+    {
+        DrivelineChain chain = this;
+        foreach (ProtectiveDevice device in Devices)
+        {
+            if (device is SlipClutchDevice { Fitted: not null } clutch)
+            {
+                chain = chain.With(clutch, ClutchInPlace.Of(clutch, chain, ptoSpeed, work));
+            }
+        }
+
+        return chain;
+    }
 }

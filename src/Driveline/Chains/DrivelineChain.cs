@@ -30,7 +30,7 @@ public sealed partial class DrivelineChain
     public IReadOnlyList<Element> Elements { get; }
 
     /// <summary>Every protective device of the chain and its branches, in order from the tractor.</summary>
-    public IReadOnlyList<ProtectiveDevice> Devices => devices ??= [.. Nodes.Select(n => n.Device).OfType<ProtectiveDevice>()];
+    public IReadOnlyList<ProtectiveDevice> Devices => devices ??= DevicesOf(Nodes);
 
     /// <summary>Every part of the chain and its branches, those implied by a device included, in order from the tractor.</summary>
     public IReadOnlyList<Part> Parts => [.. Nodes.Select(n => n.Part).OfType<Part>()];
@@ -47,20 +47,15 @@ public sealed partial class DrivelineChain
             throw new ArgumentException("A driveline needs at least one element; got none.", nameof(elements));
         }
 
-        var nodes = new List<ChainNode>(Room(elements));
-        Append(nodes, elements, -1, 1, Band.Exactly(1), Band.Exactly(1));
-        return new DrivelineChain([.. elements], nodes.ToArray());
-    }
+        var nodes = new ChainNode[Room(elements)];
+        int count = 0;
+        Append(nodes, ref count, elements, -1, 1, Band.Exactly(1), Band.Exactly(1));
+        if (count < nodes.Length)
+        {
+            Array.Resize(ref nodes, count);
+        }
 
-    /// <summary>The same chain with one element in the place of another; branches are searched too.</summary>
-    /// <exception cref="ArgumentException">The old element is not in the chain.</exception>
-    public DrivelineChain With(Element old, Element replacement)
-    {
-        Guard.NotNull(old, nameof(old));
-        Guard.NotNull(replacement, nameof(replacement));
-        bool found = false;
-        Element[] elements = Replace(Elements, old, replacement, ref found);
-        return found ? Of(elements) : throw new ArgumentException("'" + old.Name + "' is not an element of this chain.", nameof(old));
+        return new DrivelineChain((Element[])elements.Clone(), nodes);
     }
 
     /// <summary>A torque at an element, referred to the PTO: T_pto = T · i / (η · s).</summary>
@@ -115,7 +110,7 @@ public sealed partial class DrivelineChain
     }
 
     private static void Append(
-        List<ChainNode> nodes, IReadOnlyList<Element> elements, int parent, double ratio, Band efficiency, Band entering)
+        ChainNode[] nodes, ref int count, IReadOnlyList<Element> elements, int parent, double ratio, Band efficiency, Band entering)
     {
         Band share = entering;
         Band taken = Band.Exactly(0);
@@ -126,8 +121,8 @@ public sealed partial class DrivelineChain
             {
                 foreach (Part implied in device.ImpliedParts)
                 {
-                    nodes.Add(new ChainNode(implied, parent, 1, Band.Exactly(1), false, ratio, efficiency, share));
-                    parent = nodes.Count - 1;
+                    nodes[count] = new ChainNode(implied, parent, 1, Band.Exactly(1), false, ratio, efficiency, share);
+                    parent = count++;
                 }
             }
 
@@ -141,8 +136,8 @@ public sealed partial class DrivelineChain
                 ownEfficiency = gearbox.Efficiency is { } stated ? Band.Exactly(stated) : UnstatedEfficiency;
             }
 
-            nodes.Add(new ChainNode(element, parent, ownRatio, ownEfficiency, assumed, ratio, efficiency, share));
-            parent = nodes.Count - 1;
+            nodes[count] = new ChainNode(element, parent, ownRatio, ownEfficiency, assumed, ratio, efficiency, share);
+            parent = count++;
             ratio *= ownRatio;
             efficiency = efficiency.Times(ownEfficiency);
             if (element is Branch branch)
@@ -155,14 +150,28 @@ public sealed partial class DrivelineChain
                     throw new ArgumentException(problem, nameof(elements));
                 }
 
-                Append(nodes, branch.Elements, parent, ratio, efficiency, entering.Times(branchShare));
+                Append(nodes, ref count, branch.Elements, parent, ratio, efficiency, entering.Times(branchShare));
                 share = entering.Times(Rest(taken));
                 if (isLast && taken.Expected < 1 - 1e-9)
                 {
-                    nodes.Add(new ChainNode(null, parent, 1, Band.Exactly(1), false, ratio, efficiency, share));
+                    nodes[count++] = new ChainNode(null, parent, 1, Band.Exactly(1), false, ratio, efficiency, share);
                 }
             }
         }
+    }
+
+    private static ProtectiveDevice[] DevicesOf(ChainNode[] nodes)
+    {
+        var devices = new List<ProtectiveDevice>(2);
+        for (int k = 0; k < nodes.Length; k++)
+        {
+            if (nodes[k].Element is ProtectiveDevice device)
+            {
+                devices.Add(device);
+            }
+        }
+
+        return devices.ToArray();
     }
 
     /// <summary>Why the power shares of the branches of one list do not add up; null when they do.</summary>
@@ -199,25 +208,5 @@ public sealed partial class DrivelineChain
         double low = Math.Max(0, 1 - taken.High);
         double expected = Math.Max(low, 1 - taken.Expected);
         return new Band(low, expected, Math.Max(expected, 1 - taken.Low));
-    }
-
-    private static Element[] Replace(IReadOnlyList<Element> elements, Element old, Element replacement, ref bool found)
-    {
-        var replaced = new Element[elements.Count];
-        for (int k = 0; k < replaced.Length; k++)
-        {
-            replaced[k] = elements[k];
-            if (ReferenceEquals(elements[k], old))
-            {
-                replaced[k] = replacement;
-                found = true;
-            }
-            else if (elements[k] is Branch branch)
-            {
-                replaced[k] = Branch.Of(branch.Name, branch.PowerShare, Replace(branch.Elements, old, replacement, ref found));
-            }
-        }
-
-        return replaced;
     }
 }

@@ -35,10 +35,10 @@ public abstract class ProtectiveDevice : Element
     public abstract IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>Why its guard cannot be a Yes, whatever the numbers: each is a fact not known or a state not proven.</summary>
-    public IReadOnlyList<Finding> GuardBars => guardBars ??= [.. Findings.Where(f => f.IsBarring(Bars.Guards))];
+    public IReadOnlyList<Finding> GuardBars => guardBars ??= Barring(Bars.Guards);
 
     /// <summary>Why it cannot be called quiet with a Yes, whatever the numbers.</summary>
-    public IReadOnlyList<Finding> QuietBars => quietBars ??= [.. Findings.Where(f => f.IsBarring(Bars.Quiet))];
+    public IReadOnlyList<Finding> QuietBars => quietBars ??= Barring(Bars.Quiet);
 
     /// <summary>What bars a quiet Yes under work peaks up to so much, beside <see cref="QuietBars"/>.</summary>
     /// <summary>The machine maker's number for it, as it stands on its bag or in the parts list; null when not known.</summary>
@@ -83,4 +83,20 @@ public abstract class ProtectiveDevice : Element
 
     /// <summary>The calculation of its torque, line by line; empty when it is not calculated.</summary>
     public virtual IReadOnlyList<CalculationLine> Sheet() => [];
+
+    // Most devices have one finding or two: a list of their own is made only of those that bar.
+    private IReadOnlyList<Finding> Barring(Bars questions)
+    {
+        IReadOnlyList<Finding> all = Findings;
+        List<Finding>? barring = null;
+        for (int k = 0; k < all.Count; k++)
+        {
+            if (all[k].IsBarring(questions))
+            {
+                (barring ??= []).Add(all[k]);
+            }
+        }
+
+        return barring is null ? [] : [.. barring];
+    }
 }

@@ -13,13 +13,17 @@ namespace Driveline.Chains;
 /// </remarks>
 public sealed class ShearBoltDevice : ProtectiveDevice
 {
+    private static readonly string[] ShaftSteel = [BoltFact.ShaftYieldStrength];
+
     private ShearBoltDevice(string name, BreakTorque breakTorque, FactPlace? place, IEnumerable<Finding> also)
         : base(name)
     {
         BreakTorque = breakTorque;
         Place = place;
-        Findings = [.. AllFindings(name, breakTorque).Concat(also).Select(f => f.At(place))];
-        ImpliedParts = [.. AtCrossHole(breakTorque.Joint), .. AtYoke(breakTorque.Joint)];
+        Findings = AllFindings(name, breakTorque, place, also);
+        IReadOnlyList<Part> shaft = AtCrossHole(breakTorque.Joint);
+        IReadOnlyList<Part> yoke = AtYoke(breakTorque.Joint);
+        ImpliedParts = shaft.Count == 0 ? yoke : yoke.Count == 0 ? shaft : [.. shaft, .. yoke];
     }
 
     /// <summary>The break torque of the joint, with its own findings and calculation sheet.</summary>
@@ -68,24 +72,26 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     /// <summary>Holes that go oval under so high a work peak, and that the bolt yields under it.</summary>
     internal override IReadOnlyList<Finding> BarsUnder(double workHighNm)
     {
-        var bars = new List<Finding>();
-        if (HoleBearing.TryOf(BreakTorque.Joint, out HoleBearing? bearing) && bearing!.FirstOvalNm <= workHighNm)
+        bool isOval = HoleBearing.TryOf(BreakTorque.Joint, out HoleBearing? bearing) && bearing.FirstOvalNm <= workHighNm;
+        bool isYielding = !NeverLetsGo && !double.IsPositiveInfinity(workHighNm) && BoltFatigue.YieldsAtEachPeak(BreakTorque, workHighNm);
+        if (!isOval && !isYielding)
+        {
+            return [];
+        }
+
+        var bars = new List<Finding>(2);
+        if (isOval)
         {
             bars.Add(Finding.Of(ShearBoltFindings.HolesOvalInWork, Severity.Warning).Barring(Bars.Quiet).WithSettledBy(Measurements.HoleFit)
-                .With("oval", QuantityKind.Torque, bearing.FirstOvalNm)
+                .With("oval", QuantityKind.Torque, bearing!.FirstOvalNm)
                 .With("work", QuantityKind.Torque, workHighNm)
                 .WithBecause(BoltFact.YokeThickness, BoltFact.YokeYieldStrength).At(Place));
         }
 
-        if (!NeverLetsGo && !double.IsPositiveInfinity(workHighNm))
+        if (isYielding)
         {
-            foreach (Finding finding in BoltFatigue.LowerBoundLife(BreakTorque, workHighNm, 0).Findings)
-            {
-                if (finding.IsBarring(Bars.Quiet))
-                {
-                    bars.Add(finding.At(Place));
-                }
-            }
+            bars.AddRange(BoltFatigue.LowerBoundLife(BreakTorque, workHighNm, 0).Findings
+                .Where(f => f.IsBarring(Bars.Quiet)).Select(f => f.At(Place)));
         }
 
         return bars;
@@ -126,7 +132,7 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     /// <summary>The same device with another joint in its place.</summary>
     internal ShearBoltDevice With(ShearBoltJoint joint) => (ShearBoltDevice)Of(Name, joint, Place, []).Numbered(PartNumber);
 
-    private static List<Finding> AllFindings(string name, BreakTorque breakTorque)
+    private static Finding[] AllFindings(string name, BreakTorque breakTorque, FactPlace? place, IEnumerable<Finding> also)
     {
         ShearBoltJoint joint = breakTorque.Joint;
         var findings = new List<Finding>(breakTorque.Findings.Count + 2);
@@ -145,11 +151,18 @@ public sealed class ShearBoltDevice : ProtectiveDevice
 
         if (joint.Layout == JointLayout.ThroughShaft && joint.ShaftYield is null)
         {
-            findings.Add(Finding.NotKnown(DeviceFindings.ShaftAtCrossHoleNotKnown).Barring(Bars.Guards)
-                .WithSettledBy(Measurements.ShaftSteelAtHole).With("name", name).WithBecause(BoltFact.ShaftYieldStrength));
+            findings.Add(Finding.Whole(DeviceFindings.ShaftAtCrossHoleNotKnown, Severity.Warning, Bars.Guards,
+                Measurements.ShaftSteelAtHole, ShaftSteel, FindingParameter.Of("name", name)));
         }
 
-        return findings;
+        findings.AddRange(also);
+        Finding[] placed = findings.ToArray();
+        for (int k = 0; k < placed.Length; k++)
+        {
+            placed[k] = placed[k].At(place);
+        }
+
+        return placed;
     }
 
     private static IReadOnlyList<Part> AtCrossHole(ShearBoltJoint joint)

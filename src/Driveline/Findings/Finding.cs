@@ -15,6 +15,8 @@ public sealed class Finding : IEquatable<Finding>
 
     private readonly FindingParameter[] parameters;
     private readonly string[] because;
+    private readonly FactPlace? place;
+    private string[]? placed;
 
     private Finding(string code, Severity severity, Bars bars)
     {
@@ -40,6 +42,9 @@ public sealed class Finding : IEquatable<Finding>
         this.because = because;
     }
 
+    private Finding(Finding other, FactPlace place)
+        : this(other, other.Severity, other.parameters, other.Bars, other.SettledBy, other.Told) => this.place = place;
+
     /// <summary>Stable code, "area.name" in lower camel case, e.g. "bolt.hubFreedomNotKnown".</summary>
     public string Code { get; }
 
@@ -56,7 +61,7 @@ public sealed class Finding : IEquatable<Finding>
     /// <remarks>
     /// A finding of a thing whose <see cref="FactPlace"/> is not known has the names of its facts alone, such as "grade".
     /// </remarks>
-    public IReadOnlyList<string> Because => because;
+    public IReadOnlyList<string> Because => Told;
 
     /// <summary>Its typed values, in the order they were added.</summary>
     public IReadOnlyList<FindingParameter> Parameters => parameters;
@@ -69,8 +74,13 @@ public sealed class Finding : IEquatable<Finding>
     /// <summary>A missing fact: a warning that bars both questions.</summary>
     public static Finding NotKnown(string code) => new(Guard.NotBlank(code, "Code", nameof(code)), Severity.Warning, Bars.Both);
 
+    /// <summary>A finding whole, where one is made for every row of a study.</summary>
+    internal static Finding Whole(
+        string code, Severity severity, Bars bars, string? settledBy, string[] because, params FindingParameter[] parameters) =>
+        new(new Finding(code, severity, bars), severity, parameters, bars, settledBy, because);
+
     /// <summary>The same finding, keeping the named questions from a Yes and no other.</summary>
-    public Finding Barring(Bars bars) => new(this, parameters, bars, SettledBy, because);
+    public Finding Barring(Bars bars) => new(this, parameters, bars, SettledBy, Told);
 
     /// <summary>The same finding, keeping no question from a Yes.</summary>
     public Finding BarringNothing() => Barring(Bars.Nothing);
@@ -78,7 +88,7 @@ public sealed class Finding : IEquatable<Finding>
     /// <summary>The same finding with the measurement that would settle it.</summary>
     /// <param name="measurement">A code of <see cref="Measurements"/>.</param>
     public Finding WithSettledBy(string measurement) =>
-        new(this, parameters, Bars, Guard.NotBlank(measurement, "Measurement", nameof(measurement)), because);
+        new(this, parameters, Bars, Guard.NotBlank(measurement, "Measurement", nameof(measurement)), Told);
 
     /// <summary>The same finding with the paths of the facts it rests on.</summary>
     public Finding WithBecause(params string[] paths) => new(this, parameters, Bars, SettledBy, [.. Guard.NotNull(paths, nameof(paths))]);
@@ -118,7 +128,7 @@ public sealed class Finding : IEquatable<Finding>
 
     /// <inheritdoc/>
     public bool Equals(Finding? other) => other is not null && Code == other.Code && Severity == other.Severity && Bars == other.Bars
-        && SettledBy == other.SettledBy && parameters.SequenceEqual(other.parameters) && because.SequenceEqual(other.because);
+        && SettledBy == other.SettledBy && parameters.SequenceEqual(other.parameters) && Told.SequenceEqual(other.Told);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as Finding);
@@ -139,11 +149,13 @@ public sealed class Finding : IEquatable<Finding>
     public override string ToString() => Severity + " " + Code;
 
     /// <summary>The same finding where it matters more or less.</summary>
-    internal Finding As(Severity severity) => new(this, severity, parameters, Bars, SettledBy, because);
+    internal Finding As(Severity severity) => new(this, severity, parameters, Bars, SettledBy, Told);
 
     /// <summary>The same finding with the facts it rests on at their place.</summary>
-    internal Finding At(FactPlace? place) =>
-        place is null ? this : new Finding(this, Severity, parameters, Bars, SettledBy, place.Of(because));
+    internal Finding At(FactPlace? place) => place is null ? this : new Finding(this, place);
 
-    private Finding Append(FindingParameter parameter) => new(this, [.. parameters, parameter], Bars, SettledBy, because);
+    // The paths are put together when somebody asks for them; most findings only bar or do not.
+    private string[] Told => place is null ? because : placed ??= place.Of(because);
+
+    private Finding Append(FindingParameter parameter) => new(this, [.. parameters, parameter], Bars, SettledBy, Told);
 }

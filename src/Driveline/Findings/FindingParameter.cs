@@ -11,6 +11,10 @@ public sealed class FindingParameter : IEquatable<FindingParameter>
         Text = text;
     }
 
+    internal static FindingParameter Of(string name, QuantityKind kind, double si) => new(name, kind, si, null);
+
+    internal static FindingParameter Of(string name, string text) => new(name, QuantityKind.Text, double.NaN, text);
+
     /// <summary>Name, as it stands in braces in the text template.</summary>
     public string Name { get; }
 

@@ -63,13 +63,15 @@ public sealed class BoltFatigue
     internal static BoltFatigue LowerBoundLife(BreakTorque breakTorque, double peakNm, double peaksPerHour) =>
         LowerBoundLife(breakTorque.Joint, breakTorque.Plane, peakNm, peaksPerHour);
 
+    /// <summary>True when the peak is above shear yield of the weakest bolt, so that no life is given.</summary>
+    internal static bool YieldsAtEachPeak(BreakTorque breakTorque, double peakNm) =>
+        IsAboveYield(breakTorque.Joint.Bolt, breakTorque.Plane, RangeOf(breakTorque.Joint, breakTorque.Plane, peakNm));
+
     private static BoltFatigue LowerBoundLife(ShearBoltJoint joint, ShearPlane plane, double peakNm, double rate)
     {
         ShearBolt bolt = joint.Bolt;
         Basis basis = Basis.Weakest(SNCurve.BoltsInShear.Basis, Basis.Weakest(plane.Load.Basis.Low, joint.Basis));
-        double areaM2 = LoadedAreaM2(bolt, plane);
-        double planes = joint.PlanesPerBolt * (joint.IsTight ? joint.Bolts : 1);
-        double rangePa = areaM2 > 0 ? peakNm / (planes * areaM2 * joint.RadiusM) : 0;
+        double rangePa = RangeOf(joint, plane, peakNm);
         var findings = new List<Finding>(2);
         if (bolt.PlaneThrough is PlaneThrough.Thread or PlaneThrough.NotKnown && bolt.FittedSpringPin is null)
         {
@@ -77,8 +79,8 @@ public sealed class BoltFatigue
         }
 
         double shearYieldPa = LowestShearYieldPa(bolt);
-        bool applies = areaM2 > 0 && shearYieldPa > 0 && bolt.FittedSpringPin is null;
-        if (applies && rangePa > shearYieldPa)
+        bool applies = Applies(bolt, plane);
+        if (IsAboveYield(bolt, plane, rangePa))
         {
             applies = false;
             findings.Add(
@@ -96,6 +98,19 @@ public sealed class BoltFatigue
     /// <summary>Lowest shear yield strength of the bolt's class, f_y/√3; 0 when its tensile strength is not known.</summary>
     internal static double LowestShearYieldPa(ShearBolt bolt) =>
         ShearRatios.YieldToTensile(bolt.Material.ShearClass) * (bolt.Material.Tensile?.SiBand.Low ?? 0) / Math.Sqrt(3);
+
+    private static bool Applies(ShearBolt bolt, ShearPlane plane) =>
+        LoadedAreaM2(bolt, plane) > 0 && LowestShearYieldPa(bolt) > 0 && bolt.FittedSpringPin is null;
+
+    private static bool IsAboveYield(ShearBolt bolt, ShearPlane plane, double rangePa) =>
+        Applies(bolt, plane) && rangePa > LowestShearYieldPa(bolt);
+
+    private static double RangeOf(ShearBoltJoint joint, ShearPlane plane, double peakNm)
+    {
+        double areaM2 = LoadedAreaM2(joint.Bolt, plane);
+        double planes = joint.PlanesPerBolt * (joint.IsTight ? joint.Bolts : 1);
+        return areaM2 > 0 ? peakNm / (planes * areaM2 * joint.RadiusM) : 0;
+    }
 
     private static double LoadedAreaM2(ShearBolt bolt, ShearPlane plane) =>
         bolt.PlaneThrough is PlaneThrough.Thread or PlaneThrough.NotKnown && bolt.Thread is { } thread ? thread.RootAreaM2

@@ -6,6 +6,8 @@ namespace Driveline.ShearBolts;
 /// <summary>What the holes of a joint report: how the bolt sits in them, and what they do to the yoke and the shaft.</summary>
 internal static class HoleFindings
 {
+    private static readonly string[] ShaftAndHole = [BoltFact.ShaftDiameter, BoltFact.HoleDiameter];
+
     public static void Add(List<Finding> findings, ShearBoltJoint joint, TorqueBand freeTorque)
     {
         AddFit(findings, joint, freeTorque);
@@ -81,10 +83,10 @@ internal static class HoleFindings
 
         double ratio = joint.HoleM / (2 * joint.RadiusM);
         findings.Add(ratio <= 0.5 * (1 + 1e-9)
-            ? Finding.Of(ShearBoltFindings.CrossHoleWeakensShaft, Severity.Note).WithBecause(BoltFact.ShaftDiameter, BoltFact.HoleDiameter)
-                .With("hole", QuantityKind.Length, joint.HoleM)
-                .With("shaft", QuantityKind.Length, 2 * joint.RadiusM)
-                .With("share", QuantityKind.Number, CrossHole.ElasticShareOf(ratio))
+            ? Finding.Whole(ShearBoltFindings.CrossHoleWeakensShaft, Severity.Note, Bars.Nothing, null, ShaftAndHole,
+                FindingParameter.Of("hole", QuantityKind.Length, joint.HoleM),
+                FindingParameter.Of("shaft", QuantityKind.Length, 2 * joint.RadiusM),
+                FindingParameter.Of("share", QuantityKind.Number, CrossHole.ElasticShareOf(ratio)))
             : Finding.Of(ShearBoltFindings.CrossHoleTooLarge, Severity.Danger).WithBecause(BoltFact.ShaftDiameter, BoltFact.HoleDiameter)
                 .With("hole", QuantityKind.Length, joint.HoleM)
                 .With("shaft", QuantityKind.Length, 2 * joint.RadiusM));

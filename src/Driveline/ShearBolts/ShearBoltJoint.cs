@@ -14,6 +14,8 @@ public sealed partial class ShearBoltJoint
     // A caliper may read 2 % too little.
     private const double CaliperShare = 0.98;
 
+    private static readonly Basis Dimensions = Basis.Given("dimensions of the joint");
+
     private bool isOpen;
     private double seatM;
     private double holeM;
@@ -65,7 +67,7 @@ public sealed partial class ShearBoltJoint
     public StressBand? ShaftYield { get; private set; }
 
     /// <summary>Basis of the layout's dimensions.</summary>
-    public Basis Basis { get; } = Basis.Given("dimensions of the joint");
+    public Basis Basis => Dimensions;
 
     internal double RadiusM { get; }
 

@@ -237,7 +237,14 @@ public sealed partial class FittedBolt
     }
 
     /// <summary>It as judged on a day that nothing told of it comes after.</summary>
-    internal FittedBolt On(DateTime today) => Changed(f => f.day = today.Date);
+    internal FittedBolt On(DateTime today)
+    {
+        // Which facts contradict each other does not depend on the day.
+        IReadOnlyList<FactConflict> known = Conflicts;
+        FittedBolt dated = Changed(f => f.day = today.Date);
+        dated.conflicts = known;
+        return dated;
+    }
 
     private FittedBolt Changed(Action<FittedBolt> change)
     {

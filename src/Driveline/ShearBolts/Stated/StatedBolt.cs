@@ -13,6 +13,7 @@ namespace Driveline.ShearBolts;
 public sealed class StatedBolt
 {
     private IReadOnlyList<FactConflict>? conflicts;
+    private ShearBolt? built;
     private bool isOpen;
 
     private StatedBolt(ScrewThread? thread, Length? pinDiameter, SpringPin? springPin)
@@ -65,7 +66,7 @@ public sealed class StatedBolt
     public string? PartNumber { get; private set; }
 
     /// <summary>The bolt that this is; null while its size is not known, and when facts contradict each other.</summary>
-    public ShearBolt? Bolt => Conflicts.Count > 0 ? null : Built();
+    public ShearBolt? Bolt => Conflicts.Count > 0 ? null : built ??= Built();
 
     /// <summary>Facts that contradict each other; empty when all fit.</summary>
     public IReadOnlyList<FactConflict> Conflicts => conflicts ??= [.. StatedBoltConflicts.Of(this)];
@@ -239,6 +240,7 @@ public sealed class StatedBolt
         StatedBolt changed = isOpen ? this : (StatedBolt)MemberwiseClone();
         change(changed);
         changed.conflicts = null;
+        changed.built = null;
         return changed;
     }
 }

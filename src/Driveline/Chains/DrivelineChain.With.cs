@@ -1,0 +1,71 @@
+using Driveline.Quantities;
+
+namespace Driveline.Chains;
+
+/// <content>The driveline with another element in it.</content>
+public sealed partial class DrivelineChain
+{
+    /// <summary>The same chain with one element in the place of another; branches are searched too.</summary>
+    /// <exception cref="ArgumentException">The old element is not in the chain.</exception>
+    public DrivelineChain With(Element old, Element replacement)
+    {
+        Guard.NotNull(old, nameof(old));
+        Guard.NotNull(replacement, nameof(replacement));
+        bool found = false;
+        Element[] elements = Replace(Elements, old, replacement, ref found);
+        return !found ? throw new ArgumentException("'" + old.Name + "' is not an element of this chain.", nameof(old))
+            : IsAlike(old, replacement) ? new DrivelineChain(elements, Swapped(old, replacement))
+            : Of(elements);
+    }
+
+    // What lies behind an element feels its ratio and its efficiency, and where it stands the parts it implies.
+    private static bool IsAlike(Element old, Element replacement) => (old, replacement) switch
+    {
+        (ProtectiveDevice before, ProtectiveDevice after) => before.ImpliedParts.Count == after.ImpliedParts.Count,
+        (Part { Kind: PartKind.Gearbox } before, Part { Kind: PartKind.Gearbox } after) =>
+            Nullable.Equals(before.Ratio, after.Ratio) && Nullable.Equals(before.Efficiency, after.Efficiency),
+        (Part before, Part after) => before.Kind != PartKind.Gearbox && after.Kind != PartKind.Gearbox,
+        _ => false,
+    };
+
+    private ChainNode[] Swapped(Element old, Element replacement)
+    {
+        var swapped = (ChainNode[])Nodes.Clone();
+        IReadOnlyList<Part> implied = (replacement as ProtectiveDevice)?.ImpliedParts ?? [];
+        for (int k = 0; k < swapped.Length; k++)
+        {
+            if (!ReferenceEquals(swapped[k].Element, old))
+            {
+                continue;
+            }
+
+            swapped[k] = swapped[k].With(replacement);
+            for (int j = 0; j < implied.Count; j++)
+            {
+                swapped[k - implied.Count + j] = swapped[k - implied.Count + j].With(implied[j]);
+            }
+        }
+
+        return swapped;
+    }
+
+    private static Element[] Replace(IReadOnlyList<Element> elements, Element old, Element replacement, ref bool found)
+    {
+        var replaced = new Element[elements.Count];
+        for (int k = 0; k < replaced.Length; k++)
+        {
+            replaced[k] = elements[k];
+            if (ReferenceEquals(elements[k], old))
+            {
+                replaced[k] = replacement;
+                found = true;
+            }
+            else if (elements[k] is Branch branch)
+            {
+                replaced[k] = Branch.Of(branch.Name, branch.PowerShare, Replace(branch.Elements, old, replacement, ref found));
+            }
+        }
+
+        return replaced;
+    }
+}
