@@ -175,11 +175,16 @@ public sealed class CaseAssessment
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public OwnerAdvice Advice(CancellationToken stop) => advice.Get(Advised, stop);
 
-    internal static CaseAssessment Of(CaseFile file, MappedElements? known) => Of(MappedCase.Of(file, known), SimulationLimits.Usual);
+    /// <summary>Maps a case that shares what it can with one mapped before.</summary>
+    internal static CaseAssessment Of(CaseFile file, SharedMapping? known) => Of(MappedCase.Of(file, known), SimulationLimits.Usual);
 
     /// <summary>The driveline.</summary>
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
     internal Chains.DrivelineChain Chain => Good.Chain!;
+
+    /// <summary>What other cases with the same facts but the varied ones may share with it.</summary>
+    /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
+    internal SharedMapping Share(IEnumerable<Members.Member> varied) => new(Good, varied);
 
     private MappedCase Good => mapped is not null && IsGood ? mapped
         : throw new InvalidOperationException("Something is wrong with the case: " + Errors[0]);

@@ -9,6 +9,15 @@ internal static class BoltFacts
 {
     private const string UsualName = "shear bolt";
 
+    // Whatever Undated asks of the bolt itself.
+    private static readonly HashSet<Member> OfBolt =
+    [
+        ShearBoltMembers.Name, ShearBoltMembers.Thread, ShearBoltMembers.Grade, ShearBoltMembers.Hardness, ShearBoltMembers.PinDiameter,
+        ShearBoltMembers.SpringPin, ShearBoltMembers.PlaneThrough, ShearBoltMembers.NeckDiameter, ShearBoltMembers.HeadMarks,
+        ShearBoltMembers.BoltLength, ShearBoltMembers.ThreadLength, ShearBoltMembers.ShankDiameter, ShearBoltMembers.PartNumber,
+        ShearBoltMembers.BodyStyle,
+    ];
+
     public static string NameOf(CaseObject facts) => facts.Get(ShearBoltMembers.Name) ?? UsualName;
 
     /// <summary>The fitted bolt in its joint.</summary>
@@ -18,16 +27,30 @@ internal static class BoltFacts
         return day is { } today ? undated.On(today) : undated;
     }
 
+    /// <summary>True for a fact of the joint, which tells nothing of the bolt itself.</summary>
+    public static bool IsOfJoint(Member fact) => !OfBolt.Contains(fact);
+
+    /// <summary>Takes what is told of the bolt from other facts, which differ in facts of the joint alone.</summary>
+    public static void ShareBolt(CaseObject facts, CaseObject from)
+    {
+        StatedBolt stated = from.Made(Undated).Stated;
+        facts.Made(f => InJoint(f, stated));
+    }
+
     private static FittedBolt Undated(CaseObject facts)
     {
-        FittedBolt bolt = FittedBolt.Undated(NameOf(facts));
         StatedBolt stated = Stated(facts, ShearBoltMembers.Bolt);
         stated = facts.Get(ShearBoltMembers.HeadMarks) is { } marks ? stated.With(marks) : stated;
         stated = facts.Get(ShearBoltMembers.BoltLength) is { } length ? stated.WithBoltLength(length) : stated;
         stated = facts.Get(ShearBoltMembers.ThreadLength) is { } thread ? stated.WithThreadLength(thread) : stated;
         stated = facts.Get(ShearBoltMembers.ShankDiameter) is { } shank ? stated.WithShankDiameter(shank) : stated;
         stated = facts.Get(ShearBoltMembers.PartNumber) is { } number ? stated.WithPartNumber(number) : stated;
-        stated = stated.With(facts.Get(ShearBoltMembers.BodyStyle));
+        return InJoint(facts, stated.With(facts.Get(ShearBoltMembers.BodyStyle)));
+    }
+
+    private static FittedBolt InJoint(CaseObject facts, StatedBolt stated)
+    {
+        FittedBolt bolt = FittedBolt.Undated(NameOf(facts));
         bolt = bolt.Open().At(facts.Place).With(stated)
             .WithLayout(facts.Get(ShearBoltMembers.Layout))
             .WithHub(facts.Get(ShearBoltMembers.Hub))

@@ -12,7 +12,7 @@ internal static class CaseChain
     public static DrivelineChain? Of(CaseFile file, List<CaseError> errors) => Of(file, errors, null);
 
     /// <summary>The same, with the elements of facts that were mapped before.</summary>
-    public static DrivelineChain? Of(CaseFile file, List<CaseError> errors, MappedElements? known)
+    public static DrivelineChain? Of(CaseFile file, List<CaseError> errors, SharedMapping? known)
     {
         List<Element> elements = ElementsOf(file, file.Facts.Get(CaseFileMembers.Driveline), errors, known);
         if (errors.Count > 0)
@@ -20,13 +20,13 @@ internal static class CaseChain
             return null;
         }
 
-        if (Stub(file.Facts.Get(CaseFileMembers.Tractor)) is { } stub)
+        if ((known is { IsStubShared: true } ? known.Stub : Stub(file.Facts.Get(CaseFileMembers.Tractor))) is { } stub)
         {
             elements.Insert(0, stub);
         }
 
-        Part unknown = Part.Of(PartKind.PtoStub, "PTO stub").At(FactPlace.Of("tractor", []));
-        DrivelineChain chain = DrivelineChain.Of(elements.Count > 0 ? [.. elements] : [unknown]);
+        DrivelineChain chain = DrivelineChain.Of(
+            elements.Count > 0 ? [.. elements] : [Part.Of(PartKind.PtoStub, "PTO stub").At(FactPlace.Of("tractor", []))]);
         return chain.InPlace(
             file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed), CaseWork.Stated(file, chain)?.Torque);
     }
@@ -34,7 +34,8 @@ internal static class CaseChain
     /// <summary>The element of facts alone; null, with errors, when they contradict each other.</summary>
     public static Element? Mapped(CaseFile file, CaseObject facts) => ElementOf(file, facts, [], null);
 
-    private static Part? Stub(CaseObject? tractor)
+    /// <summary>The PTO stub that a tractor implies; null when there is no tractor.</summary>
+    public static Part? Stub(CaseObject? tractor)
     {
         if (tractor is null)
         {
@@ -51,10 +52,10 @@ internal static class CaseChain
             : null;
     }
 
-    private static List<Element> ElementsOf(CaseFile file, CaseList facts, List<CaseError> errors, MappedElements? known)
+    private static List<Element> ElementsOf(CaseFile file, CaseList facts, List<CaseError> errors, SharedMapping? known)
     {
         int before = errors.Count;
-        var elements = new List<Element>();
+        var elements = new List<Element>(facts.Count + 1);
         foreach (CaseObject element in facts)
         {
             if ((known?.Of(element) ?? ElementOf(file, element, errors, known)) is { } good)
@@ -71,7 +72,7 @@ internal static class CaseChain
         return elements;
     }
 
-    private static Element? ElementOf(CaseFile file, CaseObject facts, List<CaseError> errors, MappedElements? known)
+    private static Element? ElementOf(CaseFile file, CaseObject facts, List<CaseError> errors, SharedMapping? known)
     {
         if (facts.Get(ElementMembers.ShearBolt) is { } bolt)
         {
@@ -91,7 +92,7 @@ internal static class CaseChain
         return CaseElements.KindOf(facts) == ElementKind.Branch ? BranchOf(file, facts, errors, known) : CasePart.Of(file, facts);
     }
 
-    private static Branch? BranchOf(CaseFile file, CaseObject facts, List<CaseError> errors, MappedElements? known)
+    private static Branch? BranchOf(CaseFile file, CaseObject facts, List<CaseError> errors, SharedMapping? known)
     {
         int before = errors.Count;
         List<Element> inner = ElementsOf(file, facts.Get(ElementMembers.Driveline), errors, known);

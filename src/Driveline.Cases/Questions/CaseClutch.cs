@@ -51,5 +51,6 @@ public sealed class CaseClutch
 
     /// <summary>The slip clutches of a case's driveline.</summary>
     internal static IReadOnlyList<CaseClutch> In(DrivelineChain chain) =>
-        [.. chain.Devices.OfType<SlipClutchDevice>().Select(device => new CaseClutch(device))];
+        chain.Devices.Any(d => d is SlipClutchDevice)
+            ? [.. chain.Devices.OfType<SlipClutchDevice>().Select(device => new CaseClutch(device))] : [];
 }

@@ -43,7 +43,7 @@ internal sealed class CaseQuestion
             return new CaseQuestion(null, mapped.Errors);
         }
 
-        var notes = new List<Finding>(CaseNotes.Of(mapped.File));
+        var notes = new List<Finding>(mapped.Shared?.Notes ?? CaseNotes.Of(mapped.File));
         Engagement engagement = CaseEngagement.Simulated(mapped, notes, meter, out CaseSimulation? strike);
         return new CaseQuestion(stated.WithEngagement(engagement).WithNotes(notes), mapped.Errors)
         {

@@ -17,6 +17,11 @@ internal static class CaseSpecified
         CaseObject[] elements = [.. CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline))
             .Where(e => e[ElementMembers.ShearBolt] is not null || IsClutch(e))];
         IReadOnlyList<ProtectiveDevice> devices = chain.Devices;
+        if (file.Facts.Get(CaseFileMembers.Specified) is null && !Array.Exists(elements, e => e.Get(ElementMembers.Specified) is not null))
+        {
+            return [];
+        }
+
         var specified = new ProtectiveDevice?[devices.Count];
         for (int k = 0; k < specified.Length && k < elements.Length; k++)
         {

@@ -36,12 +36,15 @@ internal sealed class MappedCase
     /// <summary>What the owner complains of, with what the rest of the case answers.</summary>
     public CaseComplaint? Complaint { get; private init; }
 
+    /// <summary>What it shares with other cases; null when it stands alone.</summary>
+    public SharedMapping? Shared { get; private init; }
+
     /// <summary>The mapping of a case.</summary>
     /// <exception cref="ArgumentNullException">The case is missing.</exception>
     public static MappedCase Of(CaseFile file) => Of(file, null);
 
-    /// <summary>The mapping of a case that shares elements with one mapped before.</summary>
-    public static MappedCase Of(CaseFile file, MappedElements? known)
+    /// <summary>The mapping of a case that shares what it can with one mapped before.</summary>
+    public static MappedCase Of(CaseFile file, SharedMapping? known)
     {
         var errors = new List<CaseError>();
         DrivelineChain? chain = CaseChain.Of(Guard.NotNull(file, nameof(file)), errors, known);
@@ -53,18 +56,30 @@ internal sealed class MappedCase
             return new MappedCase(file, chain, clutches, errors);
         }
 
-        ProtectionQuestion stated = Question(file, chain, specified);
+        ProtectionQuestion stated = Question(file, chain, specified, known);
         CaseComplaint? complaint = file.Facts.Get(CaseFileMembers.Complaint) is null ? null : CaseComplaint.Of(file, stated, errors);
-        return new MappedCase(file, chain, clutches, errors) { Stated = errors.Count == 0 ? stated : null, Complaint = complaint };
+        return new MappedCase(file, chain, clutches, errors)
+        {
+            Stated = errors.Count == 0 ? stated : null,
+            Complaint = complaint,
+            Shared = known,
+        };
     }
 
-    private static ProtectionQuestion Question(CaseFile file, DrivelineChain chain, IReadOnlyList<ProtectiveDevice?> specified)
+    private static ProtectionQuestion Question(
+        CaseFile file, DrivelineChain chain, IReadOnlyList<ProtectiveDevice?> specified, SharedMapping? known)
     {
+        IReadOnlyDictionary<SeenDefect, string[]> defects = known?.Defects ?? CaseDefects.Of(file);
+        if (known?.Question is { } like)
+        {
+            return like.Like(chain, CaseWork.Peak(file, chain), CaseWork.Mean(file, chain), CasePlaces.Of(file, chain, defects))
+                .WithSpecifiedInOrder(specified);
+        }
+
         CaseObject? work = file.Facts.Get(CaseFileMembers.Work);
         CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
         IReadOnlyList<Fact> told = ComplaintMembers.FactsOf(complaint);
         MachineKind machine = CaseQuestion.MachineOf(file);
-        IReadOnlyDictionary<SeenDefect, string[]> defects = CaseDefects.Of(file);
         return ProtectionQuestion.About(chain)
             .WithMachine(machine)
             .WithPartsComplete(file.Facts.Get(CaseFileMembers.PartsComplete) ?? false)

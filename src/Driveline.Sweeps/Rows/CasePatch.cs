@@ -7,8 +7,14 @@ namespace Driveline.Sweeps.Rows;
 /// <remarks>Built once a study; safe for several threads.</remarks>
 internal sealed class CasePatch
 {
+    // A walk that has found nothing wrong, to be used again by its thread.
+    [ThreadStatic]
+    private static CaseWalk? clean;
+
     private readonly CaseFile file;
     private readonly Node root;
+    private readonly bool areNumbers;
+    private volatile bool isRootGood;
 
     public CasePatch(CaseFile file, IReadOnlyList<CaseTarget> targets)
     {
@@ -20,15 +26,27 @@ internal sealed class CasePatch
         }
 
         root.Seal();
+        areNumbers = targets.All(t => t.Member.Quantity is not null || t.IsWhole);
     }
 
     /// <summary>The case with the values in place of its own; null, with the first reason, when they contradict something.</summary>
     public CaseFile? With(object[] values, out string? problem)
     {
-        var walk = new CaseWalk([]);
-        CaseObject facts = root.With(values, walk);
-        problem = walk.HasErrors ? walk.Errors()[0] is { } error ? error.Path + ": " + error.Message : null : null;
-        return problem is null ? file.WithFacts(facts) : null;
+        CaseWalk walk = clean ?? new CaseWalk([]);
+        clean = null;
+        CaseObject facts = root.With(values, walk, isRootGood);
+        if (walk.HasErrors)
+        {
+            CaseError error = walk.Errors()[0];
+            problem = error.Path + ": " + error.Message;
+            return null;
+        }
+
+        // What must hold between the parts of a case asks what is stated, days and names, never a number.
+        isRootGood = areNumbers;
+        clean = walk;
+        problem = null;
+        return file.WithFacts(facts);
     }
 
     private sealed class Node(CaseObject shared)
@@ -37,6 +55,7 @@ internal sealed class CasePatch
         private readonly List<(int Slot, Node Inner)> objects = [];
         private readonly List<(ListMember Member, Dictionary<int, Node> Items)> lists = [];
         private StatedFact[] template = [];
+        private bool isSameBolt;
 
         public void Add(IReadOnlyList<CaseStep> steps, int at, int factor)
         {
@@ -78,11 +97,12 @@ internal sealed class CasePatch
         public void Seal()
         {
             template = shared.StatedWith(facts.Select(f => f.Slot));
+            isSameBolt = shared.Table == ShearBoltMembers.Table && facts.TrueForAll(f => BoltFacts.IsOfJoint(shared.Table.Members[f.Slot]));
             objects.ForEach(o => o.Inner.Seal());
             lists.ForEach(l => l.Items.Values.ToList().ForEach(i => i.Seal()));
         }
 
-        public CaseObject With(object[] values, CaseWalk walk)
+        public CaseObject With(object[] values, CaseWalk walk, bool isChecked)
         {
             var copy = (StatedFact[])template.Clone();
             foreach ((int slot, int factor) in facts)
@@ -92,15 +112,16 @@ internal sealed class CasePatch
 
             foreach ((int slot, Node inner) in objects)
             {
-                Put(copy, slot, inner.With(values, walk));
+                Put(copy, slot, inner.With(values, walk, false));
             }
 
             foreach ((ListMember member, Dictionary<int, Node> items) in lists)
             {
-                var list = new CaseObject[shared.Get(member).Count];
+                CaseList own = shared.Get(member);
+                var list = new CaseObject[own.Count];
                 for (int k = 0; k < list.Length; k++)
                 {
-                    list[k] = items.TryGetValue(k, out Node? item) ? item.With(values, walk) : shared.Get(member)[k];
+                    list[k] = items.TryGetValue(k, out Node? item) ? item.With(values, walk, false) : own[k];
                 }
 
                 var changed = new CaseList(list);
@@ -109,13 +130,27 @@ internal sealed class CasePatch
             }
 
             CaseObject made = shared.With(copy);
-            shared.Table.Across?.Invoke(made, walk);
+            if (isSameBolt)
+            {
+                BoltFacts.ShareBolt(made, shared);
+            }
+
+            if (!isChecked)
+            {
+                shared.Table.Across?.Invoke(made, walk);
+            }
+
             return made;
         }
 
         private static void Put(StatedFact[] facts, int slot, object value)
         {
-            int at = Array.FindIndex(facts, f => f.Slot == slot);
+            int at = 0;
+            while (facts[at].Slot != slot)
+            {
+                at++;
+            }
+
             facts[at] = new StatedFact(slot, facts[at].Offset, value);
         }
     }

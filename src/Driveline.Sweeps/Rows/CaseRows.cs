@@ -8,25 +8,23 @@ namespace Driveline.Sweeps.Rows;
 
 /// <summary>Answers a case with the values of a row in place of its own.</summary>
 /// <remarks>
-/// Nothing is written or read as text: the changed facts are put into the case, and elements of the driveline that no factor touches
-/// are mapped once. Safe for several threads.
+/// Nothing is written or read as text: the changed facts are put into the case, and what no factor touches is mapped once. Safe for
+/// several threads.
 /// </remarks>
 internal sealed class CaseRows
 {
     private readonly CasePatch patch;
     private readonly IReadOnlyList<Factor> factors;
     private readonly CaseTarget[] targets;
-    private readonly MappedElements? shared;
+    private readonly Member[] varied;
+    private SharedMapping? shared;
 
     public CaseRows(CaseFile file, IReadOnlyList<Factor> factors, IReadOnlyList<CaseTarget> targets)
     {
         this.factors = factors;
         this.targets = [.. targets];
         patch = new CasePatch(file, targets);
-
-        // An element depends on the date and the PTO speed beside its own facts.
-        bool touchesAll = targets.Any(t => t.Member == CaseFileMembers.Date || t.Member == TractorMembers.PtoSpeed);
-        shared = touchesAll ? null : new MappedElements(file);
+        varied = [.. targets.SelectMany(t => t.Steps).Select(s => s.Member).Distinct()];
     }
 
     /// <summary>Answers one row.</summary>
@@ -84,9 +82,20 @@ internal sealed class CaseRows
             return null;
         }
 
-        CaseAssessment asked = CaseAssessment.Of(file, shared);
-        problem = asked.IsGood ? null : asked.Errors[0].Path + ": " + asked.Errors[0].Message;
-        return asked.IsGood ? asked : null;
+        CaseAssessment asked = CaseAssessment.Of(file, Volatile.Read(ref shared));
+        if (!asked.IsGood)
+        {
+            problem = asked.Errors[0].Path + ": " + asked.Errors[0].Message;
+            return null;
+        }
+
+        // What the rows share does not depend on the row of which it is taken.
+        if (Volatile.Read(ref shared) is null)
+        {
+            Interlocked.CompareExchange(ref shared, asked.Share(varied), null);
+        }
+
+        return asked;
     }
 
     private static string Shown(Member member, double value) => member.Quantity is { } quantity

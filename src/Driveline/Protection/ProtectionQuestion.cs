@@ -145,6 +145,15 @@ public sealed class ProtectionQuestion
     /// <summary>The same question with a statement whether somebody has looked over tube, gearbox and blades and found no damage.</summary>
     public ProtectionQuestion WithLookedOver(bool isLookedOver) => new(this) { IsLookedOver = isLookedOver };
 
+    /// <summary>The same question of a like case, of which only chain, work and places differ; what was experienced holds for it.</summary>
+    internal ProtectionQuestion Like(DrivelineChain chain, WorkPeak? work, TorqueBand? mean, StatedPlaces places) => new(this)
+    {
+        Chain = chain,
+        Work = work,
+        SteadyMean = mean,
+        Places = places,
+    };
+
     /// <summary>The same question with the places where its facts are stated.</summary>
     internal ProtectionQuestion WithPlaces(StatedPlaces places) => new(this) { Places = Guard.NotNull(places, nameof(places)) };
 

@@ -1,0 +1,79 @@
+using System.Runtime.CompilerServices;
+using Driveline.Cases.Members;
+using Driveline.Chains;
+using Driveline.Findings;
+using Driveline.Protection;
+
+namespace Driveline.Cases.Questions;
+
+/// <summary>What cases share that differ in the values of a few facts: mapped once, of one of them.</summary>
+/// <remarks>
+/// The cases state the same facts, and all but the varied ones are the very same objects. A piece is kept when no varied fact bears on it:
+/// an element depends on its own facts, the date of the case and the PTO speed alone, and is known by the object it was mapped from.
+/// Immutable; safe for several threads.
+/// </remarks>
+internal sealed class SharedMapping
+{
+    private readonly Dictionary<CaseObject, Element> elements = new(new SameFacts());
+    private readonly HashSet<Member> varied;
+
+    /// <param name="mapped">One of the cases, without contradictions.</param>
+    /// <param name="varied">The members of the varied facts, and those that lead to them.</param>
+    public SharedMapping(MappedCase mapped, IEnumerable<Member> varied)
+    {
+        this.varied = [.. varied];
+        CaseFile file = mapped.File;
+        IsStubShared = !Varies(CaseFileMembers.Tractor);
+        Stub = IsStubShared ? CaseChain.Stub(file.Facts.Get(CaseFileMembers.Tractor)) : null;
+        Defects = Varies(CaseFileMembers.Complaint, ShearBoltMembers.Hub, ShearBoltMembers.HubFriction, SlipClutchMembers.SlipTestResult,
+            SlipClutchMembers.SpringLength, SlipClutchMembers.Wear, CoilSpringsMembers.SolidLength) ? null : CaseDefects.Of(file);
+        Notes = Varies(CaseFileMembers.Tractor, CaseFileMembers.Implement, ElementMembers.Angle) ? null : CaseNotes.Of(file);
+        Question = Defects is not null && this.varied.IsSubsetOf(ChainAndWork) ? mapped.Stated : null;
+        if (Varies(CaseFileMembers.Date, TractorMembers.PtoSpeed))
+        {
+            return;
+        }
+
+        foreach (CaseObject facts in CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline)))
+        {
+            if (CaseChain.Mapped(file, facts) is { } element)
+            {
+                elements.Add(facts, element);
+            }
+        }
+    }
+
+    /// <summary>True when the tractor is the same, so that its stub is.</summary>
+    public bool IsStubShared { get; }
+
+    /// <summary>The stub of the tractor, when it is shared.</summary>
+    public Part? Stub { get; }
+
+    /// <summary>Defects that somebody has seen; null when they are not shared.</summary>
+    public IReadOnlyDictionary<SeenDefect, string[]>? Defects { get; }
+
+    /// <summary>What the case shows beside its questions; null when it is not shared.</summary>
+    public IReadOnlyList<Finding>? Notes { get; }
+
+    /// <summary>A question that differs in its chain, its work and its places alone; null when more may differ.</summary>
+    public ProtectionQuestion? Question { get; }
+
+    /// <summary>The element of facts; null when they are others, however equal.</summary>
+    public Element? Of(CaseObject facts) => elements.TryGetValue(facts, out Element? element) ? element : null;
+
+    // Whatever stands in the driveline, and the torques of work.
+    private static IEnumerable<Member> ChainAndWork =>
+    [
+        CaseFileMembers.Driveline, CaseFileMembers.Work, WorkMembers.SteadyPeak, WorkMembers.SteadyMean, WorkMembers.MeanPower,
+        WorkMembers.PeakFactor, .. MemberTables.From(ElementMembers.Table).SelectMany(t => t.Members),
+    ];
+
+    private bool Varies(params Member[] members) => Array.Exists(members, varied.Contains);
+
+    private sealed class SameFacts : IEqualityComparer<CaseObject>
+    {
+        public bool Equals(CaseObject? first, CaseObject? second) => ReferenceEquals(first, second);
+
+        public int GetHashCode(CaseObject facts) => RuntimeHelpers.GetHashCode(facts);
+    }
+}
