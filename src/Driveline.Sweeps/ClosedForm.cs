@@ -56,6 +56,23 @@ public static class ClosedForm
 
     private static void Place(int factor, string parameter) => Guard.Within(factor, 0, int.MaxValue, "Place of a factor", parameter);
 
+    /// <summary>A column in proportion to another.</summary>
+    internal static void Scale(double factor, ReadOnlySpan<double> a, Span<double> into)
+    {
+        ReadOnlySpan<Vector<double>> wideA = MemoryMarshal.Cast<double, Vector<double>>(a);
+        Span<Vector<double>> wide = MemoryMarshal.Cast<double, Vector<double>>(into)[..wideA.Length];
+        var times = new Vector<double>(factor);
+        for (int k = 0; k < wideA.Length; k++)
+        {
+            wide[k] = times * wideA[k];
+        }
+
+        for (int k = wideA.Length * Vector<double>.Count; k < into.Length; k++)
+        {
+            into[k] = factor * a[k];
+        }
+    }
+
     private static void Product(double factor, ReadOnlySpan<double> a, ReadOnlySpan<double> b, Span<double> into)
     {
         ReadOnlySpan<Vector<double>> wideA = MemoryMarshal.Cast<double, Vector<double>>(a);

@@ -5,6 +5,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Driveline.Cases;
 using Driveline.Sweeps.Factors;
+using Driveline.Sweeps.Kernels;
 using Driveline.Sweeps.Outputs;
 using Driveline.Sweeps.Rows;
 using Driveline.Sweeps.Sampling;
@@ -20,14 +21,16 @@ internal sealed class StudyPlan
     /// <summary>Most rows that variance-based indices are computed of: every output is held in memory.</summary>
     public const long MostRowsForIndices = 1L << 24;
 
-    private StudyPlan(Study study, UnitPoints points, Copula? copula, IReadOnlyList<StudyOutput> outputs, CaseRows? rows)
+    private StudyPlan(
+        Study study, UnitPoints points, Copula? copula, IReadOnlyList<StudyOutput> outputs, CaseRows? rows, CaseKernel? kernel)
     {
         Study = study;
         Points = points;
         Copula = copula;
         Outputs = outputs;
         Rows = rows;
-        RowsPerGroup = study.RowsPerGroup > 0 ? study.RowsPerGroup : Usual(outputs);
+        Kernel = kernel;
+        RowsPerGroup = study.RowsPerGroup > 0 ? study.RowsPerGroup : Usual(outputs, kernel is not null);
         Mark = MarkOf(study, outputs, RowsPerGroup);
     }
 
@@ -40,6 +43,9 @@ internal sealed class StudyPlan
     public IReadOnlyList<StudyOutput> Outputs { get; }
 
     public CaseRows? Rows { get; }
+
+    /// <summary>Computes the outputs of the case over columns; null when its rows need cases.</summary>
+    public CaseKernel? Kernel { get; }
 
     public int RowsPerGroup { get; }
 
@@ -79,7 +85,9 @@ internal sealed class StudyPlan
         }
 
         CaseRows? rows = study.Case is { } file ? new CaseRows(file, study.Factors, targets) : null;
-        plan = new StudyPlan(study, PointsOf(study), copula, outputs, rows);
+        CaseKernel? kernel = rows is null ? null
+            : CaseKernel.Of(study.Case!, study.Factors, targets, rows, [.. outputs.Select(o => o.OfCase).OfType<CaseOutput>()]);
+        plan = new StudyPlan(study, PointsOf(study), copula, outputs, rows, kernel);
         return true;
     }
 
@@ -177,7 +185,8 @@ internal sealed class StudyPlan
         return null;
     }
 
-    private static int Usual(IReadOnlyList<StudyOutput> outputs) => outputs.Max(o => o.OfCase?.Row.Cost ?? OutputCost.ClosedForm) switch
+    private static int Usual(IReadOnlyList<StudyOutput> outputs, bool isClosed) => (isClosed ? OutputCost.ClosedForm
+        : outputs.Max(o => o.OfCase?.Row.Cost ?? OutputCost.ClosedForm)) switch
     {
         OutputCost.Simulation => 64,
         OutputCost.Case => 4096,

@@ -21,5 +21,9 @@ internal sealed class ListDistribution : Distribution
 
     public override string Mark { get; }
 
+    public double ValueAt(int place) => values[place];
+
+    public int PlaceOf(double value) => Array.IndexOf(values, value);
+
     public override double Quantile(double share) => values[Math.Min((int)(share * values.Length), values.Length - 1)];
 }

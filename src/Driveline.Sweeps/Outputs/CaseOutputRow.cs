@@ -25,4 +25,7 @@ internal sealed class CaseOutputRow
     public Func<CaseAssessment, string?, CancellationToken, double>? Number { get; init; }
 
     public Func<CaseAssessment, string?, CancellationToken, string?>? Word { get; init; }
+
+    /// <summary>What a device's kernel computes for it; null when only a case can tell.</summary>
+    public ClosedOutput? Closed { get; init; }
 }

@@ -22,13 +22,13 @@ internal static class CaseOutputs
         Number("assess.workMargin", "Trip low over work peak high.", v => v.WorkMargin ?? double.NaN),
         .. Band("assess.tripTorqueNm", "Torque at the PTO at which the first device acts, N·m.", v => v.Trip),
         .. Band("assess.workPeakNm", "Highest torque of normal work at the PTO, N·m.", v => v.WorkPeak),
-        .. Device("shearBolt.breakTorqueNm", NamedKind.ShearBolt, "Break torque at the bolt, N·m.",
+        .. Device("shearBolt.breakTorqueNm", ClosedKind.BreakTorque, "Break torque at the bolt, N·m.",
             d => d is ShearBoltDevice { BreakTorque.IsKnown: true } bolt ? bolt.BreakTorque.Torque : null),
-        .. Device("clutch.slipTorqueNm", NamedKind.SlipClutch, "Torque while it slips, at the clutch, N·m.",
+        .. Device("clutch.slipTorqueNm", ClosedKind.SlipTorque, "Torque while it slips, at the clutch, N·m.",
             d => d is SlipClutchDevice ? d.Running : null),
-        .. Device("clutch.breakawayTorqueNm", NamedKind.SlipClutch, "Torque that starts a slip, at the clutch, N·m.",
+        .. Device("clutch.breakawayTorqueNm", ClosedKind.Breakaway, "Torque that starts a slip, at the clutch, N·m.",
             d => d is SlipClutchDevice ? d.Breakaway : null),
-        .. Device("clutch.clampForceN", NamedKind.SlipClutch, "Clamp force of its springs, N.",
+        .. Device("clutch.clampForceN", ClosedKind.ClampForce, "Clamp force of its springs, N.",
             d => (d as SlipClutchDevice)?.SlipTorque.ClampForce),
         new("clutch.trust", OutputCost.Case, NamedKind.SlipClutch, "May it be trusted to slip?")
         {
@@ -118,24 +118,29 @@ internal static class CaseOutputs
         };
 
     private static IEnumerable<CaseOutputRow> Band(string name, string doc, Func<ProtectionVerdict, QuantityBand?> of) =>
-        Ends(name, NamedKind.Nothing, doc, (asked, _, stop) => of(asked.Verdict(stop)));
+        Ends(name, NamedKind.Nothing, null, doc, (asked, _, stop) => of(asked.Verdict(stop)));
 
-    private static IEnumerable<CaseOutputRow> Device(string name, NamedKind kind, string doc, Func<ProtectiveDevice?, QuantityBand?> of) =>
-        Ends(name, kind, doc, (asked, element, _) => of(DeviceOf(asked, kind, element)));
+    private static IEnumerable<CaseOutputRow> Device(string name, ClosedKind closed, string doc, Func<ProtectiveDevice?, QuantityBand?> of)
+    {
+        NamedKind kind = closed == ClosedKind.BreakTorque ? NamedKind.ShearBolt : NamedKind.SlipClutch;
+        return Ends(name, kind, closed, doc, (asked, element, _) => of(DeviceOf(asked, kind, element)));
+    }
 
     private static IEnumerable<CaseOutputRow> Ends(
-        string name, NamedKind kind, string doc, Func<CaseAssessment, string?, CancellationToken, QuantityBand?> of)
+        string name, NamedKind kind, ClosedKind? closed, string doc, Func<CaseAssessment, string?, CancellationToken, QuantityBand?> of)
     {
         foreach (BandPoint end in new[] { BandPoint.Low, BandPoint.Expected, BandPoint.High })
         {
             yield return new(name + "." + end.ToString().ToLowerInvariant(), OutputCost.Case, kind, doc)
             {
                 Number = (asked, element, stop) => of(asked, element, stop) is { } band ? band.SiBand.At(end) : double.NaN,
+                Closed = closed is { } what ? new ClosedOutput(what, end) : null,
             };
         }
     }
 
-    private static ProtectiveDevice? DeviceOf(CaseAssessment asked, NamedKind kind, string? name)
+    /// <summary>The device of a kind and a name, else the first of the kind; null when there is none.</summary>
+    public static ProtectiveDevice? DeviceOf(CaseAssessment asked, NamedKind kind, string? name)
     {
         foreach (ChainNode node in asked.Chain.Nodes)
         {

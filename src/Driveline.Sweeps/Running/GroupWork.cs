@@ -14,6 +14,7 @@ internal sealed class GroupWork
     private readonly double[] row;
     private readonly double[] numbers;
     private readonly string?[] words;
+    private readonly bool[] needsCase;
     private readonly bool hasRows;
 
     public GroupWork(StudyPlan plan)
@@ -25,6 +26,7 @@ internal sealed class GroupWork
         row = new double[plan.Study.Factors.Count];
         numbers = new double[ofCase.Length];
         words = new string?[ofCase.Length];
+        needsCase = plan.Kernel is null ? [] : new bool[plan.RowsPerGroup];
         hasRows = plan.Outputs.Any(o => o.Row is not null || o.Word is not null);
     }
 
@@ -76,9 +78,15 @@ internal sealed class GroupWork
 
     private void Cases(RowGroup into, CancellationToken stop)
     {
+        plan.Kernel?.Compute(into, places, needsCase);
         for (int k = 0; k < into.Count; k++)
         {
             stop.ThrowIfCancellationRequested();
+            if (plan.Kernel is not null && !needsCase[k])
+            {
+                continue;
+            }
+
             string? problem;
             try
             {

@@ -20,7 +20,7 @@ public sealed class BreakTorque
         Joint = joint;
         Plane = ShearPlane.Of(joint.Bolt);
         NoSteps none = default;
-        Band free = Predict(ref none);
+        Band free = Predict(Joint.RadiusM, ref none);
         BandBasis basis = JointBasis();
         IfHubFree = TorqueBand.OfSi(free, basis);
         Torque = TorqueBand.OfSi(new Band(free.Low, free.Expected, free.High + HubDragNm()), WithFriction(basis, joint.HubFriction));
@@ -82,13 +82,21 @@ public sealed class BreakTorque
     public IReadOnlyList<CalculationLine> Sheet()
     {
         var steps = StepList.New();
-        Band free = Predict(ref steps);
+        Band free = Predict(Joint.RadiusM, ref steps);
         AddFriction(free.High, HubDragNm(), ref steps);
         return steps.Lines;
     }
 
     /// <inheritdoc/>
     public override string ToString() => Torque.ToString();
+
+    /// <summary>The torque of the same joint at another radius of its planes, N·m.</summary>
+    internal Band AtRadiusNm(double radiusM)
+    {
+        NoSteps none = default;
+        Band free = Predict(radiusM, ref none);
+        return new Band(free.Low, free.Expected, free.High + HubDragNm());
+    }
 
     internal static double NewtonMeters<S>(double planes, double areaM2, double tauPa, double radiusM, ref S log)
         where S : struct, ISteps
@@ -147,13 +155,13 @@ public sealed class BreakTorque
             : basis;
     }
 
-    private Band Predict<S>(ref S log)
+    private Band Predict<S>(double radiusM, ref S log)
         where S : struct, ISteps
     {
         bool shared = Joint.Bolts == 1 || Joint.IsTight;
         double all = Joint.Bolts * Joint.PlanesPerBolt;
         double one = shared ? all : Joint.PlanesPerBolt;
-        double low = End(one, Plane.Low, ref log);
+        double low = End(one, Plane.Low, radiusM, ref log);
         if (Joint.StandOffM > 0)
         {
             low *= StandOff.Factor(
@@ -161,13 +169,13 @@ public sealed class BreakTorque
             log.Add(ShearBoltSteps.Bent, low);
         }
 
-        double expected = End((one + all) / 2, Plane.Expected, ref log);
-        double high = AddFriction(End(all, Plane.High, ref log), Joint.FlangeFriction?.SiBand.High ?? 0, ref log);
+        double expected = End((one + all) / 2, Plane.Expected, radiusM, ref log);
+        double high = AddFriction(End(all, Plane.High, radiusM, ref log), Joint.FlangeFriction?.SiBand.High ?? 0, ref log);
         return new Band(low, expected, high);
     }
 
-    private double End<S>(double planes, PlaneEnd end, ref S log)
+    private static double End<S>(double planes, PlaneEnd end, double radiusM, ref S log)
         where S : struct, ISteps => end.IsUnbounded
         ? double.PositiveInfinity
-        : NewtonMeters(planes, end.AreaM2, ShearPlane.ShearStrengthPa(end.Ratio, end.TensilePa, ref log), Joint.RadiusM, ref log);
+        : NewtonMeters(planes, end.AreaM2, ShearPlane.ShearStrengthPa(end.Ratio, end.TensilePa, ref log), radiusM, ref log);
 }

@@ -35,11 +35,13 @@ internal static partial class SlipTorqueRules
     public static SlipTorqueSource SourceOf(DiscClutch clutch) =>
         clutch.SpringLength is null ? SlipTorqueSource.NotKnown : SlipTorqueSource.Calculated;
 
-    public static Band RadiusM(DiscClutch clutch, RunInState runIn)
+    public static Band RadiusM(DiscClutch clutch, RunInState runIn) => RadiusM(clutch.OuterM, clutch.InnerM, runIn);
+
+    public static Band RadiusM(double outerM, double innerM, RunInState runIn)
     {
         var log = default(NoSteps);
-        double wear = DiscClutchKernel.UniformWearRadiusM(clutch.OuterM, clutch.InnerM, ref log);
-        double pressure = DiscClutchKernel.UniformPressureRadiusM(clutch.OuterM, clutch.InnerM, ref log);
+        double wear = DiscClutchKernel.UniformWearRadiusM(outerM, innerM, ref log);
+        double pressure = DiscClutchKernel.UniformPressureRadiusM(outerM, innerM, ref log);
         return runIn switch
         {
             RunInState.New => Band.Exactly(pressure),
@@ -48,29 +50,30 @@ internal static partial class SlipTorqueRules
         };
     }
 
-    public static TorqueBand Torque(DiscClutch clutch, RatioBand friction, ForceBand clamp, Band radiusM)
+    public static TorqueBand Torque(DiscClutch clutch, RatioBand friction, ForceBand clamp, Band radiusM) => TorqueBand.OfSi(
+        TorqueNm(clutch.Faces, friction.SiBand, clamp.SiBand, radiusM),
+        BandBasis.Combine(friction.Basis, clamp.Basis).With(RadiusBasis));
+
+    public static Band TorqueNm(int faces, Band friction, Band clampN, Band radiusM)
     {
         var log = default(NoSteps);
-        Band f = friction.SiBand;
-        Band c = clamp.SiBand;
-        double low = DiscClutchKernel.SlipTorqueNm(clutch.Faces, f.Low, c.Low, radiusM.Low, ref log);
-        double expected = Times(clutch.Faces, f.Expected, c.Expected, radiusM.Expected);
-        double high = Times(clutch.Faces, f.High, c.High, radiusM.High);
-        return TorqueBand.OfSi(new Band(low, Math.Max(low, expected), Math.Max(high, expected)),
-            BandBasis.Combine(friction.Basis, clamp.Basis).With(RadiusBasis));
+        double low = DiscClutchKernel.SlipTorqueNm(faces, friction.Low, clampN.Low, radiusM.Low, ref log);
+        double expected = Times(faces, friction.Expected, clampN.Expected, radiusM.Expected);
+        double high = Times(faces, friction.High, clampN.High, radiusM.High);
+        return new Band(low, Math.Max(low, expected), Math.Max(high, expected));
     }
 
     /// <summary>Deflection of the springs today: length as set, and wear that lets them out again.</summary>
-    public static Band DeflectionM(DiscClutch clutch, ClutchCondition condition)
-    {
-        Band set = clutch.SpringLength!.SiBand;
-        Band wear = condition.Wear?.SiBand ?? new Band(0, 0, clutch.Faces * WholeLiningM);
-        double free = clutch.Springs.FreeM;
-        return new Band(
-            Math.Max(0, free - set.High - wear.High),
-            Math.Max(0, free - set.Expected - wear.Expected),
-            Math.Max(0, free - set.Low - wear.Low));
-    }
+    public static Band DeflectionM(DiscClutch clutch, ClutchCondition condition) =>
+        DeflectionM(clutch.Springs, clutch.SpringLength!.SiBand, WearM(clutch.Faces, condition));
+
+    public static Band DeflectionM(SpringPack springs, Band setM, Band wearM) => new(
+        Math.Max(0, springs.FreeM - setM.High - wearM.High),
+        Math.Max(0, springs.FreeM - setM.Expected - wearM.Expected),
+        Math.Max(0, springs.FreeM - setM.Low - wearM.Low));
+
+    /// <summary>Wear of all linings; up to a whole lining on every face when not known.</summary>
+    public static Band WearM(int faces, ClutchCondition condition) => condition.Wear?.SiBand ?? new Band(0, 0, faces * WholeLiningM);
 
     public static ForceBand Clamp(DiscClutch clutch, ClutchCondition condition, List<Finding> findings)
     {
