@@ -145,17 +145,19 @@ internal sealed class RunLog
         }
     }
 
-    /// <summary>The largest values of a track that is a polynomial over a time.</summary>
-    public void Peaks(in Track track, ReadOnlySpan<double> series, double time, double length)
+    /// <summary>The largest values of a track that is a polynomial over a time, above the highest and below the negative of the other.</summary>
+    public void Peaks(in Track track, ReadOnlySpan<double> series, double time, double length, double most, double least)
     {
-        if (track.KeepsTwist)
+        if (PeakSearch.CannotRaise(series, most, least))
         {
-            Raise(series, track.Link, time, length, Twist, TwistAt, ReverseTwist, ReverseTwistAt);
             return;
         }
 
-        Raise(series, track.Link, time, length, Most, MostAt, Least, LeastAt);
-        Scale[track.Link] = Math.Max(Most[track.Link], Least[track.Link]);
+        int l = track.Link;
+        bool isTwist = track.KeepsTwist;
+        Raise(series, 1, most, ref (isTwist ? Twist : Most)[l], ref (isTwist ? TwistAt : MostAt)[l], time, length);
+        Raise(series, -1, least, ref (isTwist ? ReverseTwist : Least)[l], ref (isTwist ? ReverseTwistAt : LeastAt)[l], time, length);
+        Scale[l] = Math.Max(Most[l], Least[l]);
     }
 
     public void Peaks(Mechanism m, RunState x, StepSeries series)
@@ -183,31 +185,24 @@ internal sealed class RunLog
             return;
         }
 
-        Raise(quantity, 1, ref most[l], ref mostAt[l], time, length);
-        Raise(quantity, -1, ref least[l], ref leastAt[l], time, length);
+        Raise(quantity, 1, most[l], ref most[l], ref mostAt[l], time, length);
+        Raise(quantity, -1, least[l], ref least[l], ref leastAt[l], time, length);
     }
 
     // A peak that comes again, higher by no more than rounding, is the first one.
-    private void Raise(ReadOnlySpan<double> quantity, double sign, ref double best, ref double bestAt, double time, double length)
+    private void Raise(
+        ReadOnlySpan<double> quantity, double sign, double above, ref double best, ref double bestAt, double time, double length)
     {
-        double before = best;
+        double found = above;
         double at = 0;
         long work = 0;
-        bool isRaised = PeakSearch.Raise(quantity, sign, ref best, ref at, ref work);
+        bool isRaised = PeakSearch.Raise(quantity, sign, ref found, ref at, ref work);
         Work += work;
         WorkExhausted |= work > PeakSearch.MostWork || Work > MostWork;
-        if (!isRaised)
+        if (isRaised && found > best * (1 + Again))
         {
-            return;
-        }
-
-        if (best > before * (1 + Again))
-        {
+            best = found;
             bestAt = time + (at * length);
-        }
-        else
-        {
-            best = before;
         }
     }
 }

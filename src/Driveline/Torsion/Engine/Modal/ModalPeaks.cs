@@ -23,8 +23,18 @@ internal sealed class ModalPeaks
 
     public ModalPeaks(int most) => input = new double[most];
 
+    /// <summary>Searches the interval for a value above the highest, and for one below the negative of the other.</summary>
     public void Search(
-        ModalMotion of, in Track tracked, double from, double length, double[] left, double[] right, RunLog into, double start)
+        ModalMotion of,
+        in Track tracked,
+        double from,
+        double length,
+        double[] left,
+        double[] right,
+        RunLog into,
+        double start,
+        double most,
+        double least)
     {
         motion = of;
         log = into;
@@ -34,7 +44,7 @@ internal sealed class ModalPeaks
         {
             sign = way;
             bestAt = double.NaN;
-            best = log.Best(track, way);
+            best = way > 0 ? most : least;
             Visit(0, from, length, left, right);
             if (!double.IsNaN(bestAt))
             {
@@ -70,6 +80,13 @@ internal sealed class ModalPeaks
             return;
         }
 
+        if (span.IsMonotone)
+        {
+            Take(sign * span.AtLeft, from);
+            Take(sign * span.AtRight, from + length);
+            return;
+        }
+
         if (span.Ripple == 0 || depth == MostDepth)
         {
             Leaf(from, length);
@@ -82,13 +99,7 @@ internal sealed class ModalPeaks
         motion.InputAt(from, input);
         step.Advance(left.AsSpan(0, system.Width), input, motion.InputRate, middle);
         double at = from + step.Length;
-        double value = sign * (motion.At(track.Row, at) + ModalSystem.Dot(system.Row(track.Row), middle));
-        if (value > best)
-        {
-            best = value;
-            bestAt = at;
-        }
-
+        Take(sign * (motion.At(track.Row, at) + ModalSystem.Dot(system.Row(track.Row), middle)), at);
         if ((sign * span.SlopeAt(step.Length / length)) + span.RippleEnd - span.Ripple <= 0)
         {
             Visit(depth + 1, from, step.Length, left, middle);
@@ -98,6 +109,15 @@ internal sealed class ModalPeaks
         {
             Visit(depth + 1, at, length - step.Length, middle, right);
             Visit(depth + 1, from, step.Length, left, middle);
+        }
+    }
+
+    private void Take(double value, double time)
+    {
+        if (value > best)
+        {
+            best = value;
+            bestAt = time;
         }
     }
 

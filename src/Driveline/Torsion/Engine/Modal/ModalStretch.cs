@@ -3,8 +3,8 @@ namespace Driveline.Torsion;
 /// <summary>Follows the motion by its modes from an event to the next, in steps as long as bounds allow.</summary>
 /// <remarks>
 /// A step is taken whole when a bound shows that within it nothing watched crosses its bound; otherwise it is halved, until
-/// what may cross is a polynomial whose first root decides. Peaks are searched for only where a bound allows one higher than
-/// those so far. The state at the end, turned angles, slips and energies follow from the start of the stretch in closed form.
+/// what may cross is a polynomial whose first root decides. Peaks are searched for when the end is known, and only where a bound
+/// allows one higher than all values at the ends of steps. The state at the end, turned angles, slips and energies follow from the start of the stretch in closed form.
 /// </remarks>
 internal sealed class ModalStretch
 {
@@ -13,13 +13,14 @@ internal sealed class ModalStretch
     private readonly ModalTracks tracks;
     private readonly ModalInterval interval = new();
     private readonly ModalIntegrals integrals = new();
-    private readonly ModalPeaks peaks;
+    private readonly ModalPast past;
     private readonly double[] input;
     private double[] left;
     private double[] right;
     private double[] turned;
     private ModalStep? whole;
     private double at;
+    private double lastFrom;
 
     public ModalStretch(int rotors, int links)
     {
@@ -27,7 +28,7 @@ internal sealed class ModalStretch
         cache = new ModalCache(rotors, links);
         motion = new ModalMotion(rotors, links);
         tracks = new ModalTracks(links);
-        peaks = new ModalPeaks(most);
+        past = new ModalPast(most, ModalTracks.Most(links));
         input = new double[most];
         left = new double[most];
         right = new double[most];
@@ -64,6 +65,7 @@ internal sealed class ModalStretch
         double end = next - start;
         Crossed = false;
         at = 0;
+        past.Clear();
         motion.Start.AsSpan(0, system.Width).CopyTo(left);
         tracks.Measure(motion);
         March(m, system, w, limits, end);
@@ -76,6 +78,7 @@ internal sealed class ModalStretch
             log.Work += (long)system.Modes * system.Modes * (m.Rotors + m.Links);
             whole.Advance(motion.Start.AsSpan(0, system.Width), motion.Input, motion.InputRate, right);
             motion.Finish(m, w.Plan, x, right);
+            Settle(start, log);
             ModalTracks.ReachSlipping(m, x, w.Plan, log, start + at, at);
         }
 
@@ -105,7 +108,7 @@ internal sealed class ModalStretch
             interval.Set(motion, at, step.Length, left, right);
             tracks.Look(interval, at, log);
             log.Work += (16L * system.Width) + (tracks.Count * (20L + (6 * system.Width)));
-            if ((tracks.MayCross && !tracks.MayCrossPlainly) || IsWalkCheaper(system, step.Length))
+            if (tracks.MayCross && !tracks.MayCrossPlainly)
             {
                 level = Shorter(system, level, isLast, rest);
                 growth = 1;
@@ -113,13 +116,6 @@ internal sealed class ModalStretch
             }
 
             double part = tracks.MayCross ? tracks.FirstCrossing(interval, w.Events, log) : 2;
-            if (part <= 1 && !tracks.MayRaisePlainly)
-            {
-                level = Shorter(system, level, isLast, rest);
-                growth = 1;
-                continue;
-            }
-
             log.Steps++;
             double length = step.Length;
             double start = w.State.Time;
@@ -131,31 +127,42 @@ internal sealed class ModalStretch
 
             if (part <= 1)
             {
-                tracks.PeaksUntil(interval, part, start + at, log);
+                lastFrom = at;
                 at += part * length;
                 Crossed = true;
                 return;
             }
 
-            tracks.Peaks(interval, motion, peaks, left, right, start, log);
+            if (tracks.MayRaise)
+            {
+                past.Add(interval, tracks, left, right);
+            }
+
             at = isLast ? end : at + length;
             tracks.Arrive();
             (left, right) = (right, left);
+            if (past.IsFull)
+            {
+                past.Settle(motion, tracks, left, at, start, log);
+            }
+
             level = Math.Min(level + growth, ModalSystem.MostLevel);
             growth = 2;
         }
     }
 
-    // Many short steps serve all tracks at once; a search for a peak among ripples serves one.
-    private bool IsWalkCheaper(ModalSystem system, double length)
+    // The modes at the end stand on the right; of the interval that ended with a crossing, those at its start on the left.
+    private void Settle(double start, RunLog log)
     {
-        if (tracks.Rippling == 0)
+        if (Crossed && at > lastFrom)
         {
-            return false;
+            interval.Set(motion, lastFrom, at - lastFrom, left, right);
+            tracks.Look(interval, lastFrom, log);
+            log.Work += (16L * motion.System.Width) + (tracks.Count * (20L + (6 * motion.System.Width)));
+            past.Add(interval, tracks, left, right);
         }
 
-        double halvings = Math.Log(length * system.Fastest / ModalInterval.SlowReach) / Math.Log(2);
-        return Math.Pow(2, halvings) < tracks.Rippling * (halvings + 2);
+        past.Settle(motion, tracks, right, at, start, log);
     }
 
     private static int Shorter(ModalSystem system, int level, bool isLast, double rest) =>

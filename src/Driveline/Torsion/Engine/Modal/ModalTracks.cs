@@ -7,18 +7,18 @@ internal sealed class ModalTracks
     private readonly TrackSpan[] spans;
     private readonly double[] travelledEnd;
     private readonly bool[] mayCross;
-    private readonly bool[] mayRaise;
-    private readonly double[] part = new double[StepSeries.MaxDegree + 2];
 
     public ModalTracks(int links)
     {
-        int most = (3 * links) + 1;
+        int most = Most(links);
         tracks = new Track[most];
         spans = new TrackSpan[most];
         travelledEnd = new double[most];
         mayCross = new bool[most];
-        mayRaise = new bool[most];
     }
+
+    /// <summary>Most tracks of so many links.</summary>
+    public static int Most(int links) => (3 * links) + 1;
 
     public int Count { get; private set; }
 
@@ -30,11 +30,8 @@ internal sealed class ModalTracks
     /// <summary>True when all that may is a polynomial there.</summary>
     public bool MayCrossPlainly { get; private set; }
 
-    /// <summary>True when all that may rise above its largest value so far is a polynomial there.</summary>
-    public bool MayRaisePlainly { get; private set; }
-
-    /// <summary>How many may rise above their largest values and are no polynomials there.</summary>
-    public int Rippling { get; private set; }
+    /// <summary>True when something may rise above its largest value so far.</summary>
+    public bool MayRaise { get; private set; }
 
     public void Begin(Mechanism m, RunState x, Plan plan, RunLog log)
     {
@@ -78,7 +75,7 @@ internal sealed class ModalTracks
         for (int t = 0; t < Count; t++)
         {
             ref readonly Track track = ref tracks[t];
-            if (track.KeepsTorque || track.KeepsTwist)
+            if (track.Keeps)
             {
                 double value = motion.Offset[track.Row] + ModalSystem.Dot(motion.System.Row(track.Row), motion.Start);
                 log.Raise(track, 1, value, time);
@@ -124,9 +121,8 @@ internal sealed class ModalTracks
 
     public void Look(ModalInterval interval, double from, RunLog log)
     {
-        MayCross = false;
-        MayCrossPlainly = MayRaisePlainly = true;
-        Rippling = 0;
+        MayCross = MayRaise = false;
+        MayCrossPlainly = true;
         double length = interval.Length;
         for (int t = 0; t < Count; t++)
         {
@@ -136,11 +132,9 @@ internal sealed class ModalTracks
             spans[t] = span;
             mayCross[t] = !(span.StaysBelow(track.Up + (track.UpRate * from), track.UpRate * length)
                 && span.NegativeStaysBelow(track.Down + (track.DownRate * from), track.DownRate * length));
-            mayRaise[t] = (track.KeepsTorque || track.KeepsTwist) && MayRaise(span, log.Best(track, 1), log.Best(track, -1));
+            MayRaise |= track.Keeps && span.MayExceed(log.Best(track, 1), log.Best(track, -1));
             MayCross |= mayCross[t];
             MayCrossPlainly &= !mayCross[t] || span.Ripple == 0;
-            MayRaisePlainly &= !mayRaise[t] || span.Ripple == 0;
-            Rippling += mayRaise[t] && span.Ripple > 0 ? 1 : 0;
         }
     }
 
@@ -178,54 +172,10 @@ internal sealed class ModalTracks
         return events.Part;
     }
 
-    /// <summary>Largest values up to a part of the interval, which holds polynomials only.</summary>
-    public void PeaksUntil(ModalInterval interval, double until, double time, RunLog log)
-    {
-        for (int t = 0; t < Count && until > 0; t++)
-        {
-            if (mayRaise[t])
-            {
-                ReadOnlySpan<double> series = interval.Series(tracks[t], 0);
-                double power = 1;
-                for (int j = 0; j < series.Length; j++)
-                {
-                    part[j] = series[j] * power;
-                    power *= until;
-                }
+    public ref readonly Track At(int track) => ref tracks[track];
 
-                log.Peaks(tracks[t], part.AsSpan(0, series.Length), time, until * interval.Length);
-            }
-        }
-    }
-
-    /// <summary>Largest values over the interval.</summary>
-    public void Peaks(ModalInterval interval, ModalMotion motion, ModalPeaks peaks, double[] left, double[] right, double start, RunLog log)
-    {
-        double time = start + interval.From;
-        for (int t = 0; t < Count; t++)
-        {
-            ref readonly Track track = ref tracks[t];
-            TrackSpan span = spans[t];
-            if (!mayRaise[t])
-            {
-                continue;
-            }
-
-            if (span.IsMonotone)
-            {
-                log.Raise(track, 1, span.AtRight, time + interval.Length);
-                log.Raise(track, -1, -span.AtRight, time + interval.Length);
-            }
-            else if (span.Ripple == 0)
-            {
-                log.Peaks(track, interval.Series(track, 0), time, interval.Length);
-            }
-            else
-            {
-                peaks.Search(motion, track, interval.From, interval.Length, left, right, log, start);
-            }
-        }
-    }
+    /// <summary>Copies what the last look has found.</summary>
+    public void CopySpans(TrackSpan[] into) => Array.Copy(spans, into, Count);
 
     /// <summary>Goes on to the end of the interval.</summary>
     public void Arrive()
@@ -235,7 +185,4 @@ internal sealed class ModalTracks
             tracks[t].Travelled = travelledEnd[t];
         }
     }
-
-    private static bool MayRaise(in TrackSpan span, double most, double least) =>
-        span.Highest > most + (1e-15 * most) + (1e-12 * span.Ripple) || -span.Lowest > least + (1e-15 * least) + (1e-12 * span.Ripple);
 }

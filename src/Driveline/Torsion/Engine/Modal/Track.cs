@@ -13,6 +13,9 @@ internal struct Track
     public bool KeepsTorque;
     public bool KeepsTwist;
 
+    /// <summary>True when its largest values are kept.</summary>
+    public readonly bool Keeps => KeepsTorque || KeepsTwist;
+
     /// <summary>Bound upward at the start of the stretch and its rate.</summary>
     public double Up;
     public double UpRate;

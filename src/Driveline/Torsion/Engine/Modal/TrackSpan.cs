@@ -43,6 +43,10 @@ internal struct TrackSpan
         }
     }
 
+    /// <summary>True when a bound allows a value above the highest or below the negative of the other.</summary>
+    public readonly bool MayExceed(double most, double least) => Highest > most + (1e-15 * Math.Abs(most)) + (1e-12 * Ripple)
+        || -Lowest > least + (1e-15 * Math.Abs(least)) + (1e-12 * Ripple);
+
     /// <summary>True when it cannot reach a bound that rises linearly.</summary>
     public readonly bool StaysBelow(double bound, double rise)
     {
