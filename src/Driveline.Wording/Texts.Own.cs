@@ -8,9 +8,12 @@ public sealed partial class Texts
 {
     private const int LongestText = 4000;
 
-    private static readonly Regex OwnLanguage = new("^[a-z]{2,3}(-[A-Z]{2})?\\z", RegexOptions.CultureInvariant);
-    private static readonly Regex OwnCode = new(@"^[a-zA-Z][a-zA-Z0-9]*(\.[a-zA-Z0-9]+)+\z", RegexOptions.CultureInvariant);
-    private static readonly Regex Places = new(@"\{[^{}]*\}", RegexOptions.CultureInvariant);
+    // Made when a caller first brings words of his own: the start of a program is too early.
+    private static Regex OwnLanguage => field ??= new("^[a-z]{2,3}(-[A-Z]{2})?\\z", RegexOptions.CultureInvariant);
+
+    private static Regex OwnCode => field ??= new(@"^[a-zA-Z][a-zA-Z0-9]*(\.[a-zA-Z0-9]+)+\z", RegexOptions.CultureInvariant);
+
+    private static Regex Places => field ??= new(@"\{[^{}]*\}", RegexOptions.CultureInvariant);
 
     /// <summary>The same texts with others in their place, or with texts for codes of the caller's own.</summary>
     /// <param name="own">

@@ -9,7 +9,7 @@ public sealed partial class Caution
 {
     private const string Area = "caution.";
 
-    private static readonly Regex OwnCode = new(@"^[a-z][A-Za-z0-9]{0,39}\.[a-z][A-Za-z0-9]{0,59}\z", RegexOptions.CultureInvariant);
+    private static Regex OwnCode => field ??= new(@"^[a-z][A-Za-z0-9]{0,39}\.[a-z][A-Za-z0-9]{0,59}\z", RegexOptions.CultureInvariant);
 
     internal Caution(string code, Basis source)
     {

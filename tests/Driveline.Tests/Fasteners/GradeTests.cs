@@ -72,6 +72,17 @@ public sealed class GradeTests
     public void Grade_EveryDesignation_ParsesBackToItself() =>
         Assert.All(BoltGrades.All, g => Assert.Same(g, BoltGrade.Parse(g.Designation)));
 
+    // With blanks it is read by patterns, without them found as it stands.
+    [Fact]
+    public void Grade_EveryDesignationWithBlanks_IsTheSame() =>
+        Assert.All(BoltGrades.All, g => Assert.Same(g, BoltGrade.Parse(" " + g.Designation + " ")));
+
+    [Fact]
+    public void Grade_NumberOfAPropertyClassWithBlanks_IsTheSame() =>
+        Assert.All(
+            BoltGrades.All.Where(g => g.Designation.StartsWith("ISO ", StringComparison.Ordinal)),
+            g => Assert.Same(BoltGrade.Parse(g.Designation.Substring(4)), BoltGrade.Parse(" " + g.Designation.Substring(4) + " ")));
+
     [Theory]
     [InlineData("SAE 2", "3/4-10 UNC", 74, "SAE J429 Table 1: 1/4 to 3/4 in, the end included")]
     [InlineData("SAE 2", "7/8-9 UNC", 60, "SAE J429 Table 1: over 3/4 in")]

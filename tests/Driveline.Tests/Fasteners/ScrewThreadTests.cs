@@ -90,6 +90,18 @@ public sealed class ScrewThreadTests
         Assert.All<ScrewThread>(
             [.. UnifiedThread.All, .. MetricThread.All], t => Assert.Equal(t, ScrewThread.Parse(t.Designation)));
 
+    // With blanks it is read by patterns, without them found as it stands.
+    [Fact]
+    public void Thread_EveryDesignationWithBlanks_IsTheSameAndAssumesTheSame() => Assert.All<ScrewThread>(
+        [.. UnifiedThread.All, .. MetricThread.All],
+        t =>
+        {
+            ScrewThread read = ScrewThread.Parse(" " + t.Designation + " ");
+            ScrewThread found = ScrewThread.Parse(t.Designation);
+            Assert.Equal(read, found);
+            Assert.Equal(read.IsSeriesAssumed, found.IsSeriesAssumed);
+        });
+
     [Fact]
     public void Thread_InACultureWithDecimalComma_ReadsAndPrintsTheSame()
     {

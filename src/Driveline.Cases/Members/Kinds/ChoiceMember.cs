@@ -6,7 +6,7 @@ namespace Driveline.Cases.Members;
 internal sealed class ChoiceMember<T> : ValueMember<T>
     where T : struct, Enum
 {
-    private readonly ChoiceNames<T> names = new(ConstantNames.Of<T>());
+    private readonly ChoiceNames names = new(ConstantNames.Of(typeof(T)));
 
     public ChoiceMember(string name, string doc)
         : base(name, doc)
@@ -22,7 +22,7 @@ internal sealed class ChoiceMember<T> : ValueMember<T>
 
     public override object? Read(ref Utf8JsonReader reader, CaseWalk walk) => names.Read(ref reader, walk);
 
-    public override void Write(Utf8JsonWriter writer, object value) => writer.WriteStringValue(NameOf((T)value));
+    public override void Write(Utf8JsonWriter writer, object value) => writer.WriteStringValue(names.NameOf(value));
 
     public override void WriteSchema(Utf8JsonWriter writer) => names.WriteSchema(writer);
 }

@@ -3,17 +3,16 @@ using System.Text.Json;
 
 namespace Driveline.Cases.Members;
 
-/// <summary>A list of names, each standing for a value.</summary>
-internal sealed class ChoiceNames<T>
-    where T : notnull
+/// <summary>A list of names, each standing for a value; of no type, so that one code serves all enumerations.</summary>
+internal sealed class ChoiceNames
 {
-    private readonly Dictionary<string, T> values = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, object> values = new(StringComparer.Ordinal);
     private readonly List<(byte[] Name, object Value)> written = [];
-    private readonly Dictionary<T, string> names = [];
+    private readonly Dictionary<object, string> names = [];
 
-    public ChoiceNames(IEnumerable<KeyValuePair<string, T>> choices)
+    public ChoiceNames(IEnumerable<KeyValuePair<string, object>> choices)
     {
-        foreach (KeyValuePair<string, T> choice in choices)
+        foreach (KeyValuePair<string, object> choice in choices)
         {
             values.Add(choice.Key, choice.Value);
             written.Add((Encoding.UTF8.GetBytes(choice.Key), choice.Value));
@@ -25,7 +24,7 @@ internal sealed class ChoiceNames<T>
 
     public string PermittedWords { get; }
 
-    public string NameOf(T value) => names[value];
+    public string NameOf(object value) => names[value];
 
     public object? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
@@ -46,7 +45,7 @@ internal sealed class ChoiceNames<T>
             return null;
         }
 
-        if (values.TryGetValue(text, out T? escaped))
+        if (values.TryGetValue(text, out object? escaped))
         {
             return escaped;
         }

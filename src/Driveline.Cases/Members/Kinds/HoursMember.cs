@@ -8,7 +8,7 @@ namespace Driveline.Cases.Members;
 internal sealed class HoursMember : ReferenceMember<Fact>
 {
     private readonly QuantityValue hours = new(ValueRange.Of(Dimension.Number, "(0; 100000]"));
-    private readonly ChoiceNames<Fact> answers;
+    private readonly ChoiceNames answers;
 
     public HoursMember(FactQuestion question, string doc)
         : base(question.Code, doc) => answers = FactMember.AnswersTo(question);
@@ -34,7 +34,7 @@ internal sealed class HoursMember : ReferenceMember<Fact>
         }
         else
         {
-            writer.WriteStringValue(answers.NameOf((Fact)value));
+            writer.WriteStringValue(answers.NameOf(value));
         }
     }
 

@@ -33,6 +33,14 @@ internal static class GradeText
             return false;
         }
 
+        // The designations themselves need no reading, and a program that starts need not make the patterns.
+        grade = BoltGrades.All.FirstOrDefault(g => g.Designation == text || g.Designation == "ISO " + text);
+        if (grade is not null)
+        {
+            problem = null;
+            return true;
+        }
+
         string compact = Filler.Replace(text.ToUpperInvariant().Replace(',', '.').Replace('–', '-'), string.Empty);
         string sae = SaePrefix.Replace(compact, string.Empty);
         string iso = IsoPrefix.Replace(compact, string.Empty);

@@ -35,6 +35,14 @@ internal static class ThreadText
             return false;
         }
 
+        // A designation that names its pitch needs no reading, and a program that starts need not make the patterns.
+        thread = AsHeld(text);
+        if (thread is not null)
+        {
+            problem = null;
+            return true;
+        }
+
         string plain = Plain(text);
         Match metric = Metric.Match(plain);
         Match inch = metric.Success ? Match.Empty : InchThreadText.Match(plain);
@@ -43,6 +51,13 @@ internal static class ThreadText
             : NotUnderstood(text, out problem);
         return thread is not null;
     }
+
+    private static ScrewThread? AsHeld(string text) => UnifiedThreads.All.FirstOrDefault(t => t.Designation == text)
+        ?? (ScrewThread?)MetricThreads.All.FirstOrDefault(t => t.Designation == text) switch
+        {
+            MetricThread { Series: ThreadSeries.MetricCoarse } coarse => coarse.Assumed(),
+            var fine => fine,
+        };
 
     private static string Plain(string text) => text.Trim().ToLowerInvariant()
         .Replace('×', 'x').Replace('–', '-').Replace('—', '-').Replace('‑', '-')

@@ -6,7 +6,7 @@ namespace Driveline.Cases.Members;
 internal sealed class ChoicesMember<T> : ReferenceMember<ChoiceList<T>>
     where T : struct, Enum
 {
-    private readonly ChoiceNames<T> names = new(ConstantNames.Of<T>());
+    private readonly ChoiceNames names = new(ConstantNames.Of(typeof(T)));
 
     public ChoicesMember(string name, string doc)
         : base(name, doc)

@@ -1,22 +1,23 @@
+using System.Globalization;
+
 namespace Driveline.Cases.Members;
 
 /// <summary>The constants of an enumeration by their names in the file, lower camel case; the first, NotKnown, has none.</summary>
 internal static class ConstantNames
 {
-    public static IEnumerable<KeyValuePair<string, T>> Of<T>()
-        where T : struct, Enum
+    // Without generic calls of Enum, each of which a starting program would compile anew for each enumeration.
+    public static List<KeyValuePair<string, object>> Of(Type enumeration)
     {
-#if NET
-        string[] constants = Enum.GetNames<T>();
-#else
-        string[] constants = Enum.GetNames(typeof(T));
-#endif
-        foreach (string constant in constants)
+        var named = new List<KeyValuePair<string, object>>();
+        foreach (string constant in Enum.GetNames(enumeration))
         {
-            if (Enum.TryParse(constant, out T value) && !value.Equals(default(T)))
+            object value = Enum.Parse(enumeration, constant);
+            if (Convert.ToInt64(value, CultureInfo.InvariantCulture) != 0)
             {
-                yield return new KeyValuePair<string, T>(char.ToLowerInvariant(constant[0]) + constant.Substring(1), value);
+                named.Add(new KeyValuePair<string, object>(char.ToLowerInvariant(constant[0]) + constant.Substring(1), value));
             }
         }
+
+        return named;
     }
 }
