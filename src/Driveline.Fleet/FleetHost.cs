@@ -1,5 +1,7 @@
 using System.Net;
 using Driveline.Fleet.Silos;
+using Driveline.Fleet.Web;
+using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Orleans.Runtime;
@@ -11,7 +13,6 @@ namespace Driveline.Fleet;
 public sealed class FleetHost : IAsyncDisposable
 {
     private readonly IHost application;
-    private readonly IPEndPoint silo;
 
     private FleetHost(IHost application, FleetOptions options)
     {
@@ -19,8 +20,9 @@ public sealed class FleetHost : IAsyncDisposable
         Options = options;
         Grains = application.Services.GetRequiredService<IGrainFactory>();
         ILocalSiloDetails details = application.Services.GetRequiredService<ILocalSiloDetails>();
-        silo = details.SiloAddress.Endpoint;
+        Silo = details.SiloAddress.Endpoint;
         Name = details.Name;
+        Url = (application as WebApplication)?.Urls.FirstOrDefault();
     }
 
     /// <summary>Its options.</summary>
@@ -29,11 +31,14 @@ public sealed class FleetHost : IAsyncDisposable
     /// <summary>The name of the silo.</summary>
     public string Name { get; }
 
+    /// <summary>Where the page and the endpoint are; null without them.</summary>
+    public string? Url { get; }
+
     /// <summary>The grains of the cluster.</summary>
     public IGrainFactory Grains { get; }
 
-    /// <summary>The services of the host.</summary>
-    internal IServiceProvider Services => application.Services;
+    /// <summary>Where the other silos of this process find it.</summary>
+    internal IPEndPoint Silo { get; }
 
     /// <summary>Starts a silo.</summary>
     /// <param name="options">How it runs.</param>
@@ -51,7 +56,7 @@ public sealed class FleetHost : IAsyncDisposable
     public static Task<FleetHost> JoinAsync(FleetHost first, FleetOptions options, IAlarmSink? sink, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(first);
-        return StartAsync(options, sink, first.silo, null, stop);
+        return StartAsync(options, sink, first.Silo, null, stop);
     }
 
     /// <summary>A driveline by its name.</summary>
@@ -72,18 +77,7 @@ public sealed class FleetHost : IAsyncDisposable
         FleetOptions options, IAlarmSink? sink, IPEndPoint? first, Action<ISiloBuilder>? more, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(options);
-        HostApplicationBuilder builder = Host.CreateEmptyApplicationBuilder(new HostApplicationBuilderSettings());
-        if (sink is not null)
-        {
-            builder.Services.AddSingleton(sink);
-        }
-
-        builder.UseOrleans(silo =>
-        {
-            SiloSetup.Configure(silo, options, first);
-            more?.Invoke(silo);
-        });
-        IHost application = builder.Build();
+        IHost application = options.Url is null ? Silent(options, sink, first, more) : Heard(options, sink, first, more);
         try
         {
             await application.StartAsync(stop);
@@ -95,5 +89,38 @@ public sealed class FleetHost : IAsyncDisposable
         }
 
         return new FleetHost(application, options);
+    }
+
+    private static IHost Silent(FleetOptions options, IAlarmSink? sink, IPEndPoint? first, Action<ISiloBuilder>? more)
+    {
+        HostApplicationBuilder builder = Host.CreateEmptyApplicationBuilder(new HostApplicationBuilderSettings());
+        Set(builder, options, sink, first, more);
+        return builder.Build();
+    }
+
+    private static WebApplication Heard(FleetOptions options, IAlarmSink? sink, IPEndPoint? first, Action<ISiloBuilder>? more)
+    {
+        WebApplicationBuilder builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions());
+        WebSetup.Configure(builder, options);
+        Set(builder, options, sink, first, more);
+        WebApplication application = builder.Build();
+        IServiceProvider services = application.Services;
+        WebSetup.Map(application, options, services.GetRequiredService<IGrainFactory>(), services.GetRequiredService<SiloDesk>());
+        return application;
+    }
+
+    private static void Set(
+        IHostApplicationBuilder builder, FleetOptions options, IAlarmSink? sink, IPEndPoint? first, Action<ISiloBuilder>? more)
+    {
+        if (sink is not null)
+        {
+            builder.Services.AddSingleton(sink);
+        }
+
+        builder.UseOrleans(silo =>
+        {
+            SiloSetup.Configure(silo, options, first);
+            more?.Invoke(silo);
+        });
     }
 }

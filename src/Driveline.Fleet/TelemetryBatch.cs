@@ -1,6 +1,5 @@
 using System.Runtime.InteropServices;
 using Driveline.Monitoring;
-using Driveline.Quantities;
 
 namespace Driveline.Fleet;
 

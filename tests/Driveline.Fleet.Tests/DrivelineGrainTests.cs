@@ -1,5 +1,3 @@
-using Driveline.Fleet.Ledgers;
-using Driveline.Monitoring;
 using UnitsNet;
 
 namespace Driveline.Fleet.Tests;
@@ -28,7 +26,7 @@ public sealed class DrivelineGrainTests : IAsyncLifetime
         }
 
         byte[]? state = await driveline.SettleAsync();
-        (byte[] expected, AlarmId[] alarms) = Reference("north-1", batches);
+        (byte[] expected, AlarmId[] alarms) = Reference.Of("north-1", batches);
         Assert.Equal(expected, state);
         Assert.Equal(alarms, sink.Told.Where(a => a.Id.Driveline == "north-1").Select(a => a.Id));
         DrivelineStatus status = (await driveline.StatusAsync())!;
@@ -77,7 +75,7 @@ public sealed class DrivelineGrainTests : IAsyncLifetime
         Assert.Empty(sink.Told);
         Assert.True((await driveline.StatusAsync())!.OpenAlarms > 0);
         fails = false;
-        (byte[] expected, AlarmId[] alarms) = Reference("north-3", batches);
+        (byte[] expected, AlarmId[] alarms) = Reference.Of("north-3", batches);
         Assert.Equal(expected, await driveline.SettleAsync());
         Assert.Equal(alarms, sink.Told.Select(a => a.Id));
     }
@@ -110,20 +108,5 @@ public sealed class DrivelineGrainTests : IAsyncLifetime
     {
         RegistrationAnswer answer = await host.Driveline("a b").RegisterAsync(TestFleet.Registration());
         Assert.Contains("The name must have 1 to 64", answer.Problems[0], StringComparison.Ordinal);
-    }
-
-    private static (byte[] State, AlarmId[] Alarms) Reference(string name, TelemetryBatch[] batches)
-    {
-        var settings = new Silos.CaseSettings().Of(TestFleet.Registration(), out _)!;
-        var ledger = new BatchLedger(new OverloadMonitor(settings));
-        var alarms = new List<AlarmId>();
-        foreach (TelemetryBatch batch in batches)
-        {
-            ledger.Offer(batch);
-            alarms.AddRange(ledger.Outbox.Select(a => new AlarmId(name, a.Sequence, a.Index)));
-            ledger.Told(ledger.Outbox.Count);
-        }
-
-        return (ledger.Save(StateFormat.Packed), [.. alarms]);
     }
 }
