@@ -63,6 +63,7 @@ internal static class Cli
             WatchCommand.Create(terminal, shared),
             SweepCommand.Create(terminal, shared),
             MergeCommand.Create(terminal, shared),
+            FleetCommand.Create(terminal, shared),
             SchemaCommand.Create(terminal, shared),
         };
         root.SetAction(parsed => root.Parse(["--help"]).Invoke(parsed.InvocationConfiguration));

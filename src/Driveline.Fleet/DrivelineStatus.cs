@@ -69,7 +69,12 @@ public sealed class DrivelineStatus
     [Id(13)]
     public int StateBytes { get; private init; }
 
-    /// <summary>True when the left one is worse: more trips, then more overloads, then a higher torque for its overload level.</summary>
+    /// <summary>Orders the worst first: most trips, then most overloads, then the highest torque for its overload level.</summary>
+    public static IComparer<DrivelineStatus> ByWorst { get; } = Comparer<DrivelineStatus>.Create(WorstFirst);
+
+    /// <summary>Highest torque over the overload level; 0 before the first sample.</summary>
+    internal double Load => double.IsNaN(HighestNm) ? 0 : HighestNm / OverloadNm;
+
     internal static int WorstFirst(DrivelineStatus left, DrivelineStatus right)
     {
         int order = right.Trips.CompareTo(left.Trips);
@@ -77,9 +82,6 @@ public sealed class DrivelineStatus
         order = order != 0 ? order : right.Load.CompareTo(left.Load);
         return order != 0 ? order : string.CompareOrdinal(left.Driveline, right.Driveline);
     }
-
-    /// <summary>Highest torque over the overload level; 0 before the first sample.</summary>
-    internal double Load => double.IsNaN(HighestNm) ? 0 : HighestNm / OverloadNm;
 
     /// <summary>True for a name a driveline may have.</summary>
     internal static bool IsName(string name) => name.Length is > 0 and <= 64 && Ascii.IsValid(name)

@@ -4,6 +4,7 @@ using Driveline.Fleet.Web;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
 using Orleans.Runtime;
 
 namespace Driveline.Fleet;
@@ -69,9 +70,6 @@ public sealed class FleetHost : IAsyncDisposable
         await ((IAsyncDisposable)application).DisposeAsync();
     }
 
-    /// <summary>Runs until the process is told to stop.</summary>
-    public Task WaitForStopAsync(CancellationToken stop) => application.WaitForShutdownAsync(stop);
-
     /// <summary>Starts a silo; the last word on its set-up is for tests.</summary>
     internal static async Task<FleetHost> StartAsync(
         FleetOptions options, IAlarmSink? sink, IPEndPoint? first, Action<ISiloBuilder>? more, CancellationToken stop)
@@ -115,6 +113,11 @@ public sealed class FleetHost : IAsyncDisposable
         if (sink is not null)
         {
             builder.Services.AddSingleton(sink);
+        }
+
+        if (options.LogsWarnings)
+        {
+            builder.Logging.SetMinimumLevel(LogLevel.Warning).AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
         }
 
         builder.UseOrleans(silo =>

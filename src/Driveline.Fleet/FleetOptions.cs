@@ -55,6 +55,9 @@ public sealed class FleetOptions
     /// <summary>Requests a second that one driveline may send over HTTP, after a burst of four times as many.</summary>
     public int RequestsPerSecond { get; private set; } = 20;
 
+    /// <summary>True to write warnings to standard error.</summary>
+    public bool LogsWarnings { get; private set; }
+
     /// <summary>The newest format that is read; older in tests only.</summary>
     internal StateFormat NewestFormat { get; private set; } = StateFormat.Packed;
 
@@ -84,6 +87,29 @@ public sealed class FleetOptions
         });
     }
 
+    /// <summary>
+    /// Options of the object "Fleet" of a JSON file, and of environment variables such as DRIVELINE_FLEET__REDIS, which come first.
+    /// </summary>
+    /// <param name="path">The file; null for the environment alone.</param>
+    /// <exception cref="ArgumentException">A value is none, or out of its range; or the file cannot be read.</exception>
+    public static FleetOptions OfFile(string? path)
+    {
+        var sources = new ConfigurationBuilder();
+        if (path is not null)
+        {
+            sources.AddJsonFile(Path.GetFullPath(path), optional: false);
+        }
+
+        try
+        {
+            return Of(sources.AddEnvironmentVariables("DRIVELINE_").Build().GetSection("Fleet"));
+        }
+        catch (Exception failed) when (failed is IOException or InvalidDataException or FormatException)
+        {
+            throw new ArgumentException("'" + path + "' cannot be read: " + (failed.InnerException ?? failed).Message, failed);
+        }
+    }
+
     /// <summary>The same in a cluster over Redis.</summary>
     public FleetOptions WithRedis(string? connection) => With(o => o.Redis = connection);
 
@@ -110,9 +136,15 @@ public sealed class FleetOptions
     /// <param name="apiKey">The key of callers; null for none, on loopback only.</param>
     public FleetOptions WithHttp(string url, string? apiKey) => With(o => (o.Url, o.ApiKey) = (url, apiKey));
 
+    /// <summary>The same without a page and an endpoint.</summary>
+    public FleetOptions WithoutHttp() => With(o => o.Url = null);
+
     /// <summary>The same with limits for each request.</summary>
     public FleetOptions WithHttpLimits(int mostBodyBytes, int requestsPerSecond) =>
         With(o => (o.MostBodyBytes, o.RequestsPerSecond) = (mostBodyBytes, requestsPerSecond));
+
+    /// <summary>The same, writing warnings to standard error or not.</summary>
+    public FleetOptions WithWarnings(bool areLogged) => With(o => o.LogsWarnings = areLogged);
 
     internal FleetOptions WithNewestFormat(StateFormat newest) => With(o => o.NewestFormat = newest);
 

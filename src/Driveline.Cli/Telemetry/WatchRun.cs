@@ -8,7 +8,9 @@ namespace Driveline.Cli.Telemetry;
 /// <summary>One watch over a log: learns the period from the first samples, names rows that are left out, and may be saved.</summary>
 internal sealed class WatchRun
 {
-    private const int SamplesForPeriod = 64;
+    /// <summary>Samples from which the period is found.</summary>
+    public const int SamplesForPeriod = 64;
+
     private const double ShortestS = 1e-5;
     private const double LongestS = 3600;
 
@@ -123,7 +125,7 @@ internal sealed class WatchRun
     }
 
     // The middle of the steps of the first samples, to a microsecond.
-    private static double PeriodOf(List<TorqueSample> samples)
+    public static double PeriodOf(IReadOnlyList<TorqueSample> samples)
     {
         double[] steps =
         [

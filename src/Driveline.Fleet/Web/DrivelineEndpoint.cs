@@ -99,8 +99,8 @@ internal sealed class DrivelineEndpoint(IGrainFactory grains, int mostBodyBytes)
         }
         catch (JsonException wrong)
         {
-            string received = wrong.LineNumber is { } line ? string.Create(CultureInfo.InvariantCulture, $"something else on line {line + 1}")
-                : "a member twice";
+            string received = wrong.LineNumber is not { } line ? "a member twice"
+                : string.Create(CultureInfo.InvariantCulture, $"something else on line {line + 1}");
             await FleetJson.RefuseAsync(
                 context, StatusCodes.Status400BadRequest, new FleetRefusal("body", "JSON with each member once", received));
         }
