@@ -64,7 +64,7 @@ internal sealed class PageFrame(Asking asking)
         </head>
         <body>
         <main>
-        <h1>{heading}</h1>
+        <h1 id="question">{heading}</h1>
         {body}
         </main>
         </body>

@@ -59,7 +59,7 @@ internal sealed class QuestionPage(Asking asking, Interview talk, string? wrong)
             answers = answers.Append((Interview.NotKnown, frame.Text("interview.notKnown")));
         }
 
-        return $"<fieldset><legend>{heading}</legend>" + string.Concat(answers.Select(a =>
+        return "<fieldset aria-labelledby=\"question\">" + string.Concat(answers.Select(a =>
             $"<label class=\"choice\"><input type=\"radio\" name=\"answer\" value=\"{PageFrame.Encoded(a.Value)}\" required> <span>{a.Text}</span></label>"))
             + "</fieldset>";
     }
