@@ -13,14 +13,14 @@ internal static class ClutchCommand
 {
     private static readonly Dictionary<string, IReadOnlyList<ServiceProcedure>> Procedures = new(StringComparer.Ordinal)
     {
-        ["run-in"] = [ServiceSteps.RunIn],
-        ["yearly"] = [ServiceSteps.YearlyCheck],
-        ["slip-test"] = [ServiceSteps.ScribeLineTest],
-        ["lever"] = [ServiceSteps.LeverSetting],
-        ["wear"] = [ServiceSteps.WearLimits],
-        ["after-slip"] = [ServiceSteps.AfterSlip],
-        ["storage"] = [ServiceSteps.Storage],
-        ["all"] = ServiceSteps.All,
+        ["run-in"] = [ServiceProcedure.RunIn],
+        ["yearly"] = [ServiceProcedure.YearlyCheck],
+        ["slip-test"] = [ServiceProcedure.ScribeLineTest],
+        ["lever"] = [ServiceProcedure.LeverSetting],
+        ["wear"] = [ServiceProcedure.WearLimits],
+        ["after-slip"] = [ServiceProcedure.AfterSlip],
+        ["storage"] = [ServiceProcedure.Storage],
+        ["all"] = ServiceProcedure.All,
         ["none"] = [],
     };
 

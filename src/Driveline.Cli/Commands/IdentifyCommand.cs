@@ -35,8 +35,7 @@ internal static class IdentifyCommand
 
             string? letters = parsed.GetValue(mark);
             HeadMark seen = HeadMark.RadialLines(count, parsed.GetValue(spacing));
-            HeadMarkIdentification identified = HeadMarks.Identify(
-                string.IsNullOrWhiteSpace(letters) ? seen : seen.WithText(letters), thread!);
+            HeadMarkIdentification identified = (string.IsNullOrWhiteSpace(letters) ? seen : seen.WithText(letters)).Identify(thread!);
             if (parsed.GetValue(shared.Json))
             {
                 JsonText.Print(terminal, IdentifyJson.Of(identified, shared.ResultOf(parsed)));

@@ -46,7 +46,7 @@ internal static class StrengthCommand
         else if (material!.Grade is null)
         {
             problems.Add("--grade: \"" + material + "\" is no bolt grade, so nothing assures what such a bolt carries; held: "
-                + string.Join(", ", BoltGrades.All.Select(g => g.Designation)) + ".");
+                + string.Join(", ", BoltGrade.All.Select(g => g.Designation)) + ".");
         }
 
         if (problems.Count > 0)

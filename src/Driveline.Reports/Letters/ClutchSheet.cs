@@ -23,8 +23,8 @@ internal static class ClutchSheet
 
         blocks.Add(ReportBlock.Sheet(phrase.Of("letter.sheetC")));
         blocks.Add(ReportBlock.Paragraph(phrase.Of(MayBeStuck(advice) ? "letter.sheetC.stuck" : "letter.sheetC.test")));
-        AddSteps(MayBeStuck(advice) ? ServiceSteps.YearlyCheck : ServiceSteps.ScribeLineTest, phrase, blocks);
-        AddSteps(ServiceSteps.LeverSetting, phrase, blocks);
+        AddSteps(MayBeStuck(advice) ? ServiceProcedure.YearlyCheck : ServiceProcedure.ScribeLineTest, phrase, blocks);
+        AddSteps(ServiceProcedure.LeverSetting, phrase, blocks);
     }
 
     // A clutch that is known to be stuck or solid gets no slip test: the blades would turn.

@@ -137,7 +137,7 @@ public sealed class OwnerAdvice
     public static OwnerAdvice On(Complaint complaint, MachineKind machine) => new(Diagnosis.Of(complaint), machine);
 
     /// <summary>The same advice with the deck as measured. The diagnosis hears of it only through the complaint's facts.</summary>
-    public OwnerAdvice WithDeck(DeckReading deck) => new(this) { Deck = Guard.NotNull(deck, nameof(deck)) };
+    internal OwnerAdvice WithDeck(DeckReading deck) => new(this) { Deck = Guard.NotNull(deck, nameof(deck)) };
 
     /// <summary>The same advice with the owner's options costed.</summary>
     public OwnerAdvice WithCosts(OwnershipTerms terms, params OwnershipOption[] options) =>

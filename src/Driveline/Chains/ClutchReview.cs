@@ -69,12 +69,12 @@ public sealed class ClutchReview
     /// and no slip test before, while it is known to be stuck or solid.
     /// </summary>
     public IReadOnlyList<ServiceProcedure> Procedures => CannotSlip
-        ? [ServiceSteps.YearlyCheck, .. Setting is null ? Array.Empty<ServiceProcedure>() : [ServiceSteps.LeverSetting]]
+        ? [ServiceProcedure.YearlyCheck, .. Setting is null ? Array.Empty<ServiceProcedure>() : [ServiceProcedure.LeverSetting]]
         : Setting is not null
-        ? [ServiceSteps.LeverSetting, ServiceSteps.ScribeLineTest]
+        ? [ServiceProcedure.LeverSetting, ServiceProcedure.ScribeLineTest]
         : Torque.MayBeTrustedToSlip && Torque.Source == SlipTorqueSource.Measured ? []
-        : Torque.MayBeTrustedToSlip ? [ServiceSteps.LeverSetting]
-        : [ServiceSteps.ScribeLineTest, ServiceSteps.LeverSetting];
+        : Torque.MayBeTrustedToSlip ? [ServiceProcedure.LeverSetting]
+        : [ServiceProcedure.ScribeLineTest, ServiceProcedure.LeverSetting];
 
     /// <summary>The weakest basis of its torques; null when no torque is known.</summary>
     public Basis? WeakestBasis => IsKnown ? Basis.Weakest(Torque.Running.WeakestBasis, Torque.Breakaway.WeakestBasis) : null;
@@ -93,7 +93,7 @@ public sealed class ClutchReview
     }
 
     /// <summary>The cautions that go with every clutch; no renderer may drop them.</summary>
-    public static IReadOnlyList<Caution> OfEveryClutch { get; } =
+    internal static IReadOnlyList<Caution> OfEveryClutch { get; } =
     [
         Caution.StopAndKeyOut, Caution.GuardsOn, Caution.BystandersAway, Caution.HotClutch, Caution.HotClutchDryGrass,
         Caution.NeverTighter, Caution.ManualDecides, Caution.LicensedPractice,
@@ -103,7 +103,7 @@ public sealed class ClutchReview
     public IReadOnlyList<Caution> Cautions => [.. FirstCautions.Concat(OfEveryClutch).Distinct()];
 
     /// <summary>The cautions of its machine, which stand first; empty when none are given.</summary>
-    public IReadOnlyList<Caution> FirstCautions { get; private set; } = [];
+    internal IReadOnlyList<Caution> FirstCautions { get; private set; } = [];
 
     private bool CannotSlip => Device.IsStuck
         || Device.Findings.Any(f => f.Code is ClutchFindings.Stuck or ClutchFindings.SpringsSolid or ClutchFindings.ShorterThanSolid);
@@ -154,15 +154,15 @@ public sealed class ClutchReview
     }
 
     /// <summary>The same with a slip against the blocked machine, how hot it gets not known.</summary>
-    public ClutchReview WithBlockedSlip(SlipEvent slip) =>
+    internal ClutchReview WithBlockedSlip(SlipEvent slip) =>
         new(Device, Guard.NotNull(slip, nameof(slip)), null, Setting) { FirstCautions = FirstCautions };
 
     /// <summary>The same with a slip against the blocked machine and its heat.</summary>
-    public ClutchReview WithBlockedSlip(SlipEvent slip, SlipHeat heat) =>
+    internal ClutchReview WithBlockedSlip(SlipEvent slip, SlipHeat heat) =>
         new(Device, Guard.NotNull(slip, nameof(slip)), Guard.NotNull(heat, nameof(heat)), Setting) { FirstCautions = FirstCautions };
 
     /// <summary>The same with a setting for a wanted torque.</summary>
-    public ClutchReview WithSetting(ClutchSetting setting) =>
+    internal ClutchReview WithSetting(ClutchSetting setting) =>
         new(Device, Slip, Heat, Guard.NotNull(setting, nameof(setting))) { FirstCautions = FirstCautions };
 
     /// <summary>The same with the cautions of its machine, which stand first.</summary>

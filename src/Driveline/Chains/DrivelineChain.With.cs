@@ -7,7 +7,7 @@ public sealed partial class DrivelineChain
 {
     /// <summary>The same chain with one element in the place of another; branches are searched too.</summary>
     /// <exception cref="ArgumentException">The old element is not in the chain.</exception>
-    public DrivelineChain With(Element old, Element replacement)
+    internal DrivelineChain With(Element old, Element replacement)
     {
         Guard.NotNull(old, nameof(old));
         Guard.NotNull(replacement, nameof(replacement));

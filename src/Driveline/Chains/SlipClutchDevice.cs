@@ -81,37 +81,37 @@ public sealed class SlipClutchDevice : ProtectiveDevice
     /// <summary>
     /// The same clutch with the torque at which it slips when clean and free, for comparison with what the manual specifies.
     /// </summary>
-    public SlipClutchDevice WithGoodOrder(TorqueBand torque)
+    internal SlipClutchDevice WithGoodOrder(TorqueBand torque)
     {
         Guard.NotNull(torque, nameof(torque));
         return Changed(d => d.inGoodOrder = torque);
     }
 
     /// <summary>The same clutch, never seen to slip in work.</summary>
-    public SlipClutchDevice WithoutSlipsInWork() => Slipping(0, null);
+    internal SlipClutchDevice WithoutSlipsInWork() => Slipping(0, null);
 
     /// <summary>The same clutch, slipping in work at a rate of which the heat is not known.</summary>
     /// <param name="perHour">Slips an hour; 0 or more.</param>
-    public SlipClutchDevice WithSlipsInWork(double perHour) =>
+    internal SlipClutchDevice WithSlipsInWork(double perHour) =>
         Slipping(Guard.NotNegative(perHour, "Slips per hour", "1/h", nameof(perHour)), null);
 
     /// <summary>The same clutch, slipping in work again and again.</summary>
     /// <param name="perHour">Slips an hour; 0 or more.</param>
     /// <param name="hottest">One such slip, from the temperature at which the clutch is after many of them.</param>
-    public SlipClutchDevice WithSlipsInWork(double perHour, SlipHeat hottest) => Slipping(
+    internal SlipClutchDevice WithSlipsInWork(double perHour, SlipHeat hottest) => Slipping(
         Guard.NotNegative(perHour, "Slips per hour", "1/h", nameof(perHour)), Guard.NotNull(hottest, nameof(hottest)));
 
     /// <summary>
     /// The same clutch with the heat of the slip while the PTO is engaged; within the limits of the linings, that slip is its job.
     /// </summary>
-    public SlipClutchDevice WithEngagementHeat(SlipHeat heat)
+    internal SlipClutchDevice WithEngagementHeat(SlipHeat heat)
     {
         Guard.NotNull(heat, nameof(heat));
         return Changed(d => d.engagementHeat = heat);
     }
 
     /// <summary>The same clutch, judged without knowing which day it is: no slip test counts, however young it looks.</summary>
-    public SlipClutchDevice Undated() => Changed(d => d.isUndated = true);
+    internal SlipClutchDevice Undated() => Changed(d => d.isUndated = true);
 
     /// <summary>A fitted clutch by all that was seen of it.</summary>
     internal static SlipClutchDevice Of(FittedClutch fitted)

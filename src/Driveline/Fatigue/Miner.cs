@@ -5,7 +5,7 @@ namespace Driveline.Fatigue;
 
 /// <summary>Linear damage sum of Palmgren and Miner: D = Σ nᵢ / Nᵢ, failure at D = 1.</summary>
 /// <remarks>The order of the loads is ignored; measured sums at failure scatter widely around 1.</remarks>
-public static class Miner
+internal static class Miner
 {
     /// <summary>Damage of counted ranges on a curve.</summary>
     /// <param name="curve">The curve.</param>

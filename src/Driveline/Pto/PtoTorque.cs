@@ -8,7 +8,7 @@ namespace Driveline.Pto;
 /// <remarks>
 /// T = P / ω, with P power [W], ω angular speed [rad/s]; in trade units T = 9549 · kW / min⁻¹ and lbf·ft = 5252 · hp / min⁻¹.
 /// </remarks>
-public static class PtoTorque
+internal static class PtoTorque
 {
     /// <summary>Mean torque that carries a power at a speed, T = P / ω, in N·m.</summary>
     /// <param name="power">Power; 0 or more.</param>

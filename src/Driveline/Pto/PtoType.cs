@@ -26,6 +26,9 @@ public sealed class PtoType
         Limits = Array.AsReadOnly(limits);
     }
 
+    /// <summary>All types, in order of their numbers.</summary>
+    public static IReadOnlyList<PtoType> All => PtoTypes.All;
+
     /// <summary>Type number, 1 to 4.</summary>
     public int Number { get; }
 
@@ -87,6 +90,10 @@ public sealed class PtoType
 
         return findings;
     }
+
+    /// <summary>The type of that number.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not 1 to 4; the message lists what is held.</exception>
+    public static PtoType Of(int number) => PtoTypes.Of(number);
 
     /// <inheritdoc/>
     public override string ToString() =>

@@ -11,7 +11,7 @@ namespace Driveline.Pto;
 /// remembered: no printed table was at hand. Root diameters: 0.85 D and a remembered figure (type 1); m (z − 1.35) for the
 /// 16/32 and 12/24 involute forms and m (z − 1.5) for type 4.
 /// </remarks>
-public static class PtoTypes
+internal static class PtoTypes
 {
     private static readonly Basis Geometry =
         Basis.Published("ISO 500-1", "2014", "clauses 4.1 to 4.3").ReadVia("public preview of the clauses and an open encyclopedia table");

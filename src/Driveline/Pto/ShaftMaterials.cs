@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Driveline.Pto;
 
 /// <summary>Shaft steels with textbook strengths, all remembered.</summary>
-public static class ShaftMaterials
+internal static class ShaftMaterials
 {
     private static readonly Basis Remembered = Basis.FromMemory("textbook table of steel strengths");
 

@@ -15,6 +15,10 @@ public sealed class SteelGrade
         Tensile = StressBand.Exactly(Pressure.FromMegapascals(tensileMpa), basis);
     }
 
+    /// <summary>All steels held, weakest first.</summary>
+    /// <remarks>A name without a state, such as "4140", means the weakest state in which that steel is sold for shafts and tubes.</remarks>
+    public static IReadOnlyList<SteelGrade> All => ShaftMaterials.All;
+
     /// <summary>Name and condition, e.g. "1045 cold drawn".</summary>
     public string Name { get; }
 
@@ -26,6 +30,10 @@ public sealed class SteelGrade
 
     /// <summary>Where the strengths come from.</summary>
     public Basis Basis { get; }
+
+    /// <summary>The steel of that name, ignoring case.</summary>
+    /// <exception cref="ArgumentException">None is held by that name; the message lists what is held.</exception>
+    public static SteelGrade Of(string name) => ShaftMaterials.Of(name);
 
     /// <inheritdoc/>
     public override string ToString() => Name;

@@ -37,7 +37,7 @@ public sealed class BandBasis : IEquatable<BandBasis>
     public static BandBasis Of(Basis basis) => new(basis, basis, basis, BandEnd.Limit, BandEnd.Limit);
 
     /// <summary>The basis of a value computed from two bands: the weaker of each pair; an end is a limit only if both are.</summary>
-    public static BandBasis Combine(BandBasis first, BandBasis second)
+    internal static BandBasis Combine(BandBasis first, BandBasis second)
     {
         Guard.NotNull(first, nameof(first));
         Guard.NotNull(second, nameof(second));
@@ -50,7 +50,7 @@ public sealed class BandBasis : IEquatable<BandBasis>
     }
 
     /// <summary>The basis of a value computed from this band and an exact number of another basis.</summary>
-    public BandBasis With(Basis other) => Combine(this, Of(other));
+    internal BandBasis With(Basis other) => Combine(this, Of(other));
 
     /// <inheritdoc/>
     public bool Equals(BandBasis? other) =>

@@ -33,7 +33,7 @@ public static class Transient
     /// <see cref="TransientResult.SpringPeak"/>.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">The duration is zero, negative or not finite.</exception>
-    public static TransientResult RunWithSprings(
+    internal static TransientResult RunWithSprings(
         TorsionStart start, Duration duration, TransientLimits limits, TransientWorkspace workspace) =>
         Run(start, duration, limits, workspace, default, false, default, true);
 

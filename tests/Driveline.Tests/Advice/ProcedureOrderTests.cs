@@ -119,7 +119,7 @@ public class ProcedureOrderTests
 
     private static Dictionary<string, (string Code, bool TurnsPto)[]> AllSteps()
     {
-        var all = ServiceSteps.All.ToDictionary(p => p.Code, p => p.Steps.Select(s => (s.Code, s.TurnsPto)).ToArray());
+        var all = ServiceProcedure.All.ToDictionary(p => p.Code, p => p.Steps.Select(s => (s.Code, s.TurnsPto)).ToArray());
         foreach (MachineKind machine in new[] { MachineKind.RotaryCutter, MachineKind.PostHoleAuger })
         {
             foreach (BoltAccess access in Enum.GetValues<BoltAccess>())

@@ -18,15 +18,15 @@ public class ClutchTextsTests
     public void EveryClutchText_BelongsToSomething()
     {
         IEnumerable<string> used = FindingCodes
-            .Concat(ServiceSteps.All.Select(p => p.Code))
-            .Concat(ServiceSteps.All.SelectMany(p => p.Steps).Select(s => s.Code));
+            .Concat(ServiceProcedure.All.Select(p => p.Code))
+            .Concat(ServiceProcedure.All.SelectMany(p => p.Steps).Select(s => s.Code));
         Assert.Empty(Texts.English.Codes.Where(c => c.StartsWith("clutch.", StringComparison.Ordinal)).Except(used));
     }
 
     [Fact]
     public void EveryServiceStep_IsRenderedWhole()
     {
-        foreach (ServiceStep step in ServiceSteps.All.SelectMany(p => p.Steps))
+        foreach (ServiceStep step in ServiceProcedure.All.SelectMany(p => p.Steps))
         {
             string words = Texts.English.Of(step.Words);
             Assert.DoesNotContain("{", words, StringComparison.Ordinal);
@@ -42,13 +42,13 @@ public class ClutchTextsTests
         string[] driving = ["clutch.service.runIn.slip", "clutch.service.scribeLine.slip", "clutch.service.yearly.slipTest"];
         string[] naming =
             ["clutch.service.runIn.when", "clutch.service.yearly.when", "clutch.service.wear.slipsOften", "clutch.service.lever.record"];
-        foreach (ServiceStep step in ServiceSteps.All.SelectMany(p => p.Steps)
+        foreach (ServiceStep step in ServiceProcedure.All.SelectMany(p => p.Steps)
             .Where(s => !driving.Contains(s.Code) && !naming.Contains(s.Code)))
         {
             Assert.Equal(Caution.StopAndKeyOut, step.Cautions[0]);
         }
 
-        foreach (ServiceStep step in ServiceSteps.All.SelectMany(p => p.Steps).Where(s => driving.Contains(s.Code)))
+        foreach (ServiceStep step in ServiceProcedure.All.SelectMany(p => p.Steps).Where(s => driving.Contains(s.Code)))
         {
             Assert.Equal(Caution.BystandersAway, step.Cautions[0]);
         }

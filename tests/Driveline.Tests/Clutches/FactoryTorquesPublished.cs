@@ -44,7 +44,7 @@ public class FactoryTorquesPublished
     [InlineData("clutch.service.lever.adjust", "LP23", "LP25", 1.0)]
     public void ServiceStep_Range_SpansThePrintedPractices(string code, string lowId, string highId, double perUnit)
     {
-        ServiceStep step = ServiceSteps.All.SelectMany(p => p.Steps).Single(s => s.Code == code);
+        ServiceStep step = ServiceProcedure.All.SelectMany(p => p.Steps).Single(s => s.Code == code);
         Assert.Equal(Values(lowId)[0] * perUnit, Value(step, "low"), 1e-3 * perUnit);
         Assert.Equal(Values(highId)[^1] * perUnit, Value(step, "high"), 1e-3 * perUnit);
     }
@@ -52,7 +52,7 @@ public class FactoryTorquesPublished
     [Fact]
     public void RunInSpeed_IsThePrintedOne()
     {
-        ServiceStep step = ServiceSteps.RunIn.Steps.Single(s => s.Code == "clutch.service.runIn.slip");
+        ServiceStep step = ServiceProcedure.RunIn.Steps.Single(s => s.Code == "clutch.service.runIn.slip");
         Assert.Equal(Values("LP17")[0], Value(step, "speed") * 30 / Math.PI, 1e-9);
     }
 

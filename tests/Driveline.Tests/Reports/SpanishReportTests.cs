@@ -86,7 +86,7 @@ public partial class SpanishReportTests
         foreach (ClutchReview review in new[] { clutch.Review(), clutch.ReviewSetTo(UnitsNet.Torque.FromNewtonMeters(500)),
             clutch.ReviewSetTo(UnitsNet.Torque.FromNewtonMeters(5000)) })
         {
-            string text = OneLine(ClutchText.Of(review, Driveline.Clutches.ServiceSteps.All, Spanish))
+            string text = OneLine(ClutchText.Of(review, Driveline.Clutches.ServiceProcedure.All, Spanish))
                 .Replace(clutch.Device.Name, string.Empty, StringComparison.OrdinalIgnoreCase);
             Assert.DoesNotMatch(EnglishWord(), text);
             Assert.DoesNotMatch(@"\b(clutch|clutchReport|caution|report|severity)\.[a-zA-Z]|\{", text);

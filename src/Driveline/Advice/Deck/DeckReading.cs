@@ -24,22 +24,22 @@ public sealed class DeckReading
     internal DeckAttitude Attitude { get; }
 
     /// <summary>How high bumps rise above the line the wheels follow; null when not known.</summary>
-    public LengthBand? Bumps { get; private init; }
+    internal LengthBand? Bumps { get; private init; }
 
     /// <summary>How much lower the manual wants the front tip than the rear one; null when not known.</summary>
-    public Length? Manual { get; private init; }
+    internal Length? Manual { get; private init; }
 
     /// <summary>The top link as it stands; null when not measured.</summary>
     internal TopLink? Link { get; private init; }
 
     /// <summary>Distance from the hitch pins to the tail wheel; null when not known.</summary>
-    public Length? HitchToTail { get; private init; }
+    internal Length? HitchToTail { get; private init; }
 
     /// <summary>Do the blades reach into the ground? Not known without the bumps.</summary>
     public Answer ReachesGround => Bumps is null ? Answer.NotKnown : Attitude.ReachesGround(Bumps);
 
     /// <summary>How far the pitch lies above the wanted one; negative is nose-down.</summary>
-    public Angle AboveWanted => Angle.FromRadians(AboveWantedRad);
+    internal Angle AboveWanted => Angle.FromRadians(AboveWantedRad);
 
     /// <summary>
     /// The change of the top link's length that mends the pitch, positive is longer; null when the link is not measured or nothing wants
@@ -57,12 +57,12 @@ public sealed class DeckReading
     public IReadOnlyList<Finding> Findings => [.. DeckFindings.OfReading(this)];
 
     /// <summary>The fact the advice reasons with: noseDown, level or noseUp.</summary>
-    public Fact AttitudeFact => IsAboutRight ? OwnerFacts.DeckAttitude.Level
+    internal Fact AttitudeFact => IsAboutRight ? OwnerFacts.DeckAttitude.Level
         : AboveWantedRad < 0 ? OwnerFacts.DeckAttitude.NoseDown
         : OwnerFacts.DeckAttitude.NoseUp;
 
     /// <summary>The fact of the cutting height, by the lower blade tip.</summary>
-    public Fact HeightFact =>
+    internal Fact HeightFact =>
         Attitude.LowestM < 0.075 ? OwnerFacts.CuttingHeight.Under75mm
         : Attitude.LowestM <= 0.150 ? OwnerFacts.CuttingHeight.From75to150mm
         : OwnerFacts.CuttingHeight.Over150mm;
@@ -75,12 +75,12 @@ public sealed class DeckReading
     internal static DeckReading Of(DeckAttitude attitude) => new(Guard.NotNull(attitude, nameof(attitude)));
 
     /// <summary>The same deck over ground of a roughness.</summary>
-    public DeckReading WithBumps(LengthBand bumps) => new(this) { Bumps = Guard.NotNull(bumps, nameof(bumps)) };
+    internal DeckReading WithBumps(LengthBand bumps) => new(this) { Bumps = Guard.NotNull(bumps, nameof(bumps)) };
 
     /// <summary>The same deck with what the manual asks for.</summary>
     /// <param name="frontBelowRear">How much lower the front tip shall be than the rear one; negative for a higher front.</param>
     /// <exception cref="ArgumentOutOfRangeException">The difference exceeds the blade span.</exception>
-    public DeckReading WithManual(Length frontBelowRear)
+    internal DeckReading WithManual(Length frontBelowRear)
     {
         Attitude.PitchForRad(frontBelowRear);
         return new DeckReading(this) { Manual = frontBelowRear };
@@ -96,7 +96,7 @@ public sealed class DeckReading
 
     /// <summary>The same deck with the distance from the lower hitch pins to the tail wheel.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The distance is not above 0.</exception>
-    public DeckReading WithHitchToTail(Length distance)
+    internal DeckReading WithHitchToTail(Length distance)
     {
         Guard.Positive(Si.Meters(distance), "Distance from hitch to tail wheel", "m", nameof(distance));
         return new DeckReading(this) { HitchToTail = distance };

@@ -78,7 +78,7 @@ public sealed class SlipEvent
     /// <param name="until">Time until someone disengages; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is negative or not finite.</exception>
     /// <example>600 N·m at 540 rpm for 2 s: 33.9 kW, 67.9 kJ.</example>
-    public static SlipEvent Blocked(Torque torque, RotationalSpeed speed, Duration until) => new(
+    internal static SlipEvent Blocked(Torque torque, RotationalSpeed speed, Duration until) => new(
         Nm(torque, nameof(torque)),
         Speed(speed, nameof(speed)),
         Guard.NotNegative(Si.Seconds(until), "Time until someone disengages", "s", nameof(until)),
@@ -87,7 +87,7 @@ public sealed class SlipEvent
     /// <summary>The output is blocked and nobody disengages.</summary>
     /// <param name="torque">Running slip torque; 0 or more.</param>
     /// <param name="speed">Speed of the drive at the clutch; 0 or more.</param>
-    public static SlipEvent Blocked(Torque torque, RotationalSpeed speed) =>
+    internal static SlipEvent Blocked(Torque torque, RotationalSpeed speed) =>
         new(Nm(torque, nameof(torque)), Speed(speed, nameof(speed)), double.PositiveInfinity, false);
 
     /// <summary>A rotor is brought from rest to the speed of a drive that holds it.</summary>
@@ -97,7 +97,7 @@ public sealed class SlipEvent
     /// <param name="load">Torque that resists the rotor meanwhile; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of its range.</exception>
     /// <example>44.33 N·m, 7.2 kg·m², 300 rpm, no load: 5.10 s, 3553 J.</example>
-    public static SlipEvent StartUp(Torque torque, MassMomentOfInertia rotor, RotationalSpeed speed, Torque load) => Falling(
+    internal static SlipEvent StartUp(Torque torque, MassMomentOfInertia rotor, RotationalSpeed speed, Torque load) => Falling(
         torque, Speed(speed, nameof(speed)), double.PositiveInfinity, Inertia(rotor, nameof(rotor)), 0, Nm(load, nameof(load)));
 
     /// <summary>Two inertias are brought to one speed by the clutch, with outside torques on both.</summary>
@@ -108,7 +108,7 @@ public sealed class SlipEvent
     /// <param name="drivingTorque">Outside torque that drives the faster side, Td; below zero when it brakes it.</param>
     /// <param name="load">Torque that resists the slower side, Tl; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of its range.</exception>
-    public static SlipEvent TwoInertias(
+    internal static SlipEvent TwoInertias(
         Torque torque, MassMomentOfInertia drive, MassMomentOfInertia driven, RotationalSpeed slip, Torque drivingTorque, Torque load)
     {
         double td = Si.NewtonMeters(drivingTorque);

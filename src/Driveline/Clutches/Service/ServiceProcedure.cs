@@ -1,7 +1,11 @@
 namespace Driveline.Clutches;
 
 /// <summary>A service procedure of a slip clutch: its steps in order.</summary>
-public sealed class ServiceProcedure
+/// <remarks>
+/// Printed practices disagree (turns to loosen, seconds to slip, days idle, wear limit, nut step). The machine's own manual
+/// decides; a step shows the range of the others.
+/// </remarks>
+public sealed partial class ServiceProcedure
 {
     private readonly ServiceStep[] steps;
 

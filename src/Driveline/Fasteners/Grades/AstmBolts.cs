@@ -3,7 +3,7 @@ using Driveline.Provenance;
 namespace Driveline.Fasteners;
 
 /// <summary>Bolts and rods of ASTM specifications, inch sizes. Figures in ksi as printed.</summary>
-public static class AstmBolts
+internal static class AstmBolts
 {
     private static readonly Basis TextbookTable =
         Basis.Published("ASTM bolt specifications", "1980s", "table of bolt specifications").ReadVia("a machine-design textbook");

@@ -59,6 +59,9 @@ public sealed class BoltGrade : IEquatable<BoltGrade>
     /// <summary>Numbers on which sources disagree, over all sizes.</summary>
     internal IReadOnlyList<SourceConflict> Conflicts => Ranges.SelectMany(r => r.Conflicts).ToList();
 
+    /// <summary>Every grade held: SAE J429, ISO 898-1, ASTM and ISO 3506-1, in that order.</summary>
+    public static IReadOnlyList<BoltGrade> All => BoltGrades.All;
+
     /// <summary>The grade in a text as people write it: "SAE grade 5", "Gr.5", "8.8", "ISO 898-1 8.8", "A307A", "A2-70".</summary>
     /// <remarks>A bare "grade 5" is read as SAE J429; a bare "8.8" as ISO 898-1.</remarks>
     /// <exception cref="ArgumentException">No grade held is meant; the message lists those held.</exception>

@@ -1,7 +1,7 @@
 namespace Driveline.Fasteners;
 
 /// <summary>Every bolt grade held, of every standard.</summary>
-public static class BoltGrades
+internal static class BoltGrades
 {
     /// <summary>SAE J429, ISO 898-1, ASTM and ISO 3506-1, in that order.</summary>
     public static IReadOnlyList<BoltGrade> All { get; } = [.. SaeJ429.All, .. Iso898.All, .. AstmBolts.All, .. Iso3506.All];

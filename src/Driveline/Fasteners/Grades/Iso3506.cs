@@ -5,7 +5,7 @@ namespace Driveline.Fasteners;
 /// <summary>
 /// Austenitic stainless bolts of ISO 3506-1, metric. Figures in MPa as printed; no maximum is specified, so the high end is unbounded.
 /// </summary>
-public static class Iso3506
+internal static class Iso3506
 {
     private const string Standard = "ISO 3506-1";
 

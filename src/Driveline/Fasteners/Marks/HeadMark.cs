@@ -55,6 +55,12 @@ public sealed class HeadMark
     public static bool TryParse(string? text, [NotNullWhen(true)] out HeadMark? mark, [NotNullWhen(false)] out string? problem) =>
         HeadMarkText.TryParse(text, out mark, out problem);
 
+    /// <summary>What a bolt with this mark and thread may be.</summary>
+    /// <remarks>A mark narrows the grade down; it never proves it. A mark that is not held gives no candidates and a finding.</remarks>
+    /// <param name="thread">Its thread, which rules out grades not made in that size.</param>
+    /// <example>Three radial lines at 1/2-13 UNC: SAE 5 first, 827 to 1048 MPa.</example>
+    public HeadMarkIdentification Identify(ScrewThread thread) => HeadMarks.Identify(this, thread);
+
     /// <summary>The same mark with letters or numbers beside it.</summary>
     /// <exception cref="ArgumentException">The text is empty.</exception>
     public HeadMark WithText(string text) => new(Lines, Spacing, Guard.NotBlank(text, "Head mark", nameof(text)).Trim());

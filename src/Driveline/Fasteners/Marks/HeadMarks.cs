@@ -9,7 +9,7 @@ namespace Driveline.Fasteners;
 /// A mark narrows the grade down; it never proves it. Marks this library does not hold give no candidates and a finding, never an
 /// exception.
 /// </remarks>
-public static class HeadMarks
+internal static class HeadMarks
 {
     /// <summary>What an inch bolt with this many radial lines may be.</summary>
     public static HeadMarkIdentification Identify(int radialLines, ScrewThread thread) =>

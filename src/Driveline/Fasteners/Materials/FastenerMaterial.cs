@@ -71,7 +71,7 @@ public sealed partial class FastenerMaterial : IEquatable<FastenerMaterial>
 
     /// <summary>A bolt of which only the head marks are known: all that they may mean.</summary>
     /// <remarks>
-    /// The lowest low and the highest high of the candidates of <see cref="HeadMarks.Identify(HeadMark, ScrewThread)"/>, unbounded when
+    /// The lowest low and the highest high of the candidates of <see cref="HeadMark.Identify"/>, unbounded when
     /// one of them is; expected is the likeliest. No mark is an unmarked bolt; a mark that is not held here is not known.
     /// </remarks>
     /// <example>Three radial lines at 1/2-13 UNC: SAE 5, 5.1, 5.2, ASTM A449 or A325; at least 827 MPa.</example>

@@ -116,7 +116,7 @@ public sealed partial class DrivelineSimulation
     /// them are the ends of the
     /// band, so that what lies beyond is unlikely, not impossible. Without a device the torque behind the PTO clutch counts.
     /// </remarks>
-    public TorqueBand? EngagementPeak() => EngagementPeak(SimulationLimits.Usual).AtPto;
+    internal TorqueBand? EngagementPeak() => EngagementPeak(SimulationLimits.Usual).AtPto;
 
     /// <summary>The same within limits, with what it cost.</summary>
     /// <param name="limits">For all its runs together.</param>

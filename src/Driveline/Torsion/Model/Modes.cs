@@ -12,7 +12,7 @@ namespace Driveline.Torsion;
 /// singular values of W: real, and each good to about 1e-15 of the highest. Rotors joined by a rigid coupling count as one;
 /// held rotors do not move; a joint counts as straight; backlash as taken up.
 /// </remarks>
-public sealed class Modes : IReadOnlyList<NaturalMode>
+internal sealed class Modes : IReadOnlyList<NaturalMode>
 {
     private readonly NaturalMode[] modes;
 

@@ -51,7 +51,7 @@ public class ResultContractTests
             Check(name, ChoiceJson.Of(asked.Choice(), asked.Settings(), options));
             foreach (CaseClutch clutch in asked.Clutches())
             {
-                Check(name, ClutchJson.Of(clutch.Review(), ServiceSteps.All, options));
+                Check(name, ClutchJson.Of(clutch.Review(), ServiceProcedure.All, options));
             }
         }
     }

@@ -3,12 +3,8 @@ using Driveline.Provenance;
 
 namespace Driveline.Clutches;
 
-/// <summary>Service procedures of disc slip clutches, from operator manuals of rotary cutters and other machines.</summary>
-/// <remarks>
-/// Printed practices disagree (turns to loosen, seconds to slip, days idle, wear limit, nut step). The machine's own manual
-/// decides; a step shows the range of the others.
-/// </remarks>
-public static class ServiceSteps
+/// <content>The procedures of disc slip clutches, from operator manuals of rotary cutters and other machines.</content>
+public sealed partial class ServiceProcedure
 {
     private static readonly Caution Stop = Caution.StopAndKeyOut;
     private static readonly Caution Guards = Caution.GuardsOn;
