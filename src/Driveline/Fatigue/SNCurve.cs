@@ -72,7 +72,7 @@ public sealed class SNCurve
         return Pressure.FromPascals(n >= CutOffCycles ? CutOffPa : CategoryPa * Math.Pow(AnchorCycles / n, 1 / Slope));
     }
 
-    /// <summary>Damage sum of Palmgren and Miner: D = Σ nᵢ / Nᵢ over the cycles, failure at D = 1; 0 when all lie below the cut-off.</summary>
+    /// <summary>Damage sum of Palmgren and Miner: D = Σ nᵢ / Nᵢ, failure at D = 1; 0 when all lie below the cut-off.</summary>
     /// <remarks>The order of the loads is ignored; measured sums at failure scatter widely around 1.</remarks>
     /// <param name="cyclesPa">Rainflow cycles whose ranges are stresses in Pa.</param>
     /// <exception cref="ArgumentNullException">The list is null.</exception>
