@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Driveline.Provenance;
+using Driveline.Quantities;
 
 namespace Driveline.Cases.Members;
 
@@ -10,6 +11,7 @@ internal static class BandObject
     public const string Source = "source";
 
     public static readonly Basis Case = Basis.Given("the case");
+    public static readonly BandBasis OfCase = BandBasis.Of(Case);
     public static readonly string[] Ends = ["low", "expected", "high"];
     public static readonly TextValue SourceText = new(LongestSource);
 
@@ -18,7 +20,7 @@ internal static class BandObject
 
     /// <summary>Reads low, expected, high and the source; false when one of them is wrong.</summary>
     public static bool Read(
-        ref Utf8JsonReader reader, CaseWalk walk, QuantityValue quantity, double?[] ends, out bool isLowStated, out Basis basis)
+        ref Utf8JsonReader reader, CaseWalk walk, QuantityValue quantity, scoped Span<double?> ends, out bool isLowStated, out Basis basis)
     {
         bool isGood = true;
         basis = Case;
@@ -73,5 +75,5 @@ internal static class BandObject
     private static double? ReadEnd(ref Utf8JsonReader reader, CaseWalk walk, QuantityValue quantity, int end) =>
         end > 0 && reader.TokenType == JsonTokenType.String && CaseWalk.IsText(ref reader, Unbounded)
             ? double.PositiveInfinity
-            : (double?)quantity.Read(ref reader, walk);
+            : quantity.Read(ref reader, walk);
 }

@@ -14,16 +14,18 @@ internal static class CaseElements
     };
 
     /// <summary>The elements of a list with all in their branches, each before its own branch.</summary>
-    public static IReadOnlyList<CaseObject> All(CaseList list)
+    public static IReadOnlyList<CaseObject> All(CaseList list) => list.Made(AllOf);
+
+    /// <summary>The objects that a device's row states in a list and its branches, in order from the tractor.</summary>
+    public static IEnumerable<CaseObject> All(CaseList list, ObjectMember device) => All(list).Select(e => e.Get(device))
+        .OfType<CaseObject>();
+
+    private static List<CaseObject> AllOf(CaseList list)
     {
         var all = new List<CaseObject>(list.Count);
         AddTo(all, list);
         return all;
     }
-
-    /// <summary>The objects that a device's row states in a list and its branches, in order from the tractor.</summary>
-    public static IEnumerable<CaseObject> All(CaseList list, ObjectMember device) => All(list).Select(e => e.Get(device))
-        .OfType<CaseObject>();
 
     private static void AddTo(List<CaseObject> all, CaseList list)
     {

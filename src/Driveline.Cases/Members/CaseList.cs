@@ -6,14 +6,18 @@ namespace Driveline.Cases.Members;
 internal sealed class CaseList : IReadOnlyList<CaseObject>, IEquatable<CaseList>
 {
     private readonly CaseObject[] items;
+    private IReadOnlyList<CaseObject>? made;
 
-    public CaseList(IReadOnlyList<CaseObject> items) => this.items = [.. items];
+    public CaseList(List<CaseObject> items) => this.items = items.ToArray();
 
     public static CaseList Empty { get; } = new([]);
 
     public int Count => items.Length;
 
     public CaseObject this[int index] => items[index];
+
+    /// <summary>What is made of the list, once.</summary>
+    public IReadOnlyList<CaseObject> Made(Func<CaseList, IReadOnlyList<CaseObject>> make) => made ??= make(this);
 
     public bool Equals(CaseList? other) => other is not null && items.SequenceEqual(other.items);
 

@@ -7,7 +7,7 @@ internal sealed class CaseText
     private const int Marked = 4096;
 
     private readonly byte[] utf8;
-    private readonly List<(int Line, int Column)> marks = [(1, 1)];
+    private readonly List<(int Line, int Column)> marks = [];
 
     public CaseText(byte[] utf8) => this.utf8 = utf8;
 
@@ -28,7 +28,7 @@ internal sealed class CaseText
         {
             while (marks.Count <= to / Marked)
             {
-                marks.Add(Count((marks.Count - 1) * Marked, marks.Count * Marked));
+                marks.Add(marks.Count == 0 ? (1, 1) : Count((marks.Count - 1) * Marked, marks.Count * Marked));
             }
         }
 

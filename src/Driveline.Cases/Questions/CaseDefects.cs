@@ -8,10 +8,17 @@ namespace Driveline.Cases.Questions;
 /// <summary>Defects that a case states, in its complaint or of a device, however little else is known of that device.</summary>
 internal static class CaseDefects
 {
+    private static readonly Dictionary<SeenDefect, string[]> None = [];
+
     /// <summary>The defects, each with the paths that state it.</summary>
     public static IReadOnlyDictionary<SeenDefect, string[]> Of(CaseFile file)
     {
         CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
+        if (complaint is null && !MayHaveSeen(CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline))))
+        {
+            return None;
+        }
+
         Symptom symptom = complaint?.Get(ComplaintMembers.Symptom) ?? Symptom.NotKnown;
         IEnumerable<(SeenDefect? Defect, string[] Paths)> told = SeenDefects.Told(symptom, ComplaintMembers.FactsOf(complaint))
             .Select(t => ((SeenDefect?)t.Defect, new[] { t.Path }));
@@ -24,8 +31,25 @@ internal static class CaseDefects
             .ToDictionary(g => g.Key, g => g.SelectMany(p => p).Distinct().ToArray());
     }
 
+    private static bool MayHaveSeen(IReadOnlyList<CaseObject> elements)
+    {
+        for (int k = 0; k < elements.Count; k++)
+        {
+            bool isSound = elements[k].Get(ElementMembers.ShearBolt) is not { } bolt || HubDefect(bolt) is null;
+            if (!isSound || elements[k][ElementMembers.SlipClutch] is not null)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static SeenDefect? HubDefect(CaseObject bolt) =>
+        SeenDefects.OfHub(bolt.Get(ShearBoltMembers.Hub), bolt.IsStated(ShearBoltMembers.HubFriction));
+
     private static (SeenDefect? Defect, string[] Paths) OfBolt(CaseObject bolt) => (
-        SeenDefects.OfHub(bolt.Get(ShearBoltMembers.Hub), bolt.IsStated(ShearBoltMembers.HubFriction)),
+        HubDefect(bolt),
         [bolt.PathOf(ShearBoltMembers.Hub)]);
 
     private static IEnumerable<(SeenDefect? Defect, string[] Paths)> OfClutch(CaseObject clutch)

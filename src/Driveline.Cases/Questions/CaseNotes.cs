@@ -21,8 +21,10 @@ internal static class CaseNotes
 
         notes.AddRange(CaseSpecified.NotListed(file));
         notes.AddRange(CaseWork.Need(file)?.Findings ?? []);
-        foreach (CaseObject element in CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline)))
+        IReadOnlyList<CaseObject> elements = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline));
+        for (int k = 0; k < elements.Count; k++)
         {
+            CaseObject element = elements[k];
             if (element.Get(ElementMembers.Angle) is { } angle)
             {
                 notes.AddRange(UniversalJoint.At(angle).CheckContinuousWork()

@@ -14,8 +14,8 @@ internal static class CaseSpecified
     /// <summary>One for each device of the chain, in order from the tractor; null where nothing is stated.</summary>
     public static IReadOnlyList<ProtectiveDevice?> InOrder(CaseFile file, DrivelineChain chain, List<CaseError> errors)
     {
-        CaseObject[] elements = [.. CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline))
-            .Where(e => e[ElementMembers.ShearBolt] is not null || IsClutch(e))];
+        IReadOnlyList<CaseObject> elements = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline));
+        CaseObject? root = file.Facts.Get(CaseFileMembers.Specified);
         IReadOnlyList<ProtectiveDevice> devices = chain.Devices;
         if (file.Facts.Get(CaseFileMembers.Specified) is null && !Array.Exists(elements, e => e.Get(ElementMembers.Specified) is not null))
         {
@@ -23,16 +23,25 @@ internal static class CaseSpecified
         }
 
         var specified = new ProtectiveDevice?[devices.Count];
-        for (int k = 0; k < specified.Length && k < elements.Length; k++)
+        int device = 0;
+        for (int k = 0; k < elements.Count && device < specified.Length; k++)
         {
             bool isClutch = IsClutch(elements[k]);
-            bool isOnly = elements.Count(e => IsClutch(e) == isClutch) == 1;
-            CaseObject? facts = elements[k].Get(ElementMembers.Specified) ?? (isOnly ? file.Facts.Get(CaseFileMembers.Specified) : null);
-            specified[k] = isClutch ? Clutch(facts, devices[k]) : Bolt(facts, devices[k], errors);
+            if (!isClutch && elements[k][ElementMembers.ShearBolt] is null)
+            {
+                continue;
+            }
+
+            CaseObject? facts = elements[k].Get(ElementMembers.Specified) ?? (root is not null && IsOnly(elements, isClutch) ? root : null);
+            specified[device] = isClutch ? Clutch(facts, devices[device]) : Bolt(facts, devices[device], errors);
+            device++;
         }
 
         return specified;
     }
+
+    private static bool IsOnly(IReadOnlyList<CaseObject> elements, bool isClutch) =>
+        elements.Count(e => isClutch ? IsClutch(e) : e[ElementMembers.ShearBolt] is not null && !IsClutch(e)) == 1;
 
     /// <summary>What the case says of the only device of a kind, when none of that kind is in its driveline.</summary>
     public static IEnumerable<Finding> NotListed(CaseFile file)

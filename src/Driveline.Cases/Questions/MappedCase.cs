@@ -91,7 +91,7 @@ internal sealed class MappedCase
             .WithHistory(HistoryMembers.HistoryOf(file.Facts.Get(CaseFileMembers.History)))
             .WithSpecifiedInOrder(specified)
             .WithPeaksPerHour(work?.Get(WorkMembers.PeaksPerHour))
-            .WithDefects([.. defects.Keys.OrderBy(d => d)])
+            .WithDefects(defects.Count == 0 ? [] : [.. defects.Keys.OrderBy(d => d)])
             .WithPlaces(CasePlaces.Of(file, chain, defects))
             .WithLookedOver(complaint is not null && SeenDefects.AreRuledOut(told, machine));
     }

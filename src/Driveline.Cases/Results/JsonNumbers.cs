@@ -10,6 +10,9 @@ internal static class JsonNumbers
     /// <summary>What stands for a value without an end.</summary>
     public const string Unbounded = "unbounded";
 
+    // Beyond it a number is written with an exponent.
+    private const double MostWhole = 1e15;
+
     private static readonly JsonEncodedText UnboundedText = JsonEncodedText.Encode(Unbounded);
 
     /// <summary>Writes a value: null when it is not known, "unbounded" when it has no end.</summary>
@@ -22,6 +25,10 @@ internal static class JsonNumbers
         else if (double.IsPositiveInfinity(number))
         {
             json.WriteStringValue(UnboundedText);
+        }
+        else if (Math.Abs(number) < MostWhole && number.Equals((long)number) && (number != 0 || 1 / number > 0))
+        {
+            json.WriteNumberValue((long)number);
         }
         else
         {

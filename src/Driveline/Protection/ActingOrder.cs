@@ -35,17 +35,27 @@ internal static class ActingOrder
 
     private static void AddFirst(ProtectionVerdict verdict, List<Finding> findings)
     {
-        DeviceCheck[] known = [.. verdict.Devices.Where(d => d.TripAtPto is { HasExpected: true })];
-        if (known.Length == 0)
+        DeviceCheck? first = null;
+        foreach (DeviceCheck check in verdict.AllDevices)
+        {
+            bool isKnown = check.TripAtPto is { HasExpected: true };
+            first = isKnown && !(check.TripAtPto!.SiBand.Expected >= first?.TripAtPto!.SiBand.Expected) ? check : first;
+        }
+
+        if (first is null)
         {
             findings.Add(Finding.Of(ProtectionFindings.FirstNotKnown, Severity.Warning));
             return;
         }
 
-        DeviceCheck first = known.OrderBy(d => d.TripAtPto!.SiBand.Expected).First();
         Band trip = first.TripAtPto!.SiBand;
-        foreach (DeviceCheck other in verdict.Devices.Where(d => !ReferenceEquals(d, first)))
+        foreach (DeviceCheck other in verdict.AllDevices)
         {
+            if (ReferenceEquals(other, first))
+            {
+                continue;
+            }
+
             bool isLater = other.TripAtPto is { } later && trip.High <= later.SiBand.Low;
             Finding finding = Finding.Of(isLater ? ProtectionFindings.ActsFirst : ProtectionFindings.MayActFirst, Severity.Note)
                 .With("name", first.Device.Name)

@@ -18,7 +18,7 @@ internal static class ExpectedParts
         [PartKind.PtoStub, PartKind.UniversalJoint, PartKind.Shaft, PartKind.Flywheel, PartKind.Gearbox];
 
     /// <summary>The kinds of part to expect; empty when the machine is not known.</summary>
-    public static IReadOnlyList<PartKind> For(MachineKind machine) => machine switch
+    public static PartKind[] For(MachineKind machine) => machine switch
     {
         MachineKind.NotKnown => [],
         MachineKind.RotaryCutter or MachineKind.FlailMower or MachineKind.RotaryTiller or MachineKind.SnowBlower => Rotary,
@@ -26,6 +26,26 @@ internal static class ExpectedParts
         MachineKind.PostHoleAuger or MachineKind.RoundBaler or MachineKind.FeedMixer => Geared,
         _ => Basic,
     };
+
+    /// <summary>True when a driveline has a part of every kind to expect of the machine.</summary>
+    public static bool AreAllIn(DrivelineChain chain, MachineKind machine)
+    {
+        foreach (PartKind expected in For(machine))
+        {
+            bool isListed = false;
+            foreach (ChainNode node in chain.Nodes)
+            {
+                isListed |= node.Element is Part part && Counts(part.Kind, expected);
+            }
+
+            if (!isListed)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     /// <summary>True when a part of one kind is what is expected of another.</summary>
     internal static bool Counts(PartKind listed, PartKind expected) => listed == expected

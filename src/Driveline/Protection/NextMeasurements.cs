@@ -13,54 +13,135 @@ namespace Driveline.Protection;
 /// </remarks>
 internal static class NextMeasurements
 {
+    private static readonly Finding SpecifiedNotKnown = Finding.Of(ProtectionFindings.SpecifiedNotKnown, Severity.Note).BarringNothing()
+        .WithSettledBy(Measurements.ManualSpecification);
+
+    private static readonly Finding WithoutBreak = Finding.Of(ProtectionFindings.HistoryIncomplete, Severity.Note).Barring(Bars.Quiet)
+        .WithSettledBy(Measurements.HoursWithoutBreak);
+
     public static IReadOnlyList<Measurement> Of(ProtectionVerdict verdict)
     {
         IReadOnlyList<Doubt> doubts = verdict.Doubts;
-        int onGuards = doubts.Count(d => d.OnGuards);
-        int onQuiet = doubts.Count(d => d.OnQuiet);
+        int onGuards = 0;
+        int onQuiet = 0;
+        var asked = new List<Doubt>();
+        for (int k = 0; k < doubts.Count; k++)
+        {
+            onGuards += doubts[k].OnGuards ? 1 : 0;
+            onQuiet += doubts[k].OnQuiet ? 1 : 0;
+            Add(doubts[k], asked);
+        }
+
         bool guardsFirst = verdict.Guards != Answer.Yes && (verdict.Quiet == Answer.Yes || onGuards <= onQuiet);
         bool isOwners = verdict.Headline == Headline.AsSpecified;
 
-        IEnumerable<Doubt> ranked = doubts
-            .Where(d => d.Finding.SettledBy is not null)
-            .OrderByDescending(d => d.LeavesUnknown)
-            .ThenByDescending(d => d.OnGuards && d.OnQuiet)
-            .ThenByDescending(d => guardsFirst ? d.OnGuards : d.OnQuiet)
-            .ThenBy(d => d.Finding.Severity)
-            .ThenByDescending(d => d.Width);
-        return
-        [
-            .. ranked.Concat(AsSpecified(verdict)).Concat(Hours(verdict))
-                .GroupBy(d => d.Finding.SettledBy!)
-                .Select(Together)
-                .Where(m => !isOwners || m.Place is not (MeasurementPlace.Workshop or MeasurementPlace.Maker))
-                .OrderBy(m => MeasurementEffort.Of(m.Code).Rank),
-        ];
+        asked = asked.Count < 2 ? asked : [.. asked.OrderBy(d => d, Comparer<Doubt>.Create((a, b) => Compare(a, b, guardsFirst)))];
+        AddAsSpecified(verdict, asked);
+        AddHours(verdict, asked);
+        List<Measurement> all = EachOnce(asked);
+        if (isOwners)
+        {
+            all.RemoveAll(m => m.Place is MeasurementPlace.Workshop or MeasurementPlace.Maker);
+        }
+
+        return all.Count < 2 ? all : [.. all.OrderBy(m => MeasurementEffort.Of(m.Code).Rank)];
     }
 
-    private static Measurement Together(IGrouping<string, Doubt> same) => new(
-        same.Key,
-        [.. same.Select(d => d.Subject).OfType<string>().Distinct()],
-        same.First().Finding.Code,
-        same.Aggregate(Bars.Nothing, (bars, d) => bars | d.Finding.Bars),
-        same.Any(d => d.IsAsSpecified));
+    private static void Add(Doubt doubt, List<Doubt> asked)
+    {
+        if (doubt.Finding.SettledBy is not null)
+        {
+            asked.Add(doubt);
+        }
+    }
+
+    // The more useful first.
+    private static int Compare(Doubt first, Doubt second, bool guardsFirst)
+    {
+        int order = second.LeavesUnknown.CompareTo(first.LeavesUnknown);
+        order = order != 0 ? order : (second.OnGuards && second.OnQuiet).CompareTo(first.OnGuards && first.OnQuiet);
+        order = order != 0 ? order : IsOnFirst(second).CompareTo(IsOnFirst(first));
+        order = order != 0 ? order : first.Finding.Severity.CompareTo(second.Finding.Severity);
+        return order != 0 ? order : second.Width.CompareTo(first.Width);
+
+        bool IsOnFirst(Doubt doubt) => guardsFirst ? doubt.OnGuards : doubt.OnQuiet;
+    }
+
+    private static List<Measurement> EachOnce(List<Doubt> asked)
+    {
+        var all = new List<Measurement>();
+        var same = new List<Doubt>();
+        for (int k = 0; k < asked.Count; k++)
+        {
+            string code = asked[k].Finding.SettledBy!;
+            if (all.Exists(m => m.Code == code))
+            {
+                continue;
+            }
+
+            same.Clear();
+            for (int j = k; j < asked.Count; j++)
+            {
+                if (asked[j].Finding.SettledBy == code)
+                {
+                    same.Add(asked[j]);
+                }
+            }
+
+            all.Add(Together(same));
+        }
+
+        return all;
+    }
+
+    private static Measurement Together(List<Doubt> same)
+    {
+        var subjects = new List<string>();
+        Bars bars = Bars.Nothing;
+        bool isAsSpecified = false;
+        foreach (Doubt doubt in same)
+        {
+            bars |= doubt.Finding.Bars;
+            isAsSpecified |= doubt.IsAsSpecified;
+            if (doubt.Subject is { } subject && !subjects.Contains(subject))
+            {
+                subjects.Add(subject);
+            }
+        }
+
+        return new Measurement(same[0].Finding.SettledBy!, subjects, same[0].Finding.Code, bars, isAsSpecified);
+    }
 
     // What nobody has looked at yet, and what the manual names where nobody has told.
-    private static IEnumerable<Doubt> AsSpecified(ProtectionVerdict verdict)
+    private static void AddAsSpecified(ProtectionVerdict verdict, List<Doubt> asked)
     {
-        Finding notKnown = Finding.Of(ProtectionFindings.SpecifiedNotKnown, Severity.Note).BarringNothing()
-            .WithSettledBy(Measurements.ManualSpecification);
-        IEnumerable<Doubt> manual = verdict.Question.Specified is null
-            ? [Doubt.OfSpecified(notKnown, null)]
-            : verdict.Comparisons.Where(c => c.Specified is null).Select(c => Doubt.OfSpecified(notKnown, c.Device!.Name));
-        return manual.Concat(verdict.AsSpecified.Open.Where(f => f.SettledBy is not null)
-            .Select(f => Doubt.OfSpecified(f, f.Parameter("name")?.Text)));
+        if (verdict.Question.Specified is null)
+        {
+            asked.Add(Doubt.OfSpecified(SpecifiedNotKnown, null));
+        }
+        else
+        {
+            foreach (FittedAgainstSpecified comparison in verdict.Comparisons)
+            {
+                if (comparison.Specified is null)
+                {
+                    asked.Add(Doubt.OfSpecified(SpecifiedNotKnown, comparison.Device!.Name));
+                }
+            }
+        }
+
+        foreach (Finding open in verdict.AsSpecified.Open)
+        {
+            Add(Doubt.OfSpecified(open, open.Parameter("name")?.Text), asked);
+        }
     }
 
     // Hours without a break settle quiet, and cost a look into the diary.
-    private static IEnumerable<Doubt> Hours(ProtectionVerdict verdict) =>
-        verdict is { Quiet: Answer.NotKnown or Answer.Maybe, Question: { History: null, TripsInNormalWork: not true }, Devices.Count: > 0 }
-            ? [new Doubt(Finding.Of(ProtectionFindings.HistoryIncomplete, Severity.Note).Barring(Bars.Quiet)
-                .WithSettledBy(Measurements.HoursWithoutBreak), null)]
-            : [];
+    private static void AddHours(ProtectionVerdict verdict, List<Doubt> asked)
+    {
+        if (verdict is { Quiet: Answer.NotKnown or Answer.Maybe, Question: { History: null, TripsInNormalWork: not true }, Devices.Count: > 0 })
+        {
+            asked.Add(new Doubt(WithoutBreak, null));
+        }
+    }
 }

@@ -24,6 +24,7 @@ public sealed class ProtectionVerdict
     private IReadOnlyList<Caution>? cautions;
     private IReadOnlyList<LadderRung>? ladder;
     private IReadOnlyList<FittedAgainstSpecified>? comparisons;
+    private IReadOnlyList<PartKind>? missingParts;
 
     internal ProtectionVerdict(ProtectionQuestion question, ProtectionPolicy policy, PartCheck[] parts, DeviceCheck[] devices)
     {
@@ -91,8 +92,9 @@ public sealed class ProtectionVerdict
     public IReadOnlyList<FittedAgainstSpecified> Comparisons => comparisons ??= FittedAgainstSpecified.Each(Question, Policy);
 
     /// <summary>Kinds of part this machine must have that are not in the list.</summary>
-    public IReadOnlyList<PartKind> MissingParts =>
-        [.. ExpectedParts.For(Question.Machine).Where(kind => !Array.Exists(parts, p => ExpectedParts.Counts(p.Part.Kind, kind)))];
+    public IReadOnlyList<PartKind> MissingParts => missingParts
+        ??= ExpectedParts.AreAllIn(Question.Chain, Question.Machine) ? []
+            : [.. ExpectedParts.For(Question.Machine).Where(kind => !Array.Exists(parts, p => ExpectedParts.Counts(p.Part.Kind, kind)))];
 
     /// <summary>True when engaging the PTO may reach the trip torque of a device for which that is a nuisance; habit cures it.</summary>
     public bool EngagementMayTrip => EngagementCheck.MayTrip(Question, devices);
@@ -122,6 +124,12 @@ public sealed class ProtectionVerdict
 
     /// <summary>The weakest basis of any number the answer rests on; null when it rests on no number.</summary>
     public Basis? WeakestBasis => VerdictMargins.WeakestBasis(devices, parts, WorkPeak);
+
+    /// <summary>The parts, to be gone through without an enumerator.</summary>
+    internal PartCheck[] AllParts => parts;
+
+    /// <summary>The devices, to be gone through without an enumerator.</summary>
+    internal DeviceCheck[] AllDevices => devices;
 
     /// <summary>What the numbers alone say of quiet.</summary>
     internal Answer QuietByNumbers { get; }

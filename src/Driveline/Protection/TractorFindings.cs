@@ -21,9 +21,21 @@ internal static class TractorFindings
     // Against the device that acts earliest when every one of them is as weak as it may be.
     private static void AddFirst(ProtectionVerdict verdict, string code, TorqueBand? most, List<Finding> findings)
     {
-        DeviceCheck? weakest = verdict.Devices.Where(d => !d.Device.NeverLetsGo && d.TripAtPto is not null)
-            .OrderBy(d => d.TripAtPto!.SiBand.Low).FirstOrDefault();
-        if (most is { HasExpected: true } && weakest is not null && most.SiBand.Expected < weakest.TripAtPto!.SiBand.Low)
+        if (most is not { HasExpected: true })
+        {
+            return;
+        }
+
+        DeviceCheck? weakest = null;
+        foreach (DeviceCheck check in verdict.AllDevices)
+        {
+            if (check is { Device.NeverLetsGo: false, TripAtPto: { } trip } && !(trip.SiBand.Low >= weakest?.TripAtPto!.SiBand.Low))
+            {
+                weakest = check;
+            }
+        }
+
+        if (weakest is not null && most.SiBand.Expected < weakest.TripAtPto!.SiBand.Low)
         {
             findings.Add(Finding.Of(code, Severity.Warning)
                 .With("device", weakest.Device.Name)

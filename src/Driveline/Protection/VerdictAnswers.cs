@@ -1,5 +1,6 @@
 using Driveline.Chains;
 using Driveline.Findings;
+using Driveline.Loads;
 using Driveline.Quantities;
 
 namespace Driveline.Protection;
@@ -19,7 +20,7 @@ internal static class VerdictAnswers
         bool anyKnown = false;
         bool anyLimit = false;
         bool isYes = true;
-        foreach (PartCheck part in verdict.Parts)
+        foreach (PartCheck part in verdict.AllParts)
         {
             if (part.Part.Limit is null && part.Guards != Answer.No)
             {
@@ -52,7 +53,7 @@ internal static class VerdictAnswers
 
         Answer worst = Answer.Yes;
         bool isNotKnown = verdict.Devices.Count == 0 || question.Work is null;
-        foreach (DeviceCheck device in verdict.Devices)
+        foreach (DeviceCheck device in verdict.AllDevices)
         {
             if (device.Quiet == Answer.No)
             {
@@ -77,26 +78,20 @@ internal static class VerdictAnswers
         : Protection.Headline.Doubtful;
 
     private static bool IsBarred(ProtectionQuestion question, Bars answer) =>
-        !question.PartsComplete || HasMissingPart(question) || question.Notes.Any(f => f.IsBarring(answer));
+        !question.PartsComplete || question.Machine == MachineKind.NotKnown
+        || !ExpectedParts.AreAllIn(question.Chain, question.Machine) || IsAnyBarring(question.Notes, answer);
 
-    private static bool HasMissingPart(ProtectionQuestion question)
+    private static bool IsAnyBarring(IReadOnlyList<Finding> notes, Bars answer)
     {
-        IReadOnlyList<PartKind> expected = ExpectedParts.For(question.Machine);
-        for (int e = 0; e < expected.Count; e++)
+        for (int k = 0; k < notes.Count; k++)
         {
-            bool isListed = false;
-            foreach (ChainNode node in question.Chain.Nodes)
-            {
-                isListed |= node.Part is { } part && ExpectedParts.Counts(part.Kind, expected[e]);
-            }
-
-            if (!isListed)
+            if (notes[k].IsBarring(answer))
             {
                 return true;
             }
         }
 
-        return expected.Count == 0;
+        return false;
     }
 
     // Some part is expected to be damaged by normal work itself; defaults never say so.
@@ -107,7 +102,7 @@ internal static class VerdictAnswers
             return false;
         }
 
-        foreach (PartCheck part in verdict.Parts)
+        foreach (PartCheck part in verdict.AllParts)
         {
             Band atPart = verdict.Question.Chain.Nodes[part.Index].FromPto(work.Torque.SiBand);
             if (part.Part.Limit is { IsAssumed: false } limit && atPart.HasExpected && limit.DamagedAt.SiBand.Expected < atPart.Expected)

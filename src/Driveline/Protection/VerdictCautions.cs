@@ -7,7 +7,7 @@ namespace Driveline.Protection;
 /// <summary>The cautions that go with every verdict, and those of the machine and its devices; no renderer may drop them.</summary>
 internal static class VerdictCautions
 {
-    public static readonly IReadOnlyList<Caution> Always =
+    public static readonly Caution[] Always =
     [
         Caution.StopAndKeyOut,
         Caution.GuardsOn,
@@ -15,6 +15,9 @@ internal static class VerdictCautions
         Caution.StrongerIsAChange,
         Caution.LicensedPractice,
     ];
+
+    /// <summary>What stands before those of the devices.</summary>
+    private static readonly Caution[] BeforeDevices = [Caution.StopAndKeyOut, Caution.GuardsOn];
 
     /// <summary>Of a bolt that is taken out while the hub is turned.</summary>
     private static readonly Caution[] Bolt = [Caution.SupportHalfShafts];
@@ -45,8 +48,32 @@ internal static class VerdictCautions
     /// <summary>The same, with those of the caller after them.</summary>
     public static IReadOnlyList<Caution> Of(MachineKind machine, DrivelineChain chain, ProtectionPolicy policy)
     {
-        bool Has(DeviceKind kind) => chain.Devices.Any(d => d.Kind == kind);
-        Caution[] devices = [.. Has(DeviceKind.ShearBolt) ? Bolt : [], .. Has(DeviceKind.SlipClutch) ? Clutch : []];
-        return [.. First(machine).Concat(Always.Take(2)).Concat(devices).Concat(Always).Concat(policy.Cautions).Distinct()];
+        bool hasBolt = false;
+        bool hasClutch = false;
+        foreach (ChainNode node in chain.Nodes)
+        {
+            hasBolt |= node.Device is { Kind: DeviceKind.ShearBolt };
+            hasClutch |= node.Device is { Kind: DeviceKind.SlipClutch };
+        }
+
+        var cautions = new List<Caution>(Always.Length + Clutch.Length + Entanglement.Length);
+        Add(cautions, First(machine));
+        Add(cautions, BeforeDevices);
+        Add(cautions, hasBolt ? Bolt : []);
+        Add(cautions, hasClutch ? Clutch : []);
+        Add(cautions, Always);
+        Add(cautions, policy.Cautions);
+        return cautions;
+    }
+
+    private static void Add(List<Caution> cautions, IReadOnlyList<Caution> more)
+    {
+        for (int k = 0; k < more.Count; k++)
+        {
+            if (!cautions.Contains(more[k]))
+            {
+                cautions.Add(more[k]);
+            }
+        }
     }
 }

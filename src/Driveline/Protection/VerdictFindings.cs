@@ -26,11 +26,19 @@ internal static class VerdictFindings
                 .With("workExpected", QuantityKind.Torque, verdict.WorkPeak!.SiBand.Expected));
         }
 
-        findings.AddRange(verdict.Doubts.Select(d => d.Finding));
-        foreach (DeviceCheck check in verdict.Devices)
+        for (int k = 0; k < verdict.Doubts.Count; k++)
         {
-            findings.AddRange(check.Device.Findings.Select(f => Experience.Settled(Proud(f, question), verdict))
-                .Select(f => question.Places.NameDevice(question.Chain, check.Index, f)));
+            findings.Add(verdict.Doubts[k].Finding);
+        }
+
+        foreach (DeviceCheck check in verdict.AllDevices)
+        {
+            foreach (Finding finding in check.Device.Findings)
+            {
+                Finding settled = Experience.Settled(Proud(finding, question), verdict);
+                findings.Add(question.Places.NameDevice(question.Chain, check.Index, settled));
+            }
+
             AddFatigue(check, verdict, findings);
             if (check.Device.Kind is DeviceKind.ShearBolt or DeviceKind.NotKnown && check.Device.Breakaway is { IsBounded: true } trip
                 && trip.SiBand.Low > 0 && trip.SiBand.High / trip.SiBand.Low > WideScatter)
@@ -45,8 +53,36 @@ internal static class VerdictFindings
         TractorFindings.Add(verdict, findings);
         AddFitted(verdict, findings);
         findings.AddRange(Experience.Findings(verdict));
-        findings.AddRange(verdict.Question.Notes.Select(f => Experience.Settled(f, verdict)));
-        return [.. findings.Select(f => question.Places.Name(question.Chain, f)).Distinct().OrderBy(f => f.Severity)];
+        foreach (Finding note in question.Notes)
+        {
+            findings.Add(Experience.Settled(note, verdict));
+        }
+
+        for (int k = 0; k < findings.Count; k++)
+        {
+            findings[k] = question.Places.Name(question.Chain, findings[k]);
+        }
+
+        return WorstFirst(EachOnce.Of(findings));
+    }
+
+    // In the order in which they were found, within one severity.
+    private static Finding[] WorstFirst(List<Finding> findings)
+    {
+        var sorted = new Finding[findings.Count];
+        int count = 0;
+        for (Severity severity = Severity.Danger; severity <= Severity.Note; severity++)
+        {
+            for (int k = 0; k < findings.Count; k++)
+            {
+                if (findings[k].Severity == severity)
+                {
+                    sorted[count++] = findings[k];
+                }
+            }
+        }
+
+        return sorted;
     }
 
     // Where people stand beside the turning shaft, a bolt that stands out is what catches them.
@@ -61,7 +97,11 @@ internal static class VerdictFindings
             return;
         }
 
-        findings.AddRange(fatigue.Findings.Select(f => Experience.Settled(f.At(check.Device.Place), verdict)));
+        foreach (Finding finding in fatigue.Findings)
+        {
+            findings.Add(Experience.Settled(finding.At(check.Device.Place), verdict));
+        }
+
         if (fatigue.Hours is { } hours && hours < LongLifeHours && !check.Device.NeverLetsGo)
         {
             findings.Add(Finding.Of(ProtectionFindings.BoltMayTire, hours < ShortLifeHours ? Severity.Warning : Severity.Note)
@@ -88,17 +128,18 @@ internal static class VerdictFindings
     {
         foreach (FittedAgainstSpecified comparison in verdict.Comparisons)
         {
-            Add(comparison.Answer == FittedComparison.Stronger, Finding.Of(ProtectionFindings.FittedStronger, Severity.Danger), comparison);
-            Add(comparison.Answer == FittedComparison.Weaker, Finding.Of(ProtectionFindings.FittedWeaker, Severity.Warning), comparison);
-            AddHigherOrThicker(comparison, findings);
-            Add(comparison.Specified is null, Finding.Of(ProtectionFindings.SpecifiedNotKnown, Severity.Note).BarringNothing(), comparison);
-        }
-
-        void Add(bool holds, Finding finding, FittedAgainstSpecified comparison)
-        {
-            if (holds)
+            if (comparison.Answer is FittedComparison.Stronger or FittedComparison.Weaker)
             {
-                findings.Add(finding.With("name", comparison.Device!.Name));
+                bool isStronger = comparison.Answer == FittedComparison.Stronger;
+                findings.Add(Finding.Of(isStronger ? ProtectionFindings.FittedStronger : ProtectionFindings.FittedWeaker,
+                    isStronger ? Severity.Danger : Severity.Warning).With("name", comparison.Device!.Name));
+            }
+
+            AddHigherOrThicker(comparison, findings);
+            if (comparison.Specified is null)
+            {
+                findings.Add(Finding.Of(ProtectionFindings.SpecifiedNotKnown, Severity.Note).BarringNothing()
+                    .With("name", comparison.Device!.Name));
             }
         }
     }

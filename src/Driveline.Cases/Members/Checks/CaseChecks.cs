@@ -13,7 +13,7 @@ internal static class CaseChecks
 
     public static void Across(CaseObject facts, CaseWalk walk)
     {
-        CaseObject[] elements = [.. CaseElements.All(facts.Get(CaseFileMembers.Driveline))];
+        IReadOnlyList<CaseObject> elements = CaseElements.All(facts.Get(CaseFileMembers.Driveline));
         if (facts.Get(CaseFileMembers.PartsComplete) == true && !facts.IsStated(CaseFileMembers.Driveline))
         {
             walk.Contradiction(facts, CaseFileMembers.PartsComplete, "The parts cannot be complete when no driveline is stated.");
@@ -35,9 +35,8 @@ internal static class CaseChecks
         }
 
         SpecifiedChecks.AtRoot(facts, walk, elements);
-        string[] names = [.. elements.Select(CaseElements.NameOf).OfType<string>()];
-        Place(walk, names, facts.Get(CaseFileMembers.Work), WorkMembers.At, Pto);
-        Place(walk, names, facts.Get(CaseFileMembers.Strike), StrikeMembers.At, null);
+        Place(walk, elements, facts.Get(CaseFileMembers.Work), WorkMembers.At, Pto);
+        Place(walk, elements, facts.Get(CaseFileMembers.Strike), StrikeMembers.At, null);
     }
 
     public static void AcrossWork(CaseObject facts, CaseWalk walk)
@@ -77,7 +76,12 @@ internal static class CaseChecks
     /// <summary>The shares of the branches of one list must leave something or nothing, never less.</summary>
     public static void Shares(CaseList list, long offset, CaseWalk walk)
     {
-        double least = list.Sum(e => e.Get(ElementMembers.PowerShare)?.Low ?? 0);
+        double least = 0;
+        for (int k = 0; k < list.Count; k++)
+        {
+            least += list[k].Get(ElementMembers.PowerShare)?.Low ?? 0;
+        }
+
         if (least > 1 + 1e-9)
         {
             walk.Error(
@@ -102,11 +106,17 @@ internal static class CaseChecks
         }
     }
 
-    private static void Place(CaseWalk walk, string[] names, CaseObject? owner, TextMember place, string? also)
+    private static void Place(CaseWalk walk, IReadOnlyList<CaseObject> elements, CaseObject? owner, TextMember place, string? also)
     {
         string? at = owner?.Get(place);
+        if (at is null || at == also)
+        {
+            return;
+        }
+
+        string[] names = [.. elements.Select(CaseElements.NameOf).OfType<string>()];
         int named = names.Count(n => n == at);
-        if (at is null || at == also || named == 1)
+        if (named == 1)
         {
             return;
         }

@@ -3,7 +3,7 @@ namespace Driveline.Cases.Members;
 /// <summary>What the manual specifies must say for which device it is: at the root only where there is one of the kind.</summary>
 internal static class SpecifiedChecks
 {
-    public static void AtRoot(CaseObject facts, CaseWalk walk, CaseObject[] elements)
+    public static void AtRoot(CaseObject facts, CaseWalk walk, IReadOnlyList<CaseObject> elements)
     {
         if (facts.Get(CaseFileMembers.Specified) is not { } root)
         {
@@ -30,8 +30,9 @@ internal static class SpecifiedChecks
         }
 
         bool isBolt = facts.IsStated(ElementMembers.ShearBolt);
-        Member[] others = isBolt ? [SpecifiedMembers.SlipTorque, SpecifiedMembers.SpringLength] : [SpecifiedMembers.ShearBolt];
-        if (Array.Exists(others, m => specified[m] is not null))
+        bool isOfOther = isBolt ? (specified[SpecifiedMembers.SlipTorque] ?? specified[SpecifiedMembers.SpringLength]) is not null
+            : specified[SpecifiedMembers.ShearBolt] is not null;
+        if (isOfOther)
         {
             walk.Contradiction(
                 facts,

@@ -31,17 +31,17 @@ internal sealed class BandMember<T> : ReferenceMember<T>
     public override string? PermittedWords => quantity.Range.Words;
 
     public override object? OfSi(double si) =>
-        quantity.Range.Contains(si) ? create(Band.Exactly(si), BandBasis.Of(BandObject.Case)) : null;
+        quantity.Range.Contains(si) ? create(Band.Exactly(si), BandObject.OfCase) : null;
 
     public override object? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
         if (reader.TokenType != JsonTokenType.StartObject)
         {
-            return quantity.Read(ref reader, walk) is double si ? create(Band.Exactly(si), BandBasis.Of(BandObject.Case)) : null;
+            return quantity.Read(ref reader, walk) is { } si ? create(Band.Exactly(si), BandObject.OfCase) : null;
         }
 
         long offset = reader.TokenStartIndex;
-        double?[] ends = [null, null, null];
+        Span<double?> ends = [null, null, null];
         bool isGood = BandObject.Read(ref reader, walk, quantity, ends, out bool isLowStated, out Basis basis);
         if (!isLowStated)
         {
@@ -121,7 +121,7 @@ internal sealed class BandMember<T> : ReferenceMember<T>
 
     private static BandBasis BasisOfMiddle(Basis basis) => new(basis, Middle, basis, BandEnd.Limit, BandEnd.Limit);
 
-    private T? Assemble(double?[] ends, Basis basis, long offset, CaseWalk walk)
+    private T? Assemble(ReadOnlySpan<double?> ends, Basis basis, long offset, CaseWalk walk)
     {
         double low = ends[0]!.Value;
         double high = ends[2] ?? double.PositiveInfinity;
@@ -130,7 +130,8 @@ internal sealed class BandMember<T> : ReferenceMember<T>
         if (low <= expected && expected <= high)
         {
             bool needsMiddle = isMiddle && low < high;
-            return create(new Band(low, expected, high), needsMiddle ? BasisOfMiddle(basis) : BandBasis.Of(basis));
+            return create(new Band(low, expected, high), needsMiddle ? BasisOfMiddle(basis)
+                : ReferenceEquals(basis, BandObject.Case) ? BandObject.OfCase : BandBasis.Of(basis));
         }
 
         string received = Shown(low) + ", " + Shown(expected) + ", " + Shown(high);

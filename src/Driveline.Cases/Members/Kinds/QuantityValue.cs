@@ -43,7 +43,8 @@ internal sealed class QuantityValue
         : (takesNumber ? "a number in " + SiUnit + ", or " : string.Empty) + WrittenUnits.Words(Range.Dimension)
             + " as a text with its unit (" + QuantityText.AcceptedUnits(Range.Dimension) + ")";
 
-    public object? Read(ref Utf8JsonReader reader, CaseWalk walk)
+    /// <summary>The quantity in SI; null after an error.</summary>
+    public double? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
         long offset = reader.TokenStartIndex;
         double si;

@@ -8,7 +8,7 @@ namespace Driveline.Cases.Results;
 /// <typeparam name="T">What it is written of.</typeparam>
 internal sealed class ShapeOf<T> : ResultShape
 {
-    private readonly List<Row> rows = [];
+    private Row[] rows = [];
 
     public ShapeOf(string name, string doc)
         : base(name, doc)
@@ -29,10 +29,11 @@ internal sealed class ShapeOf<T> : ResultShape
     /// <summary>Writes the members alone.</summary>
     public void WriteMembers(Utf8JsonWriter json, T value, ResultOptions to)
     {
-        foreach (Row row in rows)
+        Row[] all = rows;
+        for (int k = 0; k < all.Length; k++)
         {
-            json.WritePropertyName(row.Name);
-            row.Write(json, value, to);
+            json.WritePropertyName(all[k].Name);
+            all[k].Write(json, value, to);
         }
     }
 
@@ -107,10 +108,11 @@ internal sealed class ShapeOf<T> : ResultShape
     public ShapeOf<T> Texts(string name, Func<T, IReadOnlyList<string>> of, string doc) =>
         Add(name, ResultType.Texts, doc, (json, value, _) =>
         {
+            IReadOnlyList<string> texts = of(value);
             json.WriteStartArray();
-            foreach (string text in of(value))
+            for (int k = 0; k < texts.Count; k++)
             {
-                json.WriteStringValue(text);
+                json.WriteStringValue(texts[k]);
             }
 
             json.WriteEndArray();
@@ -135,10 +137,11 @@ internal sealed class ShapeOf<T> : ResultShape
     public ShapeOf<T> List<TItem>(string name, Func<T, IReadOnlyList<TItem>> of, ShapeOf<TItem> shape, string doc) =>
         Add(name, ResultType.List(shape), doc, (json, value, to) =>
         {
+            IReadOnlyList<TItem> items = of(value);
             json.WriteStartArray();
-            foreach (TItem item in of(value))
+            for (int k = 0; k < items.Count; k++)
             {
-                shape.Write(json, item, to);
+                shape.Write(json, items[k], to);
             }
 
             json.WriteEndArray();
@@ -164,10 +167,11 @@ internal sealed class ShapeOf<T> : ResultShape
         string name, Func<T, IReadOnlyList<TItem>> of, Func<T, TItem, TPart> with, ShapeOf<TPart> shape, string doc) =>
         Add(name, ResultType.List(shape), doc, (json, value, to) =>
         {
+            IReadOnlyList<TItem> items = of(value);
             json.WriteStartArray();
-            foreach (TItem item in of(value))
+            for (int k = 0; k < items.Count; k++)
             {
-                shape.Write(json, with(value, item), to);
+                shape.Write(json, with(value, items[k]), to);
             }
 
             json.WriteEndArray();
@@ -177,7 +181,7 @@ internal sealed class ShapeOf<T> : ResultShape
     public ShapeOf<T> Add(string name, ResultType type, string doc, Writer write)
     {
         Describe(name, type, doc);
-        rows.Add(new Row(JsonEncodedText.Encode(name), write));
+        rows = [.. rows, new Row(JsonEncodedText.Encode(name), write)];
         return this;
     }
 

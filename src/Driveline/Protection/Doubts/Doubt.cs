@@ -39,7 +39,8 @@ internal sealed class Doubt
     /// <summary>For overlapping bands: ln(high/low) of the band that the measurement would narrow; +∞ when unbounded.</summary>
     public double Width { get; }
 
-    public Doubt With(Finding finding) => new(finding, Subject, LeavesUnknown, Width);
+    public Doubt With(Finding finding) =>
+        ReferenceEquals(finding, Finding) ? this : new Doubt(finding, Subject, LeavesUnknown, Width, IsAsSpecified);
 
     public bool OnGuards => Finding.IsBarring(Bars.Guards);
 

@@ -9,7 +9,7 @@ internal static partial class Doubts
 {
     private static void OfDevices(ProtectionVerdict verdict, List<Doubt> found)
     {
-        foreach (DeviceCheck check in verdict.Devices)
+        foreach (DeviceCheck check in verdict.AllDevices)
         {
             ProtectiveDevice device = check.Device;
             if (device.Breakaway is null)
@@ -22,14 +22,24 @@ internal static partial class Doubts
             }
 
             Band? stated = verdict.Question.Work is { IsAssumed: false } ? check.Work : null;
-            found.AddRange(device.Findings.Concat(stated is { } under ? device.BarsUnder(under.High) : [])
-                .Where(f => f.IsBarring(Bars.Both))
-                .Select(f => new Doubt(verdict.Question.Places.NameDevice(verdict.Question.Chain, check.Index, f), device.Name)));
-
+            OfFindings(verdict, check, device.Findings, found);
+            OfFindings(verdict, check, stated is { } under ? device.BarsUnder(under.High) : [], found);
             if (check.Quiet != Answer.Yes && device.Running is { } running && check.Work is { HasExpected: true } work
                 && running.SiBand.Low <= work.High)
             {
                 OfWorkMargin(check, running.SiBand, work, found);
+            }
+        }
+    }
+
+    private static void OfFindings(ProtectionVerdict verdict, DeviceCheck check, IReadOnlyList<Finding> findings, List<Doubt> found)
+    {
+        for (int k = 0; k < findings.Count; k++)
+        {
+            if (findings[k].IsBarring(Bars.Both))
+            {
+                Finding named = verdict.Question.Places.NameDevice(verdict.Question.Chain, check.Index, findings[k]);
+                found.Add(new Doubt(named, check.Device.Name));
             }
         }
     }

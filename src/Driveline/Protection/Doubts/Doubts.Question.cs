@@ -15,8 +15,13 @@ internal static partial class Doubts
             found.Add(Both(finding, Measurements.IdentifyDevice, null, double.PositiveInfinity));
         }
 
-        foreach (Part gearbox in question.Chain.Parts.Where(p => p.Ratio is null))
+        foreach (ChainNode node in question.Chain.Nodes)
         {
+            if (node.Element is not Part { Ratio: null } gearbox)
+            {
+                continue;
+            }
+
             Finding finding = Named(ProtectionFindings.GearboxRatioNotKnown, Severity.Warning, gearbox.Name)
                 .WithBecause(Because.At(gearbox, "ratio"));
             found.Add(Both(finding, Measurements.GearboxData, gearbox.Name, 0));

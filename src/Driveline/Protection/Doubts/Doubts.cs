@@ -14,11 +14,23 @@ internal static partial class Doubts
         OfDevices(verdict, found);
         OfList(verdict, found);
         OfWork(verdict, found);
-        found.AddRange(verdict.Question.Notes.Where(f => f.IsBarring(Bars.Both)).Select(f => new Doubt(f, f.Parameter("name")?.Text)));
-        found.AddRange(Experience.Doubts(verdict));
         ProtectionQuestion question = verdict.Question;
-        return (verdict.IsQuietByExperience ? WithoutQuiet(found, verdict) : found)
-            .ConvertAll(d => d.With(question.Places.Name(question.Chain, d.Finding)));
+        foreach (Finding note in question.Notes)
+        {
+            if (note.IsBarring(Bars.Both))
+            {
+                found.Add(new Doubt(note, note.Parameter("name")?.Text));
+            }
+        }
+
+        found.AddRange(Experience.Doubts(verdict));
+        found = verdict.IsQuietByExperience ? WithoutQuiet(found, verdict) : found;
+        for (int k = 0; k < found.Count; k++)
+        {
+            found[k] = found[k].With(question.Places.Name(question.Chain, found[k].Finding));
+        }
+
+        return found;
     }
 
     // Experience has settled whether it is quiet: what only the numbers lack for that is no doubt any more.
@@ -31,7 +43,7 @@ internal static partial class Doubts
     private static void OfParts(ProtectionVerdict verdict, List<Doubt> found)
     {
         bool hasDevice = verdict.Devices.Count > 0;
-        foreach (PartCheck part in verdict.Parts)
+        foreach (PartCheck part in verdict.AllParts)
         {
             string name = part.Part.Name;
             if (part.Part.Limit is not { } limit)

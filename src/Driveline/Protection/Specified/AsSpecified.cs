@@ -41,9 +41,15 @@ public sealed class AsSpecified
         var speaksFor = new List<Finding>();
         var against = new List<Finding>();
         var open = new List<Finding>();
-        Finding[] notListed = [.. verdict.Question.Notes.Where(NotListed.Is)];
-        open.AddRange(notListed);
-        bool isKnown = verdict.Comparisons.Count > 0 && notListed.Length == 0;
+        foreach (Finding note in verdict.Question.Notes)
+        {
+            if (NotListed.Is(note))
+            {
+                open.Add(note);
+            }
+        }
+
+        bool isKnown = verdict.Comparisons.Count > 0 && open.Count == 0;
         foreach (FittedAgainstSpecified comparison in verdict.Comparisons)
         {
             if (comparison is not { Device: { } fitted, Specified: { } specified })
@@ -58,6 +64,6 @@ public sealed class AsSpecified
         }
 
         Answer answer = against.Count > 0 ? Answer.No : !isKnown ? Answer.NotKnown : open.Count > 0 ? Answer.Maybe : Answer.Yes;
-        return new AsSpecified(answer, [.. speaksFor.Distinct()], [.. against.Distinct()], [.. open.Distinct()]);
+        return new AsSpecified(answer, EachOnce.Of(speaksFor), EachOnce.Of(against), EachOnce.Of(open));
     }
 }

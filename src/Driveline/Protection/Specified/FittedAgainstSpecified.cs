@@ -32,19 +32,37 @@ public sealed class FittedAgainstSpecified
     public RatioBand? Ratio { get; }
 
     /// <summary>One comparison for each device of a question, in order from the tractor.</summary>
-    internal static IReadOnlyList<FittedAgainstSpecified> Each(ProtectionQuestion question, ProtectionPolicy policy) =>
-        [.. question.Chain.Devices.Select(d => Compare(d, question.SpecifiedFor(d), policy))];
+    internal static IReadOnlyList<FittedAgainstSpecified> Each(ProtectionQuestion question, ProtectionPolicy policy)
+    {
+        IReadOnlyList<ProtectiveDevice> devices = question.Chain.Devices;
+        var each = new FittedAgainstSpecified[devices.Count];
+        for (int k = 0; k < each.Length; k++)
+        {
+            each[k] = Compare(devices[k], question.SpecifiedFor(devices[k]), policy);
+        }
+
+        return each;
+    }
 
     /// <summary>The worst of them: stronger, then weaker, then not known, then the same.</summary>
-    internal static FittedAgainstSpecified Worst(IReadOnlyList<FittedAgainstSpecified> all) => all.Count == 0
-        ? new FittedAgainstSpecified(null, null, FittedComparison.NotKnown, null)
-        : all.OrderBy(c => c.Answer switch
+    internal static FittedAgainstSpecified Worst(IReadOnlyList<FittedAgainstSpecified> all)
+    {
+        FittedAgainstSpecified? worst = null;
+        for (int k = 0; k < all.Count; k++)
         {
-            FittedComparison.Stronger => 0,
-            FittedComparison.Weaker => 1,
-            FittedComparison.NotKnown => 2,
-            _ => 3,
-        }).First();
+            worst = worst is null || Rank(all[k].Answer) < Rank(worst.Answer) ? all[k] : worst;
+        }
+
+        return worst ?? new FittedAgainstSpecified(null, null, FittedComparison.NotKnown, null);
+    }
+
+    private static int Rank(FittedComparison answer) => answer switch
+    {
+        FittedComparison.Stronger => 0,
+        FittedComparison.Weaker => 1,
+        FittedComparison.NotKnown => 2,
+        _ => 3,
+    };
 
     /// <summary>Compares the two devices as they act when free and in good order: their own strengths, not the state of the hub.</summary>
     internal static FittedAgainstSpecified Compare(ProtectiveDevice? fitted, ProtectiveDevice? specified, ProtectionPolicy policy)

@@ -52,7 +52,7 @@ public sealed class NeighbourGrade
 
     /// <summary>The neighbours of the first graded shear bolt of a verdict, and the manual's grade; empty when there is none.</summary>
     internal static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict) =>
-        verdict.Devices.Select(d => d.Device).OfType<ShearBoltDevice>().FirstOrDefault() is { } fitted
+        Array.Find(verdict.AllDevices, d => d.Device is ShearBoltDevice)?.Device is ShearBoltDevice fitted
             ? Of(verdict, fitted, verdict.Question.Specified as ShearBoltDevice)
             : [];
 
@@ -105,7 +105,7 @@ public sealed class NeighbourGrade
     private static List<GuardedPart> GuardedBy(ShearBoltDevice bolt, ProtectionVerdict verdict)
     {
         var guarded = new List<GuardedPart>();
-        foreach (PartCheck part in verdict.Parts)
+        foreach (PartCheck part in verdict.AllParts)
         {
             if (ReferenceEquals(part.GuardedBy, bolt) && !(part.Part is { StoresEnergy: true, Limit: null }))
             {

@@ -36,13 +36,22 @@ internal static class SpecifiedOrder
 
     public static void Add(ProtectiveDevice device, List<Finding> speaksFor, List<Finding> against, List<Finding> open)
     {
-        foreach (Finding finding in device.Findings.Where(f => f.IsBarring(Bars.Both) && !OfMargins.Contains(f.Code)))
+        foreach (Finding finding in device.Findings)
         {
-            (MissingFacts.Is(finding) ? open : against).Add(finding);
+            if (finding.IsBarring(Bars.Both) && !OfMargins.Contains(finding.Code))
+            {
+                (MissingFacts.Is(finding) ? open : against).Add(finding);
+            }
         }
 
-        against.AddRange(device.Findings.Where(f =>
-            f.Code is ClutchFindings.Oiled or ClutchFindings.Glazed or ShearBoltFindings.HolesWorn));
+        foreach (Finding finding in device.Findings)
+        {
+            if (finding.Code is ClutchFindings.Oiled or ClutchFindings.Glazed or ShearBoltFindings.HolesWorn)
+            {
+                against.Add(finding);
+            }
+        }
+
         switch (device)
         {
             case ShearBoltDevice bolt:

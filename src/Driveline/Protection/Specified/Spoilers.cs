@@ -17,14 +17,42 @@ internal static class Spoilers
     /// <summary>
     /// True when a stated number leaves no margin, something is wrong that is no mere lack of a fact, or a defect was seen.
     /// </summary>
-    public static bool Any(ProtectionVerdict verdict) =>
-        verdict.Parts.Any(p => p is { Margin: < 1, Part.Limit: { IsAssumed: false, IsRating: false }, RestsOnEfficiency: false }
-            && p.Acts.IsBounded)
-        || (verdict.Question.Work is { IsAssumed: false, Torque.IsBounded: true } && verdict.WorkMargin < 1 && !verdict.IsQuietByExperience)
-        || verdict.Doubts.Any(d => IsWrong(d.Finding))
-        || verdict.Question.Notes.Concat(verdict.Devices.SelectMany(d => d.Device.Findings))
-            .Any(f => f.Severity == Severity.Danger && IsWrong(f))
-        || StandingRules.DefectsOf(verdict).Any();
+    public static bool Any(ProtectionVerdict verdict)
+    {
+        bool isAny = verdict.Question.Work is { IsAssumed: false, Torque.IsBounded: true } && verdict.WorkMargin < 1
+            && !verdict.IsQuietByExperience;
+        foreach (PartCheck part in verdict.AllParts)
+        {
+            isAny |= part is { Margin: < 1, Part.Limit: { IsAssumed: false, IsRating: false }, RestsOnEfficiency: false }
+                && part.Acts.IsBounded;
+        }
+
+        isAny = isAny || HasDanger(verdict.Question.Notes);
+        foreach (DeviceCheck check in verdict.AllDevices)
+        {
+            isAny = isAny || HasDanger(check.Device.Findings);
+        }
+
+        for (int k = 0; k < verdict.Doubts.Count && !isAny; k++)
+        {
+            isAny = IsWrong(verdict.Doubts[k].Finding);
+        }
+
+        return isAny || StandingRules.DefectsOf(verdict).Count > 0;
+    }
+
+    private static bool HasDanger(IReadOnlyList<Finding> findings)
+    {
+        for (int k = 0; k < findings.Count; k++)
+        {
+            if (findings[k].Severity == Severity.Danger && IsWrong(findings[k]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static bool IsWrong(Finding finding) => !OfMargins.Contains(finding.Code) && !MissingFacts.Is(finding);
 }

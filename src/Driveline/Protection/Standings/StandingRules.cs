@@ -21,29 +21,58 @@ internal static class StandingRules
         ProtectionVerdict? verdict, IReadOnlyList<(SeenDefect Defect, string Path)> seen, IReadOnlyList<string> cares,
         params Finding[] stops)
     {
-        (SeenDefect Defect, ProtectiveDevice? Device)[] found = [.. verdict is null ? [] : DefectsOf(verdict)];
-        SeenDefect[] defects = [.. found.Select(d => d.Defect).Concat(seen.Select(s => s.Defect)).Distinct().OrderBy(d => d)];
-        Finding[] forbidding =
-        [
-            .. defects.Select(d => Finding.Of(CodeOf(d), Severity.Danger)
-                .WithBecause(Places(verdict, d, Array.Find(found, f => f.Defect == d).Device, seen))),
-            .. stops.Where(f => f.Code != StandingFindings.LikelyUnprotected || !defects.Any(d => WithoutProtection.Contains(d))),
-            .. verdict is null ? [] : ByNumbers(verdict, defects).Select(f => verdict.Question.Places.Name(verdict.Question.Chain, f)),
-        ];
-        if (forbidding.Length > 0)
+        List<(SeenDefect Defect, ProtectiveDevice? Device)> found = verdict is null ? [] : DefectsOf(verdict);
+        SeenDefect[] defects = found.Count + seen.Count == 0 ? []
+            : [.. found.Select(d => d.Defect).Concat(seen.Select(s => s.Defect)).Distinct().OrderBy(d => d)];
+        var forbidding = new List<StandingReason>();
+        foreach (SeenDefect defect in defects)
         {
-            return Standing(StandingState.Stop, forbidding);
+            string[] places = Places(verdict, defect, found.Find(f => f.Defect == defect).Device, seen);
+            forbidding.Add(new StandingReason(Finding.Of(CodeOf(defect), Severity.Danger).WithBecause(places)));
+        }
+
+        foreach (Finding stop in stops)
+        {
+            if (stop.Code != StandingFindings.LikelyUnprotected || !defects.Any(d => WithoutProtection.Contains(d)))
+            {
+                forbidding.Add(new StandingReason(stop));
+            }
+        }
+
+        if (verdict is not null)
+        {
+            AddByNumbers(verdict, defects, forbidding);
+        }
+
+        if (forbidding.Count > 0)
+        {
+            return new Standing(StandingState.Stop, forbidding);
         }
 
         bool isKnown = verdict is { Guards: not Answer.NotKnown } or { Headline: Headline.AsSpecified };
-        string[] unknown = isKnown ? [] : [StandingFindings.GuardsNotKnown];
-        string[] careful = [.. unknown, .. verdict is null ? [] : Cares(verdict), .. cares];
-        return Standing(
-            !isKnown ? StandingState.NotKnown : careful.Length > 0 ? StandingState.WithCare : StandingState.GoOn,
-            [.. careful.Distinct().Select(c => Finding.Of(c, Severity.Warning))]);
+        var careful = new List<StandingReason>();
+        AddCare(StandingFindings.GuardsNotKnown, !isKnown, careful);
+        if (verdict is not null)
+        {
+            AddCares(verdict, careful);
+        }
+
+        foreach (string care in cares)
+        {
+            AddCare(care, true, careful);
+        }
+
+        return new Standing(!isKnown ? StandingState.NotKnown : careful.Count > 0 ? StandingState.WithCare : StandingState.GoOn, careful);
     }
 
-    private static Standing Standing(StandingState state, Finding[] reasons) => new(state, [.. reasons.Select(r => new StandingReason(r))]);
+    // Each once.
+    private static void AddCare(string code, bool holds, List<StandingReason> careful)
+    {
+        if (holds && !careful.Exists(r => r.Why.Code == code))
+        {
+            careful.Add(new StandingReason(Finding.Of(code, Severity.Warning)));
+        }
+    }
 
     // Rests on the device too, which its words do not name.
     private static Finding Named(ProtectionVerdict verdict, string code, ProtectiveDevice? device)
@@ -76,91 +105,81 @@ internal static class StandingRules
     };
 
     /// <summary>Every defect that the question names or a device shows, with that device.</summary>
-    internal static IEnumerable<(SeenDefect Defect, ProtectiveDevice? Device)> DefectsOf(ProtectionVerdict verdict)
+    internal static List<(SeenDefect Defect, ProtectiveDevice? Device)> DefectsOf(ProtectionVerdict verdict)
     {
+        var found = new List<(SeenDefect Defect, ProtectiveDevice? Device)>();
         foreach (SeenDefect defect in verdict.Question.Defects)
         {
-            yield return (defect, null);
+            found.Add((defect, null));
         }
 
         if (verdict.Devices.Count == 0 && verdict.Question.PartsComplete)
         {
-            yield return (SeenDefect.NoDevice, null);
+            found.Add((SeenDefect.NoDevice, null));
         }
 
         foreach (ProtectiveDevice device in verdict.Question.Chain.Devices)
         {
             foreach (Finding finding in device.Findings)
             {
-                switch (finding.Code)
+                if (ShownBy(finding.Code) is { } defect)
                 {
-                    case ShearBoltFindings.HubSeized:
-                        yield return (SeenDefect.HubSeized, device);
-                        break;
-                    case ShearBoltFindings.HubStiff:
-                        yield return (SeenDefect.HubStiff, device);
-                        break;
-                    case ClutchFindings.Stuck:
-                        yield return (SeenDefect.ClutchStuck, device);
-                        break;
-                    case ClutchFindings.SpringsSolid:
-                    case ClutchFindings.ShorterThanSolid:
-                        yield return (SeenDefect.ClutchSolid, device);
-                        break;
-                    case DeviceFindings.SlipsTooHot:
-                        yield return (SeenDefect.ClutchOverheats, device);
-                        break;
+                    found.Add((defect, device));
                 }
             }
         }
+
+        return found;
     }
 
-    private static IEnumerable<Finding> ByNumbers(ProtectionVerdict verdict, SeenDefect[] defects)
+    private static SeenDefect? ShownBy(string code) => code switch
+    {
+        ShearBoltFindings.HubSeized => SeenDefect.HubSeized,
+        ShearBoltFindings.HubStiff => SeenDefect.HubStiff,
+        ClutchFindings.Stuck => SeenDefect.ClutchStuck,
+        ClutchFindings.SpringsSolid or ClutchFindings.ShorterThanSolid => SeenDefect.ClutchSolid,
+        DeviceFindings.SlipsTooHot => SeenDefect.ClutchOverheats,
+        _ => null,
+    };
+
+    private static void AddByNumbers(ProtectionVerdict verdict, SeenDefect[] defects, List<StandingReason> forbidding)
     {
         if (verdict.Headline == Headline.NoSettingFits && verdict.WeakestPart is { } weakest)
         {
-            yield return Finding.Of(StandingFindings.WorkTooHeavy, Severity.Danger).With("name", weakest.Part.Name);
+            Add(Finding.Of(StandingFindings.WorkTooHeavy, Severity.Danger).With("name", weakest.Part.Name));
         }
 
         if (verdict.Guards == Answer.No && !defects.Any(d => WithoutProtection.Contains(d))
             && verdict.Parts.FirstOrDefault(p => p.Guards == Answer.No) is { } part)
         {
-            yield return Named(verdict, StandingFindings.DoesNotProtect, part.GuardedBy).With("name", part.Part.Name);
+            Add(Named(verdict, StandingFindings.DoesNotProtect, part.GuardedBy).With("name", part.Part.Name));
         }
 
         if (verdict.Guards != Answer.Yes && verdict.FittedAgainstSpecified.Answer == FittedComparison.Stronger)
         {
-            yield return Named(verdict, StandingFindings.FittedStronger, verdict.FittedAgainstSpecified.Device);
+            Add(Named(verdict, StandingFindings.FittedStronger, verdict.FittedAgainstSpecified.Device));
         }
+
+        void Add(Finding finding) => forbidding.Add(new StandingReason(verdict.Question.Places.Name(verdict.Question.Chain, finding)));
     }
 
-    private static IEnumerable<string> Cares(ProtectionVerdict verdict)
+    private static void AddCares(ProtectionVerdict verdict, List<StandingReason> careful)
     {
         bool isAsSpecified = verdict.Headline == Headline.AsSpecified;
-        if (verdict.Guards == Answer.Maybe && !isAsSpecified)
-        {
-            yield return StandingFindings.MayNotProtect;
-        }
-
-        if (verdict.Quiet != Answer.Yes && !isAsSpecified)
-        {
-            yield return verdict.Quiet == Answer.No ? StandingFindings.ActsInWork : StandingFindings.MayActInWork;
-        }
-
+        AddCare(StandingFindings.MayNotProtect, verdict.Guards == Answer.Maybe && !isAsSpecified, careful);
+        AddCare(verdict.Quiet == Answer.No ? StandingFindings.ActsInWork : StandingFindings.MayActInWork,
+            verdict.Quiet != Answer.Yes && !isAsSpecified, careful);
         FittedComparison fitted = verdict.FittedAgainstSpecified.Answer;
-        if (fitted == FittedComparison.Stronger || (fitted == FittedComparison.NotKnown && verdict.AsSpecified.Answer != Answer.Yes))
+        AddCare(StandingFindings.FittedStronger, fitted == FittedComparison.Stronger, careful);
+        AddCare(StandingFindings.SpecifiedNotKnown, fitted == FittedComparison.NotKnown && verdict.AsSpecified.Answer != Answer.Yes,
+            careful);
+        bool hasDanger = false;
+        for (int k = 0; k < verdict.Findings.Count && !hasDanger; k++)
         {
-            yield return fitted == FittedComparison.Stronger ? StandingFindings.FittedStronger : StandingFindings.SpecifiedNotKnown;
+            hasDanger = verdict.Findings[k] is { Severity: Severity.Danger, Code: not ProtectionFindings.FittedStronger };
         }
 
-        if (verdict.Findings.Any(f => f.Severity == Severity.Danger && f.Code != ProtectionFindings.FittedStronger))
-        {
-            yield return StandingFindings.Dangers;
-        }
-
-        if (!verdict.Question.IsLookedOver)
-        {
-            yield return StandingFindings.NotLookedOver;
-        }
+        AddCare(StandingFindings.Dangers, hasDanger, careful);
+        AddCare(StandingFindings.NotLookedOver, !verdict.Question.IsLookedOver, careful);
     }
 }
