@@ -81,15 +81,39 @@ public static class CaseReader
         utf8 = FileBytes.WithoutMark(utf8);
         var walk = new CaseWalk(utf8);
         CaseFile? read = null;
-        if (JsonSyntax.IsGood(utf8, walk))
+        if (JsonSyntax.IsUtf8(utf8, walk) && !TryWalk(utf8, walk, out read))
         {
-            var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = DeepestNesting });
-            reader.Read();
-            read = ObjectReader.Read(ref reader, CaseFileMembers.Table, walk) is { } facts ? new CaseFile(facts, utf8) : null;
+            // What is no JSON has one error, and says where.
+            walk.Stated.Leave();
+            walk = new CaseWalk(utf8);
+            JsonSyntax.IsGood(utf8, walk);
         }
 
         walk.Stated.Leave();
         return new CaseReadResult(read, walk.Errors());
+    }
+
+    // False when the text is no JSON to its end, or was not read to its end.
+    private static bool TryWalk(byte[] utf8, CaseWalk walk, out CaseFile? read)
+    {
+        read = null;
+        try
+        {
+            var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = DeepestNesting });
+            reader.Read();
+            CaseObject? facts = ObjectReader.Read(ref reader, CaseFileMembers.Table, walk);
+            while (reader.Read())
+            {
+                // Nothing may follow; behind the most errors that are listed there may be more of the case.
+            }
+
+            read = facts is null ? null : new CaseFile(facts, utf8);
+            return true;
+        }
+        catch (JsonException)
+        {
+            return false;
+        }
     }
 
     private static CaseReadResult TooLarge()

@@ -98,5 +98,6 @@ public static class QuantityWords
 
     private static string Digits(double value, int digits, string unit) => Significant.Digits(value, digits) + " " + unit;
 
-    private static string WithDecimalSign(string invariant, Texts texts) => invariant.Replace(".", texts.Of("quantity.decimalSign"));
+    private static string WithDecimalSign(string invariant, Texts texts) =>
+        invariant.IndexOf('.') < 0 ? invariant : invariant.Replace(".", texts.Of("quantity.decimalSign"));
 }

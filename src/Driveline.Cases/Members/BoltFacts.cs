@@ -45,7 +45,8 @@ internal static class BoltFacts
         stated = facts.Get(ShearBoltMembers.ThreadLength) is { } thread ? stated.WithThreadLength(thread) : stated;
         stated = facts.Get(ShearBoltMembers.ShankDiameter) is { } shank ? stated.WithShankDiameter(shank) : stated;
         stated = facts.Get(ShearBoltMembers.PartNumber) is { } number ? stated.WithPartNumber(number) : stated;
-        return InJoint(facts, stated.With(facts.Get(ShearBoltMembers.BodyStyle)));
+        stated = facts.IsStated(ShearBoltMembers.BodyStyle) ? stated.With(facts.Get(ShearBoltMembers.BodyStyle)) : stated;
+        return InJoint(facts, stated);
     }
 
     private static FittedBolt InJoint(CaseObject facts, StatedBolt stated)

@@ -9,7 +9,10 @@ internal static class JsonSyntax
     private static readonly UTF8Encoding Strict = new(false, true);
 
     /// <summary>True when the whole file is one JSON value no deeper than is read; otherwise one error is added.</summary>
-    public static bool IsGood(byte[] utf8, CaseWalk walk)
+    public static bool IsGood(byte[] utf8, CaseWalk walk) => IsUtf8(utf8, walk) && IsJson(utf8, walk);
+
+    /// <summary>True when the whole file is UTF-8; otherwise one error is added.</summary>
+    public static bool IsUtf8(byte[] utf8, CaseWalk walk)
     {
 #if NET
         bool isUtf8 = System.Text.Unicode.Utf8.IsValid(utf8);
@@ -26,6 +29,11 @@ internal static class JsonSyntax
             return false;
         }
 
+        return true;
+    }
+
+    private static bool IsJson(byte[] utf8, CaseWalk walk)
+    {
         // One level more than is read, so that the reader's own limit is never the one that speaks.
         var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = CaseReader.DeepestNesting + 1 });
         bool isComplete = false;

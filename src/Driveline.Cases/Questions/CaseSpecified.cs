@@ -17,7 +17,7 @@ internal static class CaseSpecified
         IReadOnlyList<CaseObject> elements = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline));
         CaseObject? root = file.Facts.Get(CaseFileMembers.Specified);
         IReadOnlyList<ProtectiveDevice> devices = chain.Devices;
-        if (file.Facts.Get(CaseFileMembers.Specified) is null && !Array.Exists(elements, e => e.Get(ElementMembers.Specified) is not null))
+        if (root is null && !elements.Any(e => e[ElementMembers.Specified] is not null))
         {
             return [];
         }

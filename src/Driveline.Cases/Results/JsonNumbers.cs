@@ -32,7 +32,7 @@ internal static class JsonNumbers
         }
         else
         {
-            json.WriteNumberValue(number);
+            WrittenNumbers.Write(json, number);
         }
     }
 

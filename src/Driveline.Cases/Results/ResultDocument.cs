@@ -36,6 +36,7 @@ public sealed class ResultDocument
         Guard.NotNull(options, nameof(options));
         return new ResultDocument(kind, json =>
         {
+            WrittenNumbers.Begin();
             json.WriteStartObject();
             HeadRows.Shape.WriteMembers(json, new ResultHead(kind, options), options);
             shape.WriteMembers(json, value, options);

@@ -19,6 +19,7 @@ public sealed partial class DrivelineChain
     private static readonly Basis EfficiencyPractice = Basis.CommonPractice("bevel gearbox efficiency 0.90 to 1.00, expected 0.97");
 
     private IReadOnlyList<ProtectiveDevice>? devices;
+    private IReadOnlyList<Part>? parts;
 
     private DrivelineChain(IReadOnlyList<Element> elements, ChainNode[] nodes)
     {
@@ -33,7 +34,7 @@ public sealed partial class DrivelineChain
     public IReadOnlyList<ProtectiveDevice> Devices => devices ??= DevicesOf(Nodes);
 
     /// <summary>Every part of the chain and its branches, those implied by a device included, in order from the tractor.</summary>
-    public IReadOnlyList<Part> Parts => [.. Nodes.Select(n => n.Part).OfType<Part>()];
+    public IReadOnlyList<Part> Parts => parts ??= [.. Nodes.Select(n => n.Part).OfType<Part>()];
 
     internal ChainNode[] Nodes { get; }
 
@@ -103,7 +104,7 @@ public sealed partial class DrivelineChain
         for (int k = 0; k < elements.Count; k++)
         {
             room += 1 + (elements[k] is ProtectiveDevice device ? device.ImpliedParts.Count : 0)
-                + (elements[k] is Branch branch ? Room(branch.Elements) + 1 : 0);
+                + (elements[k] is Branch branch ? Room(branch.Elements) + (k == elements.Count - 1 ? 1 : 0) : 0);
         }
 
         return room;

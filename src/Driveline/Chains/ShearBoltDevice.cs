@@ -15,15 +15,16 @@ public sealed class ShearBoltDevice : ProtectiveDevice
 {
     private static readonly string[] ShaftSteel = [BoltFact.ShaftYieldStrength];
 
+    private readonly IEnumerable<Finding> also;
+    private IReadOnlyList<Finding>? findings;
+    private IReadOnlyList<Part>? impliedParts;
+
     private ShearBoltDevice(string name, BreakTorque breakTorque, FactPlace? place, IEnumerable<Finding> also)
         : base(name)
     {
         BreakTorque = breakTorque;
         Place = place;
-        Findings = AllFindings(name, breakTorque, place, also);
-        IReadOnlyList<Part> shaft = AtCrossHole(breakTorque.Joint);
-        IReadOnlyList<Part> yoke = AtYoke(breakTorque.Joint);
-        ImpliedParts = shaft.Count == 0 ? yoke : yoke.Count == 0 ? shaft : [.. shaft, .. yoke];
+        this.also = also;
     }
 
     /// <summary>The break torque of the joint, with its own findings and calculation sheet.</summary>
@@ -54,7 +55,7 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     public override AfterTrip AfterTrip => AfterTrip.TorqueGone;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Finding> Findings { get; }
+    public override IReadOnlyList<Finding> Findings => findings ??= AllFindings(Name, BreakTorque, Place, also);
 
     /// <inheritdoc/>
     public override TorqueBand? InGoodOrder => BreakTorque.IsKnown ? BreakTorque.IfHubFree : null;
@@ -64,7 +65,8 @@ public sealed class ShearBoltDevice : ProtectiveDevice
         && (BreakTorque.Joint.Bolt.Material.IsIdentified || BreakTorque.Joint.Bolt.FittedSpringPin is not null);
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Part> ImpliedParts { get; }
+    public override IReadOnlyList<Part> ImpliedParts => impliedParts
+        ?? Interlocked.CompareExchange(ref impliedParts, Implied(BreakTorque.Joint), null) ?? impliedParts;
 
     /// <inheritdoc/>
     public override IReadOnlyList<CalculationLine> Sheet() => BreakTorque.IsKnown ? BreakTorque.Sheet() : [];
@@ -163,6 +165,13 @@ public sealed class ShearBoltDevice : ProtectiveDevice
         }
 
         return placed;
+    }
+
+    private static IReadOnlyList<Part> Implied(ShearBoltJoint joint)
+    {
+        IReadOnlyList<Part> shaft = AtCrossHole(joint);
+        IReadOnlyList<Part> yoke = AtYoke(joint);
+        return shaft.Count == 0 ? yoke : yoke.Count == 0 ? shaft : [.. shaft, .. yoke];
     }
 
     private static IReadOnlyList<Part> AtCrossHole(ShearBoltJoint joint)

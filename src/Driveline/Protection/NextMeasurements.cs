@@ -139,7 +139,8 @@ internal static class NextMeasurements
     // Hours without a break settle quiet, and cost a look into the diary.
     private static void AddHours(ProtectionVerdict verdict, List<Doubt> asked)
     {
-        if (verdict is { Quiet: Answer.NotKnown or Answer.Maybe, Question: { History: null, TripsInNormalWork: not true }, Devices.Count: > 0 })
+        if (verdict is { Quiet: Answer.NotKnown or Answer.Maybe, Devices.Count: > 0 }
+            && verdict.Question is { History: null, TripsInNormalWork: not true })
         {
             asked.Add(new Doubt(WithoutBreak, null));
         }

@@ -5,6 +5,12 @@ namespace Driveline.Quantities;
 /// <summary>Rounding to significant digits for people to read, invariant culture, never in exponent form.</summary>
 internal static class Significant
 {
+    private const int MostDecimals = 15;
+    private const double MostWhole = 1e15;
+
+    private static readonly string[] Formats =
+        [.. Enumerable.Range(0, MostDecimals + 1).Select(d => "F" + d.ToString(CultureInfo.InvariantCulture))];
+
     /// <summary>The value with the given number of significant digits, e.g. 1231, 12.70, 0.01588.</summary>
     public static string Digits(double value, int digits)
     {
@@ -17,9 +23,11 @@ internal static class Significant
         if (magnitude >= digits)
         {
             double step = Math.Pow(10, magnitude - digits);
-            return (Math.Round(value / step, MidpointRounding.AwayFromZero) * step).ToString("F0", CultureInfo.InvariantCulture);
+            double whole = Math.Round(value / step, MidpointRounding.AwayFromZero) * step;
+            return Math.Abs(whole) < MostWhole ? ((long)whole).ToString(CultureInfo.InvariantCulture)
+                : whole.ToString("F0", CultureInfo.InvariantCulture);
         }
 
-        return value.ToString("F" + Math.Min(digits - magnitude, 15).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return value.ToString(Formats[Math.Min(digits - magnitude, MostDecimals)], CultureInfo.InvariantCulture);
     }
 }

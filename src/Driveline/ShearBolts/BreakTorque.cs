@@ -15,6 +15,8 @@ namespace Driveline.ShearBolts;
 /// <example>1/2-13 UNC SAE 2 hexagon cap screw through the shank in a 1 1/4 in shaft, hub free: at least 1197 N·m.</example>
 public sealed class BreakTorque
 {
+    private IReadOnlyList<Finding>? findings;
+
     private BreakTorque(ShearBoltJoint joint)
     {
         Joint = joint;
@@ -24,7 +26,6 @@ public sealed class BreakTorque
         BandBasis basis = JointBasis();
         IfHubFree = TorqueBand.OfSi(free, basis);
         Torque = TorqueBand.OfSi(new Band(free.Low, free.Expected, free.High + HubDragNm()), WithFriction(basis, joint.HubFriction));
-        Findings = JointFindings.Of(joint, Plane, IfHubFree);
     }
 
     /// <summary>The joint.</summary>
@@ -40,7 +41,7 @@ public sealed class BreakTorque
     public bool IsKnown => IfHubFree.SiBand.Low > 0 || IfHubFree.IsBounded;
 
     /// <summary>What a caller must notice.</summary>
-    public IReadOnlyList<Finding> Findings { get; }
+    public IReadOnlyList<Finding> Findings => findings ??= JointFindings.Of(Joint, Plane, IfHubFree);
 
     internal ShearPlane Plane { get; }
 
