@@ -1,23 +1,22 @@
+using Driveline.Chains;
 using Driveline.Protection;
 using Driveline.Provenance;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Sheets;
-using Driveline.Reports.Verdicts;
 using Driveline.Wording;
 
 namespace Driveline.Reports;
 
 /// <summary>
-/// The steps of a calculation as a Markdown sheet: symbol, formula, value in SI, source; then where the numbers come from.
+/// A calculation to be checked by hand: what it begins with and from where, each formula with the numbers put in and its result, the
+/// clause; then where the numbers come from, and a place to sign.
 /// </summary>
 public static class CalculationSheet
 {
-    private static readonly string[] Heads = ["sheet.step", "sheet.formula", "sheet.value", "sheet.unit", "sheet.source"];
-
-    /// <summary>An English sheet without a list of bases.</summary>
+    /// <summary>An English sheet in Markdown without a list of bases.</summary>
     public static string Markdown(string title, IReadOnlyList<CalculationLine> lines) => Markdown(title, lines, []);
 
-    /// <summary>An English sheet with the bases of its inputs, the weakest first and each once.</summary>
+    /// <summary>An English sheet in Markdown with the bases of its inputs, the weakest first and each once.</summary>
     /// <param name="title">Title of the sheet; printed safely.</param>
     /// <param name="lines">The recorded steps in order.</param>
     /// <param name="bases">Where the inputs come from.</param>
@@ -25,37 +24,15 @@ public static class CalculationSheet
     public static string Markdown(string title, IReadOnlyList<CalculationLine> lines, IReadOnlyList<Basis> bases) =>
         Markdown(title, lines, bases, Language.English);
 
-    /// <summary>A sheet in a language; formulas, symbols and the sources of the steps stay as the library holds them.</summary>
+    /// <summary>A sheet in Markdown in a language; formulas and symbols stay as the library holds them.</summary>
     /// <param name="title">Title of the sheet; printed safely.</param>
     /// <param name="lines">The recorded steps in order.</param>
     /// <param name="bases">Where the inputs come from.</param>
-    /// <param name="language">Language of the headings and of the number's decimal sign.</param>
+    /// <param name="language">Language of the words and of the number's decimal sign.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
-    public static string Markdown(string title, IReadOnlyList<CalculationLine> lines, IReadOnlyList<Basis> bases, Language language)
-    {
-        var phrase = new Phrase(Texts.In(language), DisplayUnits.Metric);
-        var blocks = new List<ReportBlock>
-        {
-            ReportBlock.Title(phrase.Of("sheet.title") + ": " + phrase.Name(title ?? throw new ArgumentNullException(nameof(title)))),
-        };
-        if ((lines ?? throw new ArgumentNullException(nameof(lines))).Count == 0)
-        {
-            blocks.Add(ReportBlock.Paragraph(phrase.Of("sheet.none")));
-        }
-        else
-        {
-            blocks.Add(ReportBlock.Table([[.. Heads.Select(phrase.Of)], .. lines.Select(line => Row(line, phrase))]));
-        }
-
-        if ((bases ?? throw new ArgumentNullException(nameof(bases))).Count > 0)
-        {
-            blocks.Add(ReportBlock.Heading(phrase.Of("sheet.bases")));
-            blocks.Add(ReportBlock.Bullets(bases.Distinct().OrderBy(b => b.Kind).Select(b => b.ToString())));
-        }
-
-        return MarkdownRendering.Of(blocks, null);
-    }
+    public static string Markdown(string title, IReadOnlyList<CalculationLine> lines, IReadOnlyList<Basis> bases, Language language) =>
+        MarkdownRendering.Of(Worked(title, lines, bases, ReportOptions.Default.WithLanguage(language)), null);
 
     /// <summary>
     /// The calculation behind a verdict as one self-contained HTML page, to be checked by hand: the sum of each device in order, each end
@@ -80,6 +57,21 @@ public static class CalculationSheet
     public static string Markdown(ProtectionVerdict verdict, ReportOptions options) =>
         MarkdownRendering.Of(Worked(verdict, options), null);
 
+    /// <summary>
+    /// The sums of a slip clutch as such a page: from the length of its springs to its torque, from a torque to that length, the heat of a
+    /// slip.
+    /// </summary>
+    /// <exception cref="ArgumentNullException">The review or the options are missing.</exception>
+    public static string Html(ClutchReview review, ReportOptions options) =>
+        HtmlRendering.Page(Worked(review, options), "page.kind.sheet", options);
+
+    /// <summary>The sums of a slip clutch as Markdown.</summary>
+    /// <exception cref="ArgumentNullException">The review or the options are missing.</exception>
+    public static string Markdown(ClutchReview review, ReportOptions options) => MarkdownRendering.Of(Worked(review, options), null);
+
+    private static IReadOnlyList<ReportBlock> Worked(ClutchReview review, ReportOptions options) => ClutchWorkedSheet.Of(
+        review ?? throw new ArgumentNullException(nameof(review)), options ?? throw new ArgumentNullException(nameof(options)));
+
     private static IReadOnlyList<ReportBlock> Worked(ProtectionVerdict verdict, ReportOptions options) => WorkedSheet.Of(
         verdict ?? throw new ArgumentNullException(nameof(verdict)), options ?? throw new ArgumentNullException(nameof(options)));
 
@@ -87,10 +79,4 @@ public static class CalculationSheet
         string title, IReadOnlyList<CalculationLine> lines, IReadOnlyList<Basis> bases, ReportOptions options) => WorkedSheet.Of(
         title ?? throw new ArgumentNullException(nameof(title)), lines ?? throw new ArgumentNullException(nameof(lines)),
         bases ?? throw new ArgumentNullException(nameof(bases)), options ?? throw new ArgumentNullException(nameof(options)));
-
-    private static string[] Row(CalculationLine line, Phrase phrase) =>
-    [
-        line.Formula.Symbol, line.Formula.Formula, phrase.Number(line.Value, "G6"),
-        line.Formula.Unit == "1" ? "–" : line.Formula.Unit, line.Formula.Source,
-    ];
 }

@@ -74,6 +74,7 @@ internal static class CaseReports
             Text = () => ClutchText.Of(review, procedures, options),
             Markdown = () => ClutchMarkdown.Of(review, procedures, options),
             Html = () => ClutchHtml.Of(review, procedures, options),
+            More = () => [new(input.Name + ".clutch-calculation.html", CalculationSheet.Html(review, options))],
         };
 
     public static PageReport Simulation(CaseInput input, CaseSimulation run, ReportOptions options)
@@ -115,21 +116,10 @@ internal static class CaseReports
         }
     }
 
-    private static IEnumerable<KeyValuePair<string, string>> Calculations(CaseInput input, ReportOptions options)
-    {
-        string[] sheets =
-        [
-            .. input.Verdict.Question.Chain.Devices
-                .Where(d => d.Sheet().Count > 0)
-                .Select(d => CalculationSheet.Markdown(d.Name, d.Sheet(), BasesOf(d), options.Language)),
-        ];
-        return sheets.Length == 0 ? []
+    private static IEnumerable<KeyValuePair<string, string>> Calculations(CaseInput input, ReportOptions options) =>
+        input.Verdict.Question.Chain.Devices.All(d => d.Sheet().Count == 0) ? []
             : [
-                new(input.Name + ".calculation.md", string.Join("\n", sheets)),
+                new(input.Name + ".calculation.md", CalculationSheet.Markdown(input.Verdict, options)),
                 new(input.Name + ".calculation.html", CalculationSheet.Html(input.Verdict, options)),
             ];
-    }
-
-    private static IReadOnlyList<Basis> BasesOf(ProtectiveDevice device) =>
-        device.Running?.Basis is { } basis ? [basis.Low, basis.Expected, basis.High] : [];
 }

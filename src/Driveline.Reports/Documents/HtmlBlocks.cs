@@ -56,7 +56,7 @@ internal sealed class HtmlBlocks(StringBuilder html, Phrase phrase)
                 Sign(block.Items);
                 break;
             case ReportBlockKind.Table:
-                Table(block.Rows);
+                Table(block.Rows, block.Math);
                 break;
             case ReportBlockKind.Picture:
                 Figure(block);
@@ -132,12 +132,15 @@ internal sealed class HtmlBlocks(StringBuilder html, Phrase phrase)
         html.Append("<div class=\"dl-sum\">");
         foreach (string math in block.Math)
         {
-            html.Append("<math xmlns=\"http://www.w3.org/1998/Math/MathML\" displaystyle=\"true\"><mrow>")
-                .Append(math).Append("</mrow></math> ");
+            Math(math);
+            html.Append(' ');
         }
 
         html.Append("<p class=\"dl-note\">").Append(Escape(block.Items[0])).Append("</p></div>\n");
     }
+
+    private void Math(string inside) => html.Append("<math xmlns=\"http://www.w3.org/1998/Math/MathML\" displaystyle=\"true\"><mrow>")
+        .Append(inside).Append("</mrow></math>");
 
     private void Sign(IReadOnlyList<string> items)
     {
@@ -150,7 +153,7 @@ internal sealed class HtmlBlocks(StringBuilder html, Phrase phrase)
         html.Append("</div>\n");
     }
 
-    private void Table(IReadOnlyList<string[]> rows)
+    private void Table(IReadOnlyList<string[]> rows, IReadOnlyList<string> symbols)
     {
         bool isWide = rows.Count > 0 && rows[0].Length > MostNarrowColumns;
         html.Append(isWide ? "<table class=\"dl-wide\">\n" : "<table>\n").Append("<caption class=\"dl-sr\">")
@@ -168,7 +171,14 @@ internal sealed class HtmlBlocks(StringBuilder html, Phrase phrase)
                 }
                 else if (c == 0)
                 {
-                    html.Append("<th scope=\"row\">").Append(cell).Append("</th>");
+                    html.Append("<th scope=\"row\">");
+                    if (symbols.Count >= r)
+                    {
+                        Math(symbols[r - 1]);
+                        cell = cell.Substring(cell.IndexOf(": ", StringComparison.Ordinal));
+                    }
+
+                    html.Append(cell).Append("</th>");
                 }
                 else
                 {

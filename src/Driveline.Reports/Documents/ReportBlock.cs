@@ -30,11 +30,12 @@ internal sealed class ReportBlock
     /// <summary>The rows of a table, heads first.</summary>
     public IReadOnlyList<string[]> Rows { get; }
 
-    /// <summary>True for a column of a table that holds words: the first, and one without a digit.</summary>
+    /// <summary>True for a column of a table that holds words: the first, and one whose every cell begins with a letter.</summary>
     public static bool IsOfWords(IReadOnlyList<string[]> rows, int column) =>
-        column == 0 || (rows.Skip(1).Any(r => r[column].Length > 0) && !rows.Skip(1).Any(r => r[column].Any(char.IsDigit)));
+        column == 0 || (rows.Skip(1).Any(r => r[column].Length > 0)
+            && rows.Skip(1).All(r => r[column].Length == 0 || char.IsLetter(r[column][0])));
 
-    /// <summary>The insides of the MathML elements of a step.</summary>
+    /// <summary>The insides of the MathML elements of a step; of a table, the symbol of each row below its heads.</summary>
     public IReadOnlyList<string> Math { get; private set; } = [];
 
     /// <summary>Draws a picture for a page, in a frame.</summary>
@@ -62,6 +63,14 @@ internal sealed class ReportBlock
 
     public static ReportBlock Table(IEnumerable<string[]> rows) =>
         new(ReportBlockKind.Table, string.Empty, [], [.. rows.Select(row => Array.ConvertAll(row, CleanText.Line))]);
+
+    /// <summary>A table each of whose rows begins with a symbol, ": " and words.</summary>
+    public static ReportBlock Table(IEnumerable<string[]> rows, IReadOnlyList<string> symbols)
+    {
+        ReportBlock table = Table(rows);
+        table.Math = symbols;
+        return table;
+    }
 
     /// <summary>One step of a worked sum.</summary>
     public static ReportBlock Step(Sheets.WorkedStep step) =>

@@ -1,22 +1,19 @@
 using Driveline.Chains;
 using Driveline.Protection;
 using Driveline.Provenance;
+using Driveline.Quantities;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
 
 namespace Driveline.Reports.Sheets;
 
 /// <summary>
-/// A calculation to be checked by hand: for each device its steps in order, each end apart, then the two comparisons, where the numbers
-/// come from, and a place to sign.
+/// A calculation to be checked by hand: for each device what it begins with and from where, its sum in order, each end apart; then the two
+/// comparisons, where the numbers come from, and a place to sign.
 /// </summary>
 internal static class WorkedSheet
 {
-    private static readonly CalculationStep WorkMargin = new(
-        "workMargin", "M_work", "T_low / T_peak", "1", "weakest device over highest work peak");
-
-    private static readonly CalculationStep GuardMargin = new(
-        "guardMargin", "M_guard", "T_part / T_high", "1", "weakest part over strongest device, at the part");
+    private static readonly Dictionary<string, BandBasis> NoBases = [];
 
     public static IReadOnlyList<ReportBlock> Of(ProtectionVerdict verdict, ReportOptions options)
     {
@@ -36,11 +33,17 @@ internal static class WorkedSheet
                 blocks.AddRange(ReportBlock.PictureIf(f => BoltPicture.PlanesDrawing(bolt, options, f)));
             }
 
-            AddSteps(device.Sheet(), phrase, blocks);
+            AddSums(device.Sheet(), device.SheetBases(), phrase, blocks);
             if (device.Running is { } running)
             {
                 blocks.Add(ReportBlock.Paragraph(phrase.Of(Phrase.Code("sheet.result").With("band", BandWords.Of(running, phrase)))));
                 bases.AddRange([running.Basis.Low, running.Basis.Expected, running.Basis.High]);
+            }
+
+            if (device is SlipClutchDevice clutch && clutch.SlipTorque.SpringSheet() is { Count: > 0 } springs)
+            {
+                blocks.Add(ReportBlock.Heading(phrase.Of("sheet.springs.beside")));
+                AddSums(springs, device.SheetBases(), phrase, blocks);
             }
         }
 
@@ -54,12 +57,35 @@ internal static class WorkedSheet
     {
         var phrase = new Phrase(options.Texts, options.Units);
         var blocks = new List<ReportBlock> { ReportBlock.Title(CleanText.Title(title)) };
-        AddSteps(lines, phrase, blocks);
+        AddSums(lines, NoBases, phrase, blocks);
         Close(bases, phrase, blocks);
         return blocks;
     }
 
-    private static void Close(IEnumerable<Basis> bases, Phrase phrase, List<ReportBlock> blocks)
+    /// <summary>The table of what a sum begins with, and the sum, each end under its head.</summary>
+    public static void AddSums(
+        IReadOnlyList<CalculationLine> lines, IReadOnlyDictionary<string, BandBasis> bases, Phrase phrase, List<ReportBlock> blocks)
+    {
+        if (lines.Count == 0)
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of("sheet.none")));
+            return;
+        }
+
+        blocks.AddRange(SheetInputs.Table(lines, bases, NoNames, phrase));
+        foreach (IGrouping<SheetEnd, CalculationLine> end in lines.GroupBy(l => l.End).OrderBy(g => g.Key))
+        {
+            if (end.Key != SheetEnd.Whole)
+            {
+                blocks.Add(ReportBlock.Heading(phrase.Of(SheetInputs.HeadOf(end.Key))));
+            }
+
+            AddSum(end, phrase, blocks);
+        }
+    }
+
+    /// <summary>Where the numbers come from, the caution, and the place to sign.</summary>
+    public static void Close(IEnumerable<Basis> bases, Phrase phrase, List<ReportBlock> blocks)
     {
         blocks.Add(ReportBlock.Heading(phrase.Of("sheet.bases")));
         string[] said = [.. BasisWords.Each([], bases, phrase)];
@@ -68,78 +94,55 @@ internal static class WorkedSheet
         blocks.Add(ReportBlock.Sign([phrase.Of("sheet.sign.made"), phrase.Of("sheet.sign.checked")]));
     }
 
-    // A first step that comes again begins the sum of the next end: lowest, most likely, highest.
-    private static void AddSteps(IReadOnlyList<CalculationLine> lines, Phrase phrase, List<ReportBlock> blocks)
-    {
-        if (lines.Count == 0)
-        {
-            blocks.Add(ReportBlock.Paragraph(phrase.Of("sheet.none")));
-            return;
-        }
+    private static Dictionary<string, string> NoNames => [];
 
-        var parts = new List<List<CalculationLine>>();
-        foreach (CalculationLine line in lines)
-        {
-            if (parts.Count == 0 || line.Formula.Code == lines[0].Formula.Code)
-            {
-                parts.Add([]);
-            }
-
-            parts[parts.Count - 1].Add(line);
-        }
-
-        for (int k = 0; k < parts.Count; k++)
-        {
-            if (parts.Count > 1)
-            {
-                blocks.Add(ReportBlock.Heading(phrase.Of(
-                    k == 0 ? "report.ladder.low" : k == 1 ? "report.ladder.expected" : "report.ladder.high")));
-            }
-
-            AddSum(parts[k], phrase, blocks);
-        }
-    }
-
+    // What stands in the table is put in where it is used and not said again.
     private static void AddSum(IEnumerable<CalculationLine> lines, Phrase phrase, List<ReportBlock> blocks)
     {
         var values = new Dictionary<string, string>(StringComparer.Ordinal) { ["π"] = "π" };
         foreach (CalculationLine line in lines)
         {
-            blocks.Add(ReportBlock.Step(WorkedStep.Of(line, values, phrase)));
-            values[line.Formula.Symbol] = SheetUnits.Of(line.Value, line.Formula.Unit, phrase);
+            if (!line.Formula.IsInput)
+            {
+                blocks.Add(ReportBlock.Step(WorkedStep.Of(line, values, phrase)));
+            }
+
+            values[line.Formula.Symbol] = SheetUnits.Of(line, phrase);
         }
     }
 
     private static void AddComparisons(ProtectionVerdict verdict, List<Basis> bases, Phrase phrase, List<ReportBlock> blocks)
     {
-        blocks.Add(ReportBlock.Heading(phrase.Of("sheet.comparisons")));
-        if (CriticalChecks.Part(verdict) is { ActsAt.High: { } high, Part.Limit: not null, DamagedAtPto: { } damaged, Margin: > 0 } part
-            && part.Margin is { } guard)
+        blocks.Add(ReportBlock.Sheet(phrase.Of("sheet.comparisons")));
+        if (CriticalChecks.Part(verdict) is { Part.Limit: { } limit } part && part.Sheet() is { Count: > 0 } guard)
         {
-            double atPart = guard * high.NewtonMeters;
-            AddSum(
-                [
-                    Torque("T_part", atPart, PartNames.Of(part.Part, verdict, phrase)),
-                    Torque("T_high", high.NewtonMeters, phrase.Name(part.GuardedBy?.Name)), new CalculationLine(GuardMargin, guard),
-                ], phrase, blocks);
+            var from = new Dictionary<string, BandBasis> { [guard[0].Formula.Code] = BandBasis.Of(limit.DamagedAt.Basis.Low) };
+            if (part.ActsAt is { } acts)
+            {
+                from[guard[1].Formula.Code] = BandBasis.Of(acts.Basis.High);
+                bases.Add(acts.Basis.High);
+            }
+
+            Compare(guard, from, PartNames.Of(part.Part, verdict, phrase), phrase.Name(part.GuardedBy?.Name), phrase, blocks);
+            bases.Add(limit.DamagedAt.Basis.Low);
             blocks.Add(ReportBlock.Paragraph(AnswerSentences.Guards(verdict, phrase)));
-            bases.AddRange([damaged.Basis.Low, part.ActsAt.Basis.High]);
         }
         else
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of("report.guards") + " " + AnswerSentences.Guards(verdict, phrase)));
         }
 
-        if (CriticalChecks.Device(verdict) is { Margin: > 0 } device && device.Margin is { } work
-            && CriticalChecks.RunningAtPto(verdict, device) is { } running && verdict.WorkPeak is { High: { } peak } peaks)
+        if (CriticalChecks.Device(verdict) is { Device.Running: { } running } device && device.Sheet() is { Count: > 0 } work)
         {
-            AddSum(
-                [
-                    Torque("T_low", running.Low.NewtonMeters, phrase.Name(device.Device.Name)),
-                    Torque("T_peak", peak.NewtonMeters, phrase.Of("rung.Work")), new CalculationLine(WorkMargin, work),
-                ], phrase, blocks);
+            var from = new Dictionary<string, BandBasis> { [work[0].Formula.Code] = BandBasis.Of(running.Basis.Low) };
+            if (verdict.WorkPeak is { } peaks)
+            {
+                from[work[1].Formula.Code] = BandBasis.Of(peaks.Basis.High);
+                bases.Add(peaks.Basis.High);
+            }
+
+            Compare(work, from, phrase.Name(device.Device.Name), phrase.Of("rung.Work"), phrase, blocks);
             blocks.Add(ReportBlock.Paragraph(AnswerSentences.Quiet(verdict, phrase)));
-            bases.Add(peaks.Basis.High);
         }
         else
         {
@@ -147,6 +150,12 @@ internal static class WorkedSheet
         }
     }
 
-    private static CalculationLine Torque(string symbol, double nm, string what) =>
-        new(new CalculationStep(symbol, symbol, what + ".", "N·m", string.Empty), nm);
+    private static void Compare(
+        IReadOnlyList<CalculationLine> lines, Dictionary<string, BandBasis> bases, string first, string second, Phrase phrase,
+        List<ReportBlock> blocks)
+    {
+        var names = new Dictionary<string, string> { [lines[0].Formula.Code] = first, [lines[1].Formula.Code] = second };
+        blocks.AddRange(SheetInputs.Table(lines, bases, names, phrase));
+        AddSum(lines, phrase, blocks);
+    }
 }

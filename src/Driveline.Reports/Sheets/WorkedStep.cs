@@ -26,12 +26,12 @@ internal sealed class WorkedStep
     public static WorkedStep Of(CalculationLine line, IReadOnlyDictionary<string, string> values, Phrase phrase)
     {
         CalculationStep step = line.Formula;
-        string value = SheetUnits.Of(line.Value, step.Unit, phrase);
+        string value = SheetUnits.Of(line, phrase);
         string symbol = MathText.Symbol(step.Symbol);
         IReadOnlyList<string>? symbols = MathText.Symbols(step.Formula);
         if (symbols is null)
         {
-            string clause = step.Source.Length == 0 ? step.Formula : step.Formula + " (" + step.Source + ")";
+            string clause = phrase.Name(step.Formula) + (step.Source.Length == 0 ? string.Empty : " (" + phrase.Name(step.Source) + ")");
             return new WorkedStep(step.Symbol + " = " + value, [symbol + "<mo>=</mo>" + MathText.Value(value)], clause);
         }
 
@@ -43,7 +43,7 @@ internal sealed class WorkedStep
                 symbol + "<mo>=</mo>" + MathText.Read(step.Formula, _ => null), .. isKnown ? new[] { "<mo>=</mo>" + put } : [],
                 "<mo>=</mo>" + MathText.Value(value),
             ],
-            step.Source);
+            step.Source.Length == 0 ? string.Empty : phrase.Name(step.Source));
     }
 
     private static string PutIn(string formula, IReadOnlyList<string> symbols, IReadOnlyDictionary<string, string> values)

@@ -11,6 +11,8 @@ namespace Driveline.Chains;
 /// </remarks>
 public abstract class ProtectiveDevice : Element
 {
+    private static readonly Dictionary<string, BandBasis> NoBases = [];
+
     private IReadOnlyList<Finding>? guardBars;
     private IReadOnlyList<Finding>? quietBars;
 
@@ -83,6 +85,9 @@ public abstract class ProtectiveDevice : Element
 
     /// <summary>The calculation of its torque, line by line; empty when it is not calculated.</summary>
     public virtual IReadOnlyList<CalculationLine> Sheet() => [];
+
+    /// <summary>Where the numbers that its sheet begins with come from, by the code of their step.</summary>
+    public virtual IReadOnlyDictionary<string, BandBasis> SheetBases() => NoBases;
 
     // Most devices have one finding or two: a list of their own is made only of those that bar.
     private IReadOnlyList<Finding> Barring(Bars questions)

@@ -71,6 +71,9 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     /// <inheritdoc/>
     public override IReadOnlyList<CalculationLine> Sheet() => BreakTorque.IsKnown ? BreakTorque.Sheet() : [];
 
+    /// <inheritdoc/>
+    public override IReadOnlyDictionary<string, BandBasis> SheetBases() => BreakTorque.SheetBases();
+
     /// <summary>Holes that go oval under so high a work peak, and that the bolt yields under it.</summary>
     internal override IReadOnlyList<Finding> BarsUnder(double workHighNm)
     {

@@ -75,6 +75,9 @@ public sealed class SlipClutchDevice : ProtectiveDevice
     /// <inheritdoc/>
     public override IReadOnlyList<CalculationLine> Sheet() => SlipTorque.Sheet();
 
+    /// <inheritdoc/>
+    public override IReadOnlyDictionary<string, BandBasis> SheetBases() => SlipTorque.SheetBases();
+
     /// <summary>A slip clutch in its place, under a name by which people know it; how often it slips is not known.</summary>
     public static SlipClutchDevice Of(string name, SlipTorque slipTorque) => new(name, Guard.NotNull(slipTorque, nameof(slipTorque)), null);
 

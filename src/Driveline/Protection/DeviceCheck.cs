@@ -1,4 +1,5 @@
 using Driveline.Chains;
+using Driveline.Provenance;
 using Driveline.Quantities;
 using Driveline.ShearBolts;
 
@@ -29,8 +30,14 @@ public sealed class DeviceCheck
     public Answer Quiet { get; }
 
     /// <summary>Trip low over work peak high at the device; 0 when the work is unbounded, null when either is not known.</summary>
-    public double? Margin => Device.Running is not { } trip || Work is not { } work || work.High == 0 ? null
-        : work.IsBounded ? trip.SiBand.Low / work.High : 0;
+    public double? Margin
+    {
+        get
+        {
+            NoSteps none = default;
+            return MarginOf(ref none);
+        }
+    }
 
     /// <summary>
     /// The torque at which it acts after standing, referred to the PTO in the proportions of normal work; null when not known.
@@ -45,9 +52,21 @@ public sealed class DeviceCheck
         ??= Device is ShearBoltDevice bolt && Work is { IsBounded: true } work && peaksPerHour is { } rate
             ? BoltFatigue.LowerBoundLife(bolt.BreakTorque, work.High, rate) : null;
 
+    /// <summary>The comparison with the work, line by line; empty when either is not known or the work is unbounded.</summary>
+    public IReadOnlyList<CalculationLine> Sheet()
+    {
+        StepList log = StepList.New();
+        MarginOf(ref log);
+        return log.Lines;
+    }
+
     internal int Index { get; }
 
     internal Band? Work { get; }
+
+    private double? MarginOf<S>(ref S log)
+        where S : struct, ISteps => Device.Running is not { } trip || Work is not { } work || work.High == 0 ? null
+        : work.IsBounded ? MarginKernel.Work(trip.SiBand.Low, work.High, ref log) : 0;
 
     /// <inheritdoc/>
     public override string ToString() => Device.Name + ": " + Quiet;

@@ -1,4 +1,5 @@
 using Driveline.Chains;
+using Driveline.Provenance;
 using Driveline.Quantities;
 
 namespace Driveline.Protection;
@@ -58,11 +59,22 @@ public sealed class PartCheck
     /// Damage torque low over trip high; 0 when the trip is unbounded, null when either is not known, the limit is a default, stored energy
     /// passes the device, or only a rating is known and the trip may lie above it.
     /// </summary>
-    public double? Margin => Part.Limit is not { IsDefault: false } limit || reach.PassesInertia ? null
-        : (reach.HasUnknown && !reach.Band.IsBounded) || (limit.IsRating && limit.DamagedAt.SiBand.Low < reach.Band.High) ? null
-        : double.IsPositiveInfinity(reach.Band.High) ? 0
-        : reach.Band.High == 0 ? null
-        : limit.DamagedAt.SiBand.Low / reach.Band.High;
+    public double? Margin
+    {
+        get
+        {
+            NoSteps none = default;
+            return MarginOf(ref none);
+        }
+    }
+
+    /// <summary>The comparison with the device, line by line; empty when either is not known or the device is unbounded.</summary>
+    public IReadOnlyList<CalculationLine> Sheet()
+    {
+        StepList log = StepList.New();
+        MarginOf(ref log);
+        return log.Lines;
+    }
 
     internal int Index { get; }
 
@@ -78,6 +90,13 @@ public sealed class PartCheck
 
     /// <inheritdoc/>
     public override string ToString() => Part.Name + ": " + Guards;
+
+    private double? MarginOf<S>(ref S log)
+        where S : struct, ISteps => Part.Limit is not { IsDefault: false } limit || reach.PassesInertia ? null
+        : (reach.HasUnknown && !reach.Band.IsBounded) || (limit.IsRating && limit.DamagedAt.SiBand.Low < reach.Band.High) ? null
+        : double.IsPositiveInfinity(reach.Band.High) ? 0
+        : reach.Band.High == 0 ? null
+        : MarginKernel.Guard(limit.DamagedAt.SiBand.Low, reach.Band.High, ref log);
 
     private bool IsGuarded => reach.Device >= 0 && !reach.PassesInertia;
 

@@ -19,6 +19,9 @@ public sealed class CalculationStep
         Source = source ?? throw new ArgumentNullException(nameof(source));
     }
 
+    /// <summary>True for a number that the sum begins with: its formula says in words what it is.</summary>
+    public bool IsInput { get; private set; }
+
     /// <summary>Stable code.</summary>
     public string Code { get; }
 
@@ -33,4 +36,8 @@ public sealed class CalculationStep
 
     /// <summary>Where the formula comes from.</summary>
     public string Source { get; }
+
+    /// <summary>Declares a number that a sum begins with.</summary>
+    internal static CalculationStep Input(string code, string symbol, string words, string unit, string source) =>
+        new(code, symbol, words, unit, source) { IsInput = true };
 }

@@ -7,4 +7,9 @@ internal struct NoSteps : ISteps
     public readonly void Add(CalculationStep formula, double value)
     {
     }
+
+    /// <inheritdoc/>
+    public readonly void Begin(SheetEnd end)
+    {
+    }
 }

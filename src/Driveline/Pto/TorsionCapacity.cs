@@ -89,10 +89,13 @@ public sealed class TorsionCapacity
         where S : struct, ISteps
     {
         Band stress = yield.SiBand;
+        log.Begin(SheetEnd.Lowest);
         double low = FirstYieldNm(Section.OuterM, Section.InnerM, stress.Low, ref log);
+        log.Begin(SheetEnd.MostLikely);
         double expected = stress.HasExpected
             ? FirstYieldNm(Section.OuterM, Section.InnerM, stress.Expected, ref log)
             : double.PositiveInfinity;
+        log.Begin(SheetEnd.Highest);
         double high = stress.IsBounded
             ? FullPlasticNm(Section.OuterM, Section.InnerM, stress.High, ref log)
             : double.PositiveInfinity;

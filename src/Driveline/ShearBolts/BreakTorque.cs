@@ -88,6 +88,9 @@ public sealed class BreakTorque
         return steps.Lines;
     }
 
+    /// <summary>Where the numbers that the sheet begins with come from, by the code of their step.</summary>
+    public IReadOnlyDictionary<string, BandBasis> SheetBases() => JointBases.Of(Joint);
+
     /// <inheritdoc/>
     public override string ToString() => Torque.ToString();
 
@@ -162,6 +165,7 @@ public sealed class BreakTorque
         bool shared = Joint.Bolts == 1 || Joint.IsTight;
         double all = Joint.Bolts * Joint.PlanesPerBolt;
         double one = shared ? all : Joint.PlanesPerBolt;
+        log.Begin(SheetEnd.Lowest);
         double low = End(one, Plane.Low, radiusM, ref log);
         if (Joint.StandOffM > 0)
         {
@@ -170,7 +174,9 @@ public sealed class BreakTorque
             log.Add(ShearBoltSteps.Bent, low);
         }
 
+        log.Begin(SheetEnd.MostLikely);
         double expected = End((one + all) / 2, Plane.Expected, radiusM, ref log);
+        log.Begin(SheetEnd.Highest);
         double high = AddFriction(End(all, Plane.High, radiusM, ref log), Joint.FlangeFriction?.SiBand.High ?? 0, ref log);
         return new Band(low, expected, high);
     }

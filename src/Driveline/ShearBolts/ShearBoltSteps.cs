@@ -6,21 +6,23 @@ namespace Driveline.ShearBolts;
 internal static class ShearBoltSteps
 {
     public static readonly CalculationStep Ratio =
-        new("shearRatio", "κ", "shear strength / tensile strength", "1", "table of ratios by class and plane");
+        CalculationStep.Input("shearRatio", "κ", "shear strength / tensile strength", "1", "table of ratios by class and plane");
 
-    public static readonly CalculationStep Tensile = new("tensileStrength", "R_m", "of the bolt", "Pa", "material of the bolt");
+    public static readonly CalculationStep Tensile = CalculationStep.Input(
+        "tensileStrength", "R_m", "tensile strength of the bolt", "Pa", "material of the bolt");
 
     public static readonly CalculationStep Shear = new("shearStrength", "τ", "κ · R_m", "Pa", "definition of the ratio");
 
-    public static readonly CalculationStep Area = new("shearArea", "A", "area of one shear plane", "m²", "bolt and plane");
+    public static readonly CalculationStep Area = CalculationStep.Input(
+        "shearArea", "A", "area of one shear plane", "m²", "bolt and plane");
 
     public static readonly CalculationStep StandOff = new(
         "standOffFactor", "k_c", "1 / √(1 + (c · F_v / M_R)²)", "1", "EN 1993-1-8:2005, 3.13, shear and bending of a pin, gap term");
 
-    public static readonly CalculationStep Planes = new(
-        "planesThatCarry", "m", "bolts that share · planes of each", "1", "layout and fit of the holes");
+    public static readonly CalculationStep Planes = CalculationStep.Input(
+        "planesThatCarry", "m", "planes that carry together", "1", "layout and fit of the holes");
 
-    public static readonly CalculationStep Radius = new("radius", "r", "of the shear planes", "m", "layout");
+    public static readonly CalculationStep Radius = CalculationStep.Input("radius", "r", "radius of the shear planes", "m", "layout");
 
     public static readonly CalculationStep Torque = new("breakTorque", "T", "m · A · τ · r", "N·m", "equilibrium");
 
@@ -28,7 +30,7 @@ internal static class ShearBoltSteps
 
     public static readonly CalculationStep Dragging = new("breakTorqueWithFriction", "T_max", "T + T_f", "N·m", "drag beside the bolts");
 
-    public static readonly CalculationStep Friction = new(
+    public static readonly CalculationStep Friction = CalculationStep.Input(
         "frictionTorque", "T_f", "hub and flange drag, high end only", "N·m", "as stated");
 
     public static readonly CalculationStep Diameter = new(

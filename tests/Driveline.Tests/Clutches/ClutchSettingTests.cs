@@ -1,4 +1,5 @@
 using Driveline.Clutches;
+using Driveline.Provenance;
 using Driveline.Quantities;
 using UnitsNet;
 
@@ -24,6 +25,19 @@ public class ClutchSettingTests
         Assert.Equal(107.1, setting.TorqueLostPerMillimeterOfWear!.Value.NewtonMeters, 1e-6);
         Assert.Equal(2, setting.TurnsFrom(Length.FromMillimeters(48))!.Value, 1e-9);
         Assert.Equal(-2, setting.TurnsFrom(Length.FromMillimeters(42))!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void Sheet_GoesToTheLengthAndComesBackToTheTorque()
+    {
+        // hand: 535.5 N·m asks for 7200 N, 5 mm and 50 - 5 = 45 mm; 1440 N/mm · 5 mm = 7200 N, 2 · 0.35 · 7200 · 0.10625 = 535.5 N·m
+        IReadOnlyList<CalculationLine> lines = ClutchSetting.For(
+            Build.NineSprings(), Torque.FromNewtonMeters(535.5), Build.Clean(RunInState.RunIn)).Sheet();
+        Assert.Equal(0.045, lines.First(l => l.Formula.Code == "lengthNeeded").Value, 1e-9);
+        Assert.Equal(7200, lines.First(l => l.Formula.Code == "clampNeeded").Value, 1e-6);
+        Assert.Equal(7200, lines.First(l => l.Formula.Code == "clampForce").Value, 1e-6);
+        Assert.Equal(535.5, lines[^1].Value, 1e-6);
+        Assert.Empty(ClutchSetting.For(Build.NineSprings(), Torque.FromNewtonMeters(5e4), Build.Clean(RunInState.RunIn)).Sheet());
     }
 
     [Fact]

@@ -166,7 +166,8 @@ public class SlipTorqueTests
         Assert.Equal(600, Build.Expected(torque.Running), 1e-9);
         Assert.Equal(660, torque.Running.High!.Value.NewtonMeters, 1e-9);
         Assert.Equal(924, torque.Breakaway.High!.Value.NewtonMeters, 1e-9);
-        Assert.Equal(600, torque.Sheet().Single().Value, 1e-9);
+        Assert.Equal([200, 3, 600, 0.1, 540, 660, 1.4, 924], torque.Sheet().Select(l => Math.Round(l.Value, 9)));
+        Assert.Equal(535.5, torque.SpringSheet().Last(l => l.End == SheetEnd.MostLikely).Value, 1e-9);   // what the springs would give
         Assert.Contains(torque.Findings, f => f.Code == ClutchFindings.MeasuredDiffers); // 535.5 exactly is not in 540 to 660
     }
 
@@ -222,12 +223,17 @@ public class SlipTorqueTests
     }
 
     [Fact]
-    public void Sheet_Calculated_EndsAtTheExpectedTorque()
+    public void Sheet_Calculated_EndsEachEndAtItsTorque()
     {
         SlipTorque torque = SlipTorque.Of(Build.NineSprings(), Build.Clean(RunInState.RunIn));
-        Assert.Equal(["coilForce", "clampForce", "friction", "peakPressure", "uniformWearRadius", "slipTorque"],
-            torque.Sheet().Select(l => l.Formula.Code));
-        Assert.Equal(Build.Expected(torque.Running), torque.Sheet()[^1].Value, 1e-12);
+        Assert.Equal(
+            ["freeLength", "springLength", "wear", "deflection", "springRate", "coilForce", "springCount", "springFactor", "clampForce", "faces",
+                "friction", "outerRadius", "innerRadius", "uniformWearRadius", "peakPressure", "slipTorque"],
+            torque.Sheet().Where(l => l.End == SheetEnd.MostLikely).Select(l => l.Formula.Code));
+        double Last(SheetEnd end) => torque.Sheet().Last(l => l.Formula.Code == "slipTorque" && l.End == end).Value;
+        Assert.Equal(torque.Running.Low.NewtonMeters, Last(SheetEnd.Lowest), 1e-9);
+        Assert.Equal(Build.Expected(torque.Running), Last(SheetEnd.MostLikely), 1e-9);
+        Assert.Equal(torque.Running.High!.Value.NewtonMeters, Last(SheetEnd.Highest), 1e-9);
     }
 
     [Fact]

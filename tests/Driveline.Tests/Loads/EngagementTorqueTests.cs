@@ -169,6 +169,6 @@ public class EngagementTorqueTests
     {
         string[] codes =
             [.. EngagementTorque.Of(Lever, Rated).WithRotor(KgM2(2)).WithLoad(Nm(0)).Sheet().Select(l => l.Formula.Code).Distinct()];
-        Assert.Equal(["engagementPeak", "rampFactor", "slipTime", "engagementHeat"], codes);
+        Assert.Equal(["loadTorque", "rampTorque", "rampFactor", "engagementPeak", "slipTime", "engagementHeat"], codes);
     }
 }

@@ -3,6 +3,7 @@ using System.Xml.Linq;
 using Driveline.Chains;
 using Driveline.Clutches;
 using Driveline.Loads;
+using Driveline.Protection;
 using Driveline.Provenance;
 using Driveline.Pto;
 using Driveline.Quantities;
@@ -105,6 +106,73 @@ public class WorkedSheetTests
     }
 
     [Fact]
+    public void EveryStep_OfEverySheet_FollowsFromTheNumbersPutIn()
+    {
+        int worked = 0;
+        IReadOnlyList<CalculationLine>[] sheets =
+        [
+            .. Results.Values.Select(r => r().Lines), DeviceOf<SlipClutchDevice>("dunmarsh-clutch-well-set").Sheet(),
+            DeviceOf<SlipClutchDevice>("dunmarsh-clutch-well-set").SlipTorque.SpringSheet(),
+            EngagementTorque.Of(Engagement.Through(PtoClutchKind.HandLever).WithCapacity(Nm(1100)), Rated).WithRotor(KgM2(2)).WithLoad(Nm(50))
+                .WithRise(TimeBand.Exactly(Duration.FromSeconds(0.4), Given)).Sheet(),
+        ];
+        foreach (IGrouping<SheetEnd, CalculationLine> end in sheets.SelectMany(s => s.GroupBy(l => l.End)))
+        {
+            var values = new Dictionary<string, double>(StringComparer.Ordinal);
+            foreach (CalculationLine line in end)
+            {
+                if (!line.Formula.IsInput && FormulaValue.Of(line.Formula.Formula, values) is { } value)
+                {
+                    Assert.True(Math.Abs(value - line.Value) <= 1e-9 * Math.Abs(line.Value), line + ", worked out: " + value);
+                    worked++;
+                }
+
+                values[line.Formula.Symbol] = line.Value;
+            }
+        }
+
+        Assert.True(worked > 60, worked + " steps were worked out");
+    }
+
+    [Fact]
+    public void EveryWord_OfAStep_HasSpanish()
+    {
+        CalculationStep[] steps =
+        [
+            .. typeof(CalculationStep).Assembly.GetTypes().SelectMany(t => t.GetFields(BindingFlags.Static | BindingFlags.Public
+                | BindingFlags.NonPublic)).Where(f => f.FieldType == typeof(CalculationStep) && !f.DeclaringType!.ContainsGenericParameters)
+                .Select(f => (CalculationStep)f.GetValue(null)!),
+        ];
+        string[] open =
+        [
+            .. steps.Where(s => MathText.Symbols(s.Formula) is null && s.IsInput).Select(s => s.Formula).Concat(steps.Select(s => s.Source))
+                .Distinct().Where(w => Texts.Spanish.Name(w) == w && !IsCitation(w)),
+        ];
+        Assert.True(open.Length == 0, string.Join("\n", open));
+    }
+
+    private static bool IsCitation(string words) => words is "Wahl" or "Banno and Ogawa 1979" or ""
+        || words.StartsWith("EN ", StringComparison.Ordinal) || words.StartsWith("ISO ", StringComparison.Ordinal);
+
+    [Fact]
+    public void EveryPublicResult_HasASheetOrAReasonWhyNot()
+    {
+        string[] open =
+        [
+            .. typeof(CalculationStep).Assembly.GetExportedTypes()
+                .Where(t => t is { IsClass: true, IsAbstract: false } && t.GetConstructors().Length == 0 && t.GetProperties().Any(IsNumber))
+                .Select(t => t.Name).Where(n => !Results.ContainsKey(n) && !ExcusedResults.All.ContainsKey(n)).Order(StringComparer.Ordinal),
+        ];
+        Assert.True(open.Length == 0, string.Join("\n", open));
+    }
+
+    private static bool IsNumber(PropertyInfo property)
+    {
+        Type type = Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
+        return typeof(QuantityBand).IsAssignableFrom(type) || typeof(IQuantity).IsAssignableFrom(type);
+    }
+
+    [Fact]
     public void EveryResult_LastStepOfItsHeadline_IsItsHeadline() => Assert.All(Results, row =>
     {
         (IReadOnlyList<CalculationLine> lines, string code, double headline) = row.Value();
@@ -122,7 +190,23 @@ public class WorkedSheetTests
         ["SlipTorque"] = () =>
         {
             SlipTorque slip = DeviceOf<SlipClutchDevice>("wickerby-clutch-too-hot").SlipTorque;
-            return (slip.Sheet(), slip.Sheet()[^1].Formula.Code, slip.Running.Expected!.Value.NewtonMeters);
+            return (slip.Sheet(), "breakawayTorque", slip.Breakaway.High!.Value.NewtonMeters);
+        },
+        ["ClutchSetting"] = () =>
+        {
+            ClutchSetting setting = ClutchSetting.For(
+                Clutches.Build.NineSprings(), Torque.FromNewtonMeters(600), Clutches.Build.Clean(RunInState.RunIn));
+            return (setting.Sheet(), "lengthNeeded", setting.SpringLength!.Value.Meters);
+        },
+        ["PartCheck"] = () =>
+        {
+            PartCheck part = DemoCases.Verdict("thornbeck-bolt-right").WeakestPart!;
+            return (part.Sheet(), "guardMargin", part.Margin!.Value);
+        },
+        ["DeviceCheck"] = () =>
+        {
+            DeviceCheck device = DemoCases.Verdict("thornbeck-bolt-right").Devices[0];
+            return (device.Sheet(), "workMargin", device.Margin!.Value);
         },
         ["StrikeEstimate"] = () =>
         {

@@ -24,7 +24,7 @@ public partial class SpanishTextsTests
         string[] english = Files("en");
         Assert.True(english.Length >= 14, "the files are not found");
         Assert.All(english, file => Assert.Equal(Keys("en", file), Keys("es", file)));
-        Assert.Equal(["names.txt", "sources.txt"], Files("es").Except(english).Order(StringComparer.Ordinal));
+        Assert.Equal(["names.txt", "sources.txt", "steps.txt"], Files("es").Except(english).Order(StringComparer.Ordinal));
     }
 
     [Theory]

@@ -121,11 +121,13 @@ public sealed class SlipEvent
     public IReadOnlyList<CalculationLine> Sheet()
     {
         StepList log = StepList.New();
-        log.Add(ClutchSteps.SlipTime, TimeS);
+        log.Add(ClutchInputs.SlipTorque, TorqueNm);
+        log.Add(ClutchInputs.SlipSpeed, SlipRadPerS);
         SlipKernel.PowerW(TorqueNm, SlipRadPerS, ref log);
         if (Ends)
         {
-            log.Add(ClutchSteps.SlipAngle, AngleRad);
+            log.Add(IsFalling ? ClutchSteps.SlipTime : ClutchInputs.Until, TimeS);
+            log.Add(IsFalling ? ClutchSteps.SlipAngleFalling : ClutchSteps.SlipAngleBlocked, AngleRad);
             SlipKernel.EnergyJ(TorqueNm, AngleRad, ref log);
         }
 

@@ -97,14 +97,27 @@ public sealed class SlipHeat
         }
 
         log.Add(ClutchSteps.HeatShare, path.PlateShare);
+        log.Add(ClutchInputs.Faces, path.Faces);
+        log.Add(ClutchInputs.FaceArea, path.AreaM2);
         log.Add(ClutchSteps.Flux, PlateFlux);
+        RecordTime(ClutchSteps.TimeToContinuous, TimeToContinuous, ref log);
+        RecordTime(ClutchSteps.TimeToMaximum, TimeToMaximum, ref log);
         if (slip.Ends)
         {
             log.Add(ClutchSteps.FaceRise, PeakRiseK());
+            log.Add(ClutchInputs.PlateHeat, path.CapacityJPerK);
             log.Add(ClutchSteps.LumpedRise, LumpedRiseK());
         }
 
         return log.Lines;
+    }
+
+    private static void RecordTime(CalculationStep step, Duration? time, ref StepList log)
+    {
+        if (time is { } known)
+        {
+            log.Add(step, known.Seconds);
+        }
     }
 
     private double PlateFlux => path.PlateShare * slip.PowerW / (path.Faces * path.AreaM2);

@@ -1,3 +1,4 @@
+using Driveline.Provenance;
 using Driveline.Quantities;
 
 namespace Driveline.Clutches;
@@ -32,9 +33,14 @@ internal sealed class CoilPack : SpringPack
     internal override double NominalN<S>(double deflectionM, ref S log)
     {
         double one = Spring.RateNPerM.Expected * Math.Max(0, deflectionM);
+        log.Add(ClutchInputs.Rate, Spring.RateNPerM.Expected);
         log.Add(ClutchSteps.CoilForce, one);
         return Count * one;
     }
+
+    internal override CalculationStep ClampStep => ClutchSteps.ClampOfCoils;
+
+    internal override CalculationStep NeededStep => ClutchInputs.CoilsNeeded;
 
     internal override double RateNPerM(double deflectionM) => Count * Spring.RateNPerM.Expected;
 

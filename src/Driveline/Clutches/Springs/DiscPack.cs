@@ -72,8 +72,16 @@ internal sealed class DiscPack : SpringPack
     // The tables of the standard end at 0.75 of the cone height.
     internal override double ReserveShare => 0.25;
 
-    internal override double NominalN<S>(double deflectionM, ref S log) =>
-        Count * Parallel * DiscSpringKernel.ForceN(Spring.Shape, Math.Max(0, deflectionM) / Series, ref log);
+    internal override double NominalN<S>(double deflectionM, ref S log)
+    {
+        log.Add(ClutchInputs.Series, Series);
+        log.Add(ClutchInputs.Parallel, Parallel);
+        return Count * Parallel * DiscSpringKernel.ForceN(Spring.Shape, Math.Max(0, deflectionM) / Series, ref log);
+    }
+
+    internal override CalculationStep ClampStep => ClutchSteps.ClampOfDiscs;
+
+    internal override CalculationStep NeededStep => ClutchInputs.DiscsNeeded;
 
     internal override double RateNPerM(double deflectionM) =>
         Count * Parallel * DiscSpringKernel.RateNPerM(Spring.Shape, deflectionM / Series) / Series;

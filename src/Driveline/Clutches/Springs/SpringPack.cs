@@ -123,6 +123,12 @@ public abstract class SpringPack
     internal abstract double NominalN<S>(double deflectionM, ref S log)
         where S : struct, ISteps;
 
+    /// <summary>The step that sums the force of the springs.</summary>
+    internal abstract CalculationStep ClampStep { get; }
+
+    /// <summary>The step that turns a force into the deflection for it.</summary>
+    internal abstract CalculationStep NeededStep { get; }
+
     /// <summary>dF/ds of the nominal force, N/m.</summary>
     internal abstract double RateNPerM(double deflectionM);
 

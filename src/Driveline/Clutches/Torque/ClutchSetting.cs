@@ -22,6 +22,7 @@ public sealed class ClutchSetting
     private readonly double deflectionM;
     private readonly double pitchM;
     private readonly double nmPerMeter;
+    private readonly ClutchCondition condition;
 
     private ClutchSetting(DiscClutch clutch, ClutchCondition condition, double wantedNm, double clampN, double deflectionM, double pitchM,
         double nmPerMeter, IReadOnlyList<Finding> findings)
@@ -32,6 +33,7 @@ public sealed class ClutchSetting
         this.deflectionM = deflectionM;
         this.pitchM = pitchM;
         this.nmPerMeter = nmPerMeter;
+        this.condition = condition;
         Findings = findings;
         if (IsReached)
         {
@@ -109,6 +111,40 @@ public sealed class ClutchSetting
     {
         double m = Guard.Positive(Si.Meters(present), "Present spring length", "m", nameof(present));
         return IsReached && !double.IsNaN(pitchM) ? (m - (Clutch.Springs.FreeM - deflectionM)) / pitchM : null;
+    }
+
+    /// <summary>
+    /// The calculation, line by line: from the torque wanted to the length of the springs, then back from that length to the torque, which
+    /// must come out again. Empty when the torque is not reached.
+    /// </summary>
+    public IReadOnlyList<CalculationLine> Sheet()
+    {
+        StepList log = StepList.New();
+        if (!IsReached)
+        {
+            return log.Lines;
+        }
+
+        SpringPack springs = Clutch.Springs;
+        double mu = Clutch.Facing.Friction(condition.Surface).Running.SiBand.Expected;
+        double radius = SlipTorqueRules.RadiusM(Clutch, condition.RunIn).Expected;
+        log.Add(ClutchInputs.Wanted, wantedNm);
+        SlipTorqueRules.RecordFaces(Clutch, mu, radius, ref log);
+        log.Add(ClutchInputs.ClampNeeded, clampN);
+        NoSteps none = default;
+        double back = springs.NominalN(deflectionM, ref none) * springs.Factor.Expected;
+        log.Add(ClutchInputs.Count, springs.Count);
+        log.Add(ClutchInputs.Factor, springs.Factor.Expected);
+        if (springs is CoilPack coils)
+        {
+            log.Add(ClutchInputs.Rate, coils.Spring.RateNPerM.Expected);
+        }
+
+        log.Add(springs.NeededStep, deflectionM);
+        log.Add(ClutchInputs.FreeLength, springs.FreeM);
+        log.Add(ClutchInputs.LengthNeeded, springs.FreeM - deflectionM);
+        SlipTorqueRules.RecordEnd(Clutch, springs.FreeM - deflectionM, 0, springs.Factor.Expected, back, mu, radius, ref log);
+        return log.Lines;
     }
 
     private static ClutchSetting Solve(DiscClutch clutch, Torque wanted, ClutchCondition condition, double pitchM)

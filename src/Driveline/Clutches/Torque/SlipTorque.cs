@@ -135,24 +135,82 @@ public sealed class SlipTorque
         return Judge(null, condition, SlipTorqueSource.NotKnown, nothing, nothing, null, findings);
     }
 
-    /// <summary>The calculation of the expected running torque, line by line; empty when only a document states the torque.</summary>
+    /// <summary>
+    /// The calculation, line by line: of a lever test from force and arm, of a described clutch from the length of its springs, each end,
+    /// last the torque that starts a slip where it is bounded. Empty when only a document or a reading states the torque.
+    /// </summary>
     public IReadOnlyList<CalculationLine> Sheet()
     {
         StepList log = StepList.New();
         if (Source == SlipTorqueSource.Measured && Condition.LastSlipTest is { } test && !double.IsNaN(test.LeverForceN))
         {
-            log.Add(ClutchSteps.LeverTorque, test.LeverForceN * test.LeverArmM);
+            RecordLever(test, ref log);
         }
         else if (Source == SlipTorqueSource.Calculated)
         {
-            SlipTorqueRules.Record(Clutch!, Condition, ref log);
+            RecordSprings(ref log);
         }
 
         return log.Lines;
     }
 
+    /// <summary>
+    /// The torque as its springs would have it, line by line, where a measurement came before that calculation; else empty.
+    /// </summary>
+    public IReadOnlyList<CalculationLine> SpringSheet()
+    {
+        StepList log = StepList.New();
+        if (Source == SlipTorqueSource.Measured && Clutch is { SpringLength: not null })
+        {
+            SlipTorqueRules.Record(Clutch, Condition, ClampForce!.SiBand, ref log);
+        }
+
+        return log.Lines;
+    }
+
+    /// <summary>Where the numbers that the sheets begin with come from, by the code of their step.</summary>
+    public IReadOnlyDictionary<string, BandBasis> SheetBases() => SlipTorqueBases.Of(this);
+
     /// <inheritdoc/>
     public override string ToString() => "running " + Running + "; breakaway " + Breakaway + "; " + Trust;
+
+    private void RecordLever(SlipTest test, ref StepList log)
+    {
+        Band read = test.Running!.SiBand;
+        log.Add(ClutchInputs.LeverForce, test.LeverForceN);
+        log.Add(ClutchInputs.LeverArm, test.LeverArmM);
+        log.Add(ClutchSteps.LeverTorque, read.Expected);
+        log.Add(ClutchInputs.ReadingError, (read.High / read.Expected) - 1);
+        log.Add(ClutchInputs.ReadLow, read.Low);
+        log.Add(ClutchInputs.ReadHigh, read.High);
+        Band running = Running.SiBand;
+        if (running.Low < read.Low)
+        {
+            log.Add(ClutchInputs.Present, running.Low);
+        }
+
+        if (Breakaway.SiBand is { IsBounded: true } first)
+        {
+            double ratio = FrictionBand.BreakawayRatio.High;
+            bool isOfRatio = Math.Abs((ratio * read.High) - first.High) <= 1e-9 * first.High;
+            if (isOfRatio)
+            {
+                log.Add(ClutchInputs.BreakawayRatio, ratio);
+            }
+
+            log.Add(isOfRatio ? ClutchInputs.BreakawayOfReading : ClutchInputs.BreakawayStated, first.High);
+        }
+    }
+
+    private void RecordSprings(ref StepList log)
+    {
+        Band force = ClampForce!.SiBand;
+        SlipTorqueRules.Record(Clutch!, Condition, force, ref log);
+        if (Breakaway.SiBand is { IsBounded: true } first && force.IsBounded)
+        {
+            SlipTorqueRules.RecordBreakaway(Clutch!, Condition, force, first.High, ref log);
+        }
+    }
 
     private bool Has(string code) => Findings.Any(f => f.Code == code);
 

@@ -20,8 +20,8 @@ internal static partial class SlipTorqueRules
     private const double SensitiveShare = 0.05;
     private const double RuleErrorM = 0.4e-3;
 
-    private static readonly Basis WearUnknown = Basis.CommonPractice("wear not known: up to a whole lining of 3.2 mm on every face");
-    private static readonly Basis RadiusBasis = Basis.Given("clutch measures stated");
+    public static readonly Basis WearUnknown = Basis.CommonPractice("wear not known: up to a whole lining of 3.2 mm on every face");
+    public static readonly Basis RadiusBasis = Basis.Given("clutch measures stated");
     private static readonly Basis NoMeasurement = Basis.FromMemory("spring length not known");
     private static readonly Basis LossInWork = Basis.FromMemory("loss of friction when hot or damp");
     private static readonly Basis NotBounded = Basis.CommonPractice(
@@ -115,30 +115,6 @@ internal static partial class SlipTorqueRules
             ? Basis.Weakest(clutch.SpringLength.WeakestBasis, WearUnknown)
             : Basis.Weakest(clutch.SpringLength.WeakestBasis, condition.Wear.WeakestBasis);
         return ForceBand.OfSi(springs.ForceN(deflection), springs.ForceBasis.With(lengthBasis));
-    }
-
-    /// <summary>The expected running torque again, step by step.</summary>
-    public static void Record<S>(DiscClutch clutch, ClutchCondition condition, ref S log)
-        where S : struct, ISteps
-    {
-        double deflection = Math.Min(DeflectionM(clutch, condition).Expected, clutch.Springs.TravelM);
-        double force = clutch.Springs.NominalN(deflection, ref log) * clutch.Springs.Factor.Expected;
-        log.Add(ClutchSteps.Clamp, force);
-        double mu = clutch.Facing.Friction(condition.Surface).Running.SiBand.Expected;
-        log.Add(ClutchSteps.Friction, mu);
-        double radius;
-        if (condition.RunIn == RunInState.New)
-        {
-            DiscClutchKernel.MeanPressurePa(force, clutch.OuterM, clutch.InnerM, ref log);
-            radius = DiscClutchKernel.UniformPressureRadiusM(clutch.OuterM, clutch.InnerM, ref log);
-        }
-        else
-        {
-            DiscClutchKernel.PeakPressurePa(force, clutch.OuterM, clutch.InnerM, ref log);
-            radius = DiscClutchKernel.UniformWearRadiusM(clutch.OuterM, clutch.InnerM, ref log);
-        }
-
-        DiscClutchKernel.SlipTorqueNm(clutch.Faces, mu, force, radius, ref log);
     }
 
     /// <summary>Wear of one lining up to which a setting must hold.</summary>

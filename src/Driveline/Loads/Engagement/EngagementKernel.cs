@@ -16,7 +16,7 @@ internal static class EngagementKernel
             ? double.PositiveInfinity
             : loadNm + Math.Sqrt(2 * rotorKgM2 * radPerS * capacityNm / riseS);
         double nm = Math.Min(ramp, capacityNm);
-        log.Add(LoadsSteps.RampTorque, nm);
+        log.Add(ramp <= capacityNm ? LoadsSteps.RampTorque : LoadsSteps.FullTorque, nm);
         return nm;
     }
 

@@ -13,8 +13,15 @@ internal sealed partial class EngagementTorque
     {
         Band clutch = ClutchBand(ref log);
         Band load = Load?.SiBand ?? NoLoad;
+        log.Begin(SheetEnd.Lowest);
+        log.Add(LoadsSteps.SwingFactor, 1);
+        log.Add(LoadsSteps.Load, load.Low);
         double low = EngagementKernel.PeakNm(clutch.Low, 1, load.Low, ref log);
+        log.Begin(SheetEnd.MostLikely);
         double expected = EngagementKernel.PeakNm(clutch.Expected, FactorExpected(ref log), load.Expected, ref log);
+
+        log.Begin(SheetEnd.Highest);
+        log.Add(LoadsSteps.Load, load.Low);
 
         // T_l + f (T_c − T_l) falls with T_l at f > 1: the high end takes the lowest load, but never less than the highest load.
         double high = Math.Max(EngagementKernel.PeakNm(clutch.High, FactorHigh(ref log), load.Low, ref log), load.High);
@@ -30,20 +37,52 @@ internal sealed partial class EngagementTorque
         {
             // Only a sudden bite is sure to reach the capacity; any other may end sooner.
             double low = Engagement.Manner == EngagementManner.Abrupt ? capacity.Low : Math.Min(load.Low, capacity.Low);
+            Full(SheetEnd.Lowest, load.Low, low, ref log);
+            Full(SheetEnd.MostLikely, load.Expected, capacity.Expected, ref log);
+            Full(SheetEnd.Highest, load.Low, capacity.High, ref log);
             return new Band(low, capacity.Expected, capacity.High);
         }
 
         Band t = rise.SiBand, j = rotor.SiBand;
         return new Band(
-            t.IsBounded ? EngagementKernel.RampNm(j.Low, omega, capacity.Low, t.High, load.Low, ref log) : Math.Min(load.Low, capacity.Low),
-            t.HasExpected ? EngagementKernel.RampNm(j.Expected, omega, capacity.Expected, t.Expected, load.Expected, ref log)
-                : capacity.Expected,
-            EngagementKernel.RampNm(j.High, omega, capacity.High, t.Low, load.High, ref log));
+            t.IsBounded ? Ramp(SheetEnd.Lowest, j.Low, capacity.Low, t.High, load.Low, ref log)
+                : Full(SheetEnd.Lowest, load.Low, Math.Min(load.Low, capacity.Low), ref log),
+            t.HasExpected ? Ramp(SheetEnd.MostLikely, j.Expected, capacity.Expected, t.Expected, load.Expected, ref log)
+                : Full(SheetEnd.MostLikely, load.Expected, capacity.Expected, ref log),
+            Ramp(SheetEnd.Highest, j.High, capacity.High, t.Low, load.High, ref log));
+    }
+
+    private double Ramp<S>(SheetEnd end, double rotorKgM2, double capacityNm, double riseS, double loadNm, ref S log)
+        where S : struct, ISteps
+    {
+        log.Begin(end);
+        log.Add(LoadsSteps.Load, loadNm);
+        log.Add(LoadsSteps.Inertia, rotorKgM2);
+        log.Add(LoadsSteps.Speed, omega);
+        log.Add(LoadsSteps.Capacity, capacityNm);
+        log.Add(LoadsSteps.Rise, riseS);
+        return EngagementKernel.RampNm(rotorKgM2, omega, capacityNm, riseS, loadNm, ref log);
+    }
+
+    private static double Full<S>(SheetEnd end, double loadNm, double clutchNm, ref S log)
+        where S : struct, ISteps
+    {
+        log.Begin(end);
+        log.Add(LoadsSteps.Load, loadNm);
+        log.Add(LoadsSteps.FullTorque, clutchNm);
+        return clutchNm;
     }
 
     private double FactorExpected<S>(ref S log)
         where S : struct, ISteps =>
-        HalfPhase(expected: true) is { } x ? EngagementKernel.RampFactor(x, ref log) : 1;
+        HalfPhase(expected: true) is { } x ? EngagementKernel.RampFactor(x, ref log) : One(ref log);
+
+    private static double One<S>(ref S log)
+        where S : struct, ISteps
+    {
+        log.Add(LoadsSteps.SwingFactor, 1);
+        return 1;
+    }
 
     private double FactorHigh<S>(ref S log)
         where S : struct, ISteps
@@ -51,7 +90,7 @@ internal sealed partial class EngagementTorque
         double factor = Engagement.IsFeathered ? 1
             : HalfPhase(expected: false) is { } x ? Math.Min(SuddenFactor, 1 + (1 / x))
             : SuddenFactor;
-        log.Add(LoadsSteps.RampFactor, factor);
+        log.Add(LoadsSteps.SwingFactor, factor);
         return factor;
     }
 

@@ -105,27 +105,57 @@ internal sealed partial class StrikeEstimate
         Band line = Side.LineInertia?.SiBand ?? AnyTorque;
         Band all = line + (Side.EngineInertia?.SiBand ?? AnyTorque);
         Band capacity = Side.ClutchCapacity?.SiBand ?? AnyTorque;
-        double low = IsDeadStop && PassesDriveline == true ? LowNm(steady.Low, capacity.Low, line.Low, all.Low, k.Low, ref log)
-            : steady.Low;
+        double low = steady.Low;
+        if (IsDeadStop && PassesDriveline == true)
+        {
+            log.Begin(SheetEnd.Lowest);
+            low = LowNm(steady.Low, capacity.Low, line.Low, all.Low, k.Low, ref log);
+        }
+
+        log.Begin(SheetEnd.MostLikely);
         double expected = PeakNm(steady.Expected, capacity.Expected, line.Expected, all.Expected, k.Expected, ref log);
+        log.Begin(SheetEnd.Highest);
         double high = PeakNm(steady.High, capacity.High, line.High, all.High, k.High, ref log);
         return new Band(low, expected, high);
     }
 
     // An unknown capacity has no low end that could lower this one: without slip only the first of the two stands.
     private double LowNm<S>(double steadyNm, double capacityNm, double lineKgM2, double allKgM2, double nmPerRad, ref S log)
-        where S : struct, ISteps => Side.ClutchCapacity is null
-            ? StrikeKernel.ImpactNm(steadyNm, Side.SpeedRadPerS, allKgM2, nmPerRad, ref log)
-            : PeakNm(steadyNm, capacityNm, lineKgM2, allKgM2, nmPerRad, ref log);
+        where S : struct, ISteps
+    {
+        if (Side.ClutchCapacity is not null)
+        {
+            return PeakNm(steadyNm, capacityNm, lineKgM2, allKgM2, nmPerRad, ref log);
+        }
+
+        Begin(steadyNm, allKgM2, nmPerRad, ref log);
+        double nm = StrikeKernel.ImpactNm(steadyNm, Side.SpeedRadPerS, allKgM2, nmPerRad, ref log);
+        log.Add(LoadsSteps.StrikePeak, nm);
+        return nm;
+    }
 
     private double PeakNm<S>(double steadyNm, double capacityNm, double lineKgM2, double allKgM2, double nmPerRad, ref S log)
         where S : struct, ISteps
     {
+        Begin(steadyNm, allKgM2, nmPerRad, ref log);
         double withoutSlip = StrikeKernel.ImpactNm(steadyNm, Side.SpeedRadPerS, allKgM2, nmPerRad, ref log);
-        double withSlip = StrikeKernel.ImpactNm(capacityNm, Side.SpeedRadPerS, lineKgM2, nmPerRad, ref log);
+        log.Add(LoadsSteps.Capacity, capacityNm);
+        log.Add(LoadsSteps.LineInertia, lineKgM2);
+        double withSlip = StrikeKernel.SlippingNm(capacityNm, Side.SpeedRadPerS, lineKgM2, nmPerRad, ref log);
 
         // A steady torque above the clutch's capacity is a contradiction in what is stated: the peak is never below it.
-        return Math.Max(steadyNm, Math.Min(withoutSlip, withSlip));
+        double nm = Math.Max(steadyNm, Math.Min(withoutSlip, withSlip));
+        log.Add(LoadsSteps.StrikePeak, nm);
+        return nm;
+    }
+
+    private void Begin<S>(double steadyNm, double kgM2, double nmPerRad, ref S log)
+        where S : struct, ISteps
+    {
+        log.Add(LoadsSteps.Steady, steadyNm);
+        log.Add(LoadsSteps.Speed, Side.SpeedRadPerS);
+        log.Add(LoadsSteps.Inertia, kgM2);
+        log.Add(LoadsSteps.Stiffness, nmPerRad);
     }
 
     private BandBasis PeakBasis()

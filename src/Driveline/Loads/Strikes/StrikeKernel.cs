@@ -14,4 +14,14 @@ internal static class StrikeKernel
         log.Add(LoadsSteps.ImpactTorque, nm);
         return nm;
     }
+
+    /// <summary>The same behind a clutch that slips: T_c + ω √(J_l k).</summary>
+    public static double SlippingNm<S>(double capacityNm, double radPerS, double lineKgM2, double nmPerRad, ref S log)
+        where S : struct, ISteps
+    {
+        NoSteps none = default;
+        double nm = ImpactNm(capacityNm, radPerS, lineKgM2, nmPerRad, ref none);
+        log.Add(LoadsSteps.SlippingImpact, nm);
+        return nm;
+    }
 }
