@@ -3,7 +3,6 @@ using Driveline.Cases.Questions;
 using Driveline.Chains;
 using Driveline.Choosing;
 using Driveline.Clutches;
-using Driveline.Provenance;
 using Driveline.Reports;
 using Driveline.Reports.Choices;
 using Driveline.Reports.Clutches;
