@@ -98,7 +98,7 @@ internal sealed class MathText
             }
             else if (Takes('/'))
             {
-                left = "<mfrac><mrow>" + left + "</mrow><mrow>" + Power() + "</mrow></mfrac>";
+                left = "<mfrac><mrow>" + left + "</mrow><mrow>" + Below() + "</mrow></mfrac>";
             }
             else if (at < text.Length && (char.IsLetter(text[at]) || text[at] is '(' or '√' or '|' or '[') && text[at] != '²')
             {
@@ -111,6 +111,25 @@ internal sealed class MathText
         }
 
         return left;
+    }
+
+    // A fraction's line says what brackets would.
+    private string Below()
+    {
+        Blank();
+        int start = at;
+        if (at < text.Length && text[at] == '(')
+        {
+            string inside = Inside('(', ')', false);
+            if (at >= text.Length || "²³⁴".IndexOf(text[at]) < 0)
+            {
+                return inside;
+            }
+
+            at = start;
+        }
+
+        return Power();
     }
 
     private string Power()
@@ -149,12 +168,7 @@ internal sealed class MathText
         at++;
         string inside = Sum();
         Blank();
-        if (!Takes(close))
-        {
-            return Wrong();
-        }
-
-        return isShown ? "<mrow><mo>" + open + "</mo>" + inside + "<mo>" + close + "</mo></mrow>" : inside;
+        return !Takes(close) ? Wrong() : isShown ? "<mrow><mo>" + open + "</mo>" + inside + "<mo>" + close + "</mo></mrow>" : inside;
     }
 
     private string Digits()
@@ -165,8 +179,7 @@ internal sealed class MathText
             at++;
         }
 
-        string digits = text.Substring(start, at - start);
-        return "<mn>" + digits + "</mn>";
+        return "<mn>" + text.Substring(start, at - start) + "</mn>";
     }
 
     private string Name()

@@ -57,9 +57,9 @@ internal static class SheetInputs
     };
 
     private static string Name(CalculationStep step, IReadOnlyDictionary<string, string> of, Phrase phrase) =>
-        step.Symbol + ": " + phrase.Name(step.Formula) + (of.TryGetValue(step.Code, out string? name) ? " (" + name + ")" : string.Empty);
+        step.Symbol + ": " + phrase.Words(step.Formula) + (of.TryGetValue(step.Code, out string? name) ? " (" + name + ")" : string.Empty);
 
     private static string From(CalculationStep step, IReadOnlyDictionary<string, BandBasis> bases, Phrase phrase) =>
         bases.TryGetValue(step.Code, out BandBasis? basis) ? string.Join("; ", BasisWords.Each([basis], [], phrase))
-            : step.Source.Length == 0 ? string.Empty : phrase.Name(step.Source);
+            : step.Source.Length == 0 ? string.Empty : phrase.Words(step.Source);
 }

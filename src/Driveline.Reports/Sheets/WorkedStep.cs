@@ -31,7 +31,7 @@ internal sealed class WorkedStep
         IReadOnlyList<string>? symbols = MathText.Symbols(step.Formula);
         if (symbols is null)
         {
-            string clause = phrase.Name(step.Formula) + (step.Source.Length == 0 ? string.Empty : " (" + phrase.Name(step.Source) + ")");
+            string clause = phrase.Words(step.Formula) + (step.Source.Length == 0 ? string.Empty : " (" + phrase.Words(step.Source) + ")");
             return new WorkedStep(step.Symbol + " = " + value, [symbol + "<mo>=</mo>" + MathText.Value(value)], clause);
         }
 
@@ -43,7 +43,7 @@ internal sealed class WorkedStep
                 symbol + "<mo>=</mo>" + MathText.Read(step.Formula, _ => null), .. isKnown ? new[] { "<mo>=</mo>" + put } : [],
                 "<mo>=</mo>" + MathText.Value(value),
             ],
-            step.Source.Length == 0 ? string.Empty : phrase.Name(step.Source));
+            step.Source.Length == 0 ? string.Empty : phrase.Words(step.Source));
     }
 
     private static string PutIn(string formula, IReadOnlyList<string> symbols, IReadOnlyDictionary<string, string> values)

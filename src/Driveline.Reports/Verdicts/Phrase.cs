@@ -34,6 +34,9 @@ internal sealed class Phrase
     /// <summary>A name as one printable line: in the language when the library gave it, as it is when the case did.</summary>
     public string Name(string? name) => texts.Name(CleanText.Name(name));
 
+    /// <summary>Words of the library itself, e.g. what a step of a sum is, in the language.</summary>
+    public string Words(string words) => texts.Name(words);
+
     /// <summary>A name with a capital where it begins a sentence.</summary>
     public string Capital(string? name)
     {
