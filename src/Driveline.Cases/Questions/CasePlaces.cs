@@ -60,7 +60,7 @@ internal static class CasePlaces
         ProtectionFindings.WorkAboveClutch => [.. Work(file), Clutch],
         ProtectionFindings.MeanAboveEngine => ["work.steadyMean", EngineMost],
         ProtectionFindings.FittedStronger or ProtectionFindings.FittedWeaker or ProtectionFindings.FittedHigherOrThicker
-            or StandingFindings.FittedStronger =>
+            or StandingFindings.FittedStronger or StandingFindings.FittedNotKnown =>
             file.Facts.IsStated(CaseFileMembers.Specified) ? [CaseFileMembers.Specified.Name] : [],
         StandingFindings.ClutchOverheats => [.. Work(file), "tractor.ptoSpeed"],
         _ => [],

@@ -19,6 +19,11 @@ public sealed class OwnerAdvice
             Advice.Remedies.TrueHoles, Advice.Remedies.StrongerBolt,
     };
 
+    private static readonly Symptom[] Broken =
+    [
+        Symptom.BreaksOften, Symptom.BreaksWhenEngaging, Symptom.BreaksAtOnePlace, Symptom.BrokenBoltStuck, Symptom.HolesOval,
+    ];
+
     private static readonly Caution[] ClutchCautions = [Caution.HotClutch, Caution.HotClutchDryGrass, Caution.NeverTighter];
 
     private OwnerAdvice(Diagnosis diagnosis, MachineKind machine)
@@ -27,7 +32,7 @@ public sealed class OwnerAdvice
         Machine = machine;
         Remedies = diagnosis.Remedies;
         Inspection = InspectionOf(diagnosis.Complaint)?.For(machine);
-        BoltChange = HasBolt && diagnosis.Remedies.Any(r => BoltOut.Contains(r.Code)) ? BoltChangeCard.For(machine, Access) : null;
+        BoltChange = HasBolt && IsBoltToBeChanged ? BoltChangeCard.For(machine, Access) : null;
     }
 
     private OwnerAdvice(OwnerAdvice other)
@@ -104,8 +109,9 @@ public sealed class OwnerAdvice
         {
             IReadOnlyList<Caution> first = VerdictCautions.First(Machine);
             Caution[] thrown = Machine is MachineKind.RotaryCutter or MachineKind.FlailMower ? [Caution.ThrownObjects] : [];
+            Caution[] tighter = HasClutch ? [Caution.NeverTighter] : [];
             var held = new HashSet<Caution>(
-                [.. thrown, .. Diagnosis.Cautions, .. Inspection?.Cautions ?? [], .. BoltChange?.Cautions ?? []]);
+                [.. thrown, .. tighter, .. Diagnosis.Cautions, .. Inspection?.Cautions ?? [], .. BoltChange?.Cautions ?? []]);
             return [.. first.Concat(Caution.All.Where(held.Contains)).Distinct().Where(c => !IsOfAnotherDevice(c))];
         }
     }
@@ -123,8 +129,16 @@ public sealed class OwnerAdvice
     private bool HasOnly(Fact stated, DeviceKind kind) =>
         Says(stated) && (Verdict is null || Verdict.Question.Chain.Devices.All(d => d.Kind == kind));
 
+    // Whose bolt breaks must change it; beside a stop only where that is what mends it, and without a complaint for a seen fault alone.
+    private bool IsBoltToBeChanged => (Broken.Contains(Diagnosis.Complaint.Symptom) && Standing.State != StandingState.Stop)
+        || Diagnosis.Remedies.Any(r => BoltOut.Contains(r.Code) && (Diagnosis.Complaint.Symptom != Symptom.NotKnown
+            || Diagnosis.Causes.Any(c => c.IsSeen && r.Cures(c.Cause))));
+
     // A symptom of a bolt says itself that there is one.
     private bool HasBolt => Says(OwnerFacts.Device.ShearBolt);
+
+    private bool HasClutch => Says(OwnerFacts.Device.SlipClutch)
+        || Verdict?.Question.Chain.Devices.Any(d => d.Kind == DeviceKind.SlipClutch) == true;
 
     private BoltAccess Access => Says(OwnerFacts.BoltPlace.Yoke) ? BoltAccess.YokeInReach
         : Says(OwnerFacts.BoltPlace.ThroughShaftAtGearbox) ? BoltAccess.ThroughShaftAtGearbox

@@ -93,6 +93,42 @@ public class LetterTests
     }
 
     [Fact]
+    public void LetterB_StrikeBelowATripThatComesTooLate_NeverSaysLeaveItAsItIs()
+    {
+        // hand: the strike of 650 is below the trip of 3500; but the tube is damaged from 2100 on, before the clutch slips
+        ProtectionVerdict verdict = ProtectionCheck.Run(
+            With(StatedDevice.Of("slip clutch", DeviceKind.SlipClutch, AfterTrip.TorqueHeld, Nm(3400, 3500, 3600))));
+        Diagnosis diagnosis = Diagnosis.Of(ComplaintCases.With(Symptom.NothingGaveAtStrike, "device=slipClutch;whatStruck=blade")
+            .WithModel(ModelEvidence.Of(verdict).WithStrike(Nm(500, 650, 800))));
+        Assert.Equal(Answer.No, verdict.Guards);
+        Assert.DoesNotContain(diagnosis.Remedies, r => r.Code == "remedy.leaveAsIs");
+    }
+
+    [Fact]
+    public void EngageGently_AfterAPeakOfAnAbruptStart_IsJudgedWithoutThatPeak()
+    {
+        // hand: 1600 was measured as the lever was dropped in, above the bolt's 1150 to 1500; feathered by hand it stays below
+        ProtectionVerdict abrupt = ProtectionCheck.Run(With(Bolt(1150, 1300, 1500)).WithEngagement(
+            Engagement.Through(PtoClutchKind.HandLever).WithManner(EngagementManner.Abrupt).WithCapacity(Nm(1700)).WithPeak(Nm(1600))));
+        Assert.Equal(Answer.No, abrupt.Quiet);
+        Remedy gently = Diagnosis.Of(ComplaintCases.With(Symptom.BreaksOften, "device=shearBolt;engagementManner=abruptly")
+            .WithModel(ModelEvidence.Of(abrupt))).Remedies.Single(r => r.Code == Remedies.EngageGently);
+        Assert.Equal(Answer.Yes, gently.After!.Quiet);
+        Assert.False(gently.StillFails);
+    }
+
+    [Theory]
+    [InlineData(Symptom.BreaksWhenEngaging, true)]
+    [InlineData(Symptom.BreaksOften, true)]
+    [InlineData(Symptom.Vibration, false)]
+    public void BoltThatBreaks_HasTheCardForChangingIt(Symptom symptom, bool has) =>
+        Assert.Equal(has, OwnerAdvice.On(Complaint.Of(symptom)).BoltChange is not null);
+
+    [Fact]
+    public void Advice_OnASlipClutch_WarnsNeverToSetItTighter() =>
+        Assert.Contains(Caution.NeverTighter, OwnerAdvice.On(Complaint.Of(Symptom.ClutchSlipsInWork)).Cautions);
+
+    [Fact]
     public void Strike_WithNothingElseKnown_NeverSaysLeaveItAsItIs()
     {
         // A soft blow has a chance here, and a seized hub or a stuck clutch has one too: "leave it" would be a guess.

@@ -57,6 +57,30 @@ public class StandingTests
     }
 
     [Fact]
+    public void Standing_SeveralPartsGoFirst_NamesTheWeakest()
+    {
+        // hand: the bolt acts at 3500; the stub takes 3000 to 3300, the tube, which is listed after it, 2100 to 2600
+        Standing standing = ProtectionCheck.Run(Sound.WithChain(DrivelineChain.Of(
+            Thornbeck.Stub, Thornbeck.Tube, Thornbeck.Bolt(3400, 3500, 3600), Thornbeck.Gearbox, Thornbeck.Blades))).Standing;
+        Assert.Equal(
+            Thornbeck.Tube.Name,
+            standing.Reasons.Single(r => r.Why.Code == StandingFindings.DoesNotProtect).Why.Parameter("name")!.Text);
+    }
+
+    [Fact]
+    public void Standing_ManualsBoltKnownButNotTheFitted_DoesNotSayThatTheManualIsNotKnown()
+    {
+        Standing standing = ProtectionCheck.Run(Sound.WithChain(DrivelineChain.Of(
+            Thornbeck.Stub, Thornbeck.Tube, StatedDevice.NotIdentified("bolt"), Thornbeck.Gearbox, Thornbeck.Blades))).Standing;
+        Assert.True(standing.Has(StandingFindings.FittedNotKnown), standing.ToString());
+        Assert.False(standing.Has(StandingFindings.SpecifiedNotKnown));
+    }
+
+    [Fact]
+    public void Standing_BoltThatStandsOutWherePeopleAre_IsStop() =>
+        Assert.True(Cases.DemoCases.Verdict("fenwick-auger-plain-bolt").Standing.Has(StandingFindings.BoltStandsProud));
+
+    [Fact]
     public void Standing_NoDeviceInACompleteList_IsStop()
     {
         var chain = DrivelineChain.Of(Thornbeck.Stub, Thornbeck.Tube, Thornbeck.Gearbox, Thornbeck.Blades);

@@ -71,6 +71,14 @@ internal static class RemediedCheck
     {
         Engagement engagement = verdict.Question.Engagement;
         return engagement.Manner == EngagementManner.Gentle ? null
-            : ProtectionCheck.Run(verdict.Question.WithEngagement(engagement.WithManner(EngagementManner.Gentle)), verdict.Policy);
+            : ProtectionCheck.Run(verdict.Question.WithEngagement(Gentle(engagement)), verdict.Policy);
+    }
+
+    // A peak that was measured or simulated as it is engaged now says nothing of a gentle one.
+    private static Engagement Gentle(Engagement now)
+    {
+        Engagement gentle = Engagement.Through(now.Clutch).WithManner(EngagementManner.Gentle);
+        gentle = now.Capacity is { } capacity ? gentle.WithCapacity(capacity) : gentle;
+        return now.PeakAtMost is { } bound ? gentle.WithPeakAtMost(bound) : gentle;
     }
 }

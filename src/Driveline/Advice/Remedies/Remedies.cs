@@ -130,7 +130,8 @@ public static class Remedies
             .Where(e => Chance(e) > 0 && MachineFit.Does(e.Code, complaint) && e.Code switch
             {
                 StrongerBolt => MayBeStronger(isOneKnown, verdict),
-                LeaveAsIs or AcceptTrips => Array.IndexOf(e.Causes, causes[0].Cause) >= 0 && (isOneKnown || IsComputed(causes[0])),
+                LeaveAsIs or AcceptTrips => verdict?.Guards is null or Answer.Yes
+                    && Array.IndexOf(e.Causes, causes[0].Cause) >= 0 && (isOneKnown || IsComputed(causes[0])),
                 _ => true,
             })
             .OrderBy(e => Rank(e, known))

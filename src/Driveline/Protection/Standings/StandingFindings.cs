@@ -66,6 +66,12 @@ public static class StandingFindings
     /// <summary>What the manual specifies is not known.</summary>
     public const string SpecifiedNotKnown = "standing.specifiedNotKnown";
 
+    /// <summary>What the manual specifies is known; whether what is fitted is that, is not.</summary>
+    public const string FittedNotKnown = "standing.fittedNotKnown";
+
+    /// <summary>A bolt stands out of a hub that turns in the open, where people are beside it.</summary>
+    public const string BoltStandsProud = "standing.boltStandsProud";
+
     /// <summary>Nobody has said that tube, gearbox and blades are sound.</summary>
     public const string NotLookedOver = "standing.notLookedOver";
 

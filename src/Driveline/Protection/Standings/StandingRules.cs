@@ -150,7 +150,7 @@ internal static class StandingRules
         }
 
         if (verdict.Guards == Answer.No && !defects.Any(d => WithoutProtection.Contains(d))
-            && verdict.Parts.FirstOrDefault(p => p.Guards == Answer.No) is { } part)
+            && FirstToGo(verdict) is { } part)
         {
             Add(Named(verdict, StandingFindings.DoesNotProtect, part.GuardedBy).With("name", part.Part.Name));
         }
@@ -160,8 +160,19 @@ internal static class StandingRules
             Add(Named(verdict, StandingFindings.FittedStronger, verdict.FittedAgainstSpecified.Device));
         }
 
+        if (VerdictCautions.TurnsInTheOpen(verdict.Question.Machine)
+            && verdict.Question.Chain.Devices.FirstOrDefault(d => d.Findings.Any(f => f.Code == ShearBoltFindings.BoltStandsProud))
+                is { } proud)
+        {
+            Add(Named(verdict, StandingFindings.BoltStandsProud, proud));
+        }
+
         void Add(Finding finding) => forbidding.Add(new StandingReason(verdict.Question.Places.Name(verdict.Question.Chain, finding)));
     }
+
+    // The weakest of those that go before the protection: an owner looks for the damage there.
+    private static PartCheck? FirstToGo(ProtectionVerdict verdict) =>
+        verdict.WeakestPart is { Guards: Answer.No } weakest ? weakest : verdict.Parts.FirstOrDefault(p => p.Guards == Answer.No);
 
     private static void AddCares(ProtectionVerdict verdict, List<StandingReason> careful)
     {
@@ -171,8 +182,9 @@ internal static class StandingRules
             verdict.Quiet != Answer.Yes && !isAsSpecified, careful);
         FittedComparison fitted = verdict.FittedAgainstSpecified.Answer;
         AddCare(StandingFindings.FittedStronger, fitted == FittedComparison.Stronger, careful);
-        AddCare(StandingFindings.SpecifiedNotKnown, fitted == FittedComparison.NotKnown && verdict.AsSpecified.Answer != Answer.Yes,
-            careful);
+        bool isManualKnown = verdict.Comparisons.Count > 0 && verdict.Comparisons.All(c => c.Specified is not null);
+        AddCare(isManualKnown ? StandingFindings.FittedNotKnown : StandingFindings.SpecifiedNotKnown,
+            fitted == FittedComparison.NotKnown && verdict.AsSpecified.Answer != Answer.Yes, careful);
         bool hasDanger = false;
         for (int k = 0; k < verdict.Findings.Count && !hasDanger; k++)
         {
