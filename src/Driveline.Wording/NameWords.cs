@@ -59,6 +59,9 @@ internal sealed class NameWords
         return name;
     }
 
+    /// <summary>True for the words of a name that is held.</summary>
+    public bool Holds(string words) => whole.ContainsValue(words) || patterns.Exists(p => Parts(words, p.Value) is not null);
+
     private static string[] Cut(string text) => text.Split(Place, StringSplitOptions.None);
 
     private static int Compare(string[] a, string[] b)

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Globalization;
 using System.Reflection;
 using System.Text;
 using Driveline.Findings;
@@ -89,9 +90,9 @@ public sealed partial class Texts
     public string Of(Finding finding, DisplayUnits units)
     {
         Guard.NotNull(finding, nameof(finding));
-        return TemplateOf(finding.Code, units) is { } template
-            ? template.Fill((Texts: this, Finding: finding, Units: units), static (from, place) => from.Texts.Words(from, place))
-            : Bare(finding, units);
+        return TemplateOf(finding.Code, units) is not { } template ? Bare(finding, units)
+            : Articles(template.Fill(
+                (Texts: this, Finding: finding, Units: units), static (from, place) => from.Texts.Words(from, place)));
     }
 
     private Template? TemplateOf(string code, DisplayUnits units)
@@ -103,16 +104,23 @@ public sealed partial class Texts
             : null;
     }
 
+    // In English every part has its article, in Spanish one that the library names; the case's own names stand in quotes there.
+    private string Articles(string text) => Language == Language.Spanish ? SpanishNames.WithArticles(text, names)
+        : text.IndexOf("he the ", StringComparison.Ordinal) >= 0 ? text.Replace("the the ", "the ").Replace("The the ", "The ")
+        : text;
+
     private string Bare(Finding finding, DisplayUnits units) =>
         finding.Code + string.Concat(finding.Parameters.Select(p => ", " + p.Name + " " + Words(p, units)));
 
     private string? Words((Texts Texts, Finding Finding, DisplayUnits Units) from, Template.Place place) =>
         from.Finding.Parameter(place.Parameter) is not { } parameter ? null
-            : place.Codes is { } codes ? OfCode(codes, parameter.Text)
+            : place.Codes is { } codes ? OfCode(codes, parameter.Text ?? Thousandths(parameter.Value))
             : Words(parameter, from.Units);
 
     private string OfCode(string prefix, string? code) =>
         templates.TryGetValue(prefix + "." + code, out string? words) ? words : code ?? string.Empty;
+
+    private static string Thousandths(double value) => Math.Round(value * 1000).ToString(CultureInfo.InvariantCulture);
 
     private string Words(FindingParameter parameter, DisplayUnits units) =>
         parameter.Text is { } text ? Name(text) : QuantityWords.Of(parameter.Value, parameter.Kind, units, this);

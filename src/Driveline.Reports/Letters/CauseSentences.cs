@@ -69,22 +69,39 @@ internal static class CauseSentences
             .OrderByDescending(r => r.Factor).Take(1)
             .Select(r => phrase.Of(Phrase.Code("letter.think.because").With("text", phrase.Of(r.Finding))));
 
-    public static void Add(Diagnosis diagnosis, Phrase phrase, List<ReportBlock> blocks)
+    /// <summary>The causes with their odds; of a machine that has no trouble the seen faults alone.</summary>
+    public static void Add(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
     {
-        blocks.Add(ReportBlock.Heading(phrase.Of("letter.causes")));
-        LikelyCause[] named = [.. diagnosis.Causes
-            .Where((c, k) => c.Cause != Cause.NotKnown && (k < Most || c.IsSeen) && (c.Probability.Value >= WorthNaming || c.IsSeen))];
+        Diagnosis diagnosis = advice.Diagnosis;
+        bool isNothingTold = LetterRemedies.IsNothingTold(advice);
+        LikelyCause[] named = [.. diagnosis.Causes.Where((c, k) => c.Cause != Cause.NotKnown
+            && (c.IsSeen || (!isNothingTold && k < Most && c.Probability.Value >= WorthNaming)))];
+        if (isNothingTold && named.Length == 0)
+        {
+            return;
+        }
+
+        blocks.Add(ReportBlock.Heading(phrase.Of(isNothingTold ? "letter.causes.seen" : "letter.causes")));
+        var said = new HashSet<string>(StringComparer.Ordinal);
         foreach (LikelyCause cause in named)
         {
-            string text = phrase.Of(Phrase.Code("letter.cause")
-                .With("text", phrase.Of(AdviceCodes.Of(cause.Cause)))
-                .With("probability", QuantityKind.Probability, cause.Probability.Value));
+            string text = phrase.Of(AdviceCodes.Of(cause.Cause));
+            text = isNothingTold ? text : phrase.Of(Phrase.Code("letter.cause")
+                .With("text", text).With("probability", QuantityKind.Probability, cause.Probability.Value));
             blocks.Add(ReportBlock.Paragraph(cause.IsSeen ? text + " " + phrase.Of("letter.cause.seen") : text));
-            string[] reasons = [.. Reasons("letter.because", cause.Because, phrase), .. Reasons("letter.against", cause.Against, phrase)];
+            string[] reasons = isNothingTold ? [] :
+            [
+                .. Reasons("letter.because", cause.Because, said, phrase), .. Reasons("letter.against", cause.Against, said, phrase),
+            ];
             if (reasons.Length > 0)
             {
                 blocks.Add(ReportBlock.Bullets(reasons));
             }
+        }
+
+        if (isNothingTold)
+        {
+            return;
         }
 
         double rest = 1 - named.Sum(c => c.Probability.Value);
@@ -95,10 +112,12 @@ internal static class CauseSentences
     private static IEnumerable<LikelyCause> Others(Diagnosis diagnosis) => diagnosis.Causes.Skip(1)
         .Where(c => c.Cause != Cause.NotKnown && (c.IsSeen || c.Probability.Value >= Possible)).Take(MostOthers);
 
-    private static IEnumerable<string> Reasons(string code, IReadOnlyList<Reason> reasons, Phrase phrase) => reasons
+    // What the numbers say is said in full once.
+    private static IEnumerable<string> Reasons(string code, IReadOnlyList<Reason> reasons, HashSet<string> said, Phrase phrase) => reasons
         .Where(r => r.Factor is >= Strong or <= 1 / Strong).Take(MostReasons)
-        .Select(r => phrase.Of(
-        Phrase.Code(code).With("text", phrase.Of(r.Finding)).With("factor", Factor(r.Factor, phrase))));
+        .Select(r => phrase.Of(Phrase.Code(code)
+            .With("text", said.Add(r.Finding.Code) || r.Finding.Parameters.Count == 0 ? phrase.Of(r.Finding) : phrase.Of("letter.asAbove"))
+            .With("factor", Factor(r.Factor, phrase))));
 
     // Two digits are more than the table knows.
     private static string Factor(double factor, Phrase phrase)

@@ -40,9 +40,10 @@ internal static class InspectionSheet
                 + phrase.Of(Phrase.Code("letter.inspect.notKnown").With("names", string.Join(", ", notKnown)));
         }
 
-        foreach (Finding load in loads.Where(l => notKnown.Length < 2 || l.Code != InspectionList.LoadNotKnown))
+        Finding[] known = [.. loads.Where(l => notKnown.Length < 2 || l.Code != InspectionList.LoadNotKnown)];
+        foreach (string sentence in FindingSentences.Of(known, phrase))
         {
-            yield return NumbersSheet.Noticed(load, phrase);
+            yield return sentence;
         }
     }
 }

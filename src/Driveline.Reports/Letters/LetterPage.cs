@@ -9,11 +9,11 @@ namespace Driveline.Reports.Letters;
 /// <summary>The page of the letter: may the machine be used, what to do, what we think, what to tell us.</summary>
 internal static class LetterPage
 {
-    private const int MostSteps = 3;
+    private const int MostDangers = 2;
 
     public static void Add(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
     {
-        AddStanding(advice.Standing, phrase, blocks);
+        AddStanding(advice, phrase, blocks);
         LetterOpening.AddOwnWords(advice.Head, phrase, blocks);
         blocks.Add(ReportBlock.Heading(phrase.Of("letter.do")));
         blocks.Add(ReportBlock.Steps(Steps(advice, phrase)));
@@ -40,23 +40,35 @@ internal static class LetterPage
         }
     }
 
-    // "Until this is settled" must name all of it. Beside a stop its lesser reasons wait on Sheet D; that something is wrong
-    // the letter itself says.
-    private static void AddStanding(Standing standing, Phrase phrase, List<ReportBlock> blocks)
+    // "Until this is settled" must name all of it; that something is wrong the letter itself says.
+    private static void AddStanding(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
     {
-        StandingReason[] own = [.. standing.Reasons.Where(r => r.Why.Code != StandingFindings.Complaint)];
-        StandingReason[] stops = [.. own.Where(r => r.Why.Severity == Severity.Danger)];
-        StandingReason[] shown = standing.State == StandingState.Stop && stops.Length > 0 ? stops : own;
-        string code = "standing." + standing.State;
-        string[] reasons = [.. shown.Select(r => phrase.Of(r.Why) + " " + phrase.Of(r.LiftCode))];
+        string code = "standing." + advice.Standing.State;
+        string[] reasons = [.. advice.Standing.Reasons.Where(r => r.Why.Code != StandingFindings.Complaint)
+            .SelectMany(r => Said(r, advice, phrase))];
         if (reasons.Length < 2)
         {
-            blocks.Add(ReportBlock.Lead(string.Join(" ", reasons.Prepend(phrase.Of(code))), LeadTones.Of(standing.State)));
+            blocks.Add(ReportBlock.Lead(string.Join(" ", reasons.Prepend(phrase.Of(code))), LeadTones.Of(advice.Standing.State)));
             return;
         }
 
-        blocks.Add(ReportBlock.Lead(phrase.Of(code + ".several"), LeadTones.Of(standing.State)));
+        blocks.Add(ReportBlock.Lead(phrase.Of(code + ".several"), LeadTones.Of(advice.Standing.State)));
         blocks.Add(ReportBlock.Bullets(reasons));
+    }
+
+    // A danger is said, not announced, where there is room for it.
+    private static IEnumerable<string> Said(StandingReason reason, OwnerAdvice advice, Phrase phrase)
+    {
+        if (reason.Why.Code == StandingFindings.Dangers)
+        {
+            Finding[] dangers = [.. (advice.Verdict?.Findings ?? []).Where(f => f.Severity == Severity.Danger)];
+            IReadOnlyList<string> said = FindingSentences.Of(dangers, phrase);
+            return said.Count is > 0 and <= MostDangers ? said : [phrase.Of("letter.standing.dangers")];
+        }
+
+        string lift = reason.Why.Code == StandingFindings.GuardsNotKnown && advice.Verdict is null
+            ? "letter.standing.guardsNotKnown" : reason.LiftCode;
+        return [phrase.Of(reason.Why) + " " + phrase.Of(lift)];
     }
 
     private static IEnumerable<string> Steps(OwnerAdvice advice, Phrase phrase)
@@ -72,11 +84,12 @@ internal static class LetterPage
             yield return phrase.Of("letter.do.inspect");
         }
 
-        Remedy[] remedies = [.. Chosen(advice)];
-        if (!isStop && (remedies.Length == 0 || !(advice.Diagnosis.IsEnoughKnown || remedies.Any(r => CuresSeen(r, advice)))))
+        IReadOnlyList<Remedy> remedies = LetterRemedies.OnPage(advice);
+        bool isKnown = LetterRemedies.IsCauseKnown(advice);
+        if (!isStop && (remedies.Count == 0 || !(isKnown || remedies.Any(r => LetterRemedies.CuresSeen(r, advice)))))
         {
-            yield return phrase.Of(advice.Diagnosis.IsEnoughKnown ? "letter.remedies.none"
-                : !IsNothingTold(advice) || advice.Inspection is not null ? "letter.do.nothingYet"
+            yield return phrase.Of(isKnown ? "letter.remedies.none"
+                : !LetterRemedies.IsNothingTold(advice) || advice.Inspection is not null ? "letter.do.nothingYet"
                 : advice.Standing.State == StandingState.GoOn ? "letter.do.noSymptom"
                 : "letter.do.noSymptom.withCare");
         }
@@ -89,41 +102,29 @@ internal static class LetterPage
             yield return remedy == failing && RemedySentences.Needed(remedy, phrase) is { } needed ? step + " " + needed : step;
         }
 
-        if (advice.BoltChange is not null && (isStop || advice.Diagnosis.IsEnoughKnown))
+        if (advice.BoltChange is not null)
         {
             yield return phrase.Of("letter.do.sheetA");
         }
 
         if (ClutchSheet.Applies(advice))
         {
-            yield return phrase.Of("letter.do.sheetC");
+            yield return phrase.Of(ClutchSheet.StepCode(advice));
         }
 
-        if (advice.Remedies.Count > remedies.Length)
+        if (LetterRemedies.All(advice).Count > remedies.Count)
         {
             yield return phrase.Of("letter.do.more");
         }
     }
 
-    // Before a cause is known what mends a seen fault, and a free habit.
-    private static IEnumerable<Remedy> Chosen(OwnerAdvice advice) => advice.Diagnosis.IsEnoughKnown ? advice.Remedies.Take(MostSteps)
-        : advice.Remedies.Where(r => CuresSeen(r, advice)).Take(MostSteps - 1)
-            .Concat(advice.Remedies.Where(r => r.IsFreeHabit && r.Code != "remedy.leaveAsIs").Take(1)).Distinct();
-
-    private static bool CuresSeen(Remedy remedy, OwnerAdvice advice) =>
-        advice.Diagnosis.Causes.Any(c => c.IsSeen && remedy.Cures(c.Cause));
-
     // Beside a stop whose reason is known, to call the cause unknown would contradict it.
     private static IEnumerable<string> Thoughts(OwnerAdvice advice, Phrase phrase)
     {
         Diagnosis diagnosis = advice.Diagnosis;
-        if (advice.Standing.State == StandingState.Stop && !diagnosis.IsEnoughKnown)
-        {
-            yield return phrase.Of("letter.think.stop");
-            yield break;
-        }
-
-        if (IsNothingTold(advice))
+        bool isNothingTold = LetterRemedies.IsNothingTold(advice);
+        bool isStop = advice.Standing.State == StandingState.Stop;
+        if (isNothingTold || (isStop && !LetterRemedies.IsCauseKnown(advice)))
         {
             LikelyCause? seen = diagnosis.Causes.FirstOrDefault(c => c.IsSeen);
             if (seen is not null)
@@ -131,7 +132,12 @@ internal static class LetterPage
                 yield return CauseSentences.Seen(seen, phrase);
             }
 
-            yield return phrase.Of(seen is null ? "letter.think.noSymptom" : "letter.think.noSymptom.other");
+            if (seen is null || isNothingTold)
+            {
+                yield return phrase.Of(seen is not null ? "letter.think.noSymptom.other"
+                    : isStop ? "letter.think.stop" : "letter.think.noSymptom");
+            }
+
             yield break;
         }
 
@@ -147,13 +153,10 @@ internal static class LetterPage
         }
     }
 
-    private static bool IsNothingTold(OwnerAdvice advice) =>
-        advice.Diagnosis is { IsEnoughKnown: false, Complaint.Symptom: Symptom.NotKnown };
-
     private static string Question(OwnerAdvice advice, Phrase phrase)
     {
         NextCheck? next = advice.Diagnosis.Next;
-        if (IsNothingTold(advice))
+        if (LetterRemedies.IsNothingTold(advice))
         {
             return phrase.Of("letter.tell.symptom");
         }

@@ -17,17 +17,18 @@ internal static class NumbersSheet
                 Phrase.Code("letter.complaint").With("text", phrase.Of(AdviceCodes.Of(advice.Diagnosis.Complaint.Symptom))))));
         }
 
-        blocks.Add(ReportBlock.Paragraph(phrase.Of("letter.standing")));
-        blocks.Add(ReportBlock.Bullets(advice.Standing.Reasons.Select(r => phrase.Of(r.Why) + " " + phrase.Of(r.LiftCode))
-            .DefaultIfEmpty(phrase.Of("standing." + advice.Standing.State))));
-        CauseSentences.Add(advice.Diagnosis, phrase, blocks);
-        AddNext(advice.Diagnosis.Next, phrase, blocks);
+        CauseSentences.Add(advice, phrase, blocks);
+        if (!LetterRemedies.IsNothingTold(advice))
+        {
+            AddNext(advice.Diagnosis.Next, phrase, blocks);
+        }
+
         AddVerdict(advice, phrase, blocks);
         RemedySentences.Add(advice, phrase, blocks);
         if (advice.Deck is { } deck)
         {
             blocks.Add(ReportBlock.Heading(phrase.Of("letter.deck")));
-            blocks.Add(ReportBlock.Bullets(deck.Findings.Select(f => Noticed(CoarseLengths.Of(f, phrase.Units), phrase))));
+            blocks.Add(ReportBlock.Bullets(deck.Findings.Select(f => Noticed(CoarseLengths.Of(f, phrase), phrase))));
         }
 
         CostSentences.Add(advice.Costs, phrase, blocks);
@@ -36,14 +37,14 @@ internal static class NumbersSheet
             GradeSentences.AddComparison(verdict, phrase, blocks);
         }
 
-        // A standing that says "a danger is named below" finds it here.
+        // A standing that speaks of dangers finds them here; that nothing is told the page says.
         IEnumerable<Finding> dangers = advice.Verdict?.Findings.Where(f => f.Severity == Severity.Danger) ?? [];
-        Finding[] rest =
-            [.. dangers.Concat(advice.Findings).Where(f => advice.Deck?.Findings.Any(d => d.Code == f.Code) != true).Distinct()];
+        Finding[] rest = [.. dangers.Concat(advice.Findings).Where(f => f.Code != AdviceFindings.NoSymptom
+            && advice.Deck?.Findings.Any(d => d.Code == f.Code) != true).Distinct()];
         if (rest.Length > 0)
         {
             blocks.Add(ReportBlock.Heading(phrase.Of("report.findings")));
-            blocks.Add(ReportBlock.Bullets(rest.Select(f => Noticed(f, phrase))));
+            blocks.Add(ReportBlock.Bullets(FindingSentences.Of(rest, phrase)));
         }
 
         AddBasis(advice, phrase, blocks);

@@ -13,25 +13,33 @@ internal static class RemedySentences
 
     public static void Add(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
     {
-        blocks.Add(ReportBlock.Heading(phrase.Of(advice.Diagnosis.IsEnoughKnown ? "letter.remedies" : "letter.remedies.onceShown")));
-        if (advice.Remedies.Count == 0)
+        if (LetterRemedies.IsNothingTold(advice) && LetterRemedies.All(advice).Count == 0)
+        {
+            return;
+        }
+
+        bool isKnown = LetterRemedies.IsCauseKnown(advice) || LetterRemedies.IsNothingTold(advice);
+        blocks.Add(ReportBlock.Heading(phrase.Of(isKnown ? "letter.remedies" : "letter.remedies.onceShown")));
+        IReadOnlyList<Remedy> remedies = LetterRemedies.All(advice);
+        if (remedies.Count == 0)
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of("letter.remedies.none")));
             return;
         }
 
-        if (advice.Remedies.Any(r => r.WorkMargin is not null || r.GuardMargin is not null))
+        if (remedies.Any(r => r.WorkMargin is not null || r.GuardMargin is not null))
         {
             blocks.Add(ReportBlock.Paragraph(phrase.Of("letter.remedies.margins")));
         }
 
         string? currency = advice.Currency is { } name ? CleanText.Name(name) : null;
-        blocks.Add(ReportBlock.Numbered(advice.Remedies.Select(r => string.Join(" ",
+        blocks.Add(ReportBlock.Numbered(remedies.Select(r => string.Join(" ",
         [
             phrase.Of(r.Code),
-            Margin(GuardMargin, r.GuardMargin, "letter.guard." + r.OnGuardMargin, phrase),
+            Margin(GuardMargin, r.GuardMargin, GuardCode(r), phrase),
             Margin("letter.workMargin", r.WorkMargin, "letter.work." + r.OnWorkMargin, phrase),
-            .. r.StillFails == true ? new[] { phrase.Of("letter.stillFails"), Needed(r, phrase) }.OfType<string>() : [],
+            .. r.StillFails == true && r.Code != LetterRemedies.LeaveAsIs
+                ? new[] { phrase.Of(FailsCode(r)), Needed(r, phrase) }.OfType<string>() : [],
             Cost(r, currency, phrase),
             phrase.Of(r.Caution.Code),
         ]))));
@@ -42,7 +50,8 @@ internal static class RemedySentences
         new[] { phrase.Of(remedy.Code), After(remedy, phrase), Price(remedy, advice, phrase) }.Where(t => t.Length > 0));
 
     /// <summary>What it would take where a remedy is not enough; null when that is not known.</summary>
-    public static string? Needed(Remedy remedy, Phrase phrase) => remedy.MustHold is { } hold && remedy.MustActBelow is { } below
+    public static string? Needed(Remedy remedy, Phrase phrase) =>
+        !remedy.IsFreeHabit && remedy.MustHold is { } hold && remedy.MustActBelow is { } below
         ? phrase.Of(Phrase.Code(remedy.NothingFits ? "letter.needed.noneFits" : "letter.needed")
             .With("hold", QuantityKind.Torque, hold.NewtonMeters).With("below", QuantityKind.Torque, below.NewtonMeters))
         : null;
@@ -53,7 +62,7 @@ internal static class RemedySentences
         if (remedy.After is not { } after)
         {
             return remedy.OnGuardMargin is MarginEffect.Lowers or MarginEffect.NotKnown
-                ? phrase.Of("letter.guard." + remedy.OnGuardMargin) : string.Empty;
+                ? phrase.Of(GuardCode(remedy)) : string.Empty;
         }
 
         string guards = after.Guards switch
@@ -67,6 +76,14 @@ internal static class RemedySentences
             : null;
         return quiet is null ? phrase.Of(guards) : phrase.Of(guards) + " " + phrase.Of(quiet);
     }
+
+    // What mends a fault lets the protection hold what its maker meant; only a stronger bolt takes protection away.
+    private static string GuardCode(Remedy remedy) => remedy.OnGuardMargin == MarginEffect.Lowers && remedy.Code != Remedies.StrongerBolt
+        ? "letter.guard.Lowers.restored" : "letter.guard." + remedy.OnGuardMargin;
+
+    private static string FailsCode(Remedy remedy) => remedy.GuardMargin is > 0 and < 1 || remedy.WorkMargin is > 0 and < 1
+        ? "letter.stillFails"
+        : remedy.After?.Guards == Answer.No ? "letter.stillFails.guards" : "letter.stillFails.acts";
 
     private static string Price(Remedy remedy, OwnerAdvice advice, Phrase phrase)
     {
@@ -98,8 +115,8 @@ internal static class RemedySentences
         { } cost when currency is not null => phrase.Of(Phrase.Code(cost.High is null ? "letter.cost.open" : "letter.cost.between")
             .With("low", MoneyWords.In(cost.Low, currency, phrase))
             .With("high", MoneyWords.InOrOpen(cost.High, currency, phrase))),
-        _ => remedy.Minutes is > 0 and { } minutes
+        _ => !phrase.Has("letter.cost." + remedy.Code) && remedy.Minutes is > 0 and { } minutes
             ? phrase.Of(Phrase.Code("letter.cost.minutes").With("minutes", QuantityKind.Count, minutes))
-            : phrase.Of("letter.cost.notKnown"),
+            : phrase.Of(phrase.Has("letter.cost." + remedy.Code) ? "letter.cost." + remedy.Code : "letter.cost.notKnown"),
     };
 }

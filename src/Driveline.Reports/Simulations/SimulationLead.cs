@@ -33,7 +33,7 @@ internal static class SimulationLead
     {
         { Simulation.Strike.MissesDriveline: true } => phrase.Of("simulate.lead.beside"),
         { With: { TrippedDevice: { } device, TripTime: { } time } } => phrase.Of(Phrase.Code("simulate.lead.tripped." + device.Kind)
-            .With("device", phrase.Capital(device.Name))
+            .With("device", phrase.Name(device.Name))
             .With("time", TimeWords.Of(time.Seconds, phrase))),
         { Simulation.Chain.Devices.Count: 0 } => phrase.Of("simulate.lead.noDevice"),
         { Tripped: false } => phrase.Of("simulate.lead.notTripped"),

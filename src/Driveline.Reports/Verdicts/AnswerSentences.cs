@@ -36,7 +36,7 @@ internal static class AnswerSentences
             _ => "guards.NotKnown",
         };
         return phrase.Of(Phrase.Code(code)
-            .With("device", Device(check.GuardedBy?.Name, code, phrase))
+            .With("device", Device(check.GuardedBy?.Name, phrase))
             .With("part", PartNames.Of(check.Part, verdict, phrase))
             .With("more", More(check.Margin, phrase)));
     }
@@ -58,7 +58,7 @@ internal static class AnswerSentences
             _ => "quiet.NotKnown",
         };
         return phrase.Of(Phrase.Code(code)
-            .With("device", Device(check?.Device.Name, code, phrase))
+            .With("device", Device(check?.Device.Name, phrase))
             .With("more", More(check?.Margin, phrase)));
     }
 
@@ -112,7 +112,5 @@ internal static class AnswerSentences
     private static string More(double? margin, Phrase phrase) =>
         margin is not > 0 ? string.Empty : margin >= 1 ? MarginWords.Room(margin.Value, phrase) : MarginWords.Overlap(margin.Value, phrase);
 
-    private static string Device(string? name, string code, Phrase phrase) => name is null ? phrase.Of("deviceKind.NotKnown")
-        : code is "guards.No" or "guards.No.seized" or "quiet.No" ? phrase.Capital(name)
-        : phrase.Name(name);
+    private static string Device(string? name, Phrase phrase) => name is null ? phrase.Of("deviceKind.NotKnown") : phrase.Name(name);
 }

@@ -1,29 +1,55 @@
 using Driveline.Findings;
+using Driveline.Protection;
 
 namespace Driveline.Reports.Verdicts;
 
-/// <summary>Findings in words; one fact about several parts is said once, with all their names.</summary>
+/// <summary>Findings in words, the worst first; one fact about several parts is said once, with all their names.</summary>
 internal static class FindingSentences
 {
     private const string NameParameter = "name";
     private const string KindParameter = "kind";
+    private const string DeviceParameter = "device";
     private const string Several = ".several";
+    private const string Each = ".each";
 
-    public static IReadOnlyList<string> Of(IReadOnlyList<Finding> findings, Phrase phrase)
+    // What the numbers say of the parts comes after what somebody has seen, as a clutch that is stuck.
+    private static readonly string[] ByNumbers =
+    [
+        ProtectionFindings.PartNotGuarded, ProtectionFindings.TripAboveLimit, ProtectionFindings.TripHasNoLimit,
+        ProtectionFindings.TripMayExceedLimit,
+    ];
+
+    public static IReadOnlyList<string> Of(IReadOnlyList<Finding> findings, Phrase phrase) =>
+    [
+        .. findings.Select((f, k) => (Finding: f, At: k))
+            .GroupBy(p => Key(p.Finding, p.At, phrase), p => p.Finding, StringComparer.Ordinal)
+            .OrderBy(g => g.Min(f => f.Severity))
+            .ThenBy(g => ByNumbers.Contains(g.First().Code) ? 1 : 0)
+            .Select(g => phrase.Of("severity." + g.Min(f => f.Severity)) + ": " + Words([.. g], phrase)),
+    ];
+
+    private static string Key(Finding finding, int at, Phrase phrase) =>
+        !phrase.Has(finding.Code + Several) || !(IsOfOne(finding) || phrase.Has(finding.Code + Each)) ? "#" + at
+        : finding.Code + "/" + finding.Parameter(DeviceParameter)?.Text;
+
+    private static string Words(Finding[] same, Phrase phrase)
     {
-        var sentences = new List<string>(findings.Count);
-        foreach (IGrouping<string, Finding> same in findings.Select((f, k) => (f, k)).GroupBy(
-            p => IsOfOne(p.f) && phrase.Has(p.f.Code + Several) ? p.f.Code : "#" + p.k, p => p.f, StringComparer.Ordinal))
+        Finding first = same[0];
+        if (same.Length == 1)
         {
-            Finding first = same.First();
-            string words = same.Skip(1).Any()
-                ? phrase.Of(Phrase.Code(first.Code + Several).With(
-                    first.Parameters[0].Name, string.Join(", ", same.Select(f => Name(f.Parameters[0], phrase)))))
-                : phrase.Of(first);
-            sentences.Add(phrase.Of("severity." + same.Min(f => f.Severity)) + ": " + words);
+            return phrase.Of(first);
         }
 
-        return sentences;
+        if (!phrase.Has(first.Code + Each))
+        {
+            return phrase.Of(Phrase.Code(first.Code + Several).With(
+                first.Parameters[0].Name, string.Join(", ", same.Select(f => Name(f.Parameters[0], phrase)))));
+        }
+
+        IEnumerable<string> each = same.Select(f => phrase.Of(f.Parameters.Aggregate(
+            Phrase.Code(f.Code + Each), (e, p) => p.Text is { } text ? e.With(p.Name, text) : e.With(p.Name, p.Kind, p.Value))));
+        Finding all = Phrase.Code(first.Code + Several).With(NameParameter, string.Join("; ", each));
+        return phrase.Of(first.Parameter(DeviceParameter)?.Text is { } device ? all.With(DeviceParameter, phrase.Name(device)) : all);
     }
 
     private static bool IsOfOne(Finding finding) =>

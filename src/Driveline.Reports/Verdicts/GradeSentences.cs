@@ -30,15 +30,24 @@ internal static class GradeSentences
         AddFlags(neighbours, phrase, blocks);
     }
 
-    /// <summary>The comparison alone, for an answer that shows no table; nothing when there is none.</summary>
+    /// <summary>
+    /// The comparison alone, for an answer that shows no table. A bolt stronger than the manual's is left out where the machine is not
+    /// protected as it is.
+    /// </summary>
     public static void AddComparison(ProtectionVerdict verdict, Phrase phrase, List<ReportBlock> blocks)
     {
-        IReadOnlyList<NeighbourGrade> neighbours = verdict.NeighbourGrades;
-        if (neighbours.Count > 0)
+        NeighbourGrade[] neighbours =
+            [.. verdict.NeighbourGrades.Where(n => verdict.Guards == Answer.Yes || n.IsSpecified || !n.IsStronger)];
+        if (neighbours.Length == 0)
         {
-            blocks.Add(ReportBlock.Heading(phrase.Of("report.grades")));
-            blocks.Add(ReportBlock.Bullets(neighbours.Select(n => Comparison(n, phrase))));
-            AddFlags(neighbours, phrase, blocks);
+            return;
+        }
+
+        blocks.Add(ReportBlock.Heading(phrase.Of("report.grades")));
+        blocks.Add(ReportBlock.Bullets(neighbours.Select(n => Comparison(n, phrase))));
+        if (neighbours.Any(n => n.IsStronger))
+        {
+            blocks.Add(ReportBlock.Paragraph(phrase.Of("report.grades.change") + " " + phrase.Of("report.grades.before")));
         }
     }
 
@@ -46,7 +55,8 @@ internal static class GradeSentences
     {
         if (neighbours.Any(n => n.IsStronger))
         {
-            blocks.Add(ReportBlock.Paragraph(phrase.Of("report.grades.caution") + " " + phrase.Of("report.grades.before")));
+            blocks.Add(ReportBlock.Paragraph(string.Join(
+                " ", phrase.Of("report.grades.room"), phrase.Of("report.grades.change"), phrase.Of("report.grades.before"))));
         }
     }
 
@@ -55,7 +65,7 @@ internal static class GradeSentences
         string text = neighbour.Ratio.Expected is { } expected
             ? phrase.Of(Phrase.Code(expected >= 1 ? "report.grades.holdsMore" : "report.grades.holdsLess")
                 .With("bolt", neighbour.Bolt)
-                .With("expected", QuantityKind.Number, expected))
+                .With("expected", Ratio(expected, phrase)))
             : phrase.Of(Phrase.Code("report.grades.holds").With("bolt", neighbour.Bolt));
         string[] ends =
         [
@@ -64,17 +74,20 @@ internal static class GradeSentences
         ];
         string[] parts =
         [
-            .. neighbour.Parts.Where(p => p.MustStand is not null).Select(p => phrase.Of(Phrase.Code("report.grades.part")
-                .With("name", phrase.Name(p.Name))
-                .With("torque", QuantityKind.Torque, p.MustStand!.Value.NewtonMeters))),
+            .. neighbour.Parts.Where(p => p.MustStand is not null)
+                .GroupBy(p => phrase.Quantity(p.MustStand!.Value.NewtonMeters, QuantityKind.Torque), p => phrase.Name(p.Name))
+                .Select(g => phrase.Of(Phrase.Code("report.grades.part").With("names", string.Join(", ", g)).With("torque", g.Key))),
         ];
         return text + (ends.Length > 0 ? " (" + string.Join("; ", ends) + ")" : string.Empty) + "."
             + (parts.Length == 0 ? string.Empty
-                : " " + phrase.Of(Phrase.Code("report.grades.must").With("parts", string.Join(", ", parts))));
+                : " " + phrase.Of(Phrase.Code("report.grades.must").With("parts", string.Join("; ", parts))));
     }
 
     private static string[] End(string code, double? ratio, Phrase phrase) =>
-        ratio is { } known ? [phrase.Of(Phrase.Code(code).With("ratio", QuantityKind.Number, known))] : [];
+        ratio is { } known ? [phrase.Of(Phrase.Code(code).With("ratio", Ratio(known, phrase)))] : [];
+
+    // A third digit is more than grades keep.
+    private static string Ratio(double ratio, Phrase phrase) => phrase.Number(ratio, ratio < 10 ? "0.##" : "F0");
 
     private static string[] Row(string name, ProtectionVerdict verdict, Phrase phrase) =>
     [

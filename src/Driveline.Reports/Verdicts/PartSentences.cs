@@ -26,7 +26,7 @@ internal static class PartSentences
 
         if (check.InertiaBetween is { } inertia)
         {
-            text += " " + phrase.Of(Phrase.Code("part.inertia").With("inertia", phrase.Capital(inertia.Name)));
+            text += " " + phrase.Of(Phrase.Code("part.inertia").With("inertia", phrase.Name(inertia.Name)));
         }
 
         string limitKind = "limitKind." + check.Part.Limit?.Kind;

@@ -21,7 +21,7 @@ public partial class ChoiceTextTests
     [Theory]
     [InlineData("thornbeck-bolt-right",
         "Keep the manual's bolt, 3/8-16 UNC SAE 5: it acts in time and stays quiet, as far as the numbers go.")]
-    [InlineData("thornbeck-bolt-right", "Bolts for \"shear bolt\", most room first")]
+    [InlineData("thornbeck-bolt-right", "Bolts in place of the shear bolt, most room first")]
     [InlineData("thornbeck-bolt-right",
         "3/8-16 UNC SAE 8 (stronger than fitted, STRONGER than the manual's): Only the size and grade in the machine's manual, unless "
             + "its maker agrees.")]
@@ -42,7 +42,7 @@ public partial class ChoiceTextTests
 
     [Theory]
     [InlineData("thornbeck-bolt-right", "Siga con el perno del manual, 3/8-16 UNC SAE 5: actúa a tiempo")]
-    [InlineData("thornbeck-bolt-right", "Pernos para «perno fusible», primero el que más margen deja")]
+    [InlineData("thornbeck-bolt-right", "Pernos en lugar del perno fusible, primero el que más margen deja")]
     [InlineData("thornbeck-bolt-right", "1,59")]
     [InlineData("thornbeck-bolt-right", "Solo la medida y la clase del manual de la máquina, salvo que su fabricante esté de acuerdo.")]
     [InlineData("thornbeck-seized-hub", "638 a sin máximo conocido")]

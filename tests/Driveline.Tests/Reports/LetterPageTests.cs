@@ -80,7 +80,7 @@ public partial class LetterPageTests
     {
         Assert.Equal(StandingState.Stop, DemoCases.Advice(name).Advice!.Standing.State);
         string page = Page(name, Language.English, " ");
-        Assert.Contains("First put right what stops you", page, StringComparison.Ordinal);
+        Assert.Contains("Leave it standing until what is named above is put right.", page, StringComparison.Ordinal);
         Assert.DoesNotContain("Don't change anything yet", page, StringComparison.Ordinal);
         Assert.DoesNotContain("It may be a clutch stuck", page, StringComparison.Ordinal);
     }
@@ -93,7 +93,10 @@ public partial class LetterPageTests
         string text = LineBreak().Replace(AdviceText.Of(advice, ReportOptions.Default.WithLanguage(language)), " ");
         Assert.All(
             advice.Verdict?.Findings.Where(f => f.Severity == Severity.Danger) ?? [],
-            f => Assert.Contains(CleanText(Texts.In(language).Of(f)), text, StringComparison.Ordinal));
+            f => Assert.True(
+                text.Contains(CleanText(Texts.In(language).Of(f)), StringComparison.Ordinal)
+                || text.Contains(CleanText(Texts.In(language).Of(AsOneOfSeveral(f))), StringComparison.Ordinal),
+                name + ": " + Texts.In(language).Of(f)));
     }
 
     [Theory]
@@ -103,10 +106,75 @@ public partial class LetterPageTests
         Standing standing = DemoCases.Advice(name).Advice!.Standing;
         string page = Page(name, language, " ");
         Assert.All(
-            standing.Reasons.Where(r => r.Why.Code != StandingFindings.Complaint
-                && (standing.State != StandingState.Stop || r.Why.Severity == Severity.Danger)),
-            r => Assert.Contains(Texts.In(language).Of(r.LiftCode), page, StringComparison.Ordinal));
+            standing.Reasons.Where(r => r.Why.Code is not (StandingFindings.Complaint or StandingFindings.Dangers)),
+            r => Assert.Contains(Texts.In(language).Of(LiftOf(r, name)), page, StringComparison.Ordinal));
     }
+
+    [Theory]
+    [MemberData(nameof(Letters))]
+    public void Page_WithADangerBesideItsStanding_SaysTheDangerOrWhereItIs(string name, Language language)
+    {
+        OwnerAdvice advice = DemoCases.Advice(name).Advice!;
+        string page = Page(name, language, " ");
+        Texts texts = Texts.In(language);
+        Assert.True(
+            !advice.Standing.Has(StandingFindings.Dangers)
+                || advice.Verdict!.Findings.Where(f => f.Severity == Severity.Danger).All(f => page.Contains(
+                    texts.Of("severity.Danger") + ": " + CleanText(texts.Of(f)), StringComparison.Ordinal))
+                || page.Contains(texts.Of("letter.standing.dangers"), StringComparison.Ordinal),
+            page);
+    }
+
+    [Fact]
+    public void Page_OfAnAugerWhoseBoltStandsOut_SaysSo() => Assert.Contains(
+        "The bolt stands out of its hub", Page("fenwick-auger-plain-bolt", Language.English, " "), StringComparison.Ordinal);
+
+    // The owner is told to leave it as it is; what a stronger one would have to hold would contradict that.
+    [Theory]
+    [InlineData("larkfield-soft-root")]
+    [InlineData("tarn-hollow-baler-not-measured")]
+    [InlineData("ravensmoor-clutch-dropped-in")]
+    public void Page_WhoseStepIsAHabit_AsksForNoOtherProtection(string name)
+    {
+        string page = Page(name, Language.English, " ");
+        Assert.DoesNotContain("Your work may reach", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("That alone is not enough", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("hay-bottom-smoking-clutch", "take the clutch apart")]
+    [InlineData("wickerby-clutch-too-hot", "take the clutch apart")]
+    [InlineData("wickerby-clutch-oiled", "take the clutch apart")]
+    [InlineData("hay-bottom-silent-clutch", "make the slip test on Sheet C")]
+    [InlineData("dunmarsh-clutch-never-slipped", "make the slip test on Sheet C")]
+    public void Page_OfAClutchInDoubt_SendsToTheSheetThatSettlesIt(string name, string step) =>
+        Assert.Contains(step, Page(name, Language.English, " "), StringComparison.Ordinal);
+
+    [Theory]
+    [MemberData(nameof(Letters))]
+    public void Page_WithoutAComplaint_SeeksNoCauseOfIt(string name, Language language)
+    {
+        OwnerAdvice advice = DemoCases.Advice(name).Advice!;
+        string text = AdviceText.Of(advice, ReportOptions.Default.WithLanguage(language));
+        Assert.Equal(
+            advice.Diagnosis.Complaint.Symptom != Symptom.NotKnown,
+            text.Contains("\n" + Texts.In(language).Of("letter.causes") + "\n", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Letters))]
+    public void Letter_OfADemo_NeverSaysThatItsPriceIsUnknown(string name, Language language) => Assert.DoesNotContain(
+        Texts.In(language).Of("letter.cost.notKnown"),
+        AdviceText.Of(DemoCases.Advice(name).Advice!, ReportOptions.Default.WithLanguage(language)),
+        StringComparison.Ordinal);
+
+    private static Finding AsOneOfSeveral(Finding finding) => finding.Parameters.Aggregate(
+        Finding.Of(finding.Code + ".each", Severity.Note),
+        (each, p) => p.Text is { } text ? each.With(p.Name, text) : each.With(p.Name, p.Kind, p.Value));
+
+    private static string LiftOf(StandingReason reason, string name) =>
+        reason.Why.Code == StandingFindings.GuardsNotKnown && DemoCases.Advice(name).Advice!.Verdict is null
+            ? "letter.standing.guardsNotKnown" : reason.LiftCode;
 
     private static string CleanText(string text) => LineBreak().Replace(text, " ");
 

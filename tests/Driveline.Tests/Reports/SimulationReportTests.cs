@@ -18,7 +18,7 @@ public class SimulationReportTests
     public void Text_OfAStrike_SaysWhatActsAndWhatEachPartCarries()
     {
         string text = SimulationText.Of(Rock, ReportOptions.Default.WithTitle("A rock"));
-        Assert.Contains("Shear bolt broke after ", text, StringComparison.Ordinal);
+        Assert.Contains("The shear bolt broke after ", text, StringComparison.Ordinal);
         Assert.Contains("drive tube", text, StringComparison.Ordinal);
         Assert.Contains("1900 … 2400", text, StringComparison.Ordinal);
         Assert.All(Rock.Cautions, c => Assert.Contains(Texts.English.Of(c.Code)[..25], text, StringComparison.Ordinal));
@@ -26,15 +26,15 @@ public class SimulationReportTests
     }
 
     [Theory]
-    [InlineData("ravensmoor-rock", Language.English, "Shear bolt broke after 0.37 ms. Whether a part was overloaded is not certain.")]
+    [InlineData("ravensmoor-rock", Language.English, "The shear bolt broke after 0.37 ms. Whether a part was overloaded is not certain.")]
     [InlineData("ravensmoor-rock", Language.Spanish,
-        "Perno fusible: se rompió a los 0,37 ms. No es seguro si alguna pieza sufrió una sobrecarga.")]
+        "El perno fusible se rompió a los 0,37 ms. No es seguro si alguna pieza sufrió una sobrecarga.")]
     [InlineData("ravensmoor-soft-branch", Language.English, "No protective device acted. Nothing was overloaded.")]
     [InlineData("ravensmoor-rusted-clutch-rock", Language.English, "No protective device acted. Overloaded, so expect damage: drive tube.")]
     [InlineData("ravensmoor-rusted-clutch-rock", Language.Spanish,
         "No actuó ningún dispositivo de protección. Sobrecarga; cabe esperar daños en: drive tube.")]
-    [InlineData("ravensmoor-pan-on-stump", Language.English, "If the pan wedges and stops the rotor: Shear bolt broke")]
-    [InlineData("ravensmoor-pan-on-stump", Language.Spanish, "Si el plato se acuña y para el rotor: Perno fusible")]
+    [InlineData("ravensmoor-pan-on-stump", Language.English, "If the pan wedges and stops the rotor: The shear bolt broke")]
+    [InlineData("ravensmoor-pan-on-stump", Language.Spanish, "Si el plato se acuña y para el rotor: El perno fusible")]
     public void Text_OfADemo_AnswersTheOwner(string name, Language language, string words)
     {
         string text = SimulationText.Of(Check(name), ReportOptions.Default.WithLanguage(language));

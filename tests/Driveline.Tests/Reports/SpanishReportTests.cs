@@ -26,14 +26,14 @@ public partial class SpanishReportTests
 
     [Theory]
     [InlineData("Protegido, pero por poco: un 3 % más de lo necesario, con cifras recordadas que pueden errar otro tanto.")]
-    [InlineData("Las tres preguntas ------------------ - ¿Cederá antes de que se rompa algo caro? Sí. La pieza más justa es «eje en el "
-        + "agujero del perno»: resiste un 3 % más de lo que aguanta como máximo «perno fusible».")]
-    [InlineData("¿Le dejará trabajar tranquilo? Sí. Como mínimo «perno fusible» aguanta un 59 % más de lo que "
+    [InlineData("Las tres preguntas ------------------ - ¿Cederá antes de que se rompa algo caro? Sí. La pieza más justa es el eje en el "
+        + "agujero del perno: resiste un 3 % más de lo que aguanta como máximo el perno fusible.")]
+    [InlineData("¿Le dejará trabajar tranquilo? Sí. Como mínimo el perno fusible aguanta un 59 % más de lo que "
         + "exige el pico más alto del trabajo normal.")]
     [InlineData("Qué (en N·m) Más bajo Más probable Más alto")]
     [InlineData("Trabajo normal 420 500 650")]
     [InlineData("Lo mismo que especifica el manual.")]
-    [InlineData("Eje de la toma de fuerza (tipo 1): sí. La protege «perno fusible», por el lado del trabajo.")]
+    [InlineData("Eje de la toma de fuerza (tipo 1): sí. La protege el perno fusible, por el lado del trabajo.")]
     [InlineData("Drive tube: sí.")]
     [InlineData("Los números por encima de 1 dejan margen. Un perno más resistente que el del manual es una modificación de la máquina: "
         + "solo su fabricante puede permitirlo.")]
@@ -54,8 +54,8 @@ public partial class SpanishReportTests
     [InlineData("thornbeck-seized-hub",
         "El cubo está agarrotado. Con el perno cortado o quitado, el eje puede seguir moviendo la máquina: el perno no protege nada.")]
     [InlineData("hollinmoor-no-bolt-fits", "Pare: el trabajo es más duro de lo que aguanta la pieza más débil.")]
-    [InlineData("hollinmoor-no-bolt-fits", "No. «Perno fusible» aguanta, según el cálculo, más que «drive shaft».")]
-    [InlineData("ashby-lane-facts-missing", "No se ha identificado «perno fusible»: nadie puede decir con qué par actúa.")]
+    [InlineData("hollinmoor-no-bolt-fits", "No. El perno fusible aguanta, según el cálculo, más que «drive shaft».")]
+    [InlineData("ashby-lane-facts-missing", "No se ha identificado el perno fusible: nadie puede decir con qué par actúa.")]
     [InlineData("ashby-lane-facts-missing", "tiene y su lista no: "
         + "el eje de la toma de fuerza del tractor, una junta cardán, un rotor.")]
     [InlineData("ashby-lane-facts-missing", "Fuera del orden anterior, por desconocerse: perno fusible, drive shaft, gearbox.")]
@@ -152,7 +152,7 @@ public partial class SpanishReportTests
 
     [Theory]
     [InlineData(3, "3 rayas radiales", "ADVERTENCIA: Una cabeza así (3 rayas radiales) puede ser: SAE 5")]
-    [InlineData(0, "sin marca de grado", "como máximo, sin límite conocido")]
+    [InlineData(0, "sin marca de clase", "como máximo, sin límite conocido")]
     public void Identify_Spanish_Says(int lines, string title, string words)
     {
         string text = OneLine(

@@ -49,9 +49,9 @@ public class TorqueLadderPictureTests
     [InlineData("protected", "Room of 200 N·m: even a weak shear bolt holds 20% more", "1200 − 1000")]
     [InlineData("protected", "Room of 100 N·m", "2100 − 2000")]
     [InlineData("overlap", "Overlap of 100 N·m: a weak shear bolt may act in normal work", "1000 − 900")]
-    [InlineData("overlap", "Overlap of 500 N·m: a strong shear bolt may outlast drive tube", "2600 − 2100")]
+    [InlineData("overlap", "Overlap of 500 N·m: a strong shear bolt may outlast the drive tube", "2600 − 2100")]
     [InlineData("unbounded", "no known upper end", "at least 1200")]
-    [InlineData("unbounded", "No room can be shown: nobody knows how much unmarked bolt can hold", "no upper end")]
+    [InlineData("unbounded", "No room can be shown: nobody knows how much the unmarked bolt can hold", "no upper end")]
     [InlineData("no device", "Nothing limits the torque on", "no device")]
     public void Svg_Gap_IsNamed(string name, string words, string working)
     {
@@ -60,7 +60,7 @@ public class TorqueLadderPictureTests
     }
 
     [Theory]
-    [InlineData(Language.English, "Room at its own place: auger shaft takes 11% more than the strongest auger bolt holds.",
+    [InlineData(Language.English, "Room at its own place: the auger shaft takes 11% more than the strongest auger bolt holds.",
         "room at its own place", "Room of 750")]
     [InlineData(Language.Spanish, "Margen en su propio sitio: «auger shaft» resiste un 11 % más de lo que aguanta",
         "margen en su propio sitio", "Margen de 750")]
@@ -82,8 +82,8 @@ public class TorqueLadderPictureTests
     }
 
     [Theory]
-    [InlineData("thornbeck-bolt-right", "Between protection and shaft at the bolt hole")]
-    [InlineData("millbrook-feed-auger", "Between protection and auger shaft")]
+    [InlineData("thornbeck-bolt-right", "Between the protection and the shaft at the bolt hole")]
+    [InlineData("millbrook-feed-auger", "Between the protection and the auger shaft")]
     public void Svg_PartMostAtRisk_IsTheOneThatTheGapNames(string name, string gap)
     {
         XElement[] texts =

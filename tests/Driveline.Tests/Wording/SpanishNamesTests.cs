@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Driveline.Clutches;
 using Driveline.Fasteners;
+using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Provenance;
 using Driveline.Pto;
@@ -24,7 +25,7 @@ public partial class SpanishNamesTests
     [InlineData("pin 8 mm 6061-T6 aluminium rod", "pasador de 8 mm, barra de aluminio 6061-T6")]
     [InlineData("ISO 898-1:2013, Table 3 (read in three technical pages that agree)",
         "ISO 898-1:2013, tabla 3 (leído en tres páginas técnicas que coinciden)")]
-    [InlineData("1/2-13 UNC, ungraded bolt", "1/2-13 UNC, perno sin grado")]
+    [InlineData("1/2-13 UNC, ungraded bolt", "1/2-13 UNC, perno sin clase")]
     public void Name_GivenByTheLibrary_IsInSpanish(string name, string words)
     {
         Assert.Equal(words, Texts.Spanish.Name(name));
@@ -40,6 +41,17 @@ public partial class SpanishNamesTests
     [InlineData("SAE 5")]
     [InlineData("ISO 8752 10, steel")]
     public void Name_OfACase_StaysAsItIs(string name) => Assert.Equal(name, Texts.Spanish.Name(name));
+
+    [Theory]
+    [InlineData("shear bolt", "El cubo del perno fusible gira sobre su eje.")]
+    [InlineData("my pin", "El cubo de «my pin» gira sobre su eje.")]
+    public void Name_InASpanishSentence_HasItsArticleWhereTheLibraryGaveIt(string name, string expected) => Assert.Equal(
+        expected, Texts.Spanish.Of(Finding.Of("specified.hubTurns", Severity.Note).With("name", name)));
+
+    [Fact]
+    public void Name_AtTheBeginningOfASpanishSentence_BeginsWithACapital() => Assert.StartsWith(
+        "El eje de la toma de fuerza (tipo 1) recibió", Texts.Spanish.Of(Finding.Of("simulation.overload", Severity.Danger)
+            .With("name", "PTO stub (type 1)")), StringComparison.Ordinal);
 
     [Fact]
     public void Name_EndlessAndNested_StaysAsItIs()
