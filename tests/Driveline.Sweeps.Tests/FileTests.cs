@@ -56,6 +56,26 @@ public class FileTests
         Assert.Equal(Figures(Sweep.Run(study)), Figures(result));
     }
 
+    [Theory]
+    [InlineData(".csv")]
+    [InlineData(".parquet")]
+    public void File_OnAFullDisk_SaysSoAndWhereToGoOn(string kind)
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var folder = new TestFolder();
+        string path = folder["full" + kind];
+        File.CreateSymbolicLink(path + ".partial", "/dev/full");
+        StudyFileException failed = Assert.Throws<StudyFileException>(() => Sweep.RunTo(TestStudies.Mixed(50_000), path));
+        Assert.Contains("cannot be written: ", failed.Message, StringComparison.Ordinal);
+        Assert.EndsWith("'. What is done stays in '" + path + ".partial': make room, and go on with --resume.", failed.Message,
+            StringComparison.Ordinal);
+        Assert.False(File.Exists(path));
+    }
+
     [Fact]
     public void File_OfAnotherStudy_IsNotGoneOnWith()
     {

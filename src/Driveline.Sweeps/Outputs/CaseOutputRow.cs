@@ -20,6 +20,12 @@ internal sealed class CaseOutputRow
     /// <summary>What may stand in brackets behind the name.</summary>
     public NamedKind Named { get; }
 
+    /// <summary>True when a name may stand in brackets behind it.</summary>
+    public bool MayName => Named != NamedKind.Nothing;
+
+    /// <summary>True when it says nothing without a name in brackets.</summary>
+    public bool MustName => Named is NamedKind.Part or NamedKind.Element;
+
     public string Doc { get; }
 
     public Func<CaseAssessment, string?, CancellationToken, double>? Number { get; init; }

@@ -71,7 +71,7 @@ internal static class CaseOutputs
         }
 
         string[] names = NamesOf(file, row.Named);
-        if (of is null ? row.Named is NamedKind.Part or NamedKind.Element : !names.Contains(of, StringComparer.OrdinalIgnoreCase))
+        if (of is null ? row.MustName : !names.Contains(of, StringComparer.OrdinalIgnoreCase))
         {
             nearest = of is null ? null : NearestName.Of(of, names);
             problem = (of is null ? "\"" + plain + "\" must name what it is of in brackets"

@@ -9,7 +9,7 @@ namespace Driveline.Sweeps.Reading;
 /// <summary>
 /// Two or three quantities of the kind that the varied fact has, within its range; of a spread the second is a difference.
 /// </summary>
-internal sealed class AmountsMember(string name, CaseTarget? target, int count, bool isSpread, string doc) : Member(name, doc)
+internal sealed class AmountsMember(string name, CaseTarget? target, int count, bool isSpread, string doc) : ReadMember(name, doc)
 {
     /// <summary>True for mean and standard deviation.</summary>
     public bool IsSpread => isSpread;
@@ -40,13 +40,17 @@ internal sealed class AmountsMember(string name, CaseTarget? target, int count, 
         return amounts?.Select(a => (double)a).ToArray();
     }
 
-    public override void Write(Utf8JsonWriter writer, object value) => throw new NotSupportedException();
-
     public override void WriteSchema(Utf8JsonWriter writer)
     {
         writer.WriteString("type", "array");
         writer.WriteNumber("minItems", count);
         writer.WriteNumber("maxItems", count);
+        writer.WriteStartObject("items");
+        writer.WriteStartArray("type");
+        writer.WriteStringValue("string");
+        writer.WriteStringValue("number");
+        writer.WriteEndArray();
+        writer.WriteEndObject();
     }
 
     private static double? Spread(ref Utf8JsonReader reader, CaseWalk walk, Dimension dimension)

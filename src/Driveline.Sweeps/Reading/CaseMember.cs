@@ -4,7 +4,7 @@ using Driveline.Cases.Members;
 namespace Driveline.Sweeps.Reading;
 
 /// <summary>The case of a study, which <see cref="StudyCase"/> has read already.</summary>
-internal sealed class CaseMember(string name, string doc) : Member(name, doc)
+internal sealed class CaseMember(string name, string doc) : ReadMember(name, doc)
 {
     public override string ValueWords => "text or case";
 
@@ -13,8 +13,6 @@ internal sealed class CaseMember(string name, string doc) : Member(name, doc)
         reader.Skip();
         return this;
     }
-
-    public override void Write(Utf8JsonWriter writer, object value) => throw new NotSupportedException();
 
     public override void WriteSchema(Utf8JsonWriter writer)
     {

@@ -9,6 +9,9 @@ namespace Driveline.Sweeps.Reading;
 /// <summary>The rows of one factor, for the fact of the case that it varies.</summary>
 internal sealed class FactorMembers
 {
+    /// <summary>What a factor is called in the schema.</summary>
+    public const string Name = "factor";
+
     private const string Wanted = "uniform, normal, lognormal, triangular, pert, values or band";
 
     private readonly CaseTarget? target;
@@ -20,7 +23,7 @@ internal sealed class FactorMembers
     public FactorMembers(CaseTarget? target, PathProblem? problem, bool isFirst)
     {
         this.target = target;
-        Table = new MemberTable("factor", "A fact of the case that varies, and how it is distributed.", Across);
+        Table = new MemberTable(Name, "A fact of the case that varies, and how it is distributed.", Across);
         path = Table.Add(new PathMember("path", problem, isFirst, "Where in the case, as its errors say it.")).Required();
         var uniform = Table.Add(new AmountsMember("uniform", target, 2, false, "Low and high; every value between is equally likely."));
         var normal = Table.Add(new AmountsMember("normal", target, 2, true, "Mean and standard deviation."));

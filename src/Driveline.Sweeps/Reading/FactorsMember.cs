@@ -7,31 +7,11 @@ namespace Driveline.Sweeps.Reading;
 /// <summary>
 /// What varies. Each factor is read by the row of the case that its path leads to: units, range and words are those of the case.
 /// </summary>
-internal sealed class FactorsMember(string name, StudyCase of, string doc) : Member(name, doc)
+internal sealed class FactorsMember(string name, StudyCase of, string doc) : ItemsMember<FactorFacts>(name, "factors", 1000, doc)
 {
-    private const int Most = 1000;
+    protected override void WriteItem(Utf8JsonWriter writer) => writer.WriteString("$ref", "#/$defs/" + FactorMembers.Name);
 
-    public override string ValueWords => "list of factors";
-
-    public override string PermittedWords => "a list of 1 to 1000 factors";
-
-    public override object? Read(ref Utf8JsonReader reader, CaseWalk walk)
-    {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        return ListOf.Read(ref reader, walk, PermittedWords, 1, Most, (ref Utf8JsonReader at, CaseWalk w, int _) => Item(ref at, w, seen));
-    }
-
-    public override void Write(Utf8JsonWriter writer, object value) => throw new NotSupportedException();
-
-    public override void WriteSchema(Utf8JsonWriter writer)
-    {
-        writer.WriteString("type", "array");
-        writer.WriteStartObject("items");
-        writer.WriteString("$ref", "#/$defs/factor");
-        writer.WriteEndObject();
-    }
-
-    private FactorFacts? Item(ref Utf8JsonReader reader, CaseWalk walk, HashSet<string> seen)
+    protected override FactorFacts? Item(ref Utf8JsonReader reader, CaseWalk walk, HashSet<string> seen)
     {
         string? path = PathOf(reader);
         CaseTarget? target = null;

@@ -4,7 +4,7 @@ using Driveline.Cases.Members;
 namespace Driveline.Sweeps.Reading;
 
 /// <summary>A matrix of numbers, by rows.</summary>
-internal sealed class MatrixMember(string name, string doc) : Member(name, doc)
+internal sealed class MatrixMember(string name, string doc) : ReadMember(name, doc)
 {
     private const int Most = 1000;
 
@@ -14,8 +14,6 @@ internal sealed class MatrixMember(string name, string doc) : Member(name, doc)
 
     public override object? Read(ref Utf8JsonReader reader, CaseWalk walk) =>
         ListOf.Read(ref reader, walk, PermittedWords, 1, Most, Row)?.ToArray();
-
-    public override void Write(Utf8JsonWriter writer, object value) => throw new NotSupportedException();
 
     public override void WriteSchema(Utf8JsonWriter writer)
     {

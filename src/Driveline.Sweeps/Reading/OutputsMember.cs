@@ -6,31 +6,30 @@ using Driveline.Sweeps.Outputs;
 namespace Driveline.Sweeps.Reading;
 
 /// <summary>The names of what is computed.</summary>
-internal sealed class OutputsMember(string name, StudyCase of, string doc) : Member(name, doc)
+internal sealed class OutputsMember(string name, StudyCase of, string doc) : ItemsMember<string>(name, "names of outputs", 200, doc)
 {
-    private const int Most = 200;
-
-    public override string ValueWords => "list of names";
-
-    public override string PermittedWords => "a list of 1 to 200 names of outputs";
-
-    public override object? Read(ref Utf8JsonReader reader, CaseWalk walk)
+    // By itself where nothing must be named, and with a name in brackets where something may be.
+    protected override void WriteItem(Utf8JsonWriter writer)
     {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        return ListOf.Read(ref reader, walk, PermittedWords, 1, Most, (ref Utf8JsonReader at, CaseWalk w, int _) => Item(ref at, w, seen));
-    }
+        writer.WriteStartArray("anyOf");
+        writer.WriteStartObject();
+        writer.WriteStartArray("enum");
+        foreach (CaseOutputRow row in CaseOutputs.All.Where(r => !r.MustName))
+        {
+            writer.WriteStringValue(row.Name);
+        }
 
-    public override void Write(Utf8JsonWriter writer, object value) => throw new NotSupportedException();
-
-    public override void WriteSchema(Utf8JsonWriter writer)
-    {
-        writer.WriteString("type", "array");
-        writer.WriteStartObject("items");
-        writer.WriteString("type", "string");
+        writer.WriteEndArray();
         writer.WriteEndObject();
+        writer.WriteStartObject();
+        writer.WriteString("type", "string");
+        writer.WriteString("pattern", "^(" + string.Join('|', CaseOutputs.All.Where(r => r.MayName)
+            .Select(r => r.Name.Replace(".", "\\.", StringComparison.Ordinal))) + ")\\[.+\\]$");
+        writer.WriteEndObject();
+        writer.WriteEndArray();
     }
 
-    private string? Item(ref Utf8JsonReader reader, CaseWalk walk, HashSet<string> seen)
+    protected override string? Item(ref Utf8JsonReader reader, CaseWalk walk, HashSet<string> seen)
     {
         long offset = reader.TokenStartIndex;
         string? text = walk.TextOf(ref reader, "the name of an output");

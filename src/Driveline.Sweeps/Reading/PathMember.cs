@@ -6,7 +6,7 @@ using Driveline.Sweeps.Rows;
 namespace Driveline.Sweeps.Reading;
 
 /// <summary>The path of a factor; what is wrong with it was found before.</summary>
-internal sealed class PathMember(string name, PathProblem? problem, bool isFirst, string doc) : Member(name, doc)
+internal sealed class PathMember(string name, PathProblem? problem, bool isFirst, string doc) : ReadMember(name, doc)
 {
     private readonly TextValue text = new(500);
 
@@ -28,8 +28,6 @@ internal sealed class PathMember(string name, PathProblem? problem, bool isFirst
 
         return path;
     }
-
-    public override void Write(Utf8JsonWriter writer, object value) => throw new NotSupportedException();
 
     public override void WriteSchema(Utf8JsonWriter writer) => text.WriteSchema(writer);
 }

@@ -9,6 +9,9 @@ internal sealed class StudyCase
 {
     private StudyCase(CaseFile? file) => File = file;
 
+    /// <summary>No case, where only the rows of a study are asked for.</summary>
+    public static StudyCase None { get; } = new(null);
+
     /// <summary>The case; null, with errors, when it cannot be read.</summary>
     public CaseFile? File { get; }
 

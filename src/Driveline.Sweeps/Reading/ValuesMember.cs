@@ -6,7 +6,7 @@ using Driveline.Sweeps.Rows;
 namespace Driveline.Sweeps.Reading;
 
 /// <summary>Values of the varied fact, each written as in the case.</summary>
-internal sealed class ValuesMember(string name, CaseTarget? target, string doc) : Member(name, doc)
+internal sealed class ValuesMember(string name, CaseTarget? target, string doc) : ReadMember(name, doc)
 {
     private const int Most = 10_000;
 
@@ -34,7 +34,10 @@ internal sealed class ValuesMember(string name, CaseTarget? target, string doc) 
         return facts is null ? null : new ValuesRead(facts, words);
     }
 
-    public override void Write(Utf8JsonWriter writer, object value) => throw new NotSupportedException();
-
-    public override void WriteSchema(Utf8JsonWriter writer) => writer.WriteString("type", "array");
+    public override void WriteSchema(Utf8JsonWriter writer)
+    {
+        writer.WriteString("type", "array");
+        writer.WriteNumber("minItems", 1);
+        writer.WriteNumber("maxItems", Most);
+    }
 }

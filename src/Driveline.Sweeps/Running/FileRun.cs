@@ -59,7 +59,7 @@ internal sealed class FileRun
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException or NotSupportedException)
         {
             throw new StudyFileException(
-                "'" + path + "' cannot be written: " + failed.Message
+                "'" + path + "' cannot be written: " + failed.Message.TrimEnd('.') + "."
                     + (File.Exists(Partial)
                         ? " What is done stays in '" + Partial + "': make room, and go on with --resume." : string.Empty),
                 failed);
