@@ -132,6 +132,40 @@ internal sealed class Mechanism
 
     public bool HasJoints { get; set; }
 
+    /// <summary>The same mechanism with figures of its own.</summary>
+    public Mechanism Copy()
+    {
+        var copy = new Mechanism(Rotors, Links, Torque.Length)
+        {
+            DriveRotor = DriveRotor,
+            DriveAtRest = DriveAtRest,
+            DriveSlope = DriveSlope,
+            DriveMost = DriveMost,
+            DriveLeast = DriveLeast,
+            HasJoints = HasJoints,
+        };
+        double[][] from = Numbers();
+        double[][] into = copy.Numbers();
+        for (int n = 0; n < from.Length; n++)
+        {
+            from[n].CopyTo(into[n], 0);
+        }
+
+        From.CopyTo(copy.From, 0);
+        To.CopyTo(copy.To, 0);
+        BreaksOnce.CopyTo(copy.BreaksOnce, 0);
+        HasGap.CopyTo(copy.HasGap, 0);
+        TorqueRotor.CopyTo(copy.TorqueRotor, 0);
+        return copy;
+    }
+
+    private double[][] Numbers() =>
+    [
+        Inertia, InverseInertia, RotorRatio, Viscous, LinkRatio, Stiffness, Damping, Breakaway, Running, ReverseBreakaway, ReverseRunning,
+        Residual, Backlash, Start, RampStart, RampTime, SwingAngle, SwingTorque, EndSlip, JointCosine, JointPhase, Torque, TorqueStart,
+        TorqueRamp,
+    ];
+
     public bool IsElastic(int link) => !double.IsPositiveInfinity(Stiffness[link]);
 
     public bool IsHeld(int rotor) => double.IsPositiveInfinity(Inertia[rotor]);

@@ -9,9 +9,14 @@ internal sealed class ModalCache
     private readonly List<ModalSystem> kept = [];
     private readonly List<ModalStep> scratch = [];
     private readonly ModalSystemOf builder;
+    private readonly ModalStepPool pool;
     private int oldest;
 
-    public ModalCache(int rotors, int links) => builder = new ModalSystemOf(rotors, links);
+    public ModalCache(int rotors, int links)
+    {
+        builder = new ModalSystemOf(rotors, links);
+        pool = new ModalStepPool(rotors + links);
+    }
 
     public ModalSystem Of(Mechanism m, RunState x, Plan plan, StepSeries series)
     {
@@ -25,7 +30,7 @@ internal sealed class ModalCache
 
         if (kept.Count < Most)
         {
-            kept.Add(new ModalSystem());
+            kept.Add(new ModalSystem(pool));
             builder.Fill(kept[kept.Count - 1], m, x, plan, series);
             return kept[kept.Count - 1];
         }

@@ -15,11 +15,15 @@ internal sealed class ModalSystem
     public const int MostLevel = 60;
 
     private readonly ModalStep?[] levels = new ModalStep?[MostLevel + 1];
-    private Mechanism mechanism = null!;
+    private readonly MotionFigures figures = new();
+    private readonly ModalStepPool pool;
+    private int rows;
     private LinkState[] links = [];
     private bool[] relaxing = [];
     private bool isDriveOnLine;
     private int states;
+
+    public ModalSystem(ModalStepPool steps) => pool = steps;
 
     /// <summary>False when the motion does not part into modes soundly; it must then be followed by series.</summary>
     public bool IsSound { get; private set; }
@@ -64,7 +68,8 @@ internal sealed class ModalSystem
     /// <summary>Begins anew with a mechanism in a state; without modes until they are filled in.</summary>
     public void Begin(Mechanism m, RunState x)
     {
-        mechanism = m;
+        figures.Take(m);
+        rows = ModalRow.Count(m);
         if (links.Length != m.Links)
         {
             links = new LinkState[m.Links];
@@ -80,6 +85,14 @@ internal sealed class ModalSystem
         Work = 0;
         Fastest = 0;
         FirstLevel = 0;
+        for (int level = 0; level < levels.Length; level++)
+        {
+            if (levels[level] is { } step)
+            {
+                pool.Give(step);
+                levels[level] = null;
+            }
+        }
     }
 
     /// <summary>Makes room.</summary>
@@ -106,7 +119,6 @@ internal sealed class ModalSystem
     {
         IsSound = true;
         Work = work;
-        int rows = Modes == 0 ? 0 : ModalRow.Count(mechanism);
         for (int c = 0; c < rows * Modes; c++)
         {
             double a = Rows[2 * c];
@@ -127,17 +139,13 @@ internal sealed class ModalSystem
         }
 
         FirstLevel = Fastest == 0 ? 0 : LevelWithin(2 / slowest);
-        foreach (ModalStep? level in levels)
-        {
-            level?.Clear();
-        }
     }
 
     public ReadOnlySpan<double> Row(int row) => Rows.AsSpan(row * Width, Width);
 
     public bool IsOf(Mechanism m, RunState x)
     {
-        bool same = ReferenceEquals(m, mechanism) && isDriveOnLine == (x.DriveLimit == 0);
+        bool same = isDriveOnLine == (x.DriveLimit == 0) && figures.AreOf(m);
         for (int l = 0; l < links.Length && same; l++)
         {
             same = x.Links[l] == links[l] && x.Relaxing[l] == relaxing[l];
@@ -149,7 +157,7 @@ internal sealed class ModalSystem
     /// <summary>The step of 2ᵏ over the fastest |λ|; filled when first asked for.</summary>
     public ModalStep Level(int level)
     {
-        ModalStep step = levels[level] ??= new ModalStep(Modes);
+        ModalStep step = levels[level] ??= pool.Take();
         if (step.Length == 0)
         {
             step.Fill(this, Math.Pow(2, level) / Fastest);
