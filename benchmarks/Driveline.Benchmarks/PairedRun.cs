@@ -32,6 +32,14 @@ internal static class PairedRun
         var transient = new TransientBenchmarks();
         Compare("1 s of a four-inertia chain, a model new to the workspace each time (100 runs), over fixed-step RK4",
             () => transient.FixedStep_Study(), () => transient.Transient_Study(), 1, () => transient.Transient_Study());
+        Compare("100 runs of one structure as a batch, each stiffness new, over fixed-step RK4 run by run",
+            () => transient.FixedStep_Study(), () => transient.TransientBatch_Study(), 1, () => transient.TransientBatch_Study());
+        Compare("100 bolts in one driveline as a batch, over fixed-step RK4 run by run",
+            () => transient.FixedStep_Study(), () => transient.TransientBatch_Bolts(), 1, () => transient.TransientBatch_Bolts());
+        Compare(
+            "100 runs by fixed-step RK4 in lanes of a vector of four over run by run (peaks differ by "
+                + transient.LaneError().ToString("E1", CultureInfo.InvariantCulture) + ")",
+            () => transient.FixedStep_Study(), () => transient.FixedStepInLanes_Study(), 1, null);
         Compare(
             "1 s of a four-inertia chain with a break over fixed-step RK4 at equal peak error (" + WorstPeakError() + ")",
             () => transient.FixedStep_OneSecond(),

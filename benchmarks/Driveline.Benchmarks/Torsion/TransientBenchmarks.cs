@@ -22,11 +22,23 @@ public class TransientBenchmarks
     private readonly FixedStepChain fixedStep = new(Inertia, Stiffness, Damping, 1500);
     private readonly TransientWorkspace workspace = new();
     private readonly TorsionStart start = Model();
-    private readonly TorsionStart[] study = [.. Enumerable.Range(0, StudyRuns).Select(k => Model(0.8 + (0.4 * k / StudyRuns)))];
+    private readonly TorsionStart[] study = [.. Enumerable.Range(0, StudyRuns).Select(k => Model(Factor(k)))];
     private readonly FixedStepChain[] studyByFixedSteps =
     [
-        .. Enumerable.Range(0, StudyRuns).Select(k => new FixedStepChain(Inertia, Stiffnesses(0.8 + (0.4 * k / StudyRuns)), Damping, 1500)),
+        .. Enumerable.Range(0, StudyRuns).Select(k => new FixedStepChain(Inertia, Stiffnesses(Factor(k)), Damping, 1500)),
     ];
+
+    private readonly FixedStepLanes[] studyByLanes =
+    [
+        .. Enumerable.Range(0, StudyRuns).Chunk(FixedStepLanes.Lanes).Select(
+            runs => new FixedStepLanes(Inertia, Stiffness, [.. runs.Select(k => Stiffness[1] * Factor(k))], Damping, 1500)),
+    ];
+
+    private readonly TransientBatch batch = TransientBatch.Of(Model())
+        .WithStiffness("s2", [.. Enumerable.Range(0, StudyRuns).Select(k => Stiffness[1] * Factor(k))]);
+
+    private readonly TransientBatch bolts = TransientBatch.Of(Model())
+        .WithTripTorque("s2", [.. Enumerable.Range(0, StudyRuns).Select(k => 1500 * Factor(k))]);
 
     private readonly Duration second = Duration.FromSeconds(1);
 
@@ -60,6 +72,49 @@ public class TransientBenchmarks
         return sum;
     }
 
+    /// <summary>Four lanes of one vector at a time.</summary>
+    [Benchmark(OperationsPerInvoke = StudyRuns)]
+    public double FixedStepInLanes_Study()
+    {
+        double sum = 0;
+        foreach (FixedStepLanes lanes in studyByLanes)
+        {
+            sum += lanes.Run(Speed, 1, EqualSteps);
+        }
+
+        return sum;
+    }
+
+    [Benchmark(OperationsPerInvoke = StudyRuns)]
+    public double TransientBatch_Study()
+    {
+        batch.Run(second, TransientLimits.Usual, workspace);
+        return batch.Peaks("s3")[StudyRuns - 1];
+    }
+
+    /// <summary>Bolts of a hundred strengths in one driveline, which share their modes.</summary>
+    [Benchmark(OperationsPerInvoke = StudyRuns)]
+    public double TransientBatch_Bolts()
+    {
+        bolts.Run(second, TransientLimits.Usual, workspace);
+        return bolts.Peaks("s3")[StudyRuns - 1];
+    }
+
+    /// <summary>Largest difference of a peak between the lanes and the chains, as a part of it.</summary>
+    public double LaneError()
+    {
+        FixedStepInLanes_Study();
+        FixedStep_Study();
+        double worst = 0;
+        for (int n = 0; n < studyByLanes.Length * FixedStepLanes.Lanes * 3; n++)
+        {
+            double lane = studyByLanes[n / 3 / FixedStepLanes.Lanes].Peak(n % 3, n / 3 % FixedStepLanes.Lanes);
+            worst = Math.Max(worst, Math.Abs((lane / studyByFixedSteps[n / 3].Peak[n % 3]) - 1));
+        }
+
+        return worst;
+    }
+
     /// <summary>Relative error of each shaft's peak with that many fixed steps.</summary>
     public static double[] PeakErrors(int steps)
     {
@@ -70,6 +125,8 @@ public class TransientBenchmarks
     }
 
     internal static TorsionStart Model() => Model(1);
+
+    private static double Factor(int run) => 0.8 + (0.4 * run / StudyRuns);
 
     private static double[] Stiffnesses(double factor) => [Stiffness[0], Stiffness[1] * factor, Stiffness[2]];
 
