@@ -12,6 +12,7 @@ public partial class ReadmeTests
     [InlineData("README.md", "ReadmeServiceExample.cs")]
     [InlineData("monitoring.md", "MonitoringExample.cs")]
     [InlineData("own-data.md", "OwnDataExample.cs")]
+    [InlineData("from-code.md", "FromCodeExample.cs")]
     public void Page_Example_IsTheCompiledOne(string page, string example)
     {
         string[] parts = Marker().Split(Text(example));
@@ -56,6 +57,9 @@ public partial class ReadmeTests
 
     [Fact]
     public void Monitoring_Output_IsWhatTheExamplePrints() => AssertPrints("monitoring.md", MonitoringExample.Run);
+
+    [Fact]
+    public void FromCode_Output_IsWhatTheExamplePrints() => AssertPrints("from-code.md", FromCodeExample.Run);
 
     [Fact]
     public void OwnData_Output_IsWhatTheExamplePrints() => AssertPrints("own-data.md", OwnDataExample.Run);
