@@ -118,10 +118,10 @@ internal sealed class CasePatch
             foreach ((ListMember member, Dictionary<int, Node> items) in lists)
             {
                 CaseList own = shared.Get(member);
-                var list = new CaseObject[own.Count];
-                for (int k = 0; k < list.Length; k++)
+                var list = new List<CaseObject>(own.Count);
+                for (int k = 0; k < own.Count; k++)
                 {
-                    list[k] = items.TryGetValue(k, out Node? item) ? item.With(values, walk, false) : own[k];
+                    list.Add(items.TryGetValue(k, out Node? item) ? item.With(values, walk, false) : own[k]);
                 }
 
                 var changed = new CaseList(list);
