@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace Driveline.Fleet;
 
 /// <summary>Sends the batches of one driveline, and sends again what is not acknowledged, through restarts of silos and stores.</summary>
@@ -6,6 +8,9 @@ public sealed class BatchSender
 {
     private static readonly TimeSpan FirstPause = TimeSpan.FromMilliseconds(20);
     private static readonly TimeSpan LongestPause = TimeSpan.FromSeconds(1);
+
+    // A call to a silo that was killed is never answered; the batch may be sent again while the first sending is still on its way.
+    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(3);
 
     private readonly IDrivelineGrain driveline;
     private readonly Action<TimeSpan>? acknowledged;
@@ -63,13 +68,13 @@ public sealed class BatchSender
     // Whatever goes wrong on the way, the batch is sent again.
     private async Task<BatchAnswer?> TryAsync(TelemetryBatch batch)
     {
-        long began = System.Diagnostics.Stopwatch.GetTimestamp();
+        long began = Stopwatch.GetTimestamp();
         try
         {
-            BatchAnswer answer = await driveline.TakeAsync(batch);
+            BatchAnswer answer = await driveline.TakeAsync(batch).WaitAsync(LongestWait);
             if (answer.IsAcknowledged)
             {
-                acknowledged?.Invoke(System.Diagnostics.Stopwatch.GetElapsedTime(began));
+                acknowledged?.Invoke(Stopwatch.GetElapsedTime(began));
             }
 
             return answer;

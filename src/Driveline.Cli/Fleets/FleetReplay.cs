@@ -3,7 +3,6 @@ using System.Diagnostics;
 using Driveline.Cases;
 using Driveline.Cli.Telemetry;
 using Driveline.Fleet;
-using Driveline.Monitoring;
 using UnitsNet;
 
 namespace Driveline.Cli.Fleets;

@@ -28,7 +28,7 @@ internal static class SiloSetup
         silo.Configure<ClusterOptions>(o => o.ClusterId = o.ServiceId = options.Cluster);
         silo.Configure<GrainCollectionOptions>(o => o.CollectionAge = options.IdleAfter);
         silo.Configure<SiloOptions>(o => o.SiloName = FormattableString.Invariant($"{Environment.MachineName}:{siloPort}"));
-        silo.Configure<SiloMessagingOptions>(o => o.ResponseTimeout = TimeSpan.FromSeconds(15));
+        silo.Configure<SiloMessagingOptions>(o => o.ResponseTimeout = TimeSpan.FromSeconds(10));
         if (options.Redis is null)
         {
             silo.UseLocalhostClustering(siloPort, gatewayPort, first, options.Cluster, options.Cluster)
