@@ -24,12 +24,17 @@ public static class SimulationCsv
 
     /// <summary>The table in the units of the options; its heads are English in every language, for scripts.</summary>
     /// <exception cref="ArgumentNullException">The check or the options are missing.</exception>
-    public static string Of(SimulationCheck check, ReportOptions options)
+    public static string Of(SimulationCheck check, ReportOptions options) => Of(check, options, CancellationToken.None);
+
+    /// <summary>The same, until it is stopped: it runs the simulation once more with and once more without protection.</summary>
+    /// <exception cref="ArgumentNullException">The check or the options are missing.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static string Of(SimulationCheck check, ReportOptions options, CancellationToken stop)
     {
         DisplayUnits units = (options ?? throw new ArgumentNullException(nameof(options))).Units;
         double perNm = TorqueShown.PerNm(units);
         string unit = units == DisplayUnits.UsCustomary ? " [lbf.ft]" : " [N.m]";
-        SimulationTraces traces = SimulationTraces.Of(check ?? throw new ArgumentNullException(nameof(check)), Samples);
+        SimulationTraces traces = SimulationTraces.Of(check ?? throw new ArgumentNullException(nameof(check)), Samples, stop);
         var text = new StringBuilder("time [s]");
         foreach (SimulationTrace trace in traces.All)
         {

@@ -7,6 +7,8 @@ namespace Driveline.Sweeps;
 /// <summary>What a study found.</summary>
 public sealed class StudyResult
 {
+    private IReadOnlyList<SensitivityIndex>? sensitivity;
+    private IReadOnlyList<string>? numberOutputs;
     private readonly Accumulated seen;
     private readonly Lazy<StudyFigures> figures;
 
@@ -35,7 +37,8 @@ public sealed class StudyResult
     public StudyTable? Table { get; }
 
     /// <summary>Variance-based indices, an entry an output and factor; empty when they were not asked for, or of a shard.</summary>
-    public IReadOnlyList<SensitivityIndex> Sensitivity => [.. figures.Value.Sensitivity.Select(f => new SensitivityIndex(f))];
+    public IReadOnlyList<SensitivityIndex> Sensitivity => sensitivity
+        ??= [.. figures.Value.Sensitivity.Select(f => new SensitivityIndex(f))];
 
     internal StudyPlan Plan { get; }
 
@@ -72,7 +75,7 @@ public sealed class StudyResult
         .Spearman;
 
     /// <summary>Names of the outputs that are numbers.</summary>
-    public IReadOnlyList<string> NumberOutputs => [.. Figures.Quantiles.Select(q => q.Key)];
+    public IReadOnlyList<string> NumberOutputs => numberOutputs ??= [.. Figures.Quantiles.Select(q => q.Key)];
 
     /// <summary>The factor with which an output's median swings the widest; null when it swings with none.</summary>
     /// <exception cref="ArgumentException">There is no such output.</exception>

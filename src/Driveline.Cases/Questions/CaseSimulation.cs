@@ -12,6 +12,8 @@ namespace Driveline.Cases.Questions;
 /// </summary>
 public sealed class CaseSimulation
 {
+    private IReadOnlyList<Finding>? findings;
+    private IReadOnlyList<Caution>? cautions;
     private readonly Lazy<SimulationCheck?> check;
     private readonly Lazy<SimulationSpan?> span;
 
@@ -41,7 +43,7 @@ public sealed class CaseSimulation
     public MachineKind Machine { get; }
 
     /// <summary>The cautions that go with it, whatever it finds.</summary>
-    public IReadOnlyList<Caution> Cautions => Check?.Cautions ?? SimulationCheck.CautionsFor(Machine);
+    public IReadOnlyList<Caution> Cautions => cautions ??= Check?.Cautions ?? SimulationCheck.CautionsFor(Machine);
 
     /// <summary>The driveline; null when the facts contradict each other.</summary>
     public DrivelineChain? Chain { get; }
@@ -68,7 +70,8 @@ public sealed class CaseSimulation
     public IReadOnlyList<CaseError> Errors { get; }
 
     /// <summary>Everything a caller must notice, worst first.</summary>
-    public IReadOnlyList<Finding> Findings => [.. Missing.Concat(Span?.Findings ?? Check?.Findings ?? []).OrderBy(f => f.Severity)];
+    public IReadOnlyList<Finding> Findings => findings
+        ??= [.. Missing.Concat(Span?.Findings ?? Check?.Findings ?? []).OrderBy(f => f.Severity)];
 
     /// <summary>The strike of a case, or its engagement when it states no strike, within the usual limits.</summary>
     internal static CaseSimulation Of(CaseFile file) => Of(file, SimulationLimits.Usual);

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Clutches;
 using Driveline.Monitoring;
 using Driveline.Quantities;
@@ -47,11 +48,12 @@ public sealed class CaseWatch
     /// <param name="watch">The watch; null when it is refused.</param>
     /// <param name="problem">Why it is refused.</param>
     public static bool TryResume(
-        MonitorSettings settings, CaseFile? file, ReadOnlySpan<byte> snapshot, out CaseWatch? watch, out SnapshotProblem problem)
+        MonitorSettings settings, CaseFile? file, ReadOnlySpan<byte> snapshot, [NotNullWhen(true)] out CaseWatch? watch,
+        out SnapshotProblem problem)
     {
         MonitorSettings watched = file is null ? settings : Settings(settings, file);
         watch = OverloadMonitor.TryRestore(watched, snapshot, out OverloadMonitor? monitor, out problem)
-            ? new CaseWatch(monitor!, file) : null;
+            ? new CaseWatch(monitor, file) : null;
         return watch is not null;
     }
 

@@ -29,7 +29,8 @@ internal static class SimulationReport
         if (check.With is not null || check.Without is not null)
         {
             blocks.Add(ReportBlock.Picture(
-                phrase.Of("simulate.picture.description"), frame => SimulationPicture.Fragment(check, options.WithTitle(null), frame)));
+                phrase.Of("simulate.picture.description"),
+                frame => SimulationPicture.Fragment(check, options.WithTitle(null), frame, CancellationToken.None)));
         }
 
         if (check.Simulation.CanRun && check.Simulation.Assumed.Count > 0)

@@ -23,10 +23,11 @@ internal sealed class SimulationTraces
     public IReadOnlyList<SimulationTrace> All { get; }
 
     /// <summary>Traces of every element of which one is known, over the whole run.</summary>
-    public static SimulationTraces Of(SimulationCheck check, int samples) => Of(check, samples, Whole(check));
+    public static SimulationTraces Of(SimulationCheck check, int samples, CancellationToken stop) =>
+        Of(check, samples, Whole(check), stop);
 
     /// <summary>The same over the part in which the peaks come; an engagement in which nothing acts as a whole.</summary>
-    public static SimulationTraces OfPeaks(SimulationCheck check, int samples)
+    public static SimulationTraces OfPeaks(SimulationCheck check, int samples, CancellationToken stop)
     {
         double whole = Whole(check);
         double latest = check.With?.TripTime?.Seconds ?? 0;
@@ -37,20 +38,20 @@ internal sealed class SimulationTraces
         }
 
         return Of(check, samples, check.Simulation.Strike is null && check.With is not { Tripped: true } ? whole
-            : Math.Min(whole, Math.Max(LeastWindowS, WindowPerPeak * latest)));
+            : Math.Min(whole, Math.Max(LeastWindowS, WindowPerPeak * latest)), stop);
     }
 
     private static double Whole(SimulationCheck check) => Math.Max(check.With?.Length.Seconds ?? 0, check.Without?.Length.Seconds ?? 0);
 
-    private static SimulationTraces Of(SimulationCheck check, int samples, double length)
+    private static SimulationTraces Of(SimulationCheck check, int samples, double length, CancellationToken stop)
     {
         if (!(length > 0))
         {
             return new SimulationTraces(length, []);
         }
 
-        Dictionary<Element, IReadOnlyList<double>> with = Sampled(check, check.With, length, samples);
-        Dictionary<Element, IReadOnlyList<double>> without = Sampled(check, check.Without, length, samples);
+        Dictionary<Element, IReadOnlyList<double>> with = Sampled(check, check.With, length, samples, stop);
+        Dictionary<Element, IReadOnlyList<double>> without = Sampled(check, check.Without, length, samples, stop);
         return new SimulationTraces(length, [.. check.Loads.Select(load => new SimulationTrace(load, Of(with, load), Of(without, load)))]);
     }
 
@@ -74,12 +75,12 @@ internal sealed class SimulationTraces
 
     // A run that was cut off, or would be while it is drawn, is not drawn.
     private static Dictionary<Element, IReadOnlyList<double>> Sampled(
-        SimulationCheck check, SimulationOutcome? run, double length, int samples)
+        SimulationCheck check, SimulationOutcome? run, double length, int samples, CancellationToken stop)
     {
         var sampled = new Dictionary<Element, IReadOnlyList<double>>();
         Element[] elements = run is { IsComplete: true } ? [.. check.Loads.Select(l => l.Element).Where(run.IsPeakWhole)] : [];
-        IReadOnlyList<IReadOnlyList<double>> traces = elements.Length > 0 ? run!.Traces(elements, samples, Duration.FromSeconds(length))
-            : [];
+        IReadOnlyList<IReadOnlyList<double>> traces = elements.Length > 0
+            ? run!.Traces(elements, samples, Duration.FromSeconds(length), SimulationLimits.Usual, stop) : [];
         for (int k = 0; k < elements.Length; k++)
         {
             if (!double.IsNaN(traces[k][samples - 1]))

@@ -21,7 +21,7 @@ internal sealed class TraceDrawing
     private readonly PictureKey key;
     private readonly bool isShort;
 
-    public TraceDrawing(SimulationCheck check, ReportOptions options, PictureFrame frame)
+    public TraceDrawing(SimulationCheck check, ReportOptions options, PictureFrame frame, CancellationToken stop)
     {
         this.frame = frame;
         phrase = new Phrase(options.Texts, options.Units);
@@ -31,7 +31,7 @@ internal sealed class TraceDrawing
         Title = SimulationLead.Of(check, phrase)
             + (check.Simulation.CanRun && check.Simulation.Assumed.Count > 0 ? " " + phrase.Of("simulate.undecided") : string.Empty);
         lead = !frame.HasHeadline ? [] : TextWidths.Lines(Title, frame.Inner, frame.Headline * 0.9, true);
-        traces = SimulationTraces.OfPeaks(check, Samples);
+        traces = SimulationTraces.OfPeaks(check, Samples, stop);
         IReadOnlyList<SimulationTrace> shown = traces.All.Count > 0 ? traces.Shown : [];
         isShort = traces.LengthS < 1;
         var layout = new TraceLayout(frame);

@@ -13,6 +13,12 @@ namespace Driveline.Advice;
 /// <remarks>Built from a complaint with its model; deck, costs and prices are added. Immutable.</remarks>
 public sealed class OwnerAdvice
 {
+    private IReadOnlyList<OwnerAnswer>? answers;
+    private Standing? standing;
+    private IReadOnlyList<Finding>? findings;
+    private IReadOnlyList<Caution>? cautions;
+    private Basis? basis;
+
     private static readonly HashSet<string> BoltOut = new(StringComparer.Ordinal)
     {
         Advice.Remedies.SpecifiedBolt, Advice.Remedies.ShankInPlane, Advice.Remedies.ChangeBoltsInTime, Advice.Remedies.FreeHub,
@@ -58,7 +64,7 @@ public sealed class OwnerAdvice
     public IReadOnlyList<OwnerAsk> Asks { get; private init; } = [];
 
     /// <summary>The answers to what the owner asks, in his order.</summary>
-    public IReadOnlyList<OwnerAnswer> Answers => [.. Asks.Select(a => OwnerAnswers.To(a, this))];
+    public IReadOnlyList<OwnerAnswer> Answers => answers ??= [.. Asks.Select(a => OwnerAnswers.To(a, this))];
 
     /// <summary>The kind of machine.</summary>
     public MachineKind Machine { get; }
@@ -91,35 +97,34 @@ public sealed class OwnerAdvice
     public ProtectionVerdict? Verdict => Diagnosis.Complaint.Model.Verdict;
 
     /// <summary>Whether the machine may be used as it is, and what lifts what forbids it; every answer heads with it.</summary>
-    public Standing Standing => AdviceStanding.Of(this);
+    public Standing Standing => standing ??= AdviceStanding.Of(this);
 
     /// <summary>What was handed in to be noticed with this advice.</summary>
     public IReadOnlyList<Finding> Notes { get; private init; } = [];
 
     /// <summary>What a caller must notice beside causes and remedies, worst first.</summary>
-    public IReadOnlyList<Finding> Findings => [.. Own().Concat(Notes).Concat(Deck?.Findings ?? []).OrderBy(f => f.Severity)];
+    public IReadOnlyList<Finding> Findings => findings ??= [.. Own().Concat(Notes).Concat(Deck?.Findings ?? []).OrderBy(f => f.Severity)];
 
     /// <summary>
     /// Every caution of the whole answer, each once: those of a shaft that turns in the open, then the order of
     /// <see cref="Caution.All"/>.
     /// </summary>
-    public IReadOnlyList<Caution> Cautions
-    {
-        get
-        {
-            IReadOnlyList<Caution> first = VerdictCautions.First(Machine);
-            Caution[] thrown = Machine is MachineKind.RotaryCutter or MachineKind.FlailMower ? [Caution.ThrownObjects] : [];
-            Caution[] tighter = HasClutch ? [Caution.NeverTighter] : [];
-            var held = new HashSet<Caution>(
-                [.. thrown, .. tighter, .. Diagnosis.Cautions, .. Inspection?.Cautions ?? [], .. BoltChange?.Cautions ?? []]);
-            return [.. first.Concat(Caution.All.Where(held.Contains)).Distinct().Where(c => !IsOfAnotherDevice(c))];
-        }
-    }
+    public IReadOnlyList<Caution> Cautions => cautions ??= AllCautions();
 
     /// <summary>The weakest basis of causes, prices and costs.</summary>
-    public Basis Basis => Basis.Weakest(Costs.Select(c => c.Total.Basis)
+    public Basis Basis => basis ??= Basis.Weakest(Costs.Select(c => c.Total.Basis)
         .Concat(Remedies.Select(r => r.Cost?.WeakestBasis).OfType<Basis>())
         .Concat([Diagnosis.Basis]));
+
+    private IReadOnlyList<Caution> AllCautions()
+    {
+        IReadOnlyList<Caution> first = VerdictCautions.First(Machine);
+        Caution[] thrown = Machine is MachineKind.RotaryCutter or MachineKind.FlailMower ? [Caution.ThrownObjects] : [];
+        Caution[] tighter = HasClutch ? [Caution.NeverTighter] : [];
+        var held = new HashSet<Caution>(
+            [.. thrown, .. tighter, .. Diagnosis.Cautions, .. Inspection?.Cautions ?? [], .. BoltChange?.Cautions ?? []]);
+        return [.. first.Concat(Caution.All.Where(held.Contains)).Distinct().Where(c => !IsOfAnotherDevice(c))];
+    }
 
     // Where the only device is a bolt, a hot clutch is none of its owner's business, and the other way round.
     private bool IsOfAnotherDevice(Caution caution) =>

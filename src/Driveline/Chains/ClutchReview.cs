@@ -13,6 +13,7 @@ namespace Driveline.Chains;
 /// </remarks>
 public sealed class ClutchReview
 {
+    private IReadOnlyList<Caution>? cautions;
     private static readonly string[] Metallic = ["METAL", "CERMET", "IRON", "GRAPHITE"];
 
     private ClutchReview(SlipClutchDevice device, SlipEvent? slip, SlipHeat? heat, ClutchSetting? setting)
@@ -100,7 +101,7 @@ public sealed class ClutchReview
     ];
 
     /// <summary>The cautions of this clutch: those of its machine before those of every clutch.</summary>
-    public IReadOnlyList<Caution> Cautions => [.. FirstCautions.Concat(OfEveryClutch).Distinct()];
+    public IReadOnlyList<Caution> Cautions => cautions ??= [.. FirstCautions.Concat(OfEveryClutch).Distinct()];
 
     /// <summary>The cautions of its machine, which stand first; empty when none are given.</summary>
     internal IReadOnlyList<Caution> FirstCautions { get; private set; } = [];

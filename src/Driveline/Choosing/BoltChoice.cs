@@ -15,6 +15,8 @@ namespace Driveline.Choosing;
 /// </remarks>
 public sealed class BoltChoice
 {
+    private IReadOnlyList<Caution>? cautions;
+
     private BoltChoice(ProtectionQuestion question, ChoiceTerms terms, CancellationToken stop)
     {
         Question = question;
@@ -73,7 +75,7 @@ public sealed class BoltChoice
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The cautions that go with every choice; each bolt has its own beside them.</summary>
-    public IReadOnlyList<Caution> Cautions => VerdictCautions.Of(Question.Machine, Question.Chain, Terms.Policy);
+    public IReadOnlyList<Caution> Cautions => cautions ??= VerdictCautions.Of(Question.Machine, Question.Chain, Terms.Policy);
 
     /// <summary>The choice on the default terms.</summary>
     public static BoltChoice For(ProtectionQuestion question) => For(question, ChoiceTerms.Default);

@@ -15,6 +15,7 @@ namespace Driveline.Choosing;
 /// </remarks>
 public sealed class BoltHoles
 {
+    private IReadOnlyList<Length>? redrilled;
     private const double SlackM = 1e-6;
 
     // A caliper in a worn hole reads no finer.
@@ -36,7 +37,7 @@ public sealed class BoltHoles
     public Length? Present => presentM > 0 ? Length.FromMeters(presentM) : null;
 
     /// <summary>Diameters of other holes the machine's maker permits: re-drilled, bushed, or at another place of the same joint.</summary>
-    public IReadOnlyList<Length> Redrilled => [.. redrilledM.Select(m => Length.FromMeters(m))];
+    public IReadOnlyList<Length> Redrilled => redrilled ??= [.. redrilledM.Select(m => Length.FromMeters(m))];
 
     /// <summary>The same with the measured diameter of the hole that is there.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The diameter is not finite or not above 0.</exception>

@@ -19,6 +19,7 @@ namespace Driveline.Choosing;
 /// </remarks>
 public sealed class ClutchChoice
 {
+    private IReadOnlyList<Caution>? cautions;
     private readonly double pitchM = double.NaN;
 
     private ClutchChoice(
@@ -77,7 +78,7 @@ public sealed class ClutchChoice
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The cautions that go with every setting.</summary>
-    public IReadOnlyList<Caution> Cautions =>
+    public IReadOnlyList<Caution> Cautions => cautions ??=
         [.. VerdictCautions.Of(Question.Machine, Question.Chain, Policy), ChoosingCautions.OnlyTheManualsSetting];
 
     /// <summary>The settings of a clutch in the place of a device, by the default policy.</summary>

@@ -46,10 +46,19 @@ public static class Transient
     /// <exception cref="ArgumentOutOfRangeException">The duration is zero, negative or not finite.</exception>
     /// <exception cref="ArgumentException">There is no such element.</exception>
     public static TransientResult TraceTorque(
-        TorsionStart start, Duration duration, TransientWorkspace workspace, string element, Span<double> newtonMeters)
+        TorsionStart start, Duration duration, TransientWorkspace workspace, string element, Span<double> newtonMeters) =>
+        TraceTorque(start, duration, TransientLimits.Usual, workspace, element, newtonMeters);
+
+    /// <summary>The same within limits, which may hold what stops it.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The duration is zero, negative or not finite.</exception>
+    /// <exception cref="ArgumentException">There is no such element.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static TransientResult TraceTorque(
+        TorsionStart start, Duration duration, TransientLimits limits, TransientWorkspace workspace, string element,
+        Span<double> newtonMeters)
     {
         int link = Guard.NotNull(start, nameof(start)).Model.LinkIndex(element);
-        TransientResult result = Run(start, duration, TransientLimits.Usual, workspace, [link], false, newtonMeters, false);
+        TransientResult result = Run(start, duration, limits, workspace, [link], false, newtonMeters, false);
         Scale(newtonMeters, 1 / start.Model.Mechanism.LinkRatio[link]);
         return result;
     }
@@ -75,10 +84,19 @@ public static class Transient
     /// <exception cref="ArgumentOutOfRangeException">The duration is zero, negative or not finite.</exception>
     /// <exception cref="ArgumentException">There is no such rotor.</exception>
     public static TransientResult TraceSpeed(
-        TorsionStart start, Duration duration, TransientWorkspace workspace, string rotor, Span<double> radiansPerSecond)
+        TorsionStart start, Duration duration, TransientWorkspace workspace, string rotor, Span<double> radiansPerSecond) =>
+        TraceSpeed(start, duration, TransientLimits.Usual, workspace, rotor, radiansPerSecond);
+
+    /// <summary>The same within limits, which may hold what stops it.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The duration is zero, negative or not finite.</exception>
+    /// <exception cref="ArgumentException">There is no such rotor.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static TransientResult TraceSpeed(
+        TorsionStart start, Duration duration, TransientLimits limits, TransientWorkspace workspace, string rotor,
+        Span<double> radiansPerSecond)
     {
         int i = Guard.NotNull(start, nameof(start)).Model.RotorIndex(rotor);
-        TransientResult result = Run(start, duration, TransientLimits.Usual, workspace, [i], true, radiansPerSecond, false);
+        TransientResult result = Run(start, duration, limits, workspace, [i], true, radiansPerSecond, false);
         Scale(radiansPerSecond, start.Model.Mechanism.RotorRatio[i]);
         return result;
     }

@@ -7,13 +7,15 @@ namespace Driveline.Advice;
 /// <remarks>Common practice and the steps the manuals share; the machine's manual decides, above all the bolt and its tightening.</remarks>
 public sealed class BoltChangeCard
 {
+    private IReadOnlyList<Caution>? cautions;
+
     private BoltChangeCard(IReadOnlyList<CardStep> steps) => Steps = steps;
 
     /// <summary>The steps in order.</summary>
     public IReadOnlyList<CardStep> Steps { get; }
 
     /// <summary>Every caution of the card, each once, in the order of <see cref="Caution.All"/>.</summary>
-    public IReadOnlyList<Caution> Cautions =>
+    public IReadOnlyList<Caution> Cautions => cautions ??=
         [.. Caution.All.Where(c => Caution.Always.Contains(c) || Steps.Any(s => s.Cautions.Contains(c)))];
 
     /// <summary>The card for a machine and the place of its bolt.</summary>

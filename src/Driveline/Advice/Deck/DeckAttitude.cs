@@ -14,6 +14,7 @@ namespace Driveline.Advice;
 /// </remarks>
 internal sealed class DeckAttitude
 {
+    private IReadOnlyList<Finding>? findings;
     private readonly double frontM;
     private readonly double rearM;
     private readonly double spanM;
@@ -48,7 +49,7 @@ internal sealed class DeckAttitude
     public Length LowestTip => Length.FromMeters(LowestM);
 
     /// <summary>What a caller must notice on smooth ground.</summary>
-    public IReadOnlyList<Finding> Findings => [.. DeckFindings.OfAttitude(this)];
+    public IReadOnlyList<Finding> Findings => findings ??= [.. DeckFindings.OfAttitude(this)];
 
     internal double PitchRad => Math.Asin((frontM - rearM) / spanM);
 

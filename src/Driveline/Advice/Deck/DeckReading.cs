@@ -9,6 +9,8 @@ namespace Driveline.Advice;
 /// <remarks>The manual's figure decides; without it "about level" is taken, which is practice and no more. Immutable.</remarks>
 public sealed class DeckReading
 {
+    private IReadOnlyList<Finding>? findings;
+
     private DeckReading(DeckAttitude attitude) => Attitude = attitude;
 
     private DeckReading(DeckReading other)
@@ -54,7 +56,7 @@ public sealed class DeckReading
         : Attitude.TailWheelDropFor(Manual ?? Length.Zero, distance);
 
     /// <summary>What a caller must notice, and what mends it.</summary>
-    public IReadOnlyList<Finding> Findings => [.. DeckFindings.OfReading(this)];
+    public IReadOnlyList<Finding> Findings => findings ??= [.. DeckFindings.OfReading(this)];
 
     /// <summary>The fact the advice reasons with: noseDown, level or noseUp.</summary>
     internal Fact AttitudeFact => IsAboutRight ? OwnerFacts.DeckAttitude.Level

@@ -15,6 +15,9 @@ namespace Driveline.Advice;
 /// </remarks>
 public sealed class Diagnosis
 {
+    private IReadOnlyList<FactQuestion>? open;
+    private IReadOnlyList<Caution>? cautions;
+
     /// <summary>The chance the first cause must have, and its lead over the second one with a name, before it counts as known.</summary>
     private const double Enough = 0.5;
     private const double Lead = 2.5;
@@ -79,14 +82,14 @@ public sealed class Diagnosis
     public NextCheck? Next { get; }
 
     /// <summary>Every question that is not answered and would tell something here, in the order of the catalogue.</summary>
-    public IReadOnlyList<FactQuestion> Open =>
+    public IReadOnlyList<FactQuestion> Open => open ??=
         [.. FactQuestion.All.Where(q => q.Place != CheckPlace.NotKnown && IsOpen(q) && Information(q, out _) >= LeastBits)];
 
     /// <summary>What to do: the cure of the likeliest cause once known, then free habits, then the rest, a stronger bolt last.</summary>
     public IReadOnlyList<Remedy> Remedies { get; }
 
     /// <summary>The cautions that go with every advice, and those of the next check and the remedies.</summary>
-    public IReadOnlyList<Caution> Cautions => [.. Caution.All.Where(c => Caution.Always.Contains(c)
+    public IReadOnlyList<Caution> Cautions => cautions ??= [.. Caution.All.Where(c => Caution.Always.Contains(c)
         || (Next?.Question.Cautions.Contains(c) ?? false) || Remedies.Any(r => r.Caution == c))];
 
     /// <summary>Weakest basis of what was used.</summary>

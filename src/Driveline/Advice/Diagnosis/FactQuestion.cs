@@ -6,6 +6,14 @@ namespace Driveline.Advice;
 /// <summary>A question of the catalogue: its possible answers, where it is found out, and how long that takes.</summary>
 public sealed class FactQuestion
 {
+    private static readonly IReadOnlyList<Caution> AtSeat =
+        [Caution.BystandersAway, Caution.GuardsOn, Caution.HotClutch, Caution.HotClutchDryGrass, Caution.StopAndKeyOut];
+
+    private static readonly IReadOnlyList<Caution> AtMachine =
+    [
+        Caution.StopAndKeyOut, Caution.RotorCoasts, Caution.BlockRaisedDeck, Caution.JammedDriveSpringsBack, Caution.SupportHalfShafts,
+    ];
+
     internal FactQuestion(string code, CheckPlace place, double minutes, IReadOnlyList<string> answers)
     {
         Code = code;
@@ -36,10 +44,8 @@ public sealed class FactQuestion
     public IReadOnlyList<Caution> Cautions => Place switch
     {
         CheckPlace.Desk => [],
-        CheckPlace.Seat => [Caution.BystandersAway, Caution.GuardsOn, Caution.HotClutch,
-            Caution.HotClutchDryGrass, Caution.StopAndKeyOut],
-        _ => [Caution.StopAndKeyOut, Caution.RotorCoasts, Caution.BlockRaisedDeck,
-            Caution.JammedDriveSpringsBack, Caution.SupportHalfShafts],
+        CheckPlace.Seat => AtSeat,
+        _ => AtMachine,
     };
 
     /// <summary>The question of that code.</summary>

@@ -16,6 +16,8 @@ namespace Driveline.Advice;
 /// </remarks>
 internal sealed class ModelEvidence
 {
+    private IReadOnlyList<Finding>? findings;
+
     /// <summary>Code: expected trip against expected damage of the part nearest to it.</summary>
     public const string TripAgainstDamage = "model.tripAgainstDamage";
 
@@ -58,7 +60,7 @@ internal sealed class ModelEvidence
     public SimulationCheck? SimulatedStrike { get; }
 
     /// <summary>The numbers used, each with a text.</summary>
-    public IReadOnlyList<Finding> Findings => [.. Factors.Select(f => f.Finding)];
+    public IReadOnlyList<Finding> Findings => findings ??= [.. Factors.Select(f => f.Finding)];
 
     /// <summary>Basis of the factors, with the verdict's.</summary>
     public Basis Basis => Verdict?.WeakestBasis is { } basis ? Basis.Weakest(basis, FactorBasis) : FactorBasis;

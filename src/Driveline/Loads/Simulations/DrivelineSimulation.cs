@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Chains;
 using Driveline.Findings;
 using Driveline.Provenance;
@@ -73,7 +74,7 @@ public sealed partial class DrivelineSimulation
     /// <exception cref="InvalidOperationException">A fact is missing; the message names the codes.</exception>
     internal SimulationOutcome Run(SimulatedDevices devices, BandPoint device) =>
         TryRun(devices, device, BandPoint.Expected, out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing)
-            ? outcome!
+            ? outcome
             : throw new InvalidOperationException(
                 "The simulation lacks facts: " + string.Join(", ", missing.Select(f => f.Code).Distinct()) + ".");
 
@@ -86,13 +87,13 @@ public sealed partial class DrivelineSimulation
     /// </param>
     /// <param name="outcome">The outcome; null when facts are missing.</param>
     /// <param name="missing">The facts missing; empty when there is an outcome.</param>
-    internal bool TryRun(SimulatedDevices devices, BandPoint device, BandPoint severity, out SimulationOutcome? outcome,
-        out IReadOnlyList<Finding> missing) =>
+    internal bool TryRun(SimulatedDevices devices, BandPoint device, BandPoint severity,
+        [NotNullWhen(true)] out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing) =>
         TryRun(devices, device, severity, new WorkMeter(SimulationLimits.Usual), out outcome, out missing);
 
     internal bool TryRun(
-        SimulatedDevices devices, BandPoint device, BandPoint severity, WorkMeter meter, out SimulationOutcome? outcome,
-            out IReadOnlyList<Finding> missing)
+        SimulatedDevices devices, BandPoint device, BandPoint severity, WorkMeter meter,
+        [NotNullWhen(true)] out SimulationOutcome? outcome, out IReadOnlyList<Finding> missing)
     {
         outcome = null;
         missing = Missing;

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Driveline.Chains;
 using Driveline.Findings;
 using Driveline.Quantities;
@@ -62,7 +63,9 @@ public sealed class SimulationOutcome
     public Duration? TripTime { get; }
 
     /// <summary>True when a device acted.</summary>
-    public bool Tripped => TrippedDevice is not null;
+    [MemberNotNullWhen(true, nameof(TrippedDevice))]
+    [MemberNotNullWhen(true, nameof(TripTime))]
+    public bool Tripped => TrippedDevice is not null && TripTime is not null;
 
     /// <summary>When what was struck was cut through, since the start of the run; null when it was not.</summary>
     public Duration? ThroughTime { get; }
@@ -129,19 +132,34 @@ public sealed class SimulationOutcome
     /// <returns>NaN where the usual limits of a simulation end the run.</returns>
     /// <exception cref="ArgumentException">An element is not in the chain.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number of samples or the time is out of its range.</exception>
-    public IReadOnlyList<IReadOnlyList<double>> Traces(IReadOnlyList<Element> elements, int samples, Duration until)
+    public IReadOnlyList<IReadOnlyList<double>> Traces(IReadOnlyList<Element> elements, int samples, Duration until) =>
+        Traces(elements, samples, until, SimulationLimits.Usual, CancellationToken.None);
+
+    /// <summary>The same within limits, until it is stopped: asked after every step.</summary>
+    /// <param name="elements">Elements of the chain.</param>
+    /// <param name="samples">2 to 100 000.</param>
+    /// <param name="until">The last time; above 0, up to 60 s.</param>
+    /// <param name="limits">Most work of the run.</param>
+    /// <param name="stop">Ends the run.</param>
+    /// <returns>NaN where the limits end the run.</returns>
+    /// <exception cref="ArgumentException">An element is not in the chain.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The number of samples or the time is out of its range.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public IReadOnlyList<IReadOnlyList<double>> Traces(
+        IReadOnlyList<Element> elements, int samples, Duration until, SimulationLimits limits, CancellationToken stop)
     {
         double seconds = Guard.Positive(Si.Seconds(until), "Time", "s", nameof(until));
         Guard.Within(seconds, 0, 60, "Time", "s", nameof(until));
         Guard.Within(samples, 2, 100_000, "Number of samples", nameof(samples));
         Guard.NotNull(elements, nameof(elements));
+        Guard.NotNull(limits, nameof(limits));
         int[] nodes = [.. elements.Select(chain.IndexOf)];
         string[] links = [.. nodes.Select(k => peakLink[k]).OfType<string>().Distinct()];
         double[] all = new double[links.Length * samples];
         if (links.Length > 0)
         {
-            TransientLimits limits = TransientLimits.Usual.WithWork(SimulationLimits.Usual.Work);
-            Transient.TraceTorques(line.Begin, until, limits, new TransientWorkspace(), links, all);
+            TransientLimits most = TransientLimits.Usual.WithWork(limits.Work).WithStop(stop);
+            Transient.TraceTorques(line.Begin, until, most, new TransientWorkspace(), links, all);
         }
 
         return [.. nodes.Select(k => Trace(all, Array.IndexOf(links, peakLink[k]) * samples, k, samples))];

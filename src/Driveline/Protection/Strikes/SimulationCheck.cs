@@ -27,6 +27,7 @@ public sealed partial class SimulationCheck
     private readonly List<Finding> missingWith = [];
     private readonly WorkMeter meter;
     private MachineKind machine;
+    private IReadOnlyList<Caution>? cautions;
 
     private SimulationCheck(DrivelineSimulation simulation, WorkMeter meter)
     {
@@ -87,7 +88,7 @@ public sealed partial class SimulationCheck
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The cautions that go with this result.</summary>
-    public IReadOnlyList<Caution> Cautions => VerdictCautions.Of(machine, Chain);
+    public IReadOnlyList<Caution> Cautions => cautions ??= VerdictCautions.Of(machine, Chain);
 
     private DrivelineChain Chain => Simulation.Chain;
 
@@ -119,6 +120,7 @@ public sealed partial class SimulationCheck
     {
         var copy = (SimulationCheck)MemberwiseClone();
         copy.machine = machine;
+        copy.cautions = null;
         return copy;
     }
 

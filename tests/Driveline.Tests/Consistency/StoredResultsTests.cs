@@ -1,0 +1,94 @@
+using System.Collections;
+using System.Reflection;
+using System.Runtime.CompilerServices;
+using Driveline.Cases;
+using Driveline.Chains;
+using Driveline.Tests.Cases;
+
+namespace Driveline.Tests.Consistency;
+
+/// <summary>A list that is asked for twice is computed once: a property of a result is a field to whoever reads it in a loop.</summary>
+public class StoredResultsTests
+{
+    private const int MostOfAList = 2;
+
+    // A neighbour's verdict has neighbours of its own, and so on.
+    private const int Deepest = 6;
+
+    [Theory]
+    [InlineData("millbrook-feed-auger")]
+    [InlineData("larkfield-soft-bolts")]
+    [InlineData("dunmarsh-clutch-well-set")]
+    [InlineData("ravensmoor-rock")]
+    public void Results_ListAskedForTwice_IsTheSameList(string demo)
+    {
+        CaseAssessment asked = CaseAssessment.Of(DemoCases.Read(demo));
+        var computed = new SortedSet<string>(StringComparer.Ordinal);
+        var seen = new HashSet<object>(new SameObject());
+        object[] results = [asked.Verdict(), asked.Settings(), asked.Simulation(), asked.Advice()];
+        foreach (object result in asked.Verdict().Devices.Any(d => d.Device is ShearBoltDevice) ? [.. results, asked.Choice()] : results)
+        {
+            Walk(result, 0, seen, computed);
+        }
+
+        Assert.Empty(computed);
+    }
+
+    private static void Walk(object result, int depth, HashSet<object> seen, SortedSet<string> computed)
+    {
+        if (result is IEnumerable list)
+        {
+            foreach (object? item in list.Cast<object?>().Take(MostOfAList))
+            {
+                if (item is not null && IsOurs(item))
+                {
+                    Walk(item, depth + 1, seen, computed);
+                }
+            }
+
+            return;
+        }
+
+        if (depth > Deepest || !IsOurs(result) || !seen.Add(result))
+        {
+            return;
+        }
+
+        foreach (PropertyInfo property in result.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance))
+        {
+            if (property.GetIndexParameters().Length > 0 || Value(property, result) is not { } value)
+            {
+                continue;
+            }
+
+            if (value is IEnumerable and not string && !ReferenceEquals(value, Value(property, result)))
+            {
+                computed.Add(property.DeclaringType!.Name + "." + property.Name);
+            }
+
+            Walk(value, depth + 1, seen, computed);
+        }
+    }
+
+    private static bool IsOurs(object value) => value is not string && value.GetType() is { IsClass: true, IsPublic: true } type
+        && type.Namespace?.StartsWith("Driveline", StringComparison.Ordinal) == true;
+
+    private static object? Value(PropertyInfo property, object of)
+    {
+        try
+        {
+            return property.GetValue(of);
+        }
+        catch (TargetInvocationException)
+        {
+            return null;
+        }
+    }
+
+    private sealed class SameObject : IEqualityComparer<object>
+    {
+        public new bool Equals(object? x, object? y) => ReferenceEquals(x, y);
+
+        public int GetHashCode(object obj) => RuntimeHelpers.GetHashCode(obj);
+    }
+}
