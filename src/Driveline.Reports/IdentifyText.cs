@@ -21,10 +21,15 @@ public static class IdentifyText
     /// <summary>The text in units and language of choice.</summary>
     /// <exception cref="ArgumentNullException">The identification is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
-    public static string Of(HeadMarkIdentification identification, DisplayUnits units, Language language)
+    public static string Of(HeadMarkIdentification identification, DisplayUnits units, Language language) =>
+        Of(identification, ReportOptions.Default.WithUnits(units).WithLanguage(language));
+
+    /// <summary>The text with options: units, words, and the width of the window. Its title is the mark.</summary>
+    /// <exception cref="ArgumentNullException">The identification or the options are missing.</exception>
+    public static string Of(HeadMarkIdentification identification, ReportOptions options)
     {
         HeadMarkIdentification seen = identification ?? throw new ArgumentNullException(nameof(identification));
-        var phrase = new Phrase(Texts.In(language), units);
+        var phrase = new Phrase((options ?? throw new ArgumentNullException(nameof(options))).Texts, options.Units);
         var blocks =
             new List<ReportBlock> { ReportBlock.Title(CleanText.Name(seen.Thread.Designation + ", " + phrase.Name(seen.Mark.ToString()))) };
         if (seen.Candidates.Count == 0)
@@ -43,7 +48,7 @@ public static class IdentifyText
         blocks.Add(ReportBlock.Bullets(
             seen.Findings.OrderBy(f => f.Severity).Select(f => phrase.Of("severity." + f.Severity) + ": " + phrase.Of(f))));
         blocks.Add(ReportBlock.Paragraph(phrase.Of("identify.neverProves")));
-        return TextRendering.Of(blocks, ReportOptions.Default.TextWidth);
+        return TextRendering.Of(blocks, options.TextWidth);
     }
 
     private static string[] Row(HeadMarkCandidate candidate, Phrase phrase) =>

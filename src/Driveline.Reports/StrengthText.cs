@@ -21,10 +21,15 @@ public static class StrengthText
     /// <summary>The text in units and language of choice.</summary>
     /// <exception cref="ArgumentNullException">The strength is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
-    public static string Of(BoltStrength strength, DisplayUnits units, Language language)
+    public static string Of(BoltStrength strength, DisplayUnits units, Language language) =>
+        Of(strength, ReportOptions.Default.WithUnits(units).WithLanguage(language));
+
+    /// <summary>The text with options: units, words, and the width of the window. Its title is the bolt.</summary>
+    /// <exception cref="ArgumentNullException">The strength or the options are missing.</exception>
+    public static string Of(BoltStrength strength, ReportOptions options)
     {
         ScrewThread thread = (strength ?? throw new ArgumentNullException(nameof(strength))).Thread;
-        var phrase = new Phrase(Texts.In(language), units);
+        var phrase = new Phrase((options ?? throw new ArgumentNullException(nameof(options))).Texts, options.Units);
         ShearBolt bolt = ShearBolt.Of(thread, strength.Grade);
         ForceBand shank = ShearPlane.Of(bolt.With(PlaneThrough.Shank)).Load;
         ForceBand threaded = ShearPlane.Of(bolt.With(PlaneThrough.Thread)).Load;
@@ -49,7 +54,7 @@ public static class StrengthText
                 BasisWords.Each([strength.TensileLoad.Basis, shank.Basis, threaded.Basis], [strength.MinimumTensileLoadBasis], phrase)),
             ReportBlock.Paragraph(phrase.Of("caution.licensedPractice")),
         ];
-        return TextRendering.Of(blocks, ReportOptions.Default.TextWidth);
+        return TextRendering.Of(blocks, options.TextWidth);
     }
 
     private static string Line(string code, double? newtons, Phrase phrase) => phrase.Of(Phrase.Code(code).With(

@@ -18,11 +18,22 @@ public static class TransientText
     /// <summary>The text in units and language of choice.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
-    public static string Of(TransientResult result, string title, DisplayUnits units, Language language)
+    public static string Of(TransientResult result, string title, DisplayUnits units, Language language) => Of(
+        result,
+        ReportOptions.Default.WithUnits(units).WithLanguage(language).WithTitle(title ?? throw new ArgumentNullException(nameof(title))));
+
+    /// <summary>The text with options: title, units, words, and the width of the window.</summary>
+    /// <exception cref="ArgumentNullException">The result or the options are missing.</exception>
+    public static string Of(TransientResult result, ReportOptions options)
     {
         TorsionModel model = (result ?? throw new ArgumentNullException(nameof(result))).Model;
-        var phrase = new Phrase(Texts.In(language), units);
-        var blocks = new List<ReportBlock> { ReportBlock.Title(CleanText.Title(title ?? throw new ArgumentNullException(nameof(title)))) };
+        var phrase = new Phrase((options ?? throw new ArgumentNullException(nameof(options))).Texts, options.Units);
+        var blocks = new List<ReportBlock>();
+        if (options.Title is { } title)
+        {
+            blocks.Add(ReportBlock.Title(CleanText.Title(title)));
+        }
+
         blocks.AddRange(result.Findings.Select(f => ReportBlock.Paragraph(phrase.Of(f))));
         blocks.Add(ReportBlock.Heading(phrase.Of("transient.events")));
         blocks.Add(result.EventCount == 0
@@ -51,7 +62,7 @@ public static class TransientText
                 phrase.Quantity(result.Turned(r).Radians, QuantityKind.Angle),
             }),
         ]));
-        return TextRendering.Of(blocks, ReportOptions.Default.TextWidth);
+        return TextRendering.Of(blocks, options.TextWidth);
     }
 
     private static string[] Heads(Phrase phrase, params string[] codes) => Array.ConvertAll(codes, phrase.Of);

@@ -42,7 +42,7 @@ internal static class IdentifyCommand
             }
             else
             {
-                terminal.Report(IdentifyText.Of(identified, shared.UnitsOf(parsed), shared.LanguageOf(parsed)), shared.LanguageOf(parsed));
+                terminal.Report(IdentifyText.Of(identified, shared.ReportOf(parsed, string.Empty)), shared.LanguageOf(parsed));
             }
 
             return ExitCode.Answered;

@@ -23,7 +23,7 @@ internal static class SimulateModel
         else
         {
             Language language = shared.LanguageOf(parsed);
-            terminal.Report(TransientText.Of(result, model.Title ?? from, shared.UnitsOf(parsed), language), language);
+            terminal.Report(TransientText.Of(result, shared.ReportOf(parsed, model.Title ?? from)), language);
         }
 
         return ExitCode.Answered;

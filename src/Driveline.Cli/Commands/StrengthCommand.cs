@@ -23,7 +23,7 @@ internal static class StrengthCommand
             }
             else
             {
-                terminal.Report(StrengthText.Of(strength, shared.UnitsOf(parsed), shared.LanguageOf(parsed)), shared.LanguageOf(parsed));
+                terminal.Report(StrengthText.Of(strength, shared.ReportOf(parsed, string.Empty)), shared.LanguageOf(parsed));
             }
 
             return ExitCode.Answered;

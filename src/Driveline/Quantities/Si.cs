@@ -17,6 +17,9 @@ internal static class Si
     /// <summary>Foot, in m (exact).</summary>
     public const double Foot = 0.3048;
 
+    /// <summary>One mile an hour in metres a second, exact.</summary>
+    public const double MilePerHour = 0.44704;
+
     /// <summary>Pound, in kg (exact).</summary>
     public const double Pound = 0.45359237;
 

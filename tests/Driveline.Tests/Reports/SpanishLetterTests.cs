@@ -1,5 +1,7 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using Driveline.Cases.Questions;
+using Driveline.Loads;
 using Driveline.Reports;
 using Driveline.Tests.Cases;
 using Driveline.Wording;
@@ -36,8 +38,17 @@ public partial class SpanishLetterTests
         ReportOptions options = ReportOptions.Default.WithTitle(DemoCases.Read(name).Title).WithLanguage(Language.Spanish);
         string[] texts = [AdviceText.Of(DemoCases.Advice(name).Advice!, options), VerdictText.Of(DemoCases.Verdict(name), options),
             ChoiceText.Of(DemoCases.Choice(name), DemoCases.Settings(name), options),
-            QuestionsText.Of(DemoCases.Advice(name).Advice!, options)];
-        Assert.All(texts, text => Assert.Empty(English().Matches(text).Select(m => m.Value).Distinct()));
+            QuestionsText.Of(DemoCases.Advice(name).Advice!, options), Simulated(name, options),
+            CalculationSheet.Markdown(DemoCases.Verdict(name), options), VerdictHtml.Of(DemoCases.Verdict(name), options)];
+        Assert.All(texts.Select(t => Markup().Replace(t.Replace("Driveline 0", string.Empty, StringComparison.Ordinal), " ")),
+            text => Assert.Empty(English().Matches(text).Select(m => m.Value).Distinct()));
+    }
+
+    private static string Simulated(string name, ReportOptions options)
+    {
+        CaseSimulation simulation = DemoCases.Simulation(name);
+        return simulation.Check is { } check ? SimulationText.Of(check, options)
+            : SimulationText.OfMissing(SimulatedEvent.Engagement, simulation.Missing, options);
     }
 
     private static IEnumerable<string> Texts(JsonElement json) => json.ValueKind switch
@@ -47,6 +58,9 @@ public partial class SpanishLetterTests
         JsonValueKind.Array => json.EnumerateArray().SelectMany(Texts),
         _ => [],
     };
+
+    [GeneratedRegex("<style>.*?</style>|<[^>]*>", RegexOptions.Singleline)]
+    private static partial Regex Markup();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Blank();

@@ -1,6 +1,10 @@
 using Driveline.Advice;
+using Driveline.Cases.Questions;
+using Driveline.Cases.TorsionModels;
+using Driveline.Fasteners;
 using Driveline.Reports;
 using Driveline.Tests.Cases;
+using Driveline.Torsion;
 using Driveline.Wording;
 
 namespace Driveline.Tests.Reports;
@@ -14,6 +18,8 @@ public class TextWidthTests
         { Language.Spanish, DisplayUnits.Metric, 80 },
         { Language.English, DisplayUnits.Metric, 60 },
         { Language.Spanish, DisplayUnits.Metric, 60 },
+        { Language.English, DisplayUnits.UsCustomary, 120 },
+        { Language.Spanish, DisplayUnits.Metric, 120 },
     };
 
     [Theory]
@@ -24,6 +30,29 @@ public class TextWidthTests
         string[] wide = [.. DemoCases.Names.SelectMany(n => Texts(n, options.WithTitle(DemoCases.Read(n).Title))
             .SelectMany(t => t.Text.Split('\n').Where(l => l.Length > columns).Select(l => n + ", " + t.Verb + ": " + l)))];
         Assert.Empty(wide);
+    }
+
+    [Theory]
+    [MemberData(nameof(Windows))]
+    public void EveryText_WithoutACase_FitsTheWindow(Language language, DisplayUnits units, int columns)
+    {
+        ReportOptions options = ReportOptions.Default.WithLanguage(language).WithUnits(units).WithTextWidth(columns);
+        const string Model = """
+            { "duration": 0.2, "rotors": [ { "name": "engine", "inertia": 1.1 }, { "name": "blades and what holds them", "inertia": 4 } ],
+              "shafts": [ { "name": "drive tube with a name that nobody would give it", "from": "engine",
+                "to": "blades and what holds them", "stiffness": 8000, "damping": 0.4, "breaksAt": 500 } ],
+              "obstacles": [ { "name": "stump", "rotor": "blades and what holds them", "at": 0.02, "stiffness": 9000, "damping": 4 } ],
+              "start": { "speed": 56.5 } }
+            """;
+        TransientResult result = TorsionModelReader.Read(Model).Model!.Run();
+        string[] texts =
+        [
+            .. new[] { 0, 3, 5, 6 }.Select(lines => IdentifyText.Of(HeadMarks.Identify(lines, ScrewThread.Parse("1/2 in")), options)),
+            StrengthText.Of(BoltStrength.Of(SaeJ429.Grade5, ScrewThread.Parse("1/2-13 UNC")), options),
+            StrengthText.Of(BoltStrength.Of(Iso898.Class8_8, ScrewThread.Parse("M10")), options),
+            TransientText.Of(result, options.WithTitle("A model with a long title: " + new string('x', 90))),
+        ];
+        Assert.Empty(texts.SelectMany(t => t.Split('\n')).Where(l => l.Length > columns));
     }
 
     [Fact]
@@ -54,6 +83,12 @@ public class TextWidthTests
         yield return ("advise", AdviceText.Of(DemoCases.Advice(name).Advice!, options));
         yield return ("assess", VerdictText.Of(DemoCases.Verdict(name), options));
         yield return ("choose", ChoiceText.Of(DemoCases.Choice(name), DemoCases.Settings(name), options));
+        yield return ("questions", QuestionsText.Of(DemoCases.Advice(name).Advice!, options));
+        foreach (CaseClutch clutch in CaseClutch.AllOf(DemoCases.Read(name)))
+        {
+            yield return ("clutch", ClutchText.Of(clutch.Review(), clutch.Review().Procedures, options));
+        }
+
         if (DemoCases.Simulation(name) is { Check: { } check })
         {
             yield return ("simulate", SimulationText.Of(check, options));

@@ -62,5 +62,7 @@ internal sealed class TipSpeed
 
     private Finding Of(string code, double compared) => Finding.Of(code, Severity.Note)
         .With("speed", QuantityKind.Number, metersPerSecond)
-        .With("compared", QuantityKind.Number, compared);
+        .With("compared", QuantityKind.Number, compared)
+        .With("speedMph", QuantityKind.Number, metersPerSecond / Si.MilePerHour)
+        .With("comparedMph", QuantityKind.Number, compared / Si.MilePerHour);
 }
