@@ -28,11 +28,18 @@ internal static class ReadmeCaseExample
         string next = string.Join(" ", words.MeasureNext().Take(1));
         console.WriteLine(string.Join("\n", words.Headline(), words.Guards(), words.Quiet(), next));
 
-        // what the shelf holds that may be fitted, with both margins
-        ChoiceTerms terms = asked.Terms().WithStock(StockList.Parse("3/8-16 UNC, SAE 5; 3/8-16 UNC, SAE 2; M10, 8.8"));
+        // what the shelf holds that may be fitted, with its number, its price and both margins
+        StockFile shelf = StockFile.Parse("""
+            sku,designation,grade,price,currency
+            B-1042,3/8-16 x 2,SAE 5,0.85,USD
+            B-1040,3/8-16 x 2,SAE 2,0.60,USD
+            B-2210,M10x1.5x50,8.8,0.70,USD
+            """);
+        ChoiceTerms terms = asked.Terms().WithStock(shelf.List);
         foreach (RankedBolt bolt in asked.Choice(terms, CancellationToken.None).Choices)
         {
-            console.WriteLine($"{bolt.Item.Name}: work {bolt.WorkMargin:F2}, guard {bolt.GuardMargin:F2}");
+            console.WriteLine(
+                $"{bolt.Item.Sku} {bolt.Item.Name}, {bolt.Item.Price:F2}: work {bolt.WorkMargin:F2}, guard {bolt.GuardMargin:F2}");
         }
 
         // a quote from that shelf, a page to hand over
