@@ -18,7 +18,7 @@ public sealed class AlarmFile : IAlarmSink, IDisposable
     public AlarmFile(string path) => file = new FileStream(path, FileMode.Append, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
 
     /// <inheritdoc/>
-    public Task DeliverAsync(IReadOnlyList<FleetAlarm> alarms, CancellationToken stop)
+    public Task DeliverAsync(IReadOnlyList<FleetAlarm> alarms, CancellationToken stopping)
     {
         ArgumentNullException.ThrowIfNull(alarms);
         using var lines = new MemoryStream();

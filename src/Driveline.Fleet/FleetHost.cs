@@ -5,7 +5,6 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
-using Orleans.Runtime;
 
 namespace Driveline.Fleet;
 
@@ -117,7 +116,8 @@ public sealed class FleetHost : IAsyncDisposable
 
         if (options.LogsWarnings)
         {
-            builder.Logging.SetMinimumLevel(LogLevel.Warning).AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
+            builder.Logging.SetMinimumLevel(LogLevel.Error).AddFilter("Driveline", LogLevel.Warning)
+                .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
         }
 
         builder.UseOrleans(silo =>

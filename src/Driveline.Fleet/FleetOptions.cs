@@ -55,7 +55,7 @@ public sealed class FleetOptions
     /// <summary>Requests a second that one driveline may send over HTTP, after a burst of four times as many.</summary>
     public int RequestsPerSecond { get; private set; } = 20;
 
-    /// <summary>True to write warnings to standard error.</summary>
+    /// <summary>True to write warnings of the fleet, and errors of all else, to standard error.</summary>
     public bool LogsWarnings { get; private set; }
 
     /// <summary>The newest format that is read; older in tests only.</summary>

@@ -10,6 +10,6 @@ public interface IAlarmSink
 {
     /// <summary>Takes alarms of one driveline; returning acknowledges all of them.</summary>
     /// <param name="alarms">Alarms, in the order of their ids.</param>
-    /// <param name="stop">Set when the silo stops.</param>
-    Task DeliverAsync(IReadOnlyList<FleetAlarm> alarms, CancellationToken stop);
+    /// <param name="stopping">Set when the silo stops.</param>
+    Task DeliverAsync(IReadOnlyList<FleetAlarm> alarms, CancellationToken stopping);
 }

@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using Driveline.Fleet.Silos;
-using Orleans.Runtime;
 using Orleans.Storage;
 
 namespace Driveline.Fleet.Tests;

@@ -121,12 +121,14 @@ public sealed class HttpTests : IClassFixture<HttpFleet>, IDisposable
         client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue(
             "Basic", Convert.ToBase64String(Encoding.UTF8.GetBytes("anyone:" + HttpFleet.Key)));
         string page = string.Empty;
-        for (int k = 0; k < 100 && !page.Contains(">west-6<", StringComparison.Ordinal); k++)
+        const string whole = "<td data-head=\"Batches stored\">3</td>";
+        for (int k = 0; k < 100 && !page.Contains(whole, StringComparison.Ordinal); k++)
         {
             await Task.Delay(100);
             page = await client.GetStringAsync("/");
         }
 
+        Assert.Contains(whole, page, StringComparison.Ordinal);
         Assert.Contains(" on 1 silo, ", page, StringComparison.Ordinal);
         Assert.Contains(">west-6<", page, StringComparison.Ordinal);
         Assert.Contains(">west-6/", page, StringComparison.Ordinal);

@@ -20,7 +20,7 @@ internal sealed class TestSink : IAlarmSink
         }
     }
 
-    public async Task DeliverAsync(IReadOnlyList<FleetAlarm> alarms, CancellationToken stop)
+    public async Task DeliverAsync(IReadOnlyList<FleetAlarm> alarms, CancellationToken stopping)
     {
         await Before(alarms);
         lock (turn)

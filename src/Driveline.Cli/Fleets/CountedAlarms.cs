@@ -10,11 +10,11 @@ internal sealed class CountedAlarms(IAlarmSink? next) : IAlarmSink
 
     public long Count => Interlocked.Read(ref count);
 
-    public async Task DeliverAsync(IReadOnlyList<FleetAlarm> alarms, CancellationToken stop)
+    public async Task DeliverAsync(IReadOnlyList<FleetAlarm> alarms, CancellationToken stopping)
     {
         if (next is not null)
         {
-            await next.DeliverAsync(alarms, stop);
+            await next.DeliverAsync(alarms, stopping);
         }
 
         Interlocked.Add(ref count, alarms.Count(a => seen.IsNew(a.Id)));

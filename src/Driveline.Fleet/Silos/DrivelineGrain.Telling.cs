@@ -1,6 +1,5 @@
 using Driveline.Fleet.Ledgers;
 using Microsoft.Extensions.Logging;
-using Orleans.Runtime;
 
 namespace Driveline.Fleet.Silos;
 

@@ -2,7 +2,6 @@ using System.Diagnostics;
 using Driveline.Fleet.Ledgers;
 using Driveline.Monitoring;
 using Microsoft.Extensions.Logging;
-using Orleans.Runtime;
 
 namespace Driveline.Fleet.Silos;
 
@@ -16,21 +15,16 @@ internal sealed partial class DrivelineGrain(
     [PersistentState("case", SiloSetup.Store)] IPersistentState<StoredCase> stored,
     [PersistentState("ledger", SiloSetup.Store)] IPersistentState<StoredLedger> record,
     CaseSettings cases, SiloDesk desk, IAlarmSink sink, ILocalSiloDetails silo, ILogger<DrivelineGrain> log)
-    : Grain, IDrivelineGrain, IRemindable
+    : Grain, IDrivelineGrain, IRemindable, IDisposable
 {
     private static readonly TimeSpan Soon = TimeSpan.FromMilliseconds(50);
     private static readonly TimeSpan AfterFailure = TimeSpan.FromMilliseconds(500);
-    private static readonly TimeSpan StatusEvery = TimeSpan.FromSeconds(1);
 
     private readonly CancellationTokenSource stop = new();
     private BatchLedger? ledger;
-    private Task writing = Task.CompletedTask;
     private bool isBroken;
     private int pending;
     private long changes;
-    private long written;
-    private long storedThrough;
-    private long toldAt;
 
     private string Name => this.GetPrimaryKeyString();
 
@@ -60,9 +54,9 @@ internal sealed partial class DrivelineGrain(
                 NotStored(failed, Name);
             }
         }
-
-        stop.Dispose();
     }
+
+    public void Dispose() => stop.Dispose();
 
     public async Task<RegistrationAnswer> RegisterAsync(DrivelineRegistration registration)
     {
@@ -196,43 +190,4 @@ internal sealed partial class DrivelineGrain(
             desk.Leave();
         }
     }
-
-    // One write at a time; each waiter comes back when a write has held its change.
-    private async Task StoreAsync(long change)
-    {
-        while (written < change)
-        {
-            if (writing.IsCompleted)
-            {
-                writing = WriteAsync();
-            }
-
-            await writing;
-        }
-    }
-
-    private async Task WriteAsync()
-    {
-        BatchLedger mine = ledger!;
-        long change = changes, through = mine.Through;
-        record.State = new StoredLedger { Bytes = mine.Save(desk.Options.StateFormat) };
-        await record.WriteStateAsync();
-        written = change;
-        storedThrough = through;
-    }
-
-    private void Report(BatchLedger mine)
-    {
-        if (toldAt == 0 || Stopwatch.GetElapsedTime(toldAt) > StatusEvery)
-        {
-            toldAt = Stopwatch.GetTimestamp();
-            desk.Stands(Status(mine));
-        }
-    }
-
-    private DrivelineStatus Status(BatchLedger mine) =>
-        DrivelineStatus.Of(Name, silo.Name, mine, storedThrough, record.State?.Bytes.Length ?? 0);
-
-    [LoggerMessage(Level = LogLevel.Warning, Message = "The state of {Driveline} was not stored; it is loaded anew.")]
-    private partial void NotStored(Exception failed, string driveline);
 }

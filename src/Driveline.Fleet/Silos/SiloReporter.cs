@@ -1,6 +1,5 @@
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
-using Orleans.Runtime;
 
 namespace Driveline.Fleet.Silos;
 

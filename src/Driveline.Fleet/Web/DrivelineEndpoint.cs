@@ -73,7 +73,7 @@ internal sealed class DrivelineEndpoint(IGrainFactory grains, int mostBodyBytes)
         ? grains.GetGrain<IDrivelineGrain>(Name(context))
         : throw new RefusedException("driveline", "a name of 1 to 64 letters, digits, dots, dashes and underscores", Cut(Name(context)));
 
-    private async Task<JsonElement> BodyAsync(HttpContext context)
+    private static async Task<JsonElement> BodyAsync(HttpContext context)
     {
         // A form or a text could come from any page of the web without being asked for; this cannot.
         if (!context.Request.HasJsonContentType())

@@ -20,8 +20,8 @@ internal static class FleetPage
         page.Append("<!DOCTYPE html><html lang=\"en\" class=\"dl-page\"><head><meta charset=\"utf-8\">")
             .Append("<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">")
             .Append(isRefreshed ? "<meta http-equiv=\"refresh\" content=\"5\">" : string.Empty)
-            .Append("<title>Fleet ").Append(Html(cluster)).Append("</title><style>").Append(HtmlStyle.Css)
-            .Append("</style></head><body class=\"dl-body\"><main class=\"dl-report\"><h1>Fleet ").Append(Html(cluster)).Append("</h1>");
+            .Append("<title>Fleet “").Append(Html(cluster)).Append("”</title><style>").Append(HtmlStyle.Css)
+            .Append("</style></head><body class=\"dl-body\"><main class=\"dl-report\"><h1>Fleet “").Append(Html(cluster)).Append("”</h1>");
         Lead(page, silos, nowUtc);
         DrivelineStatus[] worst = [.. silos.Where(s => nowUtc - s.HeardUtc < Late).SelectMany(s => s.Worst)];
         Array.Sort(worst, DrivelineStatus.WorstFirst);
