@@ -67,7 +67,7 @@ public sealed partial class ShearBoltJoint
     public StressBand? ShaftYield { get; private set; }
 
     /// <summary>Basis of the layout's dimensions.</summary>
-    public Basis Basis => Dimensions;
+    public Basis Basis { get; } = Dimensions;
 
     internal double RadiusM { get; }
 
