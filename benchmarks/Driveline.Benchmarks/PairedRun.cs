@@ -66,7 +66,7 @@ internal static class PairedRun
     public static void Sweeps()
     {
         SweepFigures.Kernels((name, baseline, tried, inner) => Compare(name, baseline, tried, inner, null), Processor);
-        SweepFigures.Studies();
+        ThreadFigures.All();
     }
 
     /// <summary>What a monitor and its rainflow counting cost over loops written by hand.</summary>

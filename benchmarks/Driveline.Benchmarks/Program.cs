@@ -22,6 +22,10 @@ else if (args is ["paired", "sweeps"])
 {
     Driveline.Benchmarks.PairedRun.Sweeps();
 }
+else if (args is ["threads"])
+{
+    Driveline.Benchmarks.Sweeps.ThreadFigures.All();
+}
 else if (args is ["long", var folder])
 {
     Driveline.Benchmarks.Sweeps.SweepFigures.Long(folder);

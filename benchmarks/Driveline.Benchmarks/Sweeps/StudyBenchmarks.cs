@@ -23,6 +23,11 @@ internal sealed class StudyBenchmarks
             Factor.Pert("work.steadyPeak", 420, 500, 650))
         .WithDesign(Design.Sobol(rows, 7)).WithRowsPerGroup(256).WithCaseOutputs("assess.verdict", "assess.guardMargin");
 
+    /// <summary>A study file's closed form: the break torque of the case's bolt over its shaft.</summary>
+    public Study OneDevice(int rows) => Study.Of("one device").WithCase(thornbeck)
+        .WithFactors(Factor.Uniform("driveline[2].shearBolt.shaftDiameter", 0.031, 0.033))
+        .WithDesign(Design.Sobol(rows, 7)).WithCaseOutputs("shearBolt.breakTorqueNm.expected");
+
     /// <summary>Every row a simulated strike.</summary>
     public Study Simulations(int rows) => Study.Of("simulations").WithCase(ravensmoor)
         .WithFactors(Factor.Triangular("strike.force", 1000, 3200, 9000))

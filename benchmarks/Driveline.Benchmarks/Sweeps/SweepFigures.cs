@@ -3,7 +3,7 @@ using Driveline.Sweeps;
 
 namespace Driveline.Benchmarks.Sweeps;
 
-/// <summary>Prints what studies cost: paired ratios of kernels, rows a second, threads by turns, the memory of a long one.</summary>
+/// <summary>Prints what studies cost: paired ratios of kernels, rows a second, the memory of a long one.</summary>
 internal static class SweepFigures
 {
     public static void Kernels(Action<string, Func<double>, Func<double>, int> compare, Action<string, Action> processor)
@@ -21,14 +21,6 @@ internal static class SweepFigures
             $"closed-form rows: {rows.NanosecondsARow():F3} ns a row sampled and computed (NumPy: benchmarks/closed_form.py)"));
     }
 
-    public static void Studies()
-    {
-        var studies = new StudyBenchmarks();
-        Threads("closed form, 8,388,608 rows", StudyBenchmarks.ClosedFormOf(1 << 23));
-        Threads("assessed cases, 8,192 rows", studies.Cases(8192));
-        Threads("simulated strikes, 64 rows", studies.Simulations(64));
-    }
-
     /// <summary>50 million rows of closed form into a Parquet file, and the most memory the process took.</summary>
     public static void Long(string folder)
     {
@@ -41,22 +33,5 @@ internal static class SweepFigures
                 + $"{System.Diagnostics.Process.GetCurrentProcess().PeakWorkingSet64 >> 20} MiB at most"));
         File.Delete(path);
         Environment.ExitCode = System.Diagnostics.Process.GetCurrentProcess().PeakWorkingSet64 > 300L << 20 ? 1 : 0;
-    }
-
-    private static void Threads(string name, Study study)
-    {
-        StudyBenchmarks.Seconds(study, 2);
-        double[] ratios = new double[5];
-        double best = double.PositiveInfinity;
-        for (int k = 0; k < ratios.Length; k++)
-        {
-            double one = StudyBenchmarks.Seconds(study, 1);
-            ratios[k] = one / StudyBenchmarks.Seconds(study, 2);
-            best = Math.Min(best, one);
-        }
-
-        Array.Sort(ratios);
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"{name}: best {best:F3} s on one thread; two threads are {ratios[2]:F2} times as fast [{ratios[0]:F2}, {ratios[4]:F2}]"));
     }
 }

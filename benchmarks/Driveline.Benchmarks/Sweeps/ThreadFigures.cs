@@ -1,0 +1,74 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Numerics;
+using Driveline.Sweeps;
+
+namespace Driveline.Benchmarks.Sweeps;
+
+/// <summary>How many times as fast two threads are as one, by turns, beside what two threads get of the memory.</summary>
+internal static class ThreadFigures
+{
+    private const int Turns = 7;
+    private const int Large = 1 << 23;
+
+    public static void All()
+    {
+        var studies = new StudyBenchmarks();
+        Study typed = studies.Cases(1 << 15);
+        Study simulated = studies.Simulations(64);
+        Study closed = StudyBenchmarks.ClosedFormOf(1 << 23);
+        Study device = studies.OneDevice(1 << 23);
+        Print("typed rows, assessed cases, 32,768", threads => StudyBenchmarks.Seconds(typed, threads));
+        Print("simulated rows, 64", threads => StudyBenchmarks.Seconds(simulated, threads));
+        double rows = Print("closed-form rows, 8,388,608", threads => StudyBenchmarks.Seconds(closed, threads));
+        Print("rows of a study file over columns, 8,388,608", threads => StudyBenchmarks.Seconds(device, threads));
+        double[][] columns = [.. Enumerable.Range(0, 8).Select(_ => new double[Large])];
+        double memory = Print("memory, a = b * c over 64 MiB columns", threads => Streamed(columns, threads));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"closed-form rows: {rows / memory:F2} of the two-thread memory limit (0.85 is wanted)"));
+    }
+
+    private static double Print(string name, Func<int, double> seconds)
+    {
+        seconds(1);
+        seconds(2);
+        double[] ratios = new double[Turns];
+        double best = double.PositiveInfinity;
+        for (int k = 0; k < Turns; k++)
+        {
+            double one = seconds(1);
+            ratios[k] = one / seconds(2);
+            best = Math.Min(best, one);
+        }
+
+        Array.Sort(ratios);
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"{name}: best {best:F3} s on one thread; two are {ratios[Turns / 2]:F2} times as fast [{ratios[0]:F2}, {ratios[^1]:F2}]"));
+        return ratios[Turns / 2];
+    }
+
+    // The same work on one thread, or halved between two, each with columns of its own.
+    private static double Streamed(double[][] columns, int threads)
+    {
+        long start = Stopwatch.GetTimestamp();
+        Thread[] all = [.. Enumerable.Range(0, threads).Select(t => new Thread(() =>
+        {
+            double[] into = columns[4 * t];
+            for (int round = 0; round < 8 / threads; round++)
+            {
+                Multiply(columns[(4 * t) + 1], columns[(4 * t) + 2], into);
+            }
+        }))];
+        Array.ForEach(all, t => t.Start());
+        Array.ForEach(all, t => t.Join());
+        return Stopwatch.GetElapsedTime(start).TotalSeconds;
+    }
+
+    private static void Multiply(double[] a, double[] b, double[] into)
+    {
+        for (int k = 0; k < into.Length; k += Vector<double>.Count)
+        {
+            (new Vector<double>(a, k) * new Vector<double>(b, k)).CopyTo(into, k);
+        }
+    }
+}
