@@ -49,7 +49,9 @@ internal sealed class FixedStepLanes
     /// <summary>Largest torque of a shaft in one lane.</summary>
     public double Peak(int shaft, int lane) => peak[shaft].GetElement(lane);
 
-    /// <summary>Runs all lanes from turning at a speed with the last rotor jammed; returns the sum of the peaks of the last shaft.</summary>
+    /// <summary>
+    /// Runs all lanes from turning at a speed with the last rotor jammed; returns the sum of the peaks of the last shaft.
+    /// </summary>
     public double Run(double speed, double seconds, int steps)
     {
         Array.Clear(y);

@@ -70,12 +70,13 @@ public class TransientBatchTests
     public void Columns_OfWhatIsNotThereOrOfOtherLengths_AreRefusedByName()
     {
         TransientBatch batch = TransientBatch.Of(Stop()).WithStiffness("s", [500, 2000]);
-        Assert.Contains("\"wall\"", Assert.Throws<ArgumentException>(() => batch.WithInertia("wall", [1, 2])).Message, StringComparison.Ordinal);
-        Assert.Contains("\"t\"", Assert.Throws<ArgumentException>(() => batch.WithDamping("t", [1, 2])).Message, StringComparison.Ordinal);
-        Assert.Contains("got 3", Assert.Throws<ArgumentException>(() => batch.WithSpeed([1, 2, 3])).Message, StringComparison.Ordinal);
-        TransientBatch plain = TransientBatch.Of(Plain());
-        Assert.Contains(
-            "Only a coupling trips", Assert.Throws<ArgumentException>(() => plain.WithTripTorque("s", [1])).Message, StringComparison.Ordinal);
+        Refuses("\"wall\"", () => batch.WithInertia("wall", [1, 2]));
+        Refuses("\"t\"", () => batch.WithDamping("t", [1, 2]));
+        Refuses("got 3", () => batch.WithSpeed([1, 2, 3]));
+        Refuses("Only a coupling trips", () => TransientBatch.Of(Plain()).WithTripTorque("s", [1]));
+
+        static void Refuses(string words, Func<object> column) =>
+            Assert.Contains(words, Assert.Throws<ArgumentException>(column).Message, StringComparison.Ordinal);
     }
 
     [Theory]

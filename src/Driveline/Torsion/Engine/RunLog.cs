@@ -145,7 +145,9 @@ internal sealed class RunLog
         }
     }
 
-    /// <summary>The largest values of a track that is a polynomial over a time, above the highest and below the negative of the other.</summary>
+    /// <summary>
+    /// The largest values of a track that is a polynomial over a time, above the highest and below the negative of the other.
+    /// </summary>
     public void Peaks(in Track track, ReadOnlySpan<double> series, double time, double length, double most, double least)
     {
         if (PeakSearch.CannotRaise(series, most, least))

@@ -4,7 +4,8 @@ namespace Driveline.Torsion;
 /// <remarks>
 /// A step is taken whole when a bound shows that within it nothing watched crosses its bound; otherwise it is halved, until
 /// what may cross is a polynomial whose first root decides. Peaks are searched for when the end is known, and only where a bound
-/// allows one higher than all values at the ends of steps. The state at the end, turned angles, slips and energies follow from the start of the stretch in closed form.
+/// allows one higher than all values at the ends of steps. The state at the end, turned angles, slips and energies follow from the
+/// start of the stretch in closed form.
 /// </remarks>
 internal sealed class ModalStretch
 {
