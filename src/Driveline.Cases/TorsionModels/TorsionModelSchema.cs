@@ -6,7 +6,7 @@ namespace Driveline.Cases.TorsionModels;
 /// <remarks>
 /// What must hold between members, and the ranges of quantities with units, only <see cref="TorsionModelReader"/> checks.
 /// </remarks>
-public static class TorsionModelSchema
+internal static class TorsionModelSchema
 {
     /// <summary>The schema as JSON text, indented.</summary>
     public static string Json() => CaseSchema.Json("Driveline torsional model", MemberTables.From(ModelMembers.Table));
