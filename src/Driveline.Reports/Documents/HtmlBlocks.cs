@@ -155,7 +155,7 @@ internal sealed class HtmlBlocks(StringBuilder html, Phrase phrase)
 
     private void Table(IReadOnlyList<string[]> rows, IReadOnlyList<string> symbols)
     {
-        bool isWide = rows.Count > 0 && rows[0].Length > MostNarrowColumns;
+        bool isWide = symbols.Count > 0 || (rows.Count > 0 && rows[0].Length > MostNarrowColumns);
         html.Append(isWide ? "<table class=\"dl-wide\">\n" : "<table>\n").Append("<caption class=\"dl-sr\">")
             .Append(Escape(caption.Length > 0 ? caption : phrase.Of("page.table"))).Append("</caption>\n<thead>\n");
         for (int r = 0; r < rows.Count; r++)

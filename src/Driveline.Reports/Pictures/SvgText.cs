@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 
 namespace Driveline.Reports.Pictures;
@@ -5,6 +6,14 @@ namespace Driveline.Reports.Pictures;
 /// <summary>Writes numbers and words of a picture: the same digits in every culture, no character that means markup.</summary>
 internal static class SvgText
 {
+    // Most numbers of a picture are a length below a thousand with two decimals.
+    private static readonly string[] Wholes = [.. Enumerable.Range(0, 1001).Select(k => k.ToString(CultureInfo.InvariantCulture))];
+
+    private static readonly string[] Fractions =
+        [.. Enumerable.Range(0, 100).Select(k => "." + k.ToString("00", CultureInfo.InvariantCulture).TrimEnd('0'))];
+
+    private static readonly char[] Special = ['&', '<', '>', '"', '\''];
+
     /// <summary>A length with at most two decimals; no finite number is written otherwise.</summary>
     public static StringBuilder Number(this StringBuilder text, double value)
     {
@@ -20,11 +29,7 @@ internal static class SvgText
         Digits(text, whole);
         if (rest > 0)
         {
-            text.Append('.').Append((char)('0' + (rest / 10)));
-            if (rest % 10 > 0)
-            {
-                text.Append((char)('0' + (rest % 10)));
-            }
+            text.Append(Fractions[rest]);
         }
 
         return text;
@@ -33,6 +38,11 @@ internal static class SvgText
     /// <summary>Words in which no character means markup.</summary>
     public static StringBuilder Escaped(this StringBuilder text, string words)
     {
+        if (words.IndexOfAny(Special) < 0)
+        {
+            return text.Append(words);
+        }
+
         foreach (char c in words)
         {
             _ = c switch
@@ -51,11 +61,13 @@ internal static class SvgText
 
     private static void Digits(StringBuilder text, long whole)
     {
-        if (whole >= 10)
+        if (whole < Wholes.Length)
         {
-            Digits(text, whole / 10);
+            text.Append(Wholes[whole]);
+            return;
         }
 
+        Digits(text, whole / 10);
         text.Append((char)('0' + (whole % 10)));
     }
 }

@@ -100,8 +100,13 @@ internal sealed class BoltSketch : IPicture
         canvas.Text(x + (d / 2) + 6, y + (r / 2), "d", frame.Name, SvgInk.Ink, true, TextAlign.Start);
     }
 
-    private static void Plane(SvgCanvas canvas, double x, double d, double y) =>
+    // Red on the colour of the bolt would be lost in grey and on a dark screen.
+    private static void Plane(SvgCanvas canvas, double x, double d, double y)
+    {
         canvas.Path([(x - (2 * d) - 20, y), (x + (2 * d) + 20, y)], SvgInk.Overlap, 3, true);
+        canvas.Line(x - (d / 2), y, x + (d / 2), y, SvgInk.Paper, 4);
+        canvas.Path([(x - (d / 2), y), (x + (d / 2), y)], SvgInk.Ink, 3, true);
+    }
 
     // The end view: the bolts on their circle.
     private void DrawCircle(SvgCanvas canvas, double x, double y)

@@ -227,8 +227,8 @@ public class SlipTorqueTests
     {
         SlipTorque torque = SlipTorque.Of(Build.NineSprings(), Build.Clean(RunInState.RunIn));
         Assert.Equal(
-            ["freeLength", "springLength", "wear", "deflection", "springRate", "coilForce", "springCount", "springFactor", "clampForce", "faces",
-                "friction", "outerRadius", "innerRadius", "uniformWearRadius", "peakPressure", "slipTorque"],
+            ["freeLength", "springLength", "wear", "deflection", "springRate", "coilForce", "springCount", "springFactor", "clampForce",
+                "faces", "friction", "outerRadius", "innerRadius", "uniformWearRadius", "peakPressure", "slipTorque"],
             torque.Sheet().Where(l => l.End == SheetEnd.MostLikely).Select(l => l.Formula.Code));
         double Last(SheetEnd end) => torque.Sheet().Last(l => l.Formula.Code == "slipTorque" && l.End == end).Value;
         Assert.Equal(torque.Running.Low.NewtonMeters, Last(SheetEnd.Lowest), 1e-9);

@@ -8,10 +8,10 @@ internal static class ExcusedResults
         ("a fact that is put in, or a row of a catalogue",
             "Branch BreakingCoupling CoilSpring ClutchCondition CutOutClutch DeckGeometry DeckReading Din2093Spring DiscClutch DrivingSide "
             + "Engagement EngineSide Facing FastenerMaterial FittedBolt FittedClutch FrictionBand FrictionCoupling GradeStrength "
-            + "HeadMarkCandidate HeatPath JointSeries LineStiffness MetricThread UnifiedThread OwnershipOption OwnershipTerms Part PartLimit "
-            + "PowerRow ProtectionQuestion PtoLimit PtoType RodMaterial SNCurve Shaft ShaftSection ShearBolt ShearBoltJoint SimulationDrive "
-            + "SizeRange SlipTest SpringPin StatedBolt StatedDevice SteelGrade StockItem ThermalMaterial TorqueRange TorqueSpeedLine "
-            + "UniversalJoint UsualMachine WorkPeak"),
+            + "HeadMarkCandidate HeatPath JointSeries LineStiffness MetricThread UnifiedThread OwnershipOption OwnershipTerms Part "
+            + "PartLimit PowerRow ProtectionQuestion PtoLimit PtoType RodMaterial SNCurve Shaft ShaftSection ShearBolt ShearBoltJoint "
+            + "SimulationDrive SizeRange SlipTest SpringPin StatedBolt StatedDevice SteelGrade StockItem ThermalMaterial TorqueRange "
+            + "TorqueSpeedLine UniversalJoint UsualMachine WorkPeak"),
         ("a band of one quantity",
             "EnergyBand ForceBand InertiaBand LengthBand PowerBand StiffnessBand StressBand TimeBand TorqueBand"),
         ("holds results that have sheets of their own",

@@ -113,8 +113,8 @@ public class WorkedSheetTests
         [
             .. Results.Values.Select(r => r().Lines), DeviceOf<SlipClutchDevice>("dunmarsh-clutch-well-set").Sheet(),
             DeviceOf<SlipClutchDevice>("dunmarsh-clutch-well-set").SlipTorque.SpringSheet(),
-            EngagementTorque.Of(Engagement.Through(PtoClutchKind.HandLever).WithCapacity(Nm(1100)), Rated).WithRotor(KgM2(2)).WithLoad(Nm(50))
-                .WithRise(TimeBand.Exactly(Duration.FromSeconds(0.4), Given)).Sheet(),
+            EngagementTorque.Of(Engagement.Through(PtoClutchKind.HandLever).WithCapacity(Nm(1100)), Rated).WithRotor(KgM2(2))
+                .WithLoad(Nm(50)).WithRise(TimeBand.Exactly(Duration.FromSeconds(0.4), Given)).Sheet(),
         ];
         foreach (IGrouping<SheetEnd, CalculationLine> end in sheets.SelectMany(s => s.GroupBy(l => l.End)))
         {
@@ -161,7 +161,8 @@ public class WorkedSheetTests
         [
             .. typeof(CalculationStep).Assembly.GetExportedTypes()
                 .Where(t => t is { IsClass: true, IsAbstract: false } && t.GetConstructors().Length == 0 && t.GetProperties().Any(IsNumber))
-                .Select(t => t.Name).Where(n => !Results.ContainsKey(n) && !ExcusedResults.All.ContainsKey(n)).Order(StringComparer.Ordinal),
+                .Select(t => t.Name).Where(n => !Results.ContainsKey(n) && !ExcusedResults.All.ContainsKey(n))
+                .Order(StringComparer.Ordinal),
         ];
         Assert.True(open.Length == 0, string.Join("\n", open));
     }
