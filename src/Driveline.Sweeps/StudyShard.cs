@@ -5,9 +5,9 @@ namespace Driveline.Sweeps;
 
 /// <summary>A shard of a study as it travels: text goes to where it is run, the bytes of its file come back.</summary>
 /// <remarks>
-/// The bytes are those of <see cref="Sweep.RunTo(Study, string, SweepOptions, CancellationToken)"/> for the same shard, on whatever machine of
-/// the same kind of processor; written to files they are put together by <see cref="Sweep.Merge(IEnumerable{string}, string)"/>. Cut a
-/// study into so many shards that each fits into memory.
+/// The bytes are those of <see cref="Sweep.RunTo(Study, string, SweepOptions, CancellationToken)"/> for the same shard, on any machine
+/// with the same kind of processor; written to files they are put together by <see cref="Sweep.Merge(IEnumerable{string}, string)"/>. Cut
+/// a study into so many shards that each fits into memory.
 /// </remarks>
 public static class StudyShard
 {

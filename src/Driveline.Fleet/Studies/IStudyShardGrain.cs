@@ -4,7 +4,7 @@ namespace Driveline.Fleet.Studies;
 [Alias("Driveline.Fleet.IStudyShardGrain")]
 internal interface IStudyShardGrain : IGrainWithStringKey
 {
-    /// <summary>How the shard stands; it is begun when nobody has begun it on this silo, so that asking again is what a retry takes.</summary>
+    /// <summary>How the shard stands; it is begun when nobody has begun it on this silo, so that a retry is to ask again.</summary>
     /// <param name="order">The shard.</param>
     [Alias("Ask")]
     Task<ShardAnswer> AskAsync(ShardOrder order);
