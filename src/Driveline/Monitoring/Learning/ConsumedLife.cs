@@ -6,7 +6,7 @@ namespace Driveline.Monitoring;
 
 /// <summary>The share of its fatigue life that a part has used up in what was seen: Miner's sum over the counted ranges.</summary>
 /// <remarks>
-/// D = Σ n/N (<see cref="Miner"/>), the ranges still open as half cycles. Low and high take every range one class narrower and
+/// D = Σ n/N (Palmgren and Miner), the ranges still open as half cycles. Low and high take every range one class narrower and
 /// wider, which rounding can at most be off. High is unbounded when a torque lay beyond the full scale, or above what the curve
 /// holds for. The curves are lower bounds, so that most parts last longer; life used before the first sample is not in it.
 /// </remarks>
