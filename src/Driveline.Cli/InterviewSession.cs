@@ -139,7 +139,9 @@ internal sealed class InterviewSession(InterviewDialogue dialogue, string? save)
     {
         Complaint complaint = state.Interview.Advice.Diagnosis.Complaint;
         IEnumerable<string> symptom = complaint.Symptom == Symptom.NotKnown ? [] : [AdviceCodes.Of(complaint.Symptom)];
-        return symptom.Concat(complaint.Facts.Where(f => f.Answer != Fact.NotKnown).Select(f => f.Code)).Select(dialogue.Texts.Of);
+        MachineKind kind = state.Interview.Advice.Machine;
+        IEnumerable<string> machine = kind == MachineKind.NotKnown ? [] : ["machine." + JsonText.Camel(kind)];
+        return machine.Concat(symptom).Concat(complaint.Facts.Where(f => f.Answer != Fact.NotKnown).Select(f => f.Code)).Select(dialogue.Texts.Of);
     }
 
     private void SayLikeliest(Diagnosis diagnosis)

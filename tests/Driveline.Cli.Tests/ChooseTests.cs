@@ -200,7 +200,7 @@ public class ChooseTests
         Assert.Equal(1, json.RootElement.GetProperty("settings").GetArrayLength());
         string text = CliRun.WithInput(both, "choose", "-").Output;
         Assert.Contains("most room first", text, StringComparison.Ordinal);
-        Assert.Contains("Setting of \"slip clutch\"", text, StringComparison.Ordinal);
+        Assert.Contains("Setting of the slip clutch", text, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -11,7 +11,7 @@ public class SpanishTests
     [InlineData("nada sirve", "demo")]
     [InlineData("Otro caso completo: driveline demo NAME.", "demo")]
     [InlineData("Carga que lo rompe", "strength", "--thread", "M10", "--grade", "8.8")]
-    [InlineData("Una marca acota el grado; nunca lo demuestra.", "identify", "--lines", "3", "--size", "1/2 in")]
+    [InlineData("Una marca acota la clase; nunca la demuestra.", "identify", "--lines", "3", "--size", "1/2 in")]
     public void AnyCommand_Spanish_AnswersInSpanish(string words, params string[] args)
     {
         CliRun run = CliRun.Of([.. args, "--language", "es"]);

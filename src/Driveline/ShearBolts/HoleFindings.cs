@@ -86,7 +86,7 @@ internal static class HoleFindings
             ? Finding.Whole(ShearBoltFindings.CrossHoleWeakensShaft, Severity.Note, Bars.Nothing, null, ShaftAndHole,
                 FindingParameter.Of("hole", QuantityKind.Length, joint.HoleM),
                 FindingParameter.Of("shaft", QuantityKind.Length, 2 * joint.RadiusM),
-                FindingParameter.Of("share", QuantityKind.Number, CrossHole.ElasticShareOf(ratio)))
+                FindingParameter.Of("share", QuantityKind.Probability, CrossHole.ElasticShareOf(ratio)))
             : Finding.Of(ShearBoltFindings.CrossHoleTooLarge, Severity.Danger).WithBecause(BoltFact.ShaftDiameter, BoltFact.HoleDiameter)
                 .With("hole", QuantityKind.Length, joint.HoleM)
                 .With("shaft", QuantityKind.Length, 2 * joint.RadiusM));
