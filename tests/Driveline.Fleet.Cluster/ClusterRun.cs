@@ -52,7 +52,8 @@ internal sealed class ClusterRun(string tool, int drivelines, int batchesEach, i
                 await ReachAsync(all / 4);
                 Kill(servers[0], "silo 1");
                 await ReachAsync(all / 2);
-                phase = "store";
+                Say($"longest wait for an acknowledgement after {phase}: {longestS:F1} s");
+                phase = "the end of the store";
                 longestS = 0;
                 store.Kill();
                 Say($"the store was killed, and started again after a second");
