@@ -8,7 +8,7 @@ namespace Driveline.Fleet;
 /// A line is with the operating system before its alarm is acknowledged: the end of the process loses none, that of the machine may. An
 /// alarm told twice stands there twice, under one id. What does not belong to its kind is left out.
 /// </remarks>
-public sealed class AlarmFile : IAlarmSink, IDisposable
+internal sealed class AlarmFile : IAlarmSink, IDisposable
 {
     private readonly FileStream file;
     private readonly Lock turn = new();

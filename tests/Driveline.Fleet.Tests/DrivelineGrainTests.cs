@@ -1,3 +1,4 @@
+using Driveline.Monitoring;
 using UnitsNet;
 
 namespace Driveline.Fleet.Tests;
@@ -49,6 +50,20 @@ public sealed class DrivelineGrainTests : IAsyncLifetime
         }
         while (++rounds < 100 && answers.Any(a => !a.IsAcknowledged && a.Refusal is null));
         Assert.Equal(40, (await driveline.StatusAsync())!.AcknowledgedThrough);
+    }
+
+    // What the README of the package prints.
+    [Fact]
+    public async Task Take_OnceTwiceAndTooEarly_SaysWhatIsStored()
+    {
+        IDrivelineGrain driveline = host.Driveline("north-7");
+        var registration = DrivelineRegistration.Of("{}", Duration.FromSeconds(0.1)).WithOverload(Torque.FromNewtonMeters(900));
+        Assert.True((await driveline.RegisterAsync(registration)).IsNew);
+        var batch = TelemetryBatch.Of(1, [new TorqueSample(timeS: 0.1, speedInRadPerS: 56, torqueNm: 310)]);
+        Assert.Equal("Taken, stored through 1", (await driveline.TakeAsync(batch)).ToString());
+        Assert.Equal("Repeated, stored through 1", (await driveline.TakeAsync(batch)).ToString());
+        BatchAnswer early = await driveline.TakeAsync(TelemetryBatch.Of(3, []));
+        Assert.Equal("Waiting, stored through 1, waiting for 2 to 2", early.ToString());
     }
 
     [Fact]

@@ -32,10 +32,11 @@ internal static class FleetPage
         Table(page, "Latest alarms", "Times on the clock of the samples.",
             ["Alarm", "What", "Began, s", "Lasted, s", "Peak, N·m", "Told, UTC"],
             silos.SelectMany(s => s.Latest).OrderByDescending(a => a.ToldUtc).Take(Latest).Select(Row));
-        Table(page, "Silos", "Of batches since the silo started; times until a batch is acknowledged.",
-            ["Silo", "Heard", "Drivelines", "Batches/s", "Taken", "Repeated", "Waiting", "Busy", "Refused", "Half within, ms",
-                "99 of 100 within, ms", "Alarms told", "Memory, MB", "State format"],
+        Table(page, "Silos", "Times until a batch is acknowledged, since the silo started.",
+            ["Silo", "Heard", "Drivelines", "Batches/s", "Half within, ms", "99 of 100 within, ms", "Alarms told", "Memory, MB", "Format"],
             silos.Select(s => Row(s, nowUtc)));
+        Table(page, "Batches", "What became of them since the silo started.",
+            ["Silo", "Taken", "Repeated", "Waiting", "Busy", "Refused"], silos.Select(Batches));
         page.Append("<footer class=\"dl-foot\"><p>").Append(nowUtc.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture))
             .Append(" UTC. ").Append(failures > 0 ? N(failures) + " writes of this silo failed and were done again. " : string.Empty)
             .Append(isRefreshed ? "<a href=\"?\">Stop refreshing</a>" : "<a href=\"?refresh\">Refresh every 5 s</a>")
@@ -106,10 +107,13 @@ internal static class FleetPage
     private static string[] Row(SiloFigures s, DateTime nowUtc) =>
     [
         s.Silo, nowUtc - s.HeardUtc < Late ? "now" : N((nowUtc - s.HeardUtc).TotalSeconds) + " s ago", N(s.Drivelines),
-        N(s.BatchesPerSecond),
-        N(s.Batches[(int)BatchOutcome.Taken]), N(s.Batches[(int)BatchOutcome.Repeated]), N(s.Batches[(int)BatchOutcome.Waiting]),
-        N(s.Batches[(int)BatchOutcome.Busy]), N(s.Batches[(int)BatchOutcome.Refused]), N1(s.MiddleMs), N1(s.SlowestMs), N(s.Alarms),
-        N(s.MemoryBytes / 1e6), N(s.StateFormat),
+        N(s.BatchesPerSecond), N1(s.MiddleMs), N1(s.SlowestMs), N(s.Alarms), N(s.MemoryBytes / 1e6), N(s.StateFormat),
+    ];
+
+    private static string[] Batches(SiloFigures s) =>
+    [
+        s.Silo, N(s.Batches[(int)BatchOutcome.Taken]), N(s.Batches[(int)BatchOutcome.Repeated]), N(s.Batches[(int)BatchOutcome.Waiting]),
+        N(s.Batches[(int)BatchOutcome.Busy]), N(s.Batches[(int)BatchOutcome.Refused]),
     ];
 
     private static string N(double number) => double.IsNaN(number) ? "–" : number.ToString("N0", CultureInfo.InvariantCulture);
