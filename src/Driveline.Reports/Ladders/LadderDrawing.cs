@@ -62,9 +62,9 @@ internal sealed class LadderDrawing : IPicture
         string headline, string description, LeadTone tone, IReadOnlyList<LadderRow> rows, ReportOptions options,
         PictureFrame frame) => new(
         new Phrase(options.Texts, options.Units), frame, null, headline, frame.Name, tone, [], rows, [])
-    {
-        Description = description,
-    };
+        {
+            Description = description,
+        };
 
     /// <summary>What the picture says, for those who cannot see it.</summary>
     public string Title { get; }

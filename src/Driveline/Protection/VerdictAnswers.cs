@@ -1,4 +1,3 @@
-using Driveline.Chains;
 using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Quantities;

@@ -2,7 +2,6 @@ using System.Text.Json;
 using Driveline.Advice;
 using Driveline.Cases;
 using Driveline.Cases.Questions;
-using Driveline.Loads;
 
 namespace Driveline.Web.Sample;
 

@@ -1,5 +1,4 @@
 using Driveline.Advice;
-using Driveline.Findings;
 using Driveline.Loads;
 
 namespace Driveline.Web.Sample;
