@@ -65,7 +65,8 @@ public class FleetStudyTests : IDisposable
         File.WriteAllText(path, $$"""
             {
               "title": "t", "case": "t.case.json", "factors": [ { "path": "work.steadyPeak", "uniform": ["300 N.m", "700 N.m"] } ],
-              "design": { "kind": "sobol", "n": {{rows}}, "seed": 3 }, "outputs": ["assess.verdict", "assess.workMargin"], "rowsPerGroup": 100
+              "design": { "kind": "sobol", "n": {{rows}}, "seed": 3 },
+              "outputs": ["assess.verdict", "assess.workMargin"], "rowsPerGroup": 100
             }
             """);
         return path;

@@ -101,7 +101,8 @@ public class CaseKernelTests
     [Fact]
     public void Row_BeyondTheBoxOfTheKernel_FailsAsACase()
     {
-        // The bolt is 9.525 mm thick: (34 − 9.525)/9 = 2.719 deviations below the middle, so 0.327 % of 8192 rows, 27, have too thin a shaft.
+        // The bolt is 9.525 mm thick: (34 − 9.525)/9 = 2.719 deviations below the middle,
+        // so 0.327 % of 8192 rows, 27, have too thin a shaft.
         StudyPlan plan = PlanOf(
             "thornbeck-bolt-right", $$"""{ "path": "{{Bolt}}shaftDiameter", "normal": ["34 mm", "9 mm"] }""", BoltOutputs, 8192);
         Assert.NotNull(plan.Kernel);

@@ -22,7 +22,8 @@ public class StudyLaws
     }
 
     [Property]
-    public void Sample_OfAnyDesign_LiesWithinTheSupport(int kind, int low, PositiveInt width, NonNegativeInt at, int design, PositiveInt seed)
+    public void Sample_OfAnyDesign_LiesWithinTheSupport(
+        int kind, int low, PositiveInt width, NonNegativeInt at, int design, PositiveInt seed)
     {
         Distribution any = Any(kind, low, width.Get, at.Get);
         Study study = Study.Of("law").WithFactors(Factor.Of("x", any), Factor.Uniform("y", 0, 1)).WithDesign(AnyDesign(design, seed.Get))
@@ -56,7 +57,8 @@ public class StudyLaws
     {
         // Of y = a x1 + b x2 + c x3, each uniform, S = Si = a² / (a² + b² + c²).
         double[] weights = [1 + (a.Get % 20), 1 + (b.Get % 20), 1 + (c.Get % 20)];
-        Study study = Study.Of("law").WithFactors(TestFunctions.Units(3)).WithDesign(Design.Sobol(512, (ulong)seed.Get)).WithSensitivity(true)
+        Study study = Study.Of("law").WithFactors(TestFunctions.Units(3)).WithDesign(Design.Sobol(512, (ulong)seed.Get))
+            .WithSensitivity(true)
             .WithOutputs(StudyOutput.Of("y", x => (weights[0] * x[0]) + (weights[1] * x[1]) + (weights[2] * x[2])));
         double all = weights.Sum(w => w * w);
         SensitivityIndex[] found = [.. Sweep.Run(study).Sensitivity];

@@ -13,7 +13,8 @@ public class StudySchemaTests
     public void SchemaFile_IsTheRowsOwn() => Assert.Equal(Page("study-file.schema.json"), Lines(StudySchema.Json()));
 
     [Fact]
-    public void DocsPage_Tables_AreTheRowsOwn() => Assert.EndsWith(Lines(StudyDocs.Markdown()), Page("studies.md"), StringComparison.Ordinal);
+    public void DocsPage_Tables_AreTheRowsOwn() =>
+        Assert.EndsWith(Lines(StudyDocs.Markdown()), Page("studies.md"), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("thornbeck-scatter")]

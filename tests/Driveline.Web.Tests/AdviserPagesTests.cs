@@ -17,8 +17,10 @@ public partial class AdviserPagesTests(WebHost host) : IClassFixture<WebHost>
         while (Step().Match(page) is { Success: true } step && steps < 60)
         {
             string told = WebUtility.HtmlDecode(Told().Match(page).Groups[1].Value);
-            string answer = steps < wanted.Length ? wanted[steps] : Radio().Match(page) is { Success: true } radio ? radio.Groups[1].Value : "";
-            page = await Get($"/interview?language={language}&step={step.Groups[1].Value}&answer={Uri.EscapeDataString(answer)}&told={Uri.EscapeDataString(told)}");
+            string answer = steps < wanted.Length ? wanted[steps]
+                : Radio().Match(page) is { Success: true } radio ? radio.Groups[1].Value : string.Empty;
+            page = await Get($"/interview?language={language}&step={step.Groups[1].Value}"
+                + $"&answer={Uri.EscapeDataString(answer)}&told={Uri.EscapeDataString(told)}");
             Assert.DoesNotContain("role=\"alert\"", page, StringComparison.Ordinal);
             steps++;
         }

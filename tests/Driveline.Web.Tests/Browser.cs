@@ -32,7 +32,8 @@ public sealed class Browser : IAsyncLifetime
         }
 
         process = Process.Start(new ProcessStartInfo(
-            Program, ["--headless", "--no-sandbox", "--disable-gpu", "--remote-debugging-port=0", "--user-data-dir=" + profile, "about:blank"])
+            Program,
+            ["--headless", "--no-sandbox", "--disable-gpu", "--remote-debugging-port=0", "--user-data-dir=" + profile, "about:blank"])
         {
             RedirectStandardError = true,
         })!;

@@ -37,15 +37,18 @@ public class BrowserTests(WebHost host, Browser browser) : IClassFixture<WebHost
         Assert.Equal("true", await browser.Value("document.querySelector('.dl-report') !== null"));
         await AssertFits();
         Assert.Empty(browser.Complaints);
-        Assert.All(browser.Requests, r => Assert.True(
-            r.StartsWith(host.Client.BaseAddress!.ToString(), StringComparison.Ordinal) || r.StartsWith("data:", StringComparison.Ordinal), r));
+        string own = host.Client.BaseAddress!.ToString();
+        Assert.DoesNotContain(
+            browser.Requests,
+            r => !r.StartsWith(own, StringComparison.Ordinal) && !r.StartsWith("data:", StringComparison.Ordinal));
     }
 
     [BrowserFact]
     public async Task Letter_OnADesk_FitsItsWindow()
     {
         await browser.Width(1280);
-        await browser.Open(new Uri(host.Client.BaseAddress!, "/interview?enough=1&told=machine%3DrotaryCutter~device%3DshearBolt~symptom%3DBreaksOften"));
+        const string Told = "machine%3DrotaryCutter~device%3DshearBolt~symptom%3DBreaksOften";
+        await browser.Open(new Uri(host.Client.BaseAddress!, "/interview?enough=1&told=" + Told));
         await AssertFits();
         Assert.NotEqual("0", await browser.Value("document.querySelectorAll('.dl-report h2').length"));
     }

@@ -6,7 +6,8 @@ namespace Driveline.Web.Tests;
 /// <summary>Posts one case again and again from several clients; tells what came back and how long it took.</summary>
 internal static class LoadLoop
 {
-    public static async Task<(int Good, IReadOnlyList<double> Milliseconds, double Seconds)> Run(WebHost host, string path, byte[] body, int clients, int each)
+    public static async Task<(int Good, IReadOnlyList<double> Milliseconds, double Seconds)> Run(
+        WebHost host, string path, byte[] body, int clients, int each)
     {
         var times = new ConcurrentBag<double>();
         var clock = Stopwatch.StartNew();

@@ -11,7 +11,7 @@ using Driveline.Tests.Cases;
 
 namespace Driveline.Tests.Consistency;
 
-/// <summary>What a result or a parser says is there, the compiler knows to be there: this file has no "!", and warnings are errors.</summary>
+/// <summary>What a result or a parser says is there, the compiler knows to be there: no "!" here, and warnings are errors.</summary>
 public class NullableFlowTests
 {
     [Fact]

@@ -13,7 +13,8 @@ public class UnbrokenTests
 
     private static readonly string[] Pieces =
     [
-        "1", "12", "1.5", "/2", "3/4", "N", "N·m", "m", "mm", "min⁻¹", "s", "in", "inches", "lb", "lb·ft", "lb·ft²", "%", "°C", "kg·m²", ".",
+        "1", "12", "1.5", "/2", "3/4", "N", "N·m", "m", "mm", "min⁻¹", "s", "in", "inches", "lb", "lb·ft", "lb·ft²",
+        "%", "°C", "kg·m²", ".",
         ",", "x", "é", "²", "\u00A0", " ", " ", " ", " ",
     ];
 

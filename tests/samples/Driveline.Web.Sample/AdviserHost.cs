@@ -60,7 +60,8 @@ public static class AdviserHost
         app.Use((context, next) =>
         {
             context.Response.Headers.ContentSecurityPolicy =
-                "default-src 'none'; style-src 'unsafe-inline'; img-src 'self' data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+                "default-src 'none'; style-src 'unsafe-inline'; img-src 'self' data:; form-action 'self'; base-uri 'none'; "
+                + "frame-ancestors 'none'";
             context.Response.Headers.XContentTypeOptions = "nosniff";
             context.Response.Headers["Referrer-Policy"] = "no-referrer";
             context.Response.Headers.CacheControl = "no-store";

@@ -11,8 +11,10 @@ internal static class CaseApi
 {
     public static void Map(WebApplication app)
     {
-        app.MapPost("/api/assess", (HttpContext web, CancellationToken stop) => Json(web, stop, (asked, o) => VerdictJson.Of(asked.Verdict(stop), o)));
-        app.MapPost("/api/advise", (HttpContext web, CancellationToken stop) => Json(web, stop, (asked, o) => AdviceJson.Of(asked.Advice(stop), o)));
+        app.MapPost("/api/assess", (HttpContext web, CancellationToken stop) => Json(
+            web, stop, (asked, o) => VerdictJson.Of(asked.Verdict(stop), o)));
+        app.MapPost("/api/advise", (HttpContext web, CancellationToken stop) => Json(
+            web, stop, (asked, o) => AdviceJson.Of(asked.Advice(stop), o)));
         app.MapPost("/api/choose", (HttpContext web, CancellationToken stop) => Json(
             web, stop, (asked, o) => ChoiceJson.Of(asked.Choice(stop), asked.Settings(stop), o)));
         app.MapPost("/api/ladder.svg", (HttpContext web, CancellationToken stop) => Text(
@@ -26,7 +28,8 @@ internal static class CaseApi
         foreach (ResultKind kind in new[] { ResultKind.Assess, ResultKind.Advise, ResultKind.Choose })
         {
             app.MapGet(
-                "/schemas/" + kind.ToString().ToLowerInvariant() + ".json", () => Results.Text(ResultSchema.Json(kind), "application/schema+json"));
+                "/schemas/" + kind.ToString().ToLowerInvariant() + ".json",
+                () => Results.Text(ResultSchema.Json(kind), "application/schema+json"));
         }
     }
 

@@ -25,9 +25,13 @@ internal sealed class PageFrame(Asking asking)
         ["enough"] = ("Enough: write the letter", "Basta: escribir la carta"),
         ["told"] = ("What you have told us", "Lo que nos ha dicho"),
         ["goOn"] = ("Go on", "Seguir"),
-        ["goOnAsk"] = ("That is enough to name a cause. Shall we go on all the same?", "Eso basta para nombrar una causa. ¿Seguimos de todos modos?"),
+        ["goOnAsk"] = (
+            "That is enough to name a cause. Shall we go on all the same?",
+            "Eso basta para nombrar una causa. ¿Seguimos de todos modos?"),
         ["no"] = ("No, write the letter", "No, escribir la carta"),
-        ["powerAsk"] = ("What PTO power has the tractor, as “35 hp”? Leave it empty if you don't know.", "¿Qué potencia tiene la toma de fuerza, como «35 hp»? Déjelo vacío si no lo sabe."),
+        ["powerAsk"] = (
+            "What PTO power has the tractor, as “35 hp”? Leave it empty if you don't know.",
+            "¿Qué potencia tiene la toma de fuerza, como «35 hp»? Déjelo vacío si no lo sabe."),
         ["manualAsk"] = (
             "What bolt does the machine's manual name: thread and grade, as “3/8-16 UNC, SAE 5”? Leave it empty if you don't know.",
             "¿Qué perno nombra el manual de la máquina: rosca y clase, como «3/8-16 UNC, SAE 5»? Déjelo vacío si no lo sabe."),
@@ -40,7 +44,8 @@ internal sealed class PageFrame(Asking asking)
 
     public Asking Asking => asking;
 
-    public string Query => "language=" + Languages.CodeOf(asking.Language) + "&amp;units=" + (asking.Units == DisplayUnits.UsCustomary ? "us" : "si");
+    public string Query =>
+        "language=" + Languages.CodeOf(asking.Language) + "&amp;units=" + (asking.Units == DisplayUnits.UsCustomary ? "us" : "si");
 
     public string Word(string name) => Encoded(asking.Language == Language.Spanish ? Own[name].Spanish : Own[name].English);
 

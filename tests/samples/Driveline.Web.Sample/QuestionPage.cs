@@ -41,7 +41,8 @@ internal sealed class QuestionPage(Asking asking, Interview talk, string? wrong)
     {
         if (step is Interview.Power or Interview.Manual)
         {
-            return $"<p><label for=\"answer\">{heading}</label><br><input type=\"text\" id=\"answer\" name=\"answer\" maxlength=\"80\" autocomplete=\"off\"></p>";
+            return $"<p><label for=\"answer\">{heading}</label><br>"
+                + "<input type=\"text\" id=\"answer\" name=\"answer\" maxlength=\"80\" autocomplete=\"off\"></p>";
         }
 
         IEnumerable<(string Value, string Text)> answers = step switch
@@ -59,22 +60,25 @@ internal sealed class QuestionPage(Asking asking, Interview talk, string? wrong)
         }
 
         return "<fieldset aria-labelledby=\"question\">" + string.Concat(answers.Select(a =>
-            $"<label class=\"choice\"><input type=\"radio\" name=\"answer\" value=\"{PageFrame.Encoded(a.Value)}\" required> <span>{a.Text}</span></label>"))
+            $"<label class=\"choice\"><input type=\"radio\" name=\"answer\" value=\"{PageFrame.Encoded(a.Value)}\" required> "
+            + $"<span>{a.Text}</span></label>"))
             + "</fieldset>";
     }
 
     private string Links()
     {
-        string back = talk.Told.Count == 0 ? string.Empty
-            : $"<a class=\"button quiet\" href=\"/interview?{frame.Query}&amp;told={Uri.EscapeDataString(talk.Back.Line)}\">{frame.Word("back")}</a>";
-        string enough = talk.State.NeedsSymptom ? string.Empty
-            : $"<a class=\"button quiet\" href=\"/interview?{frame.Query}&amp;enough=1&amp;told={Uri.EscapeDataString(talk.Line)}\">{frame.Word("enough")}</a>";
-        return back + enough;
+        string back = talk.Told.Count == 0 ? string.Empty : Link(string.Empty, talk.Back.Line, "back");
+        return back + (talk.State.NeedsSymptom ? string.Empty : Link("&amp;enough=1", talk.Line, "enough"));
     }
+
+    private string Link(string more, string told, string word) =>
+        $"<a class=\"button quiet\" href=\"/interview?{frame.Query}{more}&amp;told={Uri.EscapeDataString(told)}\">{frame.Word(word)}</a>";
 
     private string Told()
     {
-        string[] told = [.. talk.Told.Where(t => t.Answer is not ("" or Interview.NotKnown or Interview.Yes or "no")).Select(t => t.Step switch
+        IEnumerable<(string Step, string Answer)> answered =
+            talk.Told.Where(t => t.Answer is not ("" or Interview.NotKnown or Interview.Yes or "no"));
+        string[] told = [.. answered.Select(t => t.Step switch
         {
             Interview.Machine => frame.Text("machine." + t.Answer),
             Interview.Symptom => frame.Text(AdviceCodes.Of(Enum.Parse<Symptom>(t.Answer, true))),
@@ -82,7 +86,8 @@ internal sealed class QuestionPage(Asking asking, Interview talk, string? wrong)
             _ => frame.Text(Fact.Of(t.Step, t.Answer).Code),
         })];
         return told.Length == 0 ? string.Empty
-            : $"<details class=\"told\"><summary>{frame.Word("told")} ({told.Length})</summary><ul><li>{string.Join("</li><li>", told)}</li></ul></details>";
+            : $"<details class=\"told\"><summary>{frame.Word("told")} ({told.Length})</summary>"
+                + $"<ul><li>{string.Join("</li><li>", told)}</li></ul></details>";
     }
 
     private static string Camel(string name) => char.ToLowerInvariant(name[0]) + name[1..];
