@@ -1,4 +1,6 @@
+#if NET
 using System.Globalization;
+#endif
 using System.Text.Json;
 
 namespace Driveline.Cases.Results;

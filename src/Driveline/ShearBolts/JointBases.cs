@@ -1,4 +1,3 @@
-using Driveline.Provenance;
 using Driveline.Quantities;
 
 namespace Driveline.ShearBolts;
