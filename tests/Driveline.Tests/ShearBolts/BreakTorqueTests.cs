@@ -251,6 +251,24 @@ public class BreakTorqueTests
     }
 
     [Fact]
+    public void NewtonMeters_SpansOfAnyLength_AreTheBitsOfTheKernel()
+    {
+        NoSteps none = default;
+        for (int length = 0; length <= 20; length++)
+        {
+            double[] area = [.. Enumerable.Range(1, length).Select(k => 1e-5 / k)];
+            double[] tau = [.. Enumerable.Range(1, length).Select(k => 3e8 + (1e6 / k))];
+            double[] radius = [.. Enumerable.Range(1, length).Select(k => 0.05 / (k + 0.3))];
+            double[] torque = new double[length];
+            BreakTorque.NewtonMeters(3, area, tau, radius, torque);
+            for (int k = 0; k < length; k++)
+            {
+                Assert.Equal(BreakTorque.NewtonMeters(3, area[k], tau[k], radius[k], ref none), torque[k]);
+            }
+        }
+    }
+
+    [Fact]
     public void Batch_ManyJoints_AllocatesNothing()
     {
         double[] area = new double[1000], tau = new double[1000], radius = new double[1000], torque = new double[1000];
