@@ -141,7 +141,8 @@ internal sealed class InterviewSession(InterviewDialogue dialogue, string? save)
         IEnumerable<string> symptom = complaint.Symptom == Symptom.NotKnown ? [] : [AdviceCodes.Of(complaint.Symptom)];
         MachineKind kind = state.Interview.Advice.Machine;
         IEnumerable<string> machine = kind == MachineKind.NotKnown ? [] : ["machine." + JsonText.Camel(kind)];
-        return machine.Concat(symptom).Concat(complaint.Facts.Where(f => f.Answer != Fact.NotKnown).Select(f => f.Code)).Select(dialogue.Texts.Of);
+        IEnumerable<string> facts = complaint.Facts.Where(f => f.Answer != Fact.NotKnown).Select(f => f.Code);
+        return machine.Concat(symptom).Concat(facts).Select(dialogue.Texts.Of);
     }
 
     private void SayLikeliest(Diagnosis diagnosis)

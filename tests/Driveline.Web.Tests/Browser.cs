@@ -6,7 +6,7 @@ using System.Text.Json.Nodes;
 namespace Driveline.Web.Tests;
 
 /// <summary>One headless Chromium with one page, spoken to by the DevTools protocol.</summary>
-public sealed class Browser : IAsyncLifetime
+public sealed class Browser : IAsyncLifetime, IDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
     private readonly ClientWebSocket socket = new();
@@ -56,7 +56,7 @@ public sealed class Browser : IAsyncLifetime
 
     public async Task DisposeAsync()
     {
-        socket.Dispose();
+        Dispose();
         if (process is not null)
         {
             process.Kill(entireProcessTree: true);
@@ -73,6 +73,8 @@ public sealed class Browser : IAsyncLifetime
             // A child may still write its last; the folder is a temporary one.
         }
     }
+
+    public void Dispose() => socket.Dispose();
 
     public Task Width(int pixels) => Call("Emulation.setDeviceMetricsOverride", new JsonObject
     {

@@ -179,7 +179,8 @@ internal sealed class MathText
             at++;
         }
 
-        return "<mn>" + text.Substring(start, at - start) + "</mn>";
+        string digits = text.Substring(start, at - start);
+        return "<mn>" + digits + "</mn>";
     }
 
     private string Name()

@@ -14,8 +14,22 @@ public sealed partial class DrivelineChain
         bool found = false;
         Element[] elements = Replace(Elements, old, replacement, ref found);
         return !found ? throw new ArgumentException("'" + old.Name + "' is not an element of this chain.", nameof(old))
-            : IsAlike(old, replacement) ? new DrivelineChain(elements, Swapped(old, replacement))
+            : IsAlike(old, replacement) && !HoldsBranch() ? new DrivelineChain(elements, Swapped(old, replacement))
             : Of(elements);
+    }
+
+    // A branch is made anew, and the nodes must hold the new one.
+    private bool HoldsBranch()
+    {
+        for (int k = 0; k < Elements.Count; k++)
+        {
+            if (Elements[k] is Branch)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // What lies behind an element feels its ratio and its efficiency, and where it stands the parts it implies.

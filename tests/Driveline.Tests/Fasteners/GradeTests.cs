@@ -80,8 +80,8 @@ public sealed class GradeTests
     [Fact]
     public void Grade_NumberOfAPropertyClassWithBlanks_IsTheSame() =>
         Assert.All(
-            BoltGrades.All.Where(g => g.Designation.StartsWith("ISO ", StringComparison.Ordinal)),
-            g => Assert.Same(BoltGrade.Parse(g.Designation.Substring(4)), BoltGrade.Parse(" " + g.Designation.Substring(4) + " ")));
+            BoltGrades.All.Where(g => g.Designation.StartsWith("ISO ", StringComparison.Ordinal)).Select(g => g.Designation.Substring(4)),
+            number => Assert.Same(BoltGrade.Parse(number), BoltGrade.Parse(" " + number + " ")));
 
     [Theory]
     [InlineData("SAE 2", "3/4-10 UNC", 74, "SAE J429 Table 1: 1/4 to 3/4 in, the end included")]

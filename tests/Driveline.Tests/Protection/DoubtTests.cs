@@ -38,7 +38,7 @@ public class DoubtTests
         Finding above = verdict.Findings.Single(f => f.Code == ProtectionFindings.TripAboveLimit);
         Assert.Equal(1024, above.Parameter("tripExpected")!.Value, 6);
         Assert.Contains(
-            "only when blade shaft carries about 1020 N·m", Texts.English.Of(above, DisplayUnits.Metric), StringComparison.Ordinal);
+            "only when the blade shaft carries about 1020 N·m", Texts.English.Of(above, DisplayUnits.Metric), StringComparison.Ordinal);
         Assert.Contains("solo cuando «blade shaft» soporta unos", Texts.Spanish.Of(above, DisplayUnits.Metric), StringComparison.Ordinal);
     }
 
@@ -48,7 +48,7 @@ public class DoubtTests
         ProtectionVerdict verdict = ProtectionCheck.Run(With(Bolt(0, 1500, 1800)));
         Finding doubt = verdict.Findings.Single(f => f.Code == ProtectionFindings.TripHasNoLowEnd);
         Assert.Contains(
-            "Nothing says how much shear bolt holds at least", Texts.English.Of(doubt, DisplayUnits.Metric), StringComparison.Ordinal);
+            "Nothing says how much the shear bolt holds at least", Texts.English.Of(doubt, DisplayUnits.Metric), StringComparison.Ordinal);
         Assert.DoesNotContain(verdict.Findings, f => Texts.English.Of(f, DisplayUnits.Metric).Contains(" 0 N·m", StringComparison.Ordinal));
     }
 }

@@ -52,7 +52,7 @@ public class TextWidthTests
             StrengthText.Of(BoltStrength.Of(Iso898.Class8_8, ScrewThread.Parse("M10")), options),
             TransientText.Of(result, options.WithTitle("A model with a long title: " + new string('x', 90))),
         ];
-        Assert.Empty(texts.SelectMany(t => t.Split('\n')).Where(l => l.Length > columns));
+        Assert.DoesNotContain(texts.SelectMany(t => t.Split('\n')), l => l.Length > columns);
     }
 
     [Fact]

@@ -26,10 +26,10 @@ public partial class UsUnitsTests
     }
 
     [Fact]
-    public void EveryTextWithAMetricFigure_HasAnotherInUsUnits() => Assert.Empty(
-        Driveline.Wording.Texts.English.Codes.Where(c => !c.EndsWith(".us", StringComparison.Ordinal)
+    public void EveryTextWithAMetricFigure_HasAnotherInUsUnits() => Assert.DoesNotContain(
+        Driveline.Wording.Texts.English.Codes, c => !c.EndsWith(".us", StringComparison.Ordinal)
             && FixedMetric().IsMatch(Driveline.Wording.Texts.English.Of(c))
-            && Driveline.Wording.Texts.English.Of(c, DisplayUnits.UsCustomary) == Driveline.Wording.Texts.English.Of(c)));
+            && Driveline.Wording.Texts.English.Of(c, DisplayUnits.UsCustomary) == Driveline.Wording.Texts.English.Of(c));
 
     [Fact]
     public void TipSpeed_InUsUnits_IsInMilesAnHour()

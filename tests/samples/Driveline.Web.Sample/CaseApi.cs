@@ -12,17 +12,17 @@ internal static class CaseApi
     public static void Map(WebApplication app)
     {
         app.MapPost("/api/assess", (HttpContext web, CancellationToken stop) => Json(
-            web, stop, (asked, o) => VerdictJson.Of(asked.Verdict(stop), o)));
+            web, (asked, o) => VerdictJson.Of(asked.Verdict(stop), o), stop));
         app.MapPost("/api/advise", (HttpContext web, CancellationToken stop) => Json(
-            web, stop, (asked, o) => AdviceJson.Of(asked.Advice(stop), o)));
+            web, (asked, o) => AdviceJson.Of(asked.Advice(stop), o), stop));
         app.MapPost("/api/choose", (HttpContext web, CancellationToken stop) => Json(
-            web, stop, (asked, o) => ChoiceJson.Of(asked.Choice(stop), asked.Settings(stop), o)));
+            web, (asked, o) => ChoiceJson.Of(asked.Choice(stop), asked.Settings(stop), o), stop));
         app.MapPost("/api/ladder.svg", (HttpContext web, CancellationToken stop) => Text(
-            web, stop, "image/svg+xml", (asked, asking) => TorqueLadderPicture.Svg(asked.Verdict(stop), asking.Report)));
+            web, "image/svg+xml", (asked, asking) => TorqueLadderPicture.Svg(asked.Verdict(stop), asking.Report), stop));
         app.MapPost("/api/letter.html", (HttpContext web, CancellationToken stop) => Text(
-            web, stop, "text/html; charset=utf-8", (asked, asking) => AdviceHtml.Of(asked.Advice(stop), asking.Report)));
+            web, "text/html; charset=utf-8", (asked, asking) => AdviceHtml.Of(asked.Advice(stop), asking.Report), stop));
         app.MapPost("/api/quote.html", (HttpContext web, CancellationToken stop) => Text(
-            web, stop, "text/html; charset=utf-8", (asked, asking) => Quote(asked, asking, stop)));
+            web, "text/html; charset=utf-8", (asked, asking) => Quote(asked, asking, stop), stop));
         app.MapGet("/openapi.json", () => Results.Text(Resource.Text("openapi.json"), "application/json"));
         app.MapGet("/schemas/case.json", () => Results.Text(CaseSchema.Json(), "application/schema+json"));
         foreach (ResultKind kind in new[] { ResultKind.Assess, ResultKind.Advise, ResultKind.Choose })
@@ -42,19 +42,19 @@ internal static class CaseApi
     }
 
     private static Task<IResult> Json(
-        HttpContext web, CancellationToken stop, Func<CaseAssessment, ResultOptions, ResultDocument> answer) =>
-        Answered(web, stop, async (asked, asking) =>
+        HttpContext web, Func<CaseAssessment, ResultOptions, ResultDocument> answer, CancellationToken stop) =>
+        Answered(web, async (asked, asking) =>
         {
             ResultDocument document = answer(asked, asking.Result.WithCase(asked.File!));
             web.Response.ContentType = "application/json; charset=utf-8";
             await document.WriteAsync(web.Response.Body, stop);
             return Results.Empty;
-        });
+        }, stop);
 
-    private static Task<IResult> Text(HttpContext web, CancellationToken stop, string type, Func<CaseAssessment, Asking, string> answer) =>
-        Answered(web, stop, (asked, asking) => Task.FromResult(Results.Text(answer(asked, asking), type)));
+    private static Task<IResult> Text(HttpContext web, string type, Func<CaseAssessment, Asking, string> answer, CancellationToken stop) =>
+        Answered(web, (asked, asking) => Task.FromResult(Results.Text(answer(asked, asking), type)), stop);
 
-    private static async Task<IResult> Answered(HttpContext web, CancellationToken stop, Func<CaseAssessment, Asking, Task<IResult>> answer)
+    private static async Task<IResult> Answered(HttpContext web, Func<CaseAssessment, Asking, Task<IResult>> answer, CancellationToken stop)
     {
         if (!Asking.TryParse(web.Request.Query, out Asking? asking, out string? wrong))
         {
