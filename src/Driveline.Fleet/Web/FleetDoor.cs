@@ -7,7 +7,7 @@ namespace Driveline.Fleet.Web;
 /// <summary>Lets in who has the key: in the header X-Api-Key, or as the password of a browser.</summary>
 /// <remarks>
 /// On loopback without a key all may come in, but only under a name of loopback, so that no page of somebody else's reaches it by a name of
-/// its own.
+/// its own. Beyond loopback nobody comes in without a key, whatever the set-up let through.
 /// </remarks>
 internal sealed class FleetDoor(string? key, bool isLoopback)
 {
@@ -25,7 +25,9 @@ internal sealed class FleetDoor(string? key, bool isLoopback)
 
         if (expected is null)
         {
-            return !isLoopback || OwnNames.Contains(request.Host.Host) ? next(context)
+            return !isLoopback
+                ? FleetJson.RefuseAsync(context, StatusCodes.Status403Forbidden, new FleetRefusal("ApiKey", "set beyond loopback", "none"))
+                : OwnNames.Contains(request.Host.Host) ? next(context)
                 : FleetJson.RefuseAsync(context, StatusCodes.Status421MisdirectedRequest,
                     new FleetRefusal("host", "a name of loopback", request.Host.Host));
         }
