@@ -49,6 +49,9 @@ public sealed class CaseClutch
     /// <exception cref="ArgumentOutOfRangeException">The torque is zero, negative or not finite.</exception>
     public ClutchReview ReviewSetTo(Torque wanted) => ClutchReview.SetTo(Device, wanted);
 
+    /// <summary>Its name and the torque at which it slips.</summary>
+    public override string ToString() => Review().ToString();
+
     /// <summary>The slip clutches of a case's driveline.</summary>
     internal static IReadOnlyList<CaseClutch> In(DrivelineChain chain) =>
         chain.Devices.Any(d => d is SlipClutchDevice)

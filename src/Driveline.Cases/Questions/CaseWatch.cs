@@ -47,6 +47,7 @@ public sealed class CaseWatch
     /// <param name="snapshot">What <see cref="Save"/> gave.</param>
     /// <param name="watch">The watch; null when it is refused.</param>
     /// <param name="problem">Why it is refused.</param>
+    /// <exception cref="ArgumentNullException">The settings are missing.</exception>
     public static bool TryResume(
         MonitorSettings settings, CaseFile? file, ReadOnlySpan<byte> snapshot, [NotNullWhen(true)] out CaseWatch? watch,
         out SnapshotProblem problem)

@@ -25,6 +25,9 @@ public sealed class TorsionModelFile
     /// <summary>How long the run lasts.</summary>
     public Duration Duration { get; }
 
+    /// <summary>Its title and how long it runs.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Title ?? "a model"}, {Duration.Seconds:G4} s");
+
     /// <summary>Runs the model, with the torques in its springs, within <see cref="MostPartSteps"/> and 10 000 events.</summary>
     public TransientResult Run() => Run(CancellationToken.None);
 

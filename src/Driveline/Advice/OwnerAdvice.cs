@@ -166,6 +166,7 @@ public sealed class OwnerAdvice
     /// <param name="currency">Name of the currency; only a label.</param>
     /// <param name="hour">What an hour of the owner's or mechanic's work is worth.</param>
     /// <param name="bolt">Price of the bolt; null when not known, which leaves the high end of what needs one open.</param>
+    /// <exception cref="ArgumentException">The currency is blank, or the price of an hour is missing.</exception>
     public OwnerAdvice WithPrices(string currency, MoneyBand hour, MoneyBand? bolt) => new(this)
     {
         Currency = Guard.NotBlank(currency, "Currency", nameof(currency)),

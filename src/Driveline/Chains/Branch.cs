@@ -22,6 +22,7 @@ public sealed class Branch : Element
     /// <param name="name">Name by which people know it.</param>
     /// <param name="powerShare">Share of the power in normal work; above 0 to 1.</param>
     /// <param name="elements">At least one element.</param>
+    /// <exception cref="ArgumentException">The name is blank, the share is not above 0 to 1, or no element is given.</exception>
     public static Branch Of(string name, RatioBand powerShare, params Element[] elements)
     {
         Guard.NotNull(powerShare, nameof(powerShare));

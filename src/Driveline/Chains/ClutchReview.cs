@@ -170,4 +170,7 @@ public sealed class ClutchReview
     /// <param name="cautions">E.g. those of a verdict.</param>
     public ClutchReview WithFirstCautions(IReadOnlyList<Caution> cautions) =>
         new(Device, Slip, Heat, Setting) { FirstCautions = [.. Guard.NotNull(cautions, nameof(cautions))] };
+
+    /// <summary>Its clutch and the torque at which it slips, with its unit.</summary>
+    public override string ToString() => Device.Name + ": " + Torque;
 }

@@ -82,9 +82,11 @@ public sealed class Part : Element
     public static Part Gearbox(string name, double ratio) => Gearbox(name).WithRatio(ratio);
 
     /// <summary>A rotor with its inertia at its own speed.</summary>
+    /// <exception cref="ArgumentException">The name is blank, or the inertia is not above 0.</exception>
     public static Part Rotor(string name, MassMomentOfInertia inertia) => Of(PartKind.Rotor, name).WithInertia(inertia);
 
     /// <summary>A flywheel with its inertia at its own speed.</summary>
+    /// <exception cref="ArgumentException">The name is blank, or the inertia is not above 0.</exception>
     public static Part Flywheel(string name, MassMomentOfInertia inertia) => Of(PartKind.Flywheel, name).WithInertia(inertia);
 
     /// <summary>The same part with the place of its facts.</summary>
@@ -115,6 +117,7 @@ public sealed class Part : Element
     }
 
     /// <summary>The same part with an inertia at its own speed.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The inertia is not above 0.</exception>
     public Part WithInertia(MassMomentOfInertia inertia) => new(this)
     {
         InertiaKgM2 = Guard.Positive(Si.KilogramSquareMeters(inertia), "Inertia", "kg·m²", nameof(inertia)),

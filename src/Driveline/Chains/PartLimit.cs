@@ -53,6 +53,7 @@ public sealed class PartLimit
     /// <param name="rated">Rated torque; above 0.</param>
     /// <param name="factor">Overload factor K to damage; 1 or more.</param>
     /// <param name="isSourced">True when the factor comes from a document or the maker.</param>
+    /// <exception cref="ArgumentException">The torque is not above 0, or the factor is missing or below 1.</exception>
     public static PartLimit RatedTimes(Torque rated, RatioBand factor, bool isSourced)
     {
         double nm = Guard.Positive(Si.NewtonMeters(rated), "Rated torque", "N·m", nameof(rated));
@@ -70,14 +71,19 @@ public sealed class PartLimit
 
     /// <summary>Rated torque alone (factor 1): a part takes its rating; what it takes beyond that is not known.</summary>
     /// <param name="rated">Rated torque as stated; above 0.</param>
+    /// <exception cref="ArgumentException">The torque is not above 0, or the basis is missing.</exception>
     public static PartLimit Rating(Torque rated) => Rating(rated, Basis.Given("rated torque as stated"));
 
     /// <summary>Rated torque alone, from a source of its own such as the table of a series of joints.</summary>
     /// <param name="rated">Rated torque; above 0.</param>
     /// <param name="basis">Where it comes from.</param>
+    /// <exception cref="ArgumentException">The torque is not above 0, or the basis is missing.</exception>
     public static PartLimit Rating(Torque rated, Basis basis)
     {
         Guard.Positive(Si.NewtonMeters(rated), "Rated torque", "N·m", nameof(rated));
         return new PartLimit(TorqueBand.AtLeast(rated, Guard.NotNull(basis, nameof(basis))), LimitKind.Rating, rated);
     }
+
+    /// <summary>The torque at which the part is damaged, with its unit.</summary>
+    public override string ToString() => DamagedAt.ToString();
 }

@@ -49,6 +49,11 @@ public sealed class BoltHoles
     public BoltHoles WithRedrilled(Length diameter) =>
         new(presentM, [.. redrilledM, Guard.Positive(Si.Meters(diameter), "Diameter of a permitted hole", "m", nameof(diameter))]);
 
+    /// <summary>The diameter of the holes, mm.</summary>
+    public override string ToString() => Present is { } present
+        ? FormattableString.Invariant($"{present.Millimeters:0.##} mm")
+        : "not known";
+
     /// <summary>
     /// How wide the hole of a bolt is taken to be: as measured or permitted, else the normal hole of the bolt it was made for, m.
     /// </summary>

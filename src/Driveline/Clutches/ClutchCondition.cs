@@ -83,6 +83,7 @@ public sealed class ClutchCondition
 
     /// <summary>A clutch of which nothing is known, judged on a day.</summary>
     /// <param name="day">The day judged on; the caller's "today".</param>
+    /// <exception cref="ArgumentOutOfRangeException">The day is before 1900.</exception>
     public static ClutchCondition AsOf(DateTime day) => new(SlipTest.Day(day));
 
     /// <summary>The same facts judged on another day, not before any of them.</summary>
@@ -135,6 +136,9 @@ public sealed class ClutchCondition
 
     /// <summary>The same condition with the climate of its storage.</summary>
     public ClutchCondition WithClimate(StorageClimate climate) => new(this) { Climate = climate };
+
+    /// <summary>How far it may be trusted to slip, on the day judged on.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Trust} on {Day:yyyy-MM-dd}");
 
     private static DateTime? NotAfter(DateTime? date, DateTime day, string what, string parameter) => date is null || date <= day
         ? date

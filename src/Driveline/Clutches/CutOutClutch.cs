@@ -54,11 +54,13 @@ public sealed class CutOutClutch
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>A cut-out clutch whose trip torque is not known.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">No behaviour is held for that kind.</exception>
     public static CutOutClutch Of(CutOutKind kind) => Build(kind, null);
 
     /// <summary>A cut-out clutch of a stated trip torque.</summary>
     /// <param name="kind">How it lets go.</param>
     /// <param name="trip">Torque at which it trips.</param>
+    /// <exception cref="ArgumentException">No behaviour is held for that kind, or the torque is missing.</exception>
     public static CutOutClutch Of(CutOutKind kind, TorqueBand trip) => Build(kind, Guard.NotNull(trip, nameof(trip)));
 
     /// <summary>The same clutch with a stated share of the torque after the trip.</summary>
@@ -79,6 +81,7 @@ public sealed class CutOutClutch
     /// <summary>The same clutch with a stated speed below which it takes hold again.</summary>
     /// <param name="speed">Above 0.</param>
     /// <param name="basis">Where it comes from.</param>
+    /// <exception cref="ArgumentException">The speed is not above 0, or the basis is missing.</exception>
     public CutOutClutch WithReengagement(RotationalSpeed speed, Basis basis) => new(
         Kind,
         Trip,

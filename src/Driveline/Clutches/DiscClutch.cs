@@ -84,6 +84,7 @@ public sealed class DiscClutch
     }
 
     /// <summary>Rubbing face pairs of driving and driven discs: n1 + n2 - 1.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A number of discs is not from 1 to 40.</exception>
     /// <example>5 driving and 4 driven: 8.</example>
     public static int FacesOf(int drivingDiscs, int drivenDiscs) =>
         Guard.Within(drivingDiscs, 1, 40, "Driving discs", nameof(drivingDiscs))
@@ -109,6 +110,7 @@ public sealed class DiscClutch
     /// <summary>The same clutch with its springs set to a length, give or take a reading error.</summary>
     /// <param name="length">Length of the springs as set; above the tolerance.</param>
     /// <param name="tolerance">Reading error either way; 0 or more. A steel rule gives about 0.4 mm (1/64 in).</param>
+    /// <exception cref="ArgumentOutOfRangeException">The length is not above the tolerance, or the tolerance is below 0.</exception>
     public DiscClutch WithSpringLength(Length length, Length tolerance)
     {
         double m = Guard.Positive(Si.Meters(length), "Spring length", "m", nameof(length));

@@ -79,6 +79,10 @@ public sealed class SNCurve
     /// <example>Category 100: 1000 cycles of 200 MPa and 1000 of 300 MPa: 0.016 + 0.1215 = 0.1375.</example>
     public double Damage(IReadOnlyList<RainflowCycle> cyclesPa) => Miner.Damage(this, cyclesPa);
 
+    /// <summary>Its category and slope.</summary>
+    public override string ToString() =>
+        FormattableString.Invariant($"{Category.Megapascals:0.##} MPa at 2 million cycles, slope {Slope:0.##}");
+
     internal static double Cycles<S>(double rangePa, double categoryPa, double cutOffPa, double slope, ref S log)
         where S : struct, ISteps
     {

@@ -16,6 +16,7 @@ public sealed class FactPlace
     /// <summary>A place and the names of the facts that are told there.</summary>
     /// <param name="path">Path of the thing; not blank.</param>
     /// <param name="told">Names of the facts, e.g. "hub"; others are not told.</param>
+    /// <exception cref="ArgumentException">The path is blank, or the names are missing.</exception>
     public static FactPlace Of(string path, IEnumerable<string> told) => new(new Listed(
         Guard.NotBlank(path, "Path of the facts", nameof(path)),
         new HashSet<string>(Guard.NotNull(told, nameof(told)), StringComparer.Ordinal)));

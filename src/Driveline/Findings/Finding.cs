@@ -67,11 +67,13 @@ public sealed class Finding : IEquatable<Finding>
     public IReadOnlyList<FindingParameter> Parameters => parameters;
 
     /// <summary>A finding without parameters yet; it bars both questions when its code ends in "NotKnown", else nothing.</summary>
+    /// <exception cref="ArgumentException">The code is missing or blank.</exception>
     public static Finding Of(string code, Severity severity) => new(
         Guard.NotBlank(code, "Code", nameof(code)), severity, code.EndsWith(NotKnownEnding, StringComparison.Ordinal) ? Bars.Both
             : Bars.Nothing);
 
     /// <summary>A missing fact: a warning that bars both questions.</summary>
+    /// <exception cref="ArgumentException">The code is missing or blank.</exception>
     public static Finding NotKnown(string code) => new(Guard.NotBlank(code, "Code", nameof(code)), Severity.Warning, Bars.Both);
 
     /// <summary>A finding whole, where one is made for every row of a study.</summary>
@@ -87,6 +89,7 @@ public sealed class Finding : IEquatable<Finding>
 
     /// <summary>The same finding with the measurement that would settle it.</summary>
     /// <param name="measurement">A code of <see cref="Measurements"/>.</param>
+    /// <exception cref="ArgumentException">The code is missing or blank.</exception>
     public Finding WithSettledBy(string measurement) =>
         new(this, parameters, Bars, Guard.NotBlank(measurement, "Measurement", nameof(measurement)), Told);
 

@@ -67,4 +67,8 @@ public sealed class MonitorHistory
 
     /// <summary>Highest face temperature so far.</summary>
     public Temperature? HighestFaceTemperature { get; }
+
+    /// <summary>Hours turned and the highest torque.</summary>
+    public override string ToString() =>
+        FormattableString.Invariant($"{Turned.Hours:0.##} h, highest torque {HighestTorque?.NewtonMeters ?? double.NaN:G4} N·m");
 }

@@ -80,6 +80,7 @@ public sealed class MonitorSettings
 
     /// <summary>The torque below which an overload has ended.</summary>
     /// <param name="until">Above 0, up to the overload level.</param>
+    /// <exception cref="ArgumentOutOfRangeException">It is not above 0, or above the overload level.</exception>
     public MonitorSettings WithOverloadUntil(Torque until)
     {
         double nm = Si.NewtonMeters(until);
@@ -92,6 +93,7 @@ public sealed class MonitorSettings
     /// <summary>
     /// The torque from which on a peak counts for the learned work peak: high enough that only the upper tail lies above.
     /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">The torque is not a finite value above 0.</exception>
     public MonitorSettings WithPeaksFrom(Torque threshold)
     {
         double nm = Level(threshold, "Threshold of peaks", nameof(threshold));
@@ -99,6 +101,7 @@ public sealed class MonitorSettings
     }
 
     /// <summary>The highest torque that is classed; 256 classes reach up to it and 256 down to its negative.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The torque is not a finite value above 0.</exception>
     public MonitorSettings WithScale(Torque fullScale)
     {
         double nm = Level(fullScale, "Full scale", nameof(fullScale));
@@ -106,6 +109,7 @@ public sealed class MonitorSettings
     }
 
     /// <summary>The longest time between two samples across which a thing goes on; after a longer one it has ended.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The time is below the period of the samples, or above 100 000 s.</exception>
     public MonitorSettings WithLongestStep(Duration longest)
     {
         double seconds = Guard.Within(Si.Seconds(longest), PeriodS, 1e5, "Longest step", "s", nameof(longest));
@@ -113,6 +117,9 @@ public sealed class MonitorSettings
     }
 
     /// <summary>The speed from which on the PTO turns, and how long an engagement takes from there.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The speed is not from 0.01 to 1000 rad/s, or the time not from 0 to 3600 s.
+    /// </exception>
     public MonitorSettings WithEngagement(RotationalSpeed turnsFrom, Duration lasts)
     {
         double speed = Guard.Within(Si.RadiansPerSecond(turnsFrom), 0.01, 1000, "Speed from which the PTO turns", "rad/s",
@@ -126,6 +133,7 @@ public sealed class MonitorSettings
     }
 
     /// <summary>Speed behind over speed before the device while it holds; 1 when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is not from 0.01 to 100.</exception>
     public MonitorSettings WithSpeedRatio(double ratio)
     {
         Guard.Within(ratio, 0.01, 100, "Speed ratio", string.Empty, nameof(ratio));
@@ -133,6 +141,9 @@ public sealed class MonitorSettings
     }
 
     /// <summary>The slip speeds at which a slip begins and below which it has ended.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The first speed is not from 0.001 to 1000 rad/s, or the second not from 0 to the first.
+    /// </exception>
     public MonitorSettings WithSlip(RotationalSpeed from, RotationalSpeed until)
     {
         double begin = Guard.Within(Si.RadiansPerSecond(from), 0.001, 1000, "Slip speed", "rad/s", nameof(from));
@@ -150,6 +161,7 @@ public sealed class MonitorSettings
     /// <param name="speedLost">Slip speed over speed before the device; 0.05 to 1.</param>
     /// <param name="torqueLeft">Torque over the highest before; 0 to 0.95.</param>
     /// <param name="within">0.001 to 60 s.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A share or the time is outside its range.</exception>
     public MonitorSettings WithTrip(double speedLost, double torqueLeft, Duration within)
     {
         Guard.Within(speedLost, 0.05, 1, "Share of speed lost", string.Empty, nameof(speedLost));
@@ -164,6 +176,7 @@ public sealed class MonitorSettings
     }
 
     /// <summary>The time below the threshold after which the next peak is another one.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The time is not from 0 to 3600 s.</exception>
     public MonitorSettings WithPeaksApart(Duration apart)
     {
         double seconds = Guard.Within(Si.Seconds(apart), 0, 3600, "Time between peaks", "s", nameof(apart));

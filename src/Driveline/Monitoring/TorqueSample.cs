@@ -7,7 +7,7 @@ namespace Driveline.Monitoring;
 /// Any numbers are taken: what is not finite, late or out of range is counted by the monitor and left out. Time counts from anywhere
 /// and grows. Torque is above zero when the tractor drives.
 /// </remarks>
-public readonly struct TorqueSample
+public readonly struct TorqueSample : IEquatable<TorqueSample>
 {
     /// <summary>A sample without a speed behind the device.</summary>
     /// <param name="timeS">Time, s.</param>
@@ -51,4 +51,24 @@ public readonly struct TorqueSample
     public static TorqueSample Of(Duration time, RotationalSpeed speedIn, RotationalSpeed speedOut, Torque torque) => new(
         Quantities.Si.Seconds(time), Quantities.Si.RadiansPerSecond(speedIn), Quantities.Si.RadiansPerSecond(speedOut),
             Quantities.Si.NewtonMeters(torque));
+
+    /// <summary>Whether two samples are the same.</summary>
+    public static bool operator ==(TorqueSample left, TorqueSample right) => left.Equals(right);
+
+    /// <summary>Whether two samples differ.</summary>
+    public static bool operator !=(TorqueSample left, TorqueSample right) => !left.Equals(right);
+
+    /// <inheritdoc/>
+    public bool Equals(TorqueSample other) => TimeS.Equals(other.TimeS) && SpeedInRadPerS.Equals(other.SpeedInRadPerS)
+        && SpeedOutRadPerS.Equals(other.SpeedOutRadPerS) && TorqueNm.Equals(other.TorqueNm);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is TorqueSample other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (TimeS.GetHashCode() * 397) ^ TorqueNm.GetHashCode();
+
+    /// <summary>The sample in one line of English with its units, invariant culture.</summary>
+    public override string ToString() => FormattableString.Invariant(
+        $"{TorqueNm} N·m at {TimeS} s, {SpeedInRadPerS} rad/s before the device, {SpeedOutRadPerS} rad/s behind it");
 }

@@ -43,21 +43,25 @@ public sealed class ProtectionPolicy
         MinimumGuardMargin, MinimumWorkMargin, SameWithin, HoursPerBreak, [.. Cautions, Guard.NotNull(caution, nameof(caution))]);
 
     /// <summary>The same policy with another guard margin; 1 to 10.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The margin is not from 1 to 10.</exception>
     public ProtectionPolicy WithMinimumGuardMargin(double margin) =>
         new(Guard.Within(margin, 1, 10, "Minimum guard margin", string.Empty, nameof(margin)), MinimumWorkMargin, SameWithin,
             HoursPerBreak, Cautions);
 
     /// <summary>The same policy with another work margin; 1 to 10.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The margin is not from 1 to 10.</exception>
     public ProtectionPolicy WithMinimumWorkMargin(double margin) =>
         new(MinimumGuardMargin, Guard.Within(margin, 1, 10, "Minimum work margin", string.Empty, nameof(margin)), SameWithin,
             HoursPerBreak, Cautions);
 
     /// <summary>The same policy with another tolerance for "same"; 0 to 0.5.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The share is not from 0 to 0.5.</exception>
     public ProtectionPolicy WithSameWithin(double share) =>
         new(MinimumGuardMargin, MinimumWorkMargin, Guard.Within(share, 0, 0.5, "Tolerance for 'same'", string.Empty, nameof(share)),
             HoursPerBreak, Cautions);
 
     /// <summary>The same policy with other hours of work between breaks; 1 to 10 000.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The hours are not from 1 to 10 000.</exception>
     public ProtectionPolicy WithHoursPerBreak(double hours) =>
         new(MinimumGuardMargin, MinimumWorkMargin, SameWithin, Guard.Within(hours, 1, 10_000, "Hours per break", "h", nameof(hours)),
             Cautions);

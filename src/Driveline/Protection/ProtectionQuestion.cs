@@ -194,4 +194,7 @@ public sealed class ProtectionQuestion
             : place == only ? Specified
             : null;
     }
+
+    /// <summary>The machine and its driveline.</summary>
+    public override string ToString() => Machine + ": " + Chain;
 }

@@ -35,26 +35,31 @@ public sealed class Basis : IEquatable<Basis>
     /// <param name="document">Number or title of the document, e.g. "ISO 898-1".</param>
     /// <param name="edition">Edition or year, e.g. "2013".</param>
     /// <param name="place">Clause, table or page, e.g. "Table 3".</param>
+    /// <exception cref="ArgumentException">A text is missing or blank.</exception>
     public static Basis Published(string document, string edition, string place) =>
         new(BasisKind.Published, Required(document, nameof(document)), Required(edition, nameof(edition)), Required(place, nameof(place)),
             null);
 
     /// <summary>A number stated by the case or the caller.</summary>
     /// <param name="by">Who or what states it, e.g. "the case".</param>
+    /// <exception cref="ArgumentException">The text is missing or blank.</exception>
     public static Basis Given(string by) => new(BasisKind.Given, Required(by, nameof(by)), null, null, null);
 
     /// <summary>A number used widely without a source we can name.</summary>
     /// <param name="reason">What the practice is, in a few words.</param>
+    /// <exception cref="ArgumentException">The text is missing or blank.</exception>
     public static Basis CommonPractice(string reason) =>
         new(BasisKind.CommonPractice, Required(reason, nameof(reason)), null, null, null);
 
     /// <summary>A number nobody has checked.</summary>
     /// <param name="what">What is remembered, in a few words.</param>
+    /// <exception cref="ArgumentException">The text is missing or blank.</exception>
     public static Basis FromMemory(string what) =>
         new(BasisKind.FromMemory, Required(what, nameof(what)), null, null, null);
 
     /// <summary>The same basis, read in a named copy rather than in the original.</summary>
     /// <param name="copy">The copy, e.g. "trade grade chart".</param>
+    /// <exception cref="ArgumentException">The text is missing or blank.</exception>
     public Basis ReadVia(string copy) => new(Kind, Document, Edition, Place, Required(copy, nameof(copy)));
 
     /// <summary>The weaker of two bases; the first when they are equally strong.</summary>

@@ -64,6 +64,11 @@ public sealed class ShaftSection
     public static ShaftSection Splined(Length rootDiameter) =>
         new(SectionShape.SplinedRoot, Guard.Positive(Si.Meters(rootDiameter), "Spline root diameter", "m", nameof(rootDiameter)), 0);
 
+    /// <summary>Its outer diameter and section modulus.</summary>
+    public override string ToString() =>
+        FormattableString.Invariant($"{OuterDiameter?.Millimeters ?? double.NaN:0.##} mm, ")
+        + FormattableString.Invariant($"{SectionModulus?.CubicMillimeters ?? double.NaN:G5} mm³");
+
     /// <summary>A square, rectangular, lemon or star profile: it can be named, but its strength must be given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The shape is a round one: use its own factory with its diameters.</exception>
     internal static ShaftSection Profile(SectionShape shape) =>

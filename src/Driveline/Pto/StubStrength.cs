@@ -77,6 +77,9 @@ public sealed class StubStrength
         return steps.Lines;
     }
 
+    /// <summary>The type of PTO and the torque its stub takes, with its unit.</summary>
+    public override string ToString() => Type + ": " + Torque;
+
     private Band Predict<S>(ref S log)
         where S : struct, ISteps
     {

@@ -61,6 +61,9 @@ public sealed class TorsionCapacity
         return steps.Lines;
     }
 
+    /// <summary>The torque that the section takes, with its unit.</summary>
+    public override string ToString() => Torque.ToString();
+
     internal static double FirstYieldNm<S>(double outerM, double innerM, double yieldPa, ref S log)
         where S : struct, ISteps
     {

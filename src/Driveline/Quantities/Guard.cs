@@ -29,11 +29,12 @@ internal static class Guard
             : throw new ArgumentOutOfRangeException(
                 parameter, FormattableString.Invariant($"{quantity} must be from {low} to {high}; got {value}."));
 
-    /// <summary>An argument that is not null.</summary>
+    /// <summary>A whole number of zero or more.</summary>
     public static long NotNegative(long value, string quantity, string parameter) => value >= 0
         ? value
         : throw new ArgumentOutOfRangeException(parameter, FormattableString.Invariant($"{quantity} must be 0 or more; got {value}."));
 
+    /// <summary>An argument that is not null.</summary>
     public static T NotNull<T>(T? value, string parameter)
         where T : class => value ?? throw new ArgumentNullException(parameter);
 

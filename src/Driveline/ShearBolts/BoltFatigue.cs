@@ -60,6 +60,11 @@ public sealed class BoltFatigue
             Guard.NotNegative(peaksPerHour, "Peaks per hour", "1/h", nameof(peaksPerHour)));
     }
 
+    /// <summary>The range of stress and the cycles it takes.</summary>
+    public override string ToString() => Cycles is { } cycles
+        ? FormattableString.Invariant($"{Range.Megapascals:G4} MPa: {cycles:G3} cycles")
+        : FormattableString.Invariant($"{Range.Megapascals:G4} MPa");
+
     internal static BoltFatigue LowerBoundLife(BreakTorque breakTorque, double peakNm, double peaksPerHour) =>
         LowerBoundLife(breakTorque.Joint, breakTorque.Plane, peakNm, peaksPerHour);
 

@@ -49,6 +49,9 @@ public sealed class ShearPlane
     /// <summary>One plane of a bolt; a bolt computes it once.</summary>
     public static ShearPlane Of(ShearBolt bolt) => Guard.NotNull(bolt, nameof(bolt)).Plane;
 
+    /// <summary>The bolt and the load at which it shears in one plane, with its unit.</summary>
+    public override string ToString() => Bolt + ": " + Load;
+
     internal static ShearPlane Computed(ShearBolt bolt)
     {
         if (bolt.FittedSpringPin is { } pin)

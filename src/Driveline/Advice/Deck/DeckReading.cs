@@ -58,6 +58,11 @@ public sealed class DeckReading
     /// <summary>What a caller must notice, and what mends it.</summary>
     public IReadOnlyList<Finding> Findings => findings ??= [.. DeckFindings.OfReading(this)];
 
+    /// <summary>The change of the top link that it asks for, mm.</summary>
+    public override string ToString() => TopLinkChange is { } change
+        ? FormattableString.Invariant($"top link {change.Millimeters:+0.#;-0.#;0} mm")
+        : "no change read";
+
     /// <summary>The fact the advice reasons with: noseDown, level or noseUp.</summary>
     internal Fact AttitudeFact => IsAboutRight ? OwnerFacts.DeckAttitude.Level
         : AboveWantedRad < 0 ? OwnerFacts.DeckAttitude.NoseDown

@@ -83,6 +83,7 @@ public sealed class OwnershipOption
     public StorageClimate Climate { get; private init; }
 
     /// <summary>An option that costs nothing yet.</summary>
+    /// <exception cref="ArgumentException">The name is missing or blank.</exception>
     public static OwnershipOption Of(string name, OptionKind kind) =>
         new(Guard.NotBlank(name, "Name of an option", nameof(name)), kind);
 
@@ -130,6 +131,9 @@ public sealed class OwnershipOption
 
     /// <summary>The same option with a slip clutch under an owner's habit: a clutch nobody slips turns into a stuck one.</summary>
     public OwnershipOption WithSlipCare(SlipCare care, StorageClimate climate) => new(this) { SlipCare = care, Climate = climate };
+
+    /// <summary>Its name.</summary>
+    public override string ToString() => Name;
 
     internal IEnumerable<QuantityBand> Inputs()
     {

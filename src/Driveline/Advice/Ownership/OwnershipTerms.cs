@@ -33,6 +33,9 @@ public sealed class OwnershipTerms
     /// <param name="currency">Label of the currency.</param>
     /// <param name="years">Years looked at, 1 to 50.</param>
     /// <param name="discountRate">Discount rate a year, 0 to 0.5.</param>
+    /// <exception cref="ArgumentException">
+    /// The currency is blank, the years are not from 1 to 50, or the rate is not from 0 to 0.5.
+    /// </exception>
     public static OwnershipTerms Of(string currency, int years, double discountRate) => new(
         Guard.NotBlank(currency, "Currency", nameof(currency)),
         Guard.Within(years, 1, 50, "Years", nameof(years)),
@@ -47,6 +50,9 @@ public sealed class OwnershipTerms
     /// <summary>The same terms with the value of an hour of downtime.</summary>
     public OwnershipTerms WithHourOfDowntime(MoneyBand value) =>
         new(Currency, Years, DiscountRate, HourOfWork, Guard.NotNull(value, nameof(value)));
+
+    /// <summary>The years, the currency and the rate in one line of English.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Years} years in {Currency} at {DiscountRate:P1} a year");
 
     /// <summary>Discount factor of a payment at the end of a year: (1 + r)^−k.</summary>
     /// <example>5 %, year 3: 0.8638.</example>

@@ -130,6 +130,7 @@ public sealed partial class FittedBolt
         Long(diameter, "Bolt-circle diameter", f => f.BoltCircleDiameter = diameter);
 
     /// <summary>The same joint with the number of bolts that must shear, 1 to 100.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not from 1 to 100.</exception>
     public FittedBolt WithBolts(int bolts)
     {
         Guard.Within(bolts, 1, 100, "Number of bolts", nameof(bolts));
@@ -137,6 +138,7 @@ public sealed partial class FittedBolt
     }
 
     /// <summary>The same joint with the number of planes in which each bolt shears, 1 to 4.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not from 1 to 4.</exception>
     public FittedBolt WithPlanes(int planes)
     {
         Guard.Within(planes, 1, 4, "Shear planes per bolt", nameof(planes));
@@ -175,6 +177,7 @@ public sealed partial class FittedBolt
     public FittedBolt WithHoleDiameter(Length diameter) => Long(diameter, "Hole diameter", f => f.HoleDiameter = diameter);
 
     /// <summary>The same joint with the gap between the two parts at the shear plane; 0 when they touch.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The gap is below 0 or not finite.</exception>
     public FittedBolt WithStandOff(Length gap)
     {
         Guard.NotNegative(Si.Meters(gap), "Gap between the faces", "m", nameof(gap));

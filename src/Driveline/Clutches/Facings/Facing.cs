@@ -80,20 +80,24 @@ public sealed partial class Facing
         new(name, dry, breakaway, null, oiled, limits, thermal, limitBasis);
 
     /// <summary>The same facing with a stated breakaway friction, clean and dry.</summary>
+    /// <exception cref="ArgumentException">The band is missing, has no high end, or is not from 0 to 2.</exception>
     public Facing WithBreakaway(RatioBand dryBreakaway) =>
         new(Name, dry, Coefficient(dryBreakaway, nameof(dryBreakaway)), hot, oiled, Limits, Thermal, LimitBasis);
 
     /// <summary>The same facing with a stated running friction when hot.</summary>
+    /// <exception cref="ArgumentException">The band is missing, has no high end, or is not from 0 to 2.</exception>
     public Facing WithHotFriction(RatioBand hotRunning) =>
         new(Name, dry, breakaway, Coefficient(hotRunning, nameof(hotRunning)), oiled, Limits, Thermal, LimitBasis);
 
     /// <summary>The same facing with a stated running friction under oil.</summary>
+    /// <exception cref="ArgumentException">The band is missing, has no high end, or is not from 0 to 2.</exception>
     public Facing WithOiledFriction(RatioBand oiledRunning) =>
         new(Name, dry, breakaway, hot, Coefficient(oiledRunning, nameof(oiledRunning)), Limits, Thermal, LimitBasis);
 
     /// <summary>The same facing with a stated highest pressure.</summary>
     /// <param name="limit">Highest pressure permitted; above 0.</param>
     /// <param name="basis">Where it comes from.</param>
+    /// <exception cref="ArgumentException">The limit is not above 0, or the basis is missing.</exception>
     public Facing WithPressureLimit(Pressure limit, Basis basis) => new(
         Name, dry, breakaway, hot, oiled,
         Limits.Pressure(double.NaN, Guard.Positive(Si.Pascals(limit), "Facing pressure limit", "Pa", nameof(limit))),
@@ -104,6 +108,7 @@ public sealed partial class Facing
     /// <param name="continuous">Stood continuously; above -60 °C.</param>
     /// <param name="maximum">Stood for a short time; not below the continuous limit.</param>
     /// <param name="basis">Where they come from.</param>
+    /// <exception cref="ArgumentException">A temperature is outside its range up to 2000 °C, or the basis is missing.</exception>
     public Facing WithTemperatureLimits(Temperature continuous, Temperature maximum, Basis basis)
     {
         double low = Guard.Within(Si.Kelvins(continuous), 213.15, 2273.15, "Continuous facing temperature", "K", nameof(continuous));

@@ -112,6 +112,11 @@ public sealed class SlipHeat
         return log.Lines;
     }
 
+    /// <summary>The highest temperature of the faces, °C.</summary>
+    public override string ToString() => PeakFaceTemperature is { } peak
+        ? FormattableString.Invariant($"{peak.DegreesCelsius:0} °C")
+        : "not known";
+
     private static void RecordTime(CalculationStep step, Duration? time, ref StepList log)
     {
         if (time is { } known)

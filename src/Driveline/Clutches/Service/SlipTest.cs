@@ -43,20 +43,24 @@ public sealed class SlipTest
 
     /// <summary>A test in which the plates were seen to move on each other; no torque measured.</summary>
     /// <param name="date">The day of the test.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The day is before 1900.</exception>
     public static SlipTest Slipped(DateTime date) => new(Day(date), SlipTestOutcome.Slipped, null, null, double.NaN, double.NaN);
 
     /// <summary>A test in which the plates did not move: the clutch is stuck or set too tight.</summary>
     /// <param name="date">The day of the test.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The day is before 1900.</exception>
     public static SlipTest DidNotSlip(DateTime date) => new(Day(date), SlipTestOutcome.DidNotSlip, null, null, double.NaN, double.NaN);
 
     /// <summary>A test in which the plates did not move up to a torque.</summary>
     /// <param name="date">The day of the test.</param>
     /// <param name="withstood">The highest torque applied.</param>
+    /// <exception cref="ArgumentException">The day is before 1900, or the torque is missing.</exception>
     public static SlipTest DidNotSlip(DateTime date, TorqueBand withstood) =>
         new(Day(date), SlipTestOutcome.DidNotSlip, null, Guard.NotNull(withstood, nameof(withstood)), double.NaN, double.NaN);
 
     /// <summary>A test of which only the day is known.</summary>
     /// <param name="date">The day of the test.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The day is before 1900.</exception>
     public static SlipTest NotRecorded(DateTime date) => new(Day(date), SlipTestOutcome.NotKnown, null, null, double.NaN, double.NaN);
 
     /// <summary>A lever measurement: force at the end of an arm while the clutch keeps slipping, read within 10 %.</summary>

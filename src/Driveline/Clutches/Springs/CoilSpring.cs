@@ -116,10 +116,12 @@ public sealed class CoilSpring
         SolidM);
 
     /// <summary>The same spring with a measured free length; above the solid length.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The length is not above the solid length.</exception>
     public CoilSpring WithFreeLength(Length freeLength) =>
         new(wireM, meanDiameterM, RateNPerM, RateBasis, Longer(Si.Meters(freeLength), SolidM, nameof(freeLength)), SolidM);
 
     /// <summary>The same spring with a measured solid length; above 0 and below the free length.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The length is not above 0 and below the free length.</exception>
     public CoilSpring WithSolidLength(Length solidLength)
     {
         double solid = Guard.Positive(Si.Meters(solidLength), "Solid length", "m", nameof(solidLength));
@@ -130,6 +132,7 @@ public sealed class CoilSpring
     /// <summary>Shear stress in the wire by Wahl: τ = K · 8 · F · D / (π · d³), K = (4C-1)/(4C-4) + 0.615/C, C = D/d.</summary>
     /// <param name="force">Force on one spring; 0 or more.</param>
     /// <returns>The stress; null when the wire was not stated.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The force is below 0 or not finite.</exception>
     /// <example>40 N, d 3 mm, D 18 mm: 85.05 MPa.</example>
     public Pressure? ShearStress(Force force)
     {

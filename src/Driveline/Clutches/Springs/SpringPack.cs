@@ -48,9 +48,11 @@ public abstract class SpringPack
     /// <summary>Number of coil springs side by side on the clutch.</summary>
     /// <param name="spring">One spring.</param>
     /// <param name="count">Springs side by side; 1 to 48.</param>
+    /// <exception cref="ArgumentException">The spring is missing, or the count is not from 1 to 48.</exception>
     public static SpringPack Of(CoilSpring spring, int count) => CoilPack.Of(spring, count);
 
     /// <summary>One disc spring around the hub.</summary>
+    /// <exception cref="ArgumentNullException">The spring is missing.</exception>
     public static SpringPack Of(DiscSpring spring) => DiscPack.Of(spring, 1, 1, 1);
 
     /// <summary>The total clamp force at a length of the springs.</summary>
@@ -91,6 +93,7 @@ public abstract class SpringPack
     }
 
     /// <summary>Travel left from a length until the springs are solid or flat; 0 when they are.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The length is not above 0.</exception>
     public Length TravelLeft(Length length) =>
         Length.FromMeters(Math.Max(0, Guard.Positive(Si.Meters(length), "Spring length", "m", nameof(length)) - SolidM));
 

@@ -107,6 +107,7 @@ public sealed class ClutchSetting
     /// Turns of every nut from a present spring length; above zero tightens. Null when not reached or the pitch is not known.
     /// </summary>
     /// <param name="present">Present spring length; above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The length is not above 0.</exception>
     public double? TurnsFrom(Length present)
     {
         double m = Guard.Positive(Si.Meters(present), "Present spring length", "m", nameof(present));
@@ -146,6 +147,11 @@ public sealed class ClutchSetting
         SlipTorqueRules.RecordEnd(Clutch, springs.FreeM - deflectionM, 0, springs.Factor.Expected, back, mu, radius, ref log);
         return log.Lines;
     }
+
+    /// <summary>The wanted torque, with its unit, and the spring length that gives it.</summary>
+    public override string ToString() => SpringLength is { } length
+        ? FormattableString.Invariant($"{Wanted.NewtonMeters:G4} N·m at {length.Millimeters:0.##} mm")
+        : FormattableString.Invariant($"{Wanted.NewtonMeters:G4} N·m: not reached");
 
     private static ClutchSetting Solve(DiscClutch clutch, Torque wanted, ClutchCondition condition, double pitchM)
     {

@@ -52,4 +52,7 @@ public sealed class GradeStrength
 
     /// <summary>Basis of the specified figures.</summary>
     public Basis Basis { get; }
+
+    /// <summary>Its tensile strength, with its unit, and the sizes for which it holds.</summary>
+    public override string ToString() => SizeRange + ": " + Tensile;
 }

@@ -62,4 +62,7 @@ public sealed class Engagement
     /// </summary>
     /// <param name="bound">Only its high end counts.</param>
     public Engagement WithPeakAtMost(TorqueBand bound) => new(Clutch, Manner, Capacity, Peak, Guard.NotNull(bound, nameof(bound)));
+
+    /// <summary>Its highest torque, with its unit.</summary>
+    public override string ToString() => Peak?.ToString() ?? "peak not known";
 }

@@ -21,6 +21,9 @@ public sealed class SimulatedSlip
     /// <summary>Angle between its two sides, at the PTO.</summary>
     public Angle Slip => Angle.FromRadians(AngleRad);
 
+    /// <summary>The clutch, how far it slipped and how much heat it took.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Clutch}: {Slip.Degrees:G4}°, {Heat.Joules:G4} J");
+
     internal double EnergyJ { get; }
 
     internal double AngleRad { get; }

@@ -77,6 +77,9 @@ public sealed class SimulationDrive
     /// <summary>The same with the torque the machine takes.</summary>
     public SimulationDrive WithLoad(TorqueBand load) => new(this) { Load = Guard.NotNull(load, nameof(load)) };
 
+    /// <summary>The speed of the PTO.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Speed.RevolutionsPerMinute:0.#} 1/min");
+
     // A value without a bound is reported; the run takes the largest that is stated.
     private static double Bounded(Band band, BandPoint point) => Guard.IsFinite(band.At(point)) ? band.At(point)
         : band.HasExpected ? band.Expected

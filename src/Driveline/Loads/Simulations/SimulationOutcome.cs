@@ -85,7 +85,7 @@ public sealed class SimulationOutcome
     /// <summary>Slip of the clutch that slipped furthest, at the PTO.</summary>
     public Angle SlipAngle => Angle.FromRadians(Slips.Select(s => s.AngleRad).DefaultIfEmpty(0).Max());
 
-    /// <summary>Energy not accounted for, as a part of all energy that took part.</summary>
+    /// <summary>Energy not accounted for, as a share of all energy that took part, 0 to 1.</summary>
     public double EnergyError { get; }
 
     /// <summary>True when the run reached its end.</summary>
@@ -183,6 +183,11 @@ public sealed class SimulationOutcome
     /// </summary>
     /// <exception cref="ArgumentException">The element is not in the chain.</exception>
     public bool IsPeakWhole(Element element) => IsPeakWhole(chain.IndexOf(Guard.NotNull(element, nameof(element))));
+
+    /// <summary>How the event ended, and after how long.</summary>
+    public override string ToString() => TripTime is { } trip
+        ? FormattableString.Invariant($"{Event}: {TrippedDevice?.Name} gave after {trip.Milliseconds:G4} ms")
+        : FormattableString.Invariant($"{Event}: nothing gave in {Length.Milliseconds:G4} ms");
 
     internal double PeakNm(int node) => peakNm[node];
 

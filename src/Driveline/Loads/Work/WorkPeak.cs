@@ -25,19 +25,23 @@ public sealed class WorkPeak
     /// <summary>Peaks from a mean torque at the PTO and a stated factor: T = T_mean · f.</summary>
     /// <param name="mean">Mean torque at the PTO.</param>
     /// <param name="factor">Peak over mean; 1 or more.</param>
+    /// <exception cref="ArgumentException">A band is missing, or the factor is below 1.</exception>
     public static WorkPeak FromMean(TorqueBand mean, RatioBand factor) => FromMean(mean, factor, isAssumed: false);
 
     /// <summary>Peaks from a mean torque at the PTO and the default factor of the machine: gives at most a Maybe.</summary>
+    /// <exception cref="ArgumentException">A band is missing, or the factor is below 1.</exception>
     public static WorkPeak FromMean(TorqueBand mean, MachineKind machine) => FromMean(mean, PeakFactor.For(machine), isAssumed: true);
 
     /// <summary>Peaks from mean power, PTO speed and a stated factor: T = P / ω · f.</summary>
     /// <param name="mean">Mean power at the PTO.</param>
     /// <param name="speed">PTO speed; above 0.</param>
     /// <param name="factor">Peak over mean; 1 or more.</param>
+    /// <exception cref="ArgumentException">A band is missing, the speed is not above 0, or the factor is below 1.</exception>
     public static WorkPeak FromPower(PowerBand mean, RotationalSpeed speed, RatioBand factor) =>
         FromMean(MeanTorque(mean, speed), factor, isAssumed: false);
 
     /// <summary>Peaks from mean power, PTO speed and the default factor of the machine: gives at most a Maybe.</summary>
+    /// <exception cref="ArgumentException">A band is missing, the speed is not above 0, or the factor is below 1.</exception>
     public static WorkPeak FromPower(PowerBand mean, RotationalSpeed speed, MachineKind machine) =>
         FromMean(MeanTorque(mean, speed), PeakFactor.For(machine), isAssumed: true);
 
@@ -73,6 +77,9 @@ public sealed class WorkPeak
         double radPerS = Guard.Positive(Si.RadiansPerSecond(speed), "PTO speed", "rad/s", nameof(speed));
         return TorqueBand.OfSi(mean.SiBand.Times(1 / radPerS), mean.Basis.With(Basis.Given("PTO speed as stated")));
     }
+
+    /// <summary>The peaks of the work, with their unit.</summary>
+    public override string ToString() => Torque.ToString();
 
     private static WorkPeak FromMean(TorqueBand mean, RatioBand factor, bool isAssumed)
     {

@@ -6,7 +6,7 @@ namespace Driveline.Monitoring;
 /// <summary>
 /// A classic CAN frame with an identifier of 29 bits, as SAE J1939 and ISO 11783 use it: when it came, and up to 8 bytes.
 /// </summary>
-public readonly struct CanFrame
+public readonly struct CanFrame : IEquatable<CanFrame>
 {
     /// <summary>Most bytes of a frame.</summary>
     public const int MostBytes = 8;
@@ -63,6 +63,24 @@ public readonly struct CanFrame
 
     /// <summary>Address it is sent to, FF for all; of groups that go to all it is a part of their number.</summary>
     internal byte Destination => (byte)(Id >> 8);
+
+    /// <summary>Whether two frames are the same.</summary>
+    public static bool operator ==(CanFrame left, CanFrame right) => left.Equals(right);
+
+    /// <summary>Whether two frames differ.</summary>
+    public static bool operator !=(CanFrame left, CanFrame right) => !left.Equals(right);
+
+    /// <inheritdoc/>
+    public bool Equals(CanFrame other) => TimeS.Equals(other.TimeS) && Id == other.Id && bytes == other.bytes;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is CanFrame other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (TimeS.GetHashCode() * 397) ^ (int)Id;
+
+    /// <summary>The frame in one line of English, the identifier hexadecimal.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Id:X8} at {TimeS} s");
 
     /// <summary>A byte, from 1 as the standards count.</summary>
     internal byte ByteAt(int place) => (byte)(bytes >> (8 * (place - 1)));

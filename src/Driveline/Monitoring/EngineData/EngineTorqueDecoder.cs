@@ -105,6 +105,11 @@ public sealed partial class EngineTorqueDecoder
         return false;
     }
 
+    /// <summary>The reference torque of the engine, with its unit.</summary>
+    public override string ToString() => Reference is { } reference
+        ? FormattableString.Invariant($"of {reference.NewtonMeters:G6} N·m")
+        : "no reference torque";
+
     private bool TakeEngine(in CanFrame frame, out TorqueSample sample)
     {
         double actual = Counted(frame.ByteAt(3));

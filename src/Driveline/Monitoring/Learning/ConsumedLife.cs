@@ -28,6 +28,9 @@ public sealed class ConsumedLife
     /// <summary>What a caller must notice.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
+    /// <summary>The detail and the share of its life that is used.</summary>
+    public override string ToString() => Detail.Name + ": " + Damage;
+
     internal static ConsumedLife Of(FatigueDetail detail, RainflowStream cycles, double highestNm)
     {
         var findings = new List<Finding>();

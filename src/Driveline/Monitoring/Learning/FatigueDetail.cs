@@ -73,6 +73,7 @@ public sealed class FatigueDetail
     /// </summary>
     /// <param name="name">Its name.</param>
     /// <param name="joint">The joint, at the place of the torque that is measured.</param>
+    /// <exception cref="ArgumentException">The name is blank, or the joint is missing.</exception>
     public static FatigueDetail Bolts(string name, ShearBoltJoint joint)
     {
         BoltFatigue at1Nm = BoltFatigue.LowerBoundLife(Guard.NotNull(joint, nameof(joint)), Torque.FromNewtonMeters(1), 0);

@@ -110,6 +110,10 @@ public sealed class SlipTorqueTrend
         return true;
     }
 
+    /// <summary>The slip torque now and how it changes.</summary>
+    public override string ToString() =>
+        FormattableString.Invariant($"{Now.NewtonMeters:G4} N·m, {NewtonMetersPerHour:+0.###;-0.###;0} N·m/h");
+
     private static int Place(double rank, int count) => (int)Math.Min(count - 1, Math.Max(0, Math.Round(rank) - 1));
 
     private static double Median(List<double> sorted) => (sorted[sorted.Count / 2] + sorted[(sorted.Count - 1) / 2]) / 2;

@@ -63,6 +63,9 @@ public sealed class WorkPeakEstimate
     /// <summary>What a caller must notice.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
+    /// <summary>The learned peaks of the work, with their unit.</summary>
+    public override string ToString() => Torque?.ToString() ?? "not known";
+
     internal static WorkPeakEstimate Of(
         WorkPeakStore store, MonitorSettings settings, SampleGate gate, double hours, double askedHours, bool acted, bool neverInWork)
     {

@@ -20,4 +20,7 @@ public sealed class LadderRung
 
     /// <summary>The torque, referred to the PTO.</summary>
     public TorqueBand Torque { get; }
+
+    /// <summary>What it stands for, and its torque with its unit.</summary>
+    public override string ToString() => (Name ?? Kind.ToString()) + ": " + Torque;
 }

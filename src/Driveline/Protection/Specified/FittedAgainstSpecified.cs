@@ -31,6 +31,9 @@ public sealed class FittedAgainstSpecified
     /// <summary>Fitted trip over specified trip of two independent pieces; null when not known.</summary>
     public RatioBand? Ratio { get; }
 
+    /// <summary>The answer, and the torque fitted over the torque specified.</summary>
+    public override string ToString() => Answer + (Ratio is null ? string.Empty : ", ratio " + Ratio);
+
     /// <summary>One comparison for each device of a question, in order from the tractor.</summary>
     internal static IReadOnlyList<FittedAgainstSpecified> Each(ProtectionQuestion question, ProtectionPolicy policy)
     {

@@ -18,5 +18,6 @@ public sealed class GuardedPart
     public Torque? MustStand { get; }
 
     /// <inheritdoc/>
-    public override string ToString() => Name + ": " + MustStand;
+    public override string ToString() => Name + ": " + (MustStand is { } torque
+        ? FormattableString.Invariant($"{torque.NewtonMeters:G4} N·m") : "not known");
 }

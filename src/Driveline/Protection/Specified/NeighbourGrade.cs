@@ -50,6 +50,9 @@ public sealed class NeighbourGrade
     /// <summary>The torque at which that bolt acts, referred to the PTO.</summary>
     public TorqueBand? Trip => Verdict.Devices.First(d => ReferenceEquals(d.Device, device)).TripAtPto;
 
+    /// <summary>The grade, and the torque at which it would act.</summary>
+    public override string ToString() => Grade + ": " + (Trip?.ToString() ?? "not known");
+
     /// <summary>The neighbours of the first graded shear bolt of a verdict, and the manual's grade; empty when there is none.</summary>
     internal static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict) =>
         Array.Find(verdict.AllDevices, d => d.Device is ShearBoltDevice)?.Device is ShearBoltDevice fitted

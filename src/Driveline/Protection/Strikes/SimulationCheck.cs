@@ -124,6 +124,9 @@ public sealed partial class SimulationCheck
         return copy;
     }
 
+    /// <summary>What happened with the device.</summary>
+    public override string ToString() => With?.ToString() ?? "not simulated";
+
     private SimulationOutcome? NotKnown(ProtectiveDevice unsure)
     {
         missingWith.Add(Finding.Of(SimulationFindings.DeviceNotKnown, Severity.Warning).With("name", unsure.Name));

@@ -168,6 +168,9 @@ public sealed class StatedBolt
         return Changed(b => b.PartNumber = number);
     }
 
+    /// <summary>The bolt, or that it is not identified.</summary>
+    public override string ToString() => Bolt?.ToString() ?? "not identified";
+
     internal ShearBolt? InPlaceOf(ShearBolt fitted) => PlaneThrough == PlaneThrough.NotKnown && PinDiameter is null && !fitted.NeedsNeck
         ? With(fitted.PlaneThrough).Bolt
         : Bolt;

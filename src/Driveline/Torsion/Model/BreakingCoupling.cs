@@ -32,6 +32,9 @@ public sealed class BreakingCoupling : Coupling
     public BreakingCoupling WithResidual(Torque torque) =>
         new(capacity, Guard.Within(Si.NewtonMeters(torque), 0, capacity, "Residual torque", "N·m", nameof(torque)));
 
+    /// <summary>The torque at which it breaks.</summary>
+    public override string ToString() => FormattableString.Invariant($"breaks at {Capacity.NewtonMeters:G4} N·m");
+
     internal override void WriteTo(Mechanism m, int link, double ratio)
     {
         m.Breakaway[link] = m.ReverseBreakaway[link] = m.Running[link] = m.ReverseRunning[link] = capacity * ratio;

@@ -48,6 +48,10 @@ public sealed class FrictionCoupling : Coupling
         Guard.NotNegative(Si.Seconds(from), "Start of engagement", "s", nameof(from)),
         Guard.NotNegative(Si.Seconds(over), "Time of engagement", "s", nameof(over)));
 
+    /// <summary>The torques at which it breaks loose and slips.</summary>
+    public override string ToString() =>
+        FormattableString.Invariant($"{Breakaway.NewtonMeters:G4} N·m, slipping {Running.NewtonMeters:G4} N·m");
+
     internal override void WriteTo(Mechanism m, int link, double ratio)
     {
         m.Breakaway[link] = m.ReverseBreakaway[link] = breakaway * ratio;

@@ -126,4 +126,7 @@ public sealed class Shaft
 
         return new Shaft(this) { JointCosine = beta == 0 ? 1 : Math.Cos(beta), JointPhaseRad = theta };
     }
+
+    /// <summary>Its stiffness.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Stiffness.NewtonMetersPerRadian:G4} N·m/rad");
 }

@@ -57,6 +57,10 @@ public sealed class TorqueSpeedLine
                 "Least drive torque", FormattableString.Invariant($"below the largest, {high:G6} N·m"), low, "N·m", nameof(least));
     }
 
+    /// <summary>A point of the line and its slope.</summary>
+    public override string ToString() =>
+        FormattableString.Invariant($"{Torque.NewtonMeters:G4} N·m at {Speed.RevolutionsPerMinute:0.#} 1/min, {SlopeNms:G4} N·m·s/rad");
+
     private static double Finite(double value, string quantity, string unit, string parameter) =>
         Guard.IsFinite(value) ? value : throw Guard.OutOfRange(quantity, "a finite value", value, unit, parameter);
 }

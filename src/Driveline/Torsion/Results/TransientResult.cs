@@ -169,6 +169,9 @@ public sealed class TransientResult
     /// <summary>The model that ran.</summary>
     public TorsionModel Model => model;
 
+    /// <summary>How far the run came.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Time.Seconds:G4} s, {EventCount} events, {StepCount} steps");
+
     internal EnergyBalance Energies => new(model.Mechanism, workspace.State, workspace.Energy);
 
     internal double SpeedRadPerS(string rotor)
