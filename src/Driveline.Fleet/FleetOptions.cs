@@ -6,6 +6,20 @@ namespace Driveline.Fleet;
 /// <summary>How a silo of a fleet runs. Immutable; what is left out needs no set-up.</summary>
 public sealed class FleetOptions
 {
+    // By the name of a property; times in seconds.
+    private static readonly Dictionary<string, (int Low, int High)> Ranges = new(StringComparer.Ordinal)
+    {
+        [nameof(SiloPort)] = (0, 65535),
+        [nameof(GatewayPort)] = (0, 65535),
+        [nameof(StateFormat)] = ((int)StateFormat.Wide, (int)StateFormat.Packed),
+        [nameof(MostBatches)] = (1, 1_000_000),
+        [nameof(MostBatchesEach)] = (1, 1000),
+        [nameof(TellWithin)] = (0, 20),
+        [nameof(IdleAfter)] = (120, 10_000_000),
+        [nameof(MostBodyBytes)] = (1024, 16_777_216),
+        [nameof(RequestsPerSecond)] = (1, 100_000),
+    };
+
     private FleetOptions()
     {
     }
@@ -71,19 +85,18 @@ public sealed class FleetOptions
         {
             o.Redis = Text(section, nameof(Redis));
             o.Cluster = Text(section, nameof(Cluster)) ?? o.Cluster;
-            o.SiloPort = Number(section, nameof(SiloPort), 0, 65535, o.SiloPort);
-            o.GatewayPort = Number(section, nameof(GatewayPort), 0, 65535, o.GatewayPort);
+            o.SiloPort = Number(section, nameof(SiloPort), o.SiloPort);
+            o.GatewayPort = Number(section, nameof(GatewayPort), o.GatewayPort);
             o.Address = Text(section, nameof(Address));
-            o.StateFormat = (StateFormat)Number(
-                section, nameof(StateFormat), (int)StateFormat.Wide, (int)o.NewestFormat, (int)o.StateFormat);
-            o.MostBatches = Number(section, nameof(MostBatches), 1, 1_000_000, o.MostBatches);
-            o.MostBatchesEach = Number(section, nameof(MostBatchesEach), 1, 1000, o.MostBatchesEach);
-            o.TellWithin = TimeSpan.FromSeconds(Number(section, nameof(TellWithin), 0, 20, (int)o.TellWithin.TotalSeconds));
-            o.IdleAfter = TimeSpan.FromSeconds(Number(section, nameof(IdleAfter), 120, 10_000_000, (int)o.IdleAfter.TotalSeconds));
+            o.StateFormat = (StateFormat)Number(section, nameof(StateFormat), (int)o.StateFormat);
+            o.MostBatches = Number(section, nameof(MostBatches), o.MostBatches);
+            o.MostBatchesEach = Number(section, nameof(MostBatchesEach), o.MostBatchesEach);
+            o.TellWithin = TimeSpan.FromSeconds(Number(section, nameof(TellWithin), (int)o.TellWithin.TotalSeconds));
+            o.IdleAfter = TimeSpan.FromSeconds(Number(section, nameof(IdleAfter), (int)o.IdleAfter.TotalSeconds));
             o.Url = Text(section, nameof(Url));
             o.ApiKey = Text(section, nameof(ApiKey));
-            o.MostBodyBytes = Number(section, nameof(MostBodyBytes), 1024, 16_777_216, o.MostBodyBytes);
-            o.RequestsPerSecond = Number(section, nameof(RequestsPerSecond), 1, 100_000, o.RequestsPerSecond);
+            o.MostBodyBytes = Number(section, nameof(MostBodyBytes), o.MostBodyBytes);
+            o.RequestsPerSecond = Number(section, nameof(RequestsPerSecond), o.RequestsPerSecond);
         });
     }
 
@@ -117,19 +130,31 @@ public sealed class FleetOptions
     public FleetOptions WithCluster(string name) => With(o => o.Cluster = name);
 
     /// <summary>The same on these ports; 0 for any that is free.</summary>
-    public FleetOptions WithPorts(int silo, int gateway) => With(o => (o.SiloPort, o.GatewayPort) = (silo, gateway));
+    /// <exception cref="ArgumentException">A port is not from 0 to 65 535.</exception>
+    public FleetOptions WithPorts(int silo, int gateway) =>
+        With(o => (o.SiloPort, o.GatewayPort) = (Number(nameof(SiloPort), silo), Number(nameof(GatewayPort), gateway)));
 
     /// <summary>The same, reached by the other silos at an address.</summary>
     public FleetOptions WithAddress(string? address) => With(o => o.Address = address);
 
     /// <summary>The same with states stored in a form.</summary>
-    public FleetOptions WithStateFormat(StateFormat format) => With(o => o.StateFormat = format);
+    /// <exception cref="ArgumentException">It is none of them.</exception>
+    public FleetOptions WithStateFormat(StateFormat format) =>
+        With(o => o.StateFormat = (StateFormat)Number(nameof(StateFormat), (int)format));
 
     /// <summary>The same with room for so many batches at once, and for so many of one driveline.</summary>
-    public FleetOptions WithRoom(int batches, int each) => With(o => (o.MostBatches, o.MostBatchesEach) = (batches, each));
+    /// <exception cref="ArgumentException">A number is not from 1 to 1 000 000, or not from 1 to 1000 for one driveline.</exception>
+    public FleetOptions WithRoom(int batches, int each) =>
+        With(o => (o.MostBatches, o.MostBatchesEach) = (Number(nameof(MostBatches), batches), Number(nameof(MostBatchesEach), each)));
 
     /// <summary>The same with another time in which alarms are told before the batch is acknowledged.</summary>
-    public FleetOptions WithTellWithin(TimeSpan time) => With(o => o.TellWithin = time);
+    /// <exception cref="ArgumentException">The time is not from 0 to 20 s.</exception>
+    public FleetOptions WithTellWithin(TimeSpan time)
+    {
+        Number(nameof(TellWithin), (int)Math.Clamp(Math.Ceiling(time.TotalSeconds), int.MinValue, int.MaxValue));
+        return time < TimeSpan.Zero ? throw OutOfRange(nameof(TellWithin), time.TotalSeconds.ToString(CultureInfo.InvariantCulture))
+            : With(o => o.TellWithin = time);
+    }
 
     /// <summary>The same with a page and an endpoint.</summary>
     /// <param name="url">Where it listens; port 0 for any that is free.</param>
@@ -140,8 +165,9 @@ public sealed class FleetOptions
     public FleetOptions WithoutHttp() => With(o => o.Url = null);
 
     /// <summary>The same with limits for each request.</summary>
-    public FleetOptions WithHttpLimits(int mostBodyBytes, int requestsPerSecond) =>
-        With(o => (o.MostBodyBytes, o.RequestsPerSecond) = (mostBodyBytes, requestsPerSecond));
+    /// <exception cref="ArgumentException">The bytes are not from 1024 to 16 777 216, or the requests not from 1 to 100 000.</exception>
+    public FleetOptions WithHttpLimits(int mostBodyBytes, int requestsPerSecond) => With(o => (o.MostBodyBytes, o.RequestsPerSecond) =
+        (Number(nameof(MostBodyBytes), mostBodyBytes), Number(nameof(RequestsPerSecond), requestsPerSecond)));
 
     /// <summary>The same, writing warnings to standard error or not.</summary>
     public FleetOptions WithWarnings(bool areLogged) => With(o => o.LogsWarnings = areLogged);
@@ -150,18 +176,17 @@ public sealed class FleetOptions
 
     private static string? Text(IConfiguration section, string name) => section[name] is { Length: > 0 } text ? text : null;
 
-    private static int Number(IConfiguration section, string name, int low, int high, int other)
-    {
-        if (Text(section, name) is not { } text)
-        {
-            return other;
-        }
+    private static int Number(IConfiguration section, string name, int other) => Text(section, name) is not { } text ? other
+        : int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int value) && IsIn(name, value) ? value
+        : throw OutOfRange(name, text);
 
-        bool isNumber = int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int value);
-        return isNumber && value >= low && value <= high
-            ? value
-            : throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"{name} must be from {low} to {high}; got {text}."));
-    }
+    private static int Number(string name, int value) =>
+        IsIn(name, value) ? value : throw OutOfRange(name, value.ToString(CultureInfo.InvariantCulture));
+
+    private static bool IsIn(string name, int value) => value >= Ranges[name].Low && value <= Ranges[name].High;
+
+    private static ArgumentException OutOfRange(string name, string got) => new(
+        string.Create(CultureInfo.InvariantCulture, $"{name} must be from {Ranges[name].Low} to {Ranges[name].High}; got {got}."));
 
     private FleetOptions With(Action<FleetOptions> change)
     {

@@ -23,6 +23,22 @@ public class FleetOptionsTests
     public void Options_OutOfTheirRange_AreRefused(string name, string value, string expected) =>
         Assert.Equal(expected, Assert.Throws<ArgumentException>(() => FleetOptions.Of(Section((name, value)))).Message);
 
+    [Fact]
+    public void Options_SetOutOfTheirRange_AreRefusedAsOfAConfiguration()
+    {
+        FleetOptions options = FleetOptions.Default;
+        Refused("SiloPort must be from 0 to 65535; got -1.", () => options.WithPorts(-1, 0));
+        Refused("GatewayPort must be from 0 to 65535; got 65536.", () => options.WithPorts(0, 65536));
+        Refused("StateFormat must be from 1 to 2; got 0.", () => options.WithStateFormat(default));
+        Refused("MostBatchesEach must be from 1 to 1000; got 0.", () => options.WithRoom(10, 0));
+        Refused("TellWithin must be from 0 to 20; got -0.5.", () => options.WithTellWithin(TimeSpan.FromSeconds(-0.5)));
+        Refused("TellWithin must be from 0 to 20; got 21.", () => options.WithTellWithin(TimeSpan.FromSeconds(20.1)));
+        Refused("RequestsPerSecond must be from 1 to 100000; got 0.", () => options.WithHttpLimits(2048, 0));
+        Assert.Equal(TimeSpan.FromSeconds(0.5), options.WithTellWithin(TimeSpan.FromSeconds(0.5)).TellWithin);
+
+        static void Refused(string message, Func<FleetOptions> set) => Assert.Equal(message, Assert.Throws<ArgumentException>(set).Message);
+    }
+
     [Theory]
     [InlineData("http://0.0.0.0:0", "ApiKey must be set where the endpoint listens beyond loopback; Url is http://0.0.0.0:0.")]
     [InlineData("http://*:0", "ApiKey must be set where the endpoint listens beyond loopback; Url is http://*:0.")]
