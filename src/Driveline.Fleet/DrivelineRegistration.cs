@@ -60,6 +60,10 @@ public sealed class DrivelineRegistration
     public DrivelineRegistration WithSpeedRatio(double ratio) =>
         new(CaseJson, PeriodS, OverloadNm, Guard.Within(ratio, 0.01, 100, "Speed ratio", string.Empty, nameof(ratio)));
 
+    /// <summary>The period of its samples and its overload level, with their units.</summary>
+    public override string ToString() => FormattableString.Invariant($"every {PeriodS * 1000:G4} ms, overload from ")
+        + (Overload is { } level ? FormattableString.Invariant($"{level.NewtonMeters:G4} N·m") : "what its case gives");
+
     internal byte[] ToBytes()
     {
         using var stream = new MemoryStream();

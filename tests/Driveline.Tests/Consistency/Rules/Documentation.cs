@@ -73,7 +73,8 @@ internal sealed partial class Documentation
     private static string Written(Type type) => type switch
     {
         { IsByRef: true } => Written(type.GetElementType()!) + "@",
-        { IsArray: true } => Written(type.GetElementType()!) + "[]",
+        { IsArray: true } => Written(type.GetElementType()!)
+            + (type.GetArrayRank() == 1 ? "[]" : "[" + string.Join(",", Enumerable.Repeat("0:", type.GetArrayRank())) + "]"),
         { IsGenericMethodParameter: true } => "``" + type.GenericParameterPosition,
         { IsGenericParameter: true } => "`" + type.GenericParameterPosition,
         { IsGenericType: true } => Open(type) + "{" + string.Join(",", type.GetGenericArguments().Select(Written)) + "}",

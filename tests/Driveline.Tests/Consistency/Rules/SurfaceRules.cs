@@ -11,6 +11,7 @@ internal static class SurfaceRules
     // Of each the first value says something by itself, and is what a caller who states nothing expects.
     private static readonly Dictionary<string, string> MeaningfulFirst = new()
     {
+        ["BatchOutcome"] = "refused: nothing was taken",
         ["BasisKind"] = "the weakest basis: a number of which nothing is said is trusted least",
         ["DisplayUnits"] = "metric, the default of every text",
         ["Language"] = "English, the default of every text",
@@ -23,11 +24,9 @@ internal static class SurfaceRules
         ["SeenDefect"] = "a list of defects; none is told without one",
         ["Severity"] = "the worst: a finding of which nothing is said is taken for danger",
         ["SheetEnd"] = "a sum with one result",
+        ["StateFormat"] = "none: 0 is no format that was ever stored, and is refused",
         ["SupposedQuantity"] = "a list of quantities; none is supposed without one",
     };
-
-    // A host fills it from its settings, by name.
-    private static readonly string[] BoundBySettings = ["FleetOptions"];
 
     private static readonly string[] NothingStated = ["NotKnown", "None", "Nothing", "NotStated", "NotGuarded"];
 
@@ -37,7 +36,6 @@ internal static class SurfaceRules
 
     /// <summary>Properties and fields that a caller could set after construction.</summary>
     public static IEnumerable<string> Settable(Assembly of) => Members(of)
-        .Where(m => !BoundBySettings.Contains(m.DeclaringType!.Name))
         .Where(m => m is PropertyInfo { SetMethod.IsPublic: true } or FieldInfo { IsInitOnly: false, IsLiteral: false })
         .Select(Name);
 
@@ -48,8 +46,7 @@ internal static class SurfaceRules
 
     /// <summary>Enums whose default says what nobody stated.</summary>
     public static IEnumerable<string> DefaultsOfNoMeaning(Assembly of) => Types(of).Where(t => t.IsEnum)
-        .Where(t => Enum.GetName(t, Enum.ToObject(t, 0)) is not { } first
-            || !(NothingStated.Contains(first) || MeaningfulFirst.ContainsKey(t.Name)))
+        .Where(t => !MeaningfulFirst.ContainsKey(t.Name) && !NothingStated.Contains(Enum.GetName(t, Enum.ToObject(t, 0))))
         .Select(t => t.Name);
 
     /// <summary>
