@@ -1,8 +1,5 @@
 using System.Buffers;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Unicode;
 using Driveline.Quantities;
 
 namespace Driveline.Cases.Results;
@@ -17,15 +14,9 @@ public sealed class ResultDocument
     /// <summary>The number of the contract that the members keep; 0 until it is frozen.</summary>
     public const int Contract = 0;
 
-    // Letters, degree and middle dots stay readable; whatever could end a script or a string is still escaped.
-    private static readonly JavaScriptEncoder Encoder = JavaScriptEncoder.Create(UnicodeRanges.All);
-    // The rows open and close what they write; the tests hold every kind of result against its schema.
-    private static readonly JsonWriterOptions Indented = new() { Indented = true, Encoder = Encoder, SkipValidation = true };
-    private static readonly JsonWriterOptions Compact = new() { Encoder = Encoder, SkipValidation = true };
+    private readonly Action<ResultWriter> content;
 
-    private readonly Action<Utf8JsonWriter> content;
-
-    private ResultDocument(ResultKind kind, Action<Utf8JsonWriter> content)
+    private ResultDocument(ResultKind kind, Action<ResultWriter> content)
     {
         Kind = kind;
         this.content = content;
@@ -36,11 +27,10 @@ public sealed class ResultDocument
         Guard.NotNull(options, nameof(options));
         return new ResultDocument(kind, json =>
         {
-            WrittenNumbers.Begin();
-            json.WriteStartObject();
+            json.StartObject();
             HeadRows.Shape.WriteMembers(json, new ResultHead(kind, options), options);
             shape.WriteMembers(json, value, options);
-            json.WriteEndObject();
+            json.EndObject();
         });
     }
 
@@ -49,22 +39,31 @@ public sealed class ResultDocument
 
     /// <summary>Writes it as one value, so that it may stand inside another document.</summary>
     /// <exception cref="ArgumentNullException">The writer is missing.</exception>
-    public void Write(Utf8JsonWriter json) => content(Guard.NotNull(json, nameof(json)));
+    public void Write(Utf8JsonWriter json)
+    {
+        Guard.NotNull(json, nameof(json));
+        using JsonDocument whole = JsonDocument.Parse(Written(false));
+        whole.RootElement.WriteTo(json);
+    }
 
     /// <summary>Writes it to a stream, indented, as UTF-8; the stream stays open.</summary>
     /// <exception cref="ArgumentNullException">The stream is missing.</exception>
     public void Write(Stream stream)
     {
-        using var json = new Utf8JsonWriter(Guard.NotNull(stream, nameof(stream)), Indented);
-        content(json);
+        Guard.NotNull(stream, nameof(stream));
+        ResultWriter json = Fill(true);
+        json.CopyTo(stream);
+        json.Leave();
     }
 
     /// <summary>Writes it to a buffer, without blanks, as UTF-8; such as the pipe of a web response, or memory of the caller's.</summary>
     /// <exception cref="ArgumentNullException">The buffer is missing.</exception>
     public void Write(IBufferWriter<byte> buffer)
     {
-        using var json = new Utf8JsonWriter(Guard.NotNull(buffer, nameof(buffer)), Compact);
-        content(json);
+        Guard.NotNull(buffer, nameof(buffer));
+        ResultWriter json = Fill(false);
+        buffer.Write(json.Written);
+        json.Leave();
     }
 
     /// <summary>Writes it to a stream that must not be blocked, such as the body of a web response; the stream stays open.</summary>
@@ -74,23 +73,38 @@ public sealed class ResultDocument
     {
         Guard.NotNull(stream, nameof(stream));
         stop.ThrowIfCancellationRequested();
-        using var whole = new MemoryStream();
-        Write(whole);
+        byte[] whole = Written(true);
 #if NET
-        return stream.WriteAsync(whole.GetBuffer().AsMemory(0, (int)whole.Length), stop).AsTask();
+        return stream.WriteAsync(whole, stop).AsTask();
 #else
-        return stream.WriteAsync(whole.GetBuffer(), 0, (int)whole.Length, stop);
+        return stream.WriteAsync(whole, 0, whole.Length, stop);
 #endif
     }
 
     /// <summary>It as JSON text, indented.</summary>
     public string ToJson()
     {
-        using var whole = new MemoryStream();
-        Write(whole);
-        return Encoding.UTF8.GetString(whole.GetBuffer(), 0, (int)whole.Length);
+        ResultWriter json = Fill(true);
+        string text = json.ToString();
+        json.Leave();
+        return text;
     }
 
     /// <inheritdoc/>
     public override string ToString() => ToJson();
+
+    private byte[] Written(bool isIndented)
+    {
+        ResultWriter json = Fill(isIndented);
+        byte[] whole = json.Written.ToArray();
+        json.Leave();
+        return whole;
+    }
+
+    private ResultWriter Fill(bool isIndented)
+    {
+        ResultWriter json = ResultWriter.Take(isIndented);
+        content(json);
+        return json;
+    }
 }

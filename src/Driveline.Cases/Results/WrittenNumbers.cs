@@ -1,56 +1,58 @@
-#if NET
+using System.Buffers.Text;
 using System.Globalization;
-#endif
-using System.Text.Json;
 
 namespace Driveline.Cases.Results;
 
-/// <summary>Writes numbers, each put into digits once in a document: the same torque stands in many of its bands.</summary>
+/// <summary>Puts numbers into digits, each once in a document: the same torque stands in many of its bands.</summary>
 internal sealed class WrittenNumbers
 {
-#if NET
     private const int Room = 128;
     private const int Longest = 32;
 
-    [ThreadStatic]
-    private static WrittenNumbers? own;
-
-    private readonly ulong[] numbers = new ulong[Room];
+    private readonly long[] numbers = new long[Room];
     private readonly int[] lengths = new int[Room];
     private readonly byte[] digits = new byte[Room * Longest];
-#endif
+
+    /// <summary>The digits of a whole number.</summary>
+    public static int Put(long value, Span<byte> to) => Utf8Formatter.TryFormat(value, to, out int written) ? written : 0;
 
     /// <summary>Forgets the numbers of the document before.</summary>
-    public static void Begin()
-    {
-#if NET
-        Array.Clear((own ??= new WrittenNumbers()).lengths);
-#endif
-    }
+    public void Forget() => Array.Clear(lengths, 0, Room);
 
-    /// <summary>Writes a finite number as the value of a member.</summary>
-    public static void Write(Utf8JsonWriter json, double number)
+    /// <summary>The shortest digits that give a finite number again.</summary>
+    public int Put(double number, Span<byte> to)
     {
-#if NET
-        (own ??= new WrittenNumbers()).Add(json, number);
-#else
-        json.WriteNumberValue(number);
-#endif
-    }
-
-#if NET
-    private void Add(Utf8JsonWriter json, double number)
-    {
-        ulong bits = BitConverter.DoubleToUInt64Bits(number);
-        int place = (int)((bits * 0x9E3779B97F4A7C15) >> 57);
+        long bits = BitConverter.DoubleToInt64Bits(number);
+        int place = (int)(unchecked((ulong)bits * 0x9E3779B97F4A7C15) >> 57);
         Span<byte> room = digits.AsSpan(place * Longest, Longest);
         if (lengths[place] == 0 || numbers[place] != bits)
         {
             numbers[place] = bits;
-            number.TryFormat(room, out lengths[place], default, CultureInfo.InvariantCulture);
+            lengths[place] = Digits(number, room);
         }
 
-        json.WriteRawValue(room[..lengths[place]], skipInputValidation: true);
+        room.CopyTo(to);
+        return lengths[place];
+    }
+
+#if NET
+    private static int Digits(double number, Span<byte> to) => ShortestDigits.TryPut(number, to, out int written)
+        || number.TryFormat(to, out written, default, CultureInfo.InvariantCulture) ? written : 0;
+#else
+    private static int Digits(double number, Span<byte> to)
+    {
+        string text = number.ToString("R", CultureInfo.InvariantCulture);
+        if (!double.Parse(text, CultureInfo.InvariantCulture).Equals(number))
+        {
+            text = number.ToString("G17", CultureInfo.InvariantCulture);
+        }
+
+        for (int k = 0; k < text.Length; k++)
+        {
+            to[k] = (byte)text[k];
+        }
+
+        return text.Length;
     }
 #endif
 }

@@ -8,5 +8,6 @@ internal static class CautionRows
     public static readonly ShapeOf<Caution> Shape = new ShapeOf<Caution>("caution", "A caution that belongs to the result; show it.")
         .Text("code", c => c.Code, "Stable code.")
         .Words("text", (c, texts, units) => texts.Of(c.Code, units), "It in words.")
-        .Object("source", c => c.Source, BasisRows.Shape, "Where it comes from.");
+        .Object("source", c => c.Source, BasisRows.Shape, "Where it comes from.")
+        .Fixed();
 }

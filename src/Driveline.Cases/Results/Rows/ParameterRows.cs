@@ -12,7 +12,7 @@ internal static class ParameterRows
         {
             if (p.Text is { } text)
             {
-                json.WriteStringValue(text);
+                json.Text(text);
             }
             else
             {

@@ -1,4 +1,4 @@
-using System.Text.Json;
+using System.Runtime.CompilerServices;
 
 namespace Driveline.Cases.Results;
 
@@ -6,7 +6,9 @@ namespace Driveline.Cases.Results;
 internal sealed class ChoiceWords<TEnum>
     where TEnum : struct, Enum
 {
-    private readonly Dictionary<TEnum, JsonEncodedText> encoded;
+    private const int MostValues = 256;
+
+    private readonly ResultWord?[] byValue;
 
     private ChoiceWords()
     {
@@ -15,8 +17,12 @@ internal sealed class ChoiceWords<TEnum>
 #else
         Values = [.. ((TEnum[])Enum.GetValues(typeof(TEnum))).Distinct()];
 #endif
-        encoded = Values.ToDictionary(v => v, v => JsonEncodedText.Encode(v.ToString()));
         Names = [.. Values.Select(v => v.ToString())];
+        byValue = new ResultWord?[Values.Select(PlaceOf).Where(p => p < MostValues).DefaultIfEmpty(-1).Max() + 1];
+        foreach (TEnum value in Values.Where(v => PlaceOf(v) < byValue.Length))
+        {
+            byValue[PlaceOf(value)] = ResultWord.Text(value.ToString());
+        }
     }
 
     public static ChoiceWords<TEnum> All { get; } = new();
@@ -25,6 +31,13 @@ internal sealed class ChoiceWords<TEnum>
 
     public IReadOnlyList<string> Names { get; }
 
-    public JsonEncodedText Of(TEnum value) => encoded.TryGetValue(value, out JsonEncodedText known) ? known
-        : JsonEncodedText.Encode(value.ToString());
+    public ResultWord Of(TEnum value)
+    {
+        int place = PlaceOf(value);
+        return place < byValue.Length && byValue[place] is { } known ? known : ResultWord.Text(value.ToString());
+    }
+
+    // Every enum here holds an int.
+    private static int PlaceOf(TEnum value) => Unsafe.SizeOf<TEnum>() == sizeof(int) && Unsafe.As<TEnum, int>(ref value) >= 0
+        ? Unsafe.As<TEnum, int>(ref value) : int.MaxValue;
 }

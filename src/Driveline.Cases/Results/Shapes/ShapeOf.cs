@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Driveline.Quantities;
 using Driveline.Wording;
 
@@ -9,6 +8,8 @@ namespace Driveline.Cases.Results;
 internal sealed class ShapeOf<T> : ResultShape
 {
     private Row[] rows = [];
+    private FixedResults? kept;
+    private bool isRepeated;
 
     public ShapeOf(string name, string doc)
         : base(name, doc)
@@ -16,52 +17,78 @@ internal sealed class ShapeOf<T> : ResultShape
     }
 
     /// <summary>Writes the value of a member.</summary>
-    public delegate void Writer(Utf8JsonWriter json, T value, ResultOptions to);
+    public delegate void Writer(ResultWriter json, T value, ResultOptions to);
+
+    /// <summary>The same shape, of what stands in a result again and again: it is copied from where it was written first.</summary>
+    public ShapeOf<T> Repeated()
+    {
+        isRepeated = true;
+        return this;
+    }
+
+    /// <summary>The same shape, of what is written the same way in every result.</summary>
+    public ShapeOf<T> Fixed()
+    {
+        kept = new FixedResults();
+        return this;
+    }
 
     /// <summary>Writes the object.</summary>
-    public void Write(Utf8JsonWriter json, T value, ResultOptions to)
+    public void Write(ResultWriter json, T value, ResultOptions to)
     {
-        json.WriteStartObject();
+        bool isCopied = isRepeated && json.IsCompact;
+        if ((isCopied && json.TryRepeat(value!)) || kept?.TryWrite(json, value!, to) == true)
+        {
+            return;
+        }
+
+        int begin = json.Position;
+        json.StartObject();
         WriteMembers(json, value, to);
-        json.WriteEndObject();
+        json.EndObject();
+        kept?.Keep(json, value!, to, begin);
+        if (isCopied)
+        {
+            json.Remember(value!, begin);
+        }
     }
 
     /// <summary>Writes the members alone.</summary>
-    public void WriteMembers(Utf8JsonWriter json, T value, ResultOptions to)
+    public void WriteMembers(ResultWriter json, T value, ResultOptions to)
     {
         Row[] all = rows;
         for (int k = 0; k < all.Length; k++)
         {
-            json.WritePropertyName(all[k].Name);
+            json.Name(all[k].Name);
             all[k].Write(json, value, to);
         }
     }
 
     public ShapeOf<T> Text(string name, Func<T, string> of, string doc) =>
-        Add(name, ResultType.Text, doc, (json, value, _) => json.WriteStringValue(of(value)));
+        Add(name, ResultType.Text, doc, (json, value, _) => json.Text(of(value)));
 
     public ShapeOf<T> MaybeText(string name, Func<T, string?> of, string doc) =>
-        Add(name, ResultType.MaybeText, doc, (json, value, _) => json.WriteStringValue(of(value)));
+        Add(name, ResultType.MaybeText, doc, (json, value, _) => json.Text(of(value)));
 
     /// <summary>A text in the language of the result.</summary>
     public ShapeOf<T> Words(string name, Func<T, Texts, DisplayUnits, string> of, string doc) =>
-        Add(name, ResultType.Text, doc, (json, value, to) => json.WriteStringValue(of(value, to.Texts, to.Units)));
+        Add(name, ResultType.Text, doc, (json, value, to) => json.Text(of(value, to.Texts, to.Units)));
 
     public ShapeOf<T> MaybeWords(string name, Func<T, Texts, DisplayUnits, string?> of, string doc) =>
-        Add(name, ResultType.MaybeText, doc, (json, value, to) => json.WriteStringValue(of(value, to.Texts, to.Units)));
+        Add(name, ResultType.MaybeText, doc, (json, value, to) => json.Text(of(value, to.Texts, to.Units)));
 
     public ShapeOf<T> Flag(string name, Func<T, bool> of, string doc) =>
-        Add(name, ResultType.Flag, doc, (json, value, _) => json.WriteBooleanValue(of(value)));
+        Add(name, ResultType.Flag, doc, (json, value, _) => json.Flag(of(value)));
 
     public ShapeOf<T> MaybeFlag(string name, Func<T, bool?> of, string doc) => Add(name, ResultType.MaybeFlag, doc, (json, value, _) =>
     {
         if (of(value) is { } known)
         {
-            json.WriteBooleanValue(known);
+            json.Flag(known);
         }
         else
         {
-            json.WriteNullValue();
+            json.Null();
         }
     });
 
@@ -69,7 +96,7 @@ internal sealed class ShapeOf<T> : ResultShape
         where TEnum : struct, Enum
     {
         ChoiceWords<TEnum> words = ChoiceWords<TEnum>.All;
-        return Add(name, ResultType.Choice(words.Names, false), doc, (json, value, _) => json.WriteStringValue(words.Of(of(value))));
+        return Add(name, ResultType.Choice(words.Names, false), doc, (json, value, _) => json.Word(words.Of(of(value))));
     }
 
     public ShapeOf<T> MaybeChoice<TEnum>(string name, Func<T, TEnum?> of, string doc)
@@ -80,17 +107,17 @@ internal sealed class ShapeOf<T> : ResultShape
         {
             if (of(value) is { } known)
             {
-                json.WriteStringValue(words.Of(known));
+                json.Word(words.Of(known));
             }
             else
             {
-                json.WriteNullValue();
+                json.Null();
             }
         });
     }
 
     public ShapeOf<T> Whole(string name, Func<T, long> of, string doc) =>
-        Add(name, ResultType.Whole, doc, (json, value, _) => json.WriteNumberValue(of(value)));
+        Add(name, ResultType.Whole, doc, (json, value, _) => json.Whole(of(value)));
 
     /// <summary>A number; null when it is not known, "unbounded" when it has no end.</summary>
     public ShapeOf<T> Number(string name, Func<T, double?> of, string doc) =>
@@ -109,13 +136,14 @@ internal sealed class ShapeOf<T> : ResultShape
         Add(name, ResultType.Texts, doc, (json, value, _) =>
         {
             IReadOnlyList<string> texts = of(value);
-            json.WriteStartArray();
+            json.StartArray();
             for (int k = 0; k < texts.Count; k++)
             {
-                json.WriteStringValue(texts[k]);
+                json.Item();
+                json.Text(texts[k]);
             }
 
-            json.WriteEndArray();
+            json.EndArray();
         });
 
     public ShapeOf<T> Object<TPart>(string name, Func<T, TPart> of, ShapeOf<TPart> shape, string doc) =>
@@ -130,7 +158,7 @@ internal sealed class ShapeOf<T> : ResultShape
             }
             else
             {
-                json.WriteNullValue();
+                json.Null();
             }
         });
 
@@ -138,13 +166,14 @@ internal sealed class ShapeOf<T> : ResultShape
         Add(name, ResultType.List(shape), doc, (json, value, to) =>
         {
             IReadOnlyList<TItem> items = of(value);
-            json.WriteStartArray();
+            json.StartArray();
             for (int k = 0; k < items.Count; k++)
             {
+                json.Item();
                 shape.Write(json, items[k], to);
             }
 
-            json.WriteEndArray();
+            json.EndArray();
         });
 
     /// <summary>Objects by names of their own.</summary>
@@ -152,14 +181,14 @@ internal sealed class ShapeOf<T> : ResultShape
         string name, Func<T, IReadOnlyList<KeyValuePair<string, TItem>>> of, ShapeOf<TItem> shape, string doc) =>
         Add(name, ResultType.Map(shape), doc, (json, value, to) =>
         {
-            json.WriteStartObject();
+            json.StartObject();
             foreach (KeyValuePair<string, TItem> item in of(value))
             {
-                json.WritePropertyName(item.Key);
+                json.Name(item.Key);
                 shape.Write(json, item.Value, to);
             }
 
-            json.WriteEndObject();
+            json.EndObject();
         });
 
     /// <summary>A list whose items are written with what holds them.</summary>
@@ -168,32 +197,33 @@ internal sealed class ShapeOf<T> : ResultShape
         Add(name, ResultType.List(shape), doc, (json, value, to) =>
         {
             IReadOnlyList<TItem> items = of(value);
-            json.WriteStartArray();
+            json.StartArray();
             for (int k = 0; k < items.Count; k++)
             {
+                json.Item();
                 shape.Write(json, with(value, items[k]), to);
             }
 
-            json.WriteEndArray();
+            json.EndArray();
         });
 
     /// <summary>A member that writes itself.</summary>
     public ShapeOf<T> Add(string name, ResultType type, string doc, Writer write)
     {
         Describe(name, type, doc);
-        rows = [.. rows, new Row(JsonEncodedText.Encode(name), write)];
+        rows = [.. rows, new Row(ResultWord.Name(name), write)];
         return this;
     }
 
     private readonly struct Row
     {
-        public Row(JsonEncodedText name, Writer write)
+        public Row(ResultWord name, Writer write)
         {
             Name = name;
             Write = write;
         }
 
-        public JsonEncodedText Name { get; }
+        public ResultWord Name { get; }
 
         public Writer Write { get; }
     }

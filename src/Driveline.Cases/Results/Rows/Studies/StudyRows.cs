@@ -59,19 +59,21 @@ internal static class StudyRows
         .Add("shares", ResultType.NumbersByNames, "Share of the rows that have each value, for each output that is a word; 0 to 1.",
             (json, s, _) =>
             {
-                json.WriteStartObject();
+                json.StartObject();
                 foreach (KeyValuePair<string, IReadOnlyList<KeyValuePair<string, double>>> output in s.Shares)
                 {
-                    json.WriteStartObject(output.Key);
+                    json.Name(output.Key);
+                    json.StartObject();
                     foreach (KeyValuePair<string, double> share in output.Value)
                     {
-                        json.WriteNumber(share.Key, share.Value);
+                        json.Name(share.Key);
+                        json.Number(share.Value);
                     }
 
-                    json.WriteEndObject();
+                    json.EndObject();
                 }
 
-                json.WriteEndObject();
+                json.EndObject();
             })
         .List("sensitivity", s => s.Sensitivity, Index, "Variance-based indices, when the study asks for them.")
         .MaybeText("sensitivityRefused", s => s.SensitivityRefused, "Why there are none, when they were asked for; else null.")
