@@ -12,6 +12,7 @@ internal sealed class CaseObject : IEquatable<CaseObject>, IToldFacts
     private readonly StatedFact[] stated;
     private readonly CaseText text;
     private readonly CasePath path;
+    private readonly ulong slots;
     private object? made;
 
     public CaseObject(MemberTable table, CaseText text, CasePath path, long offset, StatedFact[] stated)
@@ -21,9 +22,16 @@ internal sealed class CaseObject : IEquatable<CaseObject>, IToldFacts
         this.path = path;
         Offset = offset;
         this.stated = stated;
+        foreach (StatedFact fact in stated)
+        {
+            slots |= BitOf(fact.Slot);
+        }
     }
 
     public MemberTable Table { get; }
+
+    /// <summary>How many members are stated, readable or not.</summary>
+    public int StatedCount => stated.Length;
 
     /// <summary>Where it stands, e.g. "driveline[1].shearBolt"; empty for the file as a whole.</summary>
     public string Path => path.ToString();
@@ -76,6 +84,9 @@ internal sealed class CaseObject : IEquatable<CaseObject>, IToldFacts
     public string? Written<T>(ParsedMember<T> member)
         where T : class => ((WrittenText<T>?)ValueAt(member.Slot))?.Text;
 
+    /// <summary>A member that is stated, in the order of the rows.</summary>
+    public Member StatedAt(int index) => Table.Members[stated[index].Slot];
+
     /// <summary>True when the member was stated, readable or not.</summary>
     public bool IsStated(Member member) => IndexOf(member.Slot) >= 0;
 
@@ -109,8 +120,16 @@ internal sealed class CaseObject : IEquatable<CaseObject>, IToldFacts
 
     private object? ValueAt(int slot) => IndexOf(slot) is >= 0 and int at ? stated[at].Value : null;
 
+    // Most members are not stated: one look tells so, but for two slots of a long table that share a bit.
+    private static ulong BitOf(int slot) => 1UL << (slot & 63);
+
     private int IndexOf(int slot)
     {
+        if ((slots & BitOf(slot)) == 0)
+        {
+            return -1;
+        }
+
         for (int k = 0; k < stated.Length && stated[k].Slot <= slot; k++)
         {
             if (stated[k].Slot == slot)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Findings;
@@ -43,8 +44,8 @@ internal static class CaseChain
         }
 
         PtoType? type = tractor.Get(TractorMembers.PtoType) is { } number ? PtoTypes.Of(number) : null;
-        Part stub = Part.Of(PartKind.PtoStub, type is null ? "PTO stub" : FormattableString.Invariant($"PTO stub (type {type.Number})"))
-            .At(tractor.Place);
+        string name = type is null ? "PTO stub" : "PTO stub (type " + type.Number.ToString(CultureInfo.InvariantCulture) + ")";
+        Part stub = Part.Of(PartKind.PtoStub, name).At(tractor.Place);
         return tractor.Get(TractorMembers.StubDamagedAt) is { } damagedAt ? stub.WithDamageTorque(damagedAt)
             : type is not null && tractor.Get(TractorMembers.StubYieldStrength) is { } yield
                 ? stub.WithLimit(PartLimit.Section(StubStrength.Of(type, yield).Torque))

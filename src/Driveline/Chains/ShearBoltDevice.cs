@@ -124,6 +124,10 @@ public sealed class ShearBoltDevice : ProtectiveDevice
 
     internal static ShearBoltDevice Of(string name, BreakTorque breakTorque) => new(name, breakTorque, null, []);
 
+    /// <summary>A device whose bolt is of other material and as thick as that of one in the same joint: it implies the same parts.</summary>
+    internal static ShearBoltDevice OfOtherMaterial(BreakTorque breakTorque, ShearBoltDevice fitted) =>
+        new(fitted.Name, breakTorque, null, []) { impliedParts = fitted.ImpliedParts };
+
     private ShearBolt? Named(StatedBolt named) => Guard.NotNull(named, nameof(named)).InPlaceOf(BreakTorque.Joint.Bolt);
 
     /// <summary>A joint as it was seen.</summary>

@@ -29,8 +29,25 @@ public sealed class FactPlace
     /// <summary>Paths of those facts that are told; of all of them when none is, and of the thing itself when none is named.</summary>
     internal string[] Of(IReadOnlyList<string> facts)
     {
-        string[] named = [.. facts.Where(told.IsTold)];
-        return facts.Count == 0 ? [Path] : [.. (named.Length > 0 ? named : facts).Select(fact => Path + "." + fact)];
+        string path = Path;
+        int named = 0;
+        for (int k = 0; k < facts.Count; k++)
+        {
+            named += told.IsTold(facts[k]) ? 1 : 0;
+        }
+
+        var paths = new string[facts.Count == 0 ? 1 : named > 0 ? named : facts.Count];
+        paths[0] = path;
+        int count = 0;
+        for (int k = 0; k < facts.Count; k++)
+        {
+            if (named == 0 || told.IsTold(facts[k]))
+            {
+                paths[count++] = path + "." + facts[k];
+            }
+        }
+
+        return paths;
     }
 
     private sealed class Listed : IToldFacts

@@ -33,8 +33,13 @@ public sealed class Finding : IEquatable<Finding>
     }
 
     private Finding(Finding other, Severity severity, FindingParameter[] parameters, Bars bars, string? settledBy, string[] because)
+        : this(other.Code, severity, parameters, bars, settledBy, because)
     {
-        Code = other.Code;
+    }
+
+    private Finding(string code, Severity severity, FindingParameter[] parameters, Bars bars, string? settledBy, string[] because)
+    {
+        Code = code;
         Severity = severity;
         Bars = bars;
         SettledBy = settledBy;
@@ -66,11 +71,17 @@ public sealed class Finding : IEquatable<Finding>
     /// <summary>Its typed values, in the order they were added.</summary>
     public IReadOnlyList<FindingParameter> Parameters => parameters;
 
+    /// <summary>Its values, to be gone through without an enumerator.</summary>
+    internal FindingParameter[] AllParameters => parameters;
+
     /// <summary>A finding without parameters yet; it bars both questions when its code ends in "NotKnown", else nothing.</summary>
     /// <exception cref="ArgumentException">The code is missing or blank.</exception>
     public static Finding Of(string code, Severity severity) => new(
-        Guard.NotBlank(code, "Code", nameof(code)), severity, code.EndsWith(NotKnownEnding, StringComparison.Ordinal) ? Bars.Both
-            : Bars.Nothing);
+        Guard.NotBlank(code, "Code", nameof(code)), severity, BarsOf(code));
+
+    /// <summary>The same of a part or device, which is its parameter "name".</summary>
+    internal static Finding Named(string code, Severity severity, string name) =>
+        Whole(code, severity, BarsOf(code), null, [], FindingParameter.Of("name", name));
 
     /// <summary>A missing fact: a warning that bars both questions.</summary>
     /// <exception cref="ArgumentException">The code is missing or blank.</exception>
@@ -79,7 +90,7 @@ public sealed class Finding : IEquatable<Finding>
     /// <summary>A finding whole, where one is made for every row of a study.</summary>
     internal static Finding Whole(
         string code, Severity severity, Bars bars, string? settledBy, string[] because, params FindingParameter[] parameters) =>
-        new(new Finding(code, severity, bars), severity, parameters, bars, settledBy, because);
+        new(code, severity, parameters, bars, settledBy, because);
 
     /// <summary>The same finding, keeping the named questions from a Yes and no other.</summary>
     public Finding Barring(Bars bars) => new(this, parameters, bars, SettledBy, Told);
@@ -159,6 +170,8 @@ public sealed class Finding : IEquatable<Finding>
 
     // The paths are put together when somebody asks for them; most findings only bar or do not.
     private string[] Told => place is null ? because : placed ??= place.Of(because);
+
+    private static Bars BarsOf(string code) => code.EndsWith(NotKnownEnding, StringComparison.Ordinal) ? Bars.Both : Bars.Nothing;
 
     private Finding Append(FindingParameter parameter) => new(this, [.. parameters, parameter], Bars, SettledBy, Told);
 }

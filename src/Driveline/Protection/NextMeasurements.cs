@@ -35,7 +35,7 @@ internal static class NextMeasurements
         bool guardsFirst = verdict.Guards != Answer.Yes && (verdict.Quiet == Answer.Yes || onGuards <= onQuiet);
         bool isOwners = verdict.Headline == Headline.AsSpecified;
 
-        asked = asked.Count < 2 ? asked : [.. asked.OrderBy(d => d, Comparer<Doubt>.Create((a, b) => Compare(a, b, guardsFirst)))];
+        Sort(asked, (first, second) => Compare(first, second, guardsFirst));
         AddAsSpecified(verdict, asked);
         AddHours(verdict, asked);
         List<Measurement> all = EachOnce(asked);
@@ -44,7 +44,24 @@ internal static class NextMeasurements
             all.RemoveAll(m => m.Place is MeasurementPlace.Workshop or MeasurementPlace.Maker);
         }
 
-        return all.Count < 2 ? all : [.. all.OrderBy(m => MeasurementEffort.Of(m.Code).Rank)];
+        Sort(all, (first, second) => MeasurementEffort.Of(first.Code).Rank.CompareTo(MeasurementEffort.Of(second.Code).Rank));
+        return all;
+    }
+
+    // In place; what is alike keeps its order. There are seldom more than ten.
+    private static void Sort<T>(List<T> items, Comparison<T> compare)
+    {
+        for (int k = 1; k < items.Count; k++)
+        {
+            T item = items[k];
+            int at = k;
+            for (; at > 0 && compare(items[at - 1], item) > 0; at--)
+            {
+                items[at] = items[at - 1];
+            }
+
+            items[at] = item;
+        }
     }
 
     private static void Add(Doubt doubt, List<Doubt> asked)
@@ -121,11 +138,11 @@ internal static class NextMeasurements
         }
         else
         {
-            foreach (FittedAgainstSpecified comparison in verdict.Comparisons)
+            for (int k = 0; k < verdict.Comparisons.Count; k++)
             {
-                if (comparison.Specified is null)
+                if (verdict.Comparisons[k].Specified is null)
                 {
-                    asked.Add(Doubt.OfSpecified(SpecifiedNotKnown, comparison.Device!.Name));
+                    asked.Add(Doubt.OfSpecified(SpecifiedNotKnown, verdict.Comparisons[k].Device!.Name));
                 }
             }
         }

@@ -45,7 +45,7 @@ internal sealed class StatedPlaces
         }
 
         List<string>? more = null;
-        for (int k = 0; k < byNode.Length; k++)
+        for (int k = 0; k < byNode.Length && finding.AllParameters.Length > 0; k++)
         {
             if (byNode[k] is { } place && chain.Nodes[k].Element is { } element && Names(finding, element.Name))
             {
@@ -75,9 +75,9 @@ internal sealed class StatedPlaces
 
     private static bool Names(Finding finding, string name)
     {
-        foreach (string parameter in Naming)
+        foreach (FindingParameter parameter in finding.AllParameters)
         {
-            if (finding.Parameter(parameter)?.Text == name)
+            if (parameter.Text == name && Array.IndexOf(Naming, parameter.Name) >= 0)
             {
                 return true;
             }

@@ -33,9 +33,10 @@ internal static class VerdictFindings
 
         foreach (DeviceCheck check in verdict.AllDevices)
         {
-            foreach (Finding finding in check.Device.Findings)
+            IReadOnlyList<Finding> own = check.Device.Findings;
+            for (int k = 0; k < own.Count; k++)
             {
-                Finding settled = Experience.Settled(Proud(finding, question), verdict);
+                Finding settled = Experience.Settled(Proud(own[k], question), verdict);
                 findings.Add(question.Places.NameDevice(question.Chain, check.Index, settled));
             }
 
@@ -52,10 +53,14 @@ internal static class VerdictFindings
         ActingOrder.Add(verdict, findings);
         TractorFindings.Add(verdict, findings);
         AddFitted(verdict, findings);
-        findings.AddRange(Experience.Findings(verdict));
-        foreach (Finding note in question.Notes)
+        if (question.History is not null)
         {
-            findings.Add(Experience.Settled(note, verdict));
+            findings.AddRange(Experience.Findings(verdict));
+        }
+
+        for (int k = 0; k < question.Notes.Count; k++)
+        {
+            findings.Add(Experience.Settled(question.Notes[k], verdict));
         }
 
         for (int k = 0; k < findings.Count; k++)
@@ -97,9 +102,9 @@ internal static class VerdictFindings
             return;
         }
 
-        foreach (Finding finding in fatigue.Findings)
+        for (int k = 0; k < fatigue.Findings.Count; k++)
         {
-            findings.Add(Experience.Settled(finding.At(check.Device.Place), verdict));
+            findings.Add(Experience.Settled(fatigue.Findings[k].At(check.Device.Place), verdict));
         }
 
         if (fatigue.Hours is { } hours && hours < LongLifeHours && !check.Device.NeverLetsGo)
@@ -126,8 +131,9 @@ internal static class VerdictFindings
 
     private static void AddFitted(ProtectionVerdict verdict, List<Finding> findings)
     {
-        foreach (FittedAgainstSpecified comparison in verdict.Comparisons)
+        for (int k = 0; k < verdict.Comparisons.Count; k++)
         {
+            FittedAgainstSpecified comparison = verdict.Comparisons[k];
             if (comparison.Answer is FittedComparison.Stronger or FittedComparison.Weaker)
             {
                 bool isStronger = comparison.Answer == FittedComparison.Stronger;

@@ -50,7 +50,17 @@ public sealed class BandBasis : IEquatable<BandBasis>
     }
 
     /// <summary>The basis of a value computed from this band and an exact number of another basis.</summary>
-    internal BandBasis With(Basis other) => Combine(this, Of(other));
+    internal BandBasis With(Basis other)
+    {
+        Basis low = Basis.Weakest(Low, other);
+        Basis expected = Basis.Weakest(Expected, other);
+        Basis high = Basis.Weakest(High, other);
+        BandEnd lowEnd = LowEnd < BandEnd.Limit ? LowEnd : BandEnd.Limit;
+        BandEnd highEnd = HighEnd < BandEnd.Limit ? HighEnd : BandEnd.Limit;
+        bool isSame = ReferenceEquals(low, Low) && ReferenceEquals(expected, Expected) && ReferenceEquals(high, High)
+            && lowEnd == LowEnd && highEnd == HighEnd;
+        return isSame ? this : new BandBasis(low, expected, high, lowEnd, highEnd);
+    }
 
     /// <inheritdoc/>
     public bool Equals(BandBasis? other) =>

@@ -20,6 +20,9 @@ internal sealed class CrossHole
     private static readonly Basis NetSection = Basis.FromMemory(
         "net section of a round bar with a cross-hole, textbook tables of stress concentration");
 
+    private static readonly Basis ShearYield = Basis.CommonPractice(
+        "distortion energy: shear yield is 1/√3 of tensile yield, in textbooks of mechanics");
+
     private CrossHole(double shaftM, double holeM, StressBand yield)
     {
         ShaftM = shaftM;
@@ -35,7 +38,7 @@ internal sealed class CrossHole
         WithoutHole = TorqueBand.OfSi(
             new Band(Math.PI / 16 * cube * stress.Low / root3, Math.PI / 16 * cube * stress.Expected / root3,
                 Math.PI / 12 * cube * stress.High / root3),
-            yield.Basis.With(Basis.CommonPractice("distortion energy: shear yield is 1/√3 of tensile yield, in textbooks of mechanics")));
+            yield.Basis.With(ShearYield));
         PermanentTwist = TorqueBand.OfSi(
             new Band(net * stress.Low / root3, ((net * stress.Expected) + (plastic * stress.Expected)) / 2 / root3,
                 plastic * stress.High / root3), basis);

@@ -58,25 +58,21 @@ internal static class ElementChecks
 
     private static void Belonging(CaseObject facts, CaseWalk walk, Member naming)
     {
-        IReadOnlyList<Member> members = facts.Table.Members;
-        for (int k = 0; k < members.Count; k++)
+        for (int k = 0; k < facts.StatedCount; k++)
         {
-            Member member = members[k];
-            bool isStated = facts.IsStated(member);
-            if (!isStated && !member.IsRequired)
-            {
-                continue;
-            }
-
-            bool belongs = member.AppliesTo(naming.NamedKind);
-            if (!belongs && member.NamedKind == ElementKind.NotKnown && isStated)
+            Member member = facts.StatedAt(k);
+            if (member.NamedKind == ElementKind.NotKnown && !member.AppliesTo(naming.NamedKind))
             {
                 NotBelonging(facts, walk, member, naming);
             }
+        }
 
-            if (belongs && !isStated)
+        IReadOnlyList<Member> required = facts.Table.Required;
+        for (int k = 0; k < required.Count; k++)
+        {
+            if (!facts.IsStated(required[k]) && required[k].AppliesTo(naming.NamedKind))
             {
-                walk.Missing(facts, member);
+                walk.Missing(facts, required[k]);
             }
         }
     }

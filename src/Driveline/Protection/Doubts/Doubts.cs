@@ -15,15 +15,19 @@ internal static partial class Doubts
         OfList(verdict, found);
         OfWork(verdict, found);
         ProtectionQuestion question = verdict.Question;
-        foreach (Finding note in question.Notes)
+        for (int k = 0; k < question.Notes.Count; k++)
         {
-            if (note.IsBarring(Bars.Both))
+            if (question.Notes[k].IsBarring(Bars.Both))
             {
-                found.Add(new Doubt(note, note.Parameter("name")?.Text));
+                found.Add(new Doubt(question.Notes[k], question.Notes[k].Parameter("name")?.Text));
             }
         }
 
-        found.AddRange(Experience.Doubts(verdict));
+        if (question.History is not null)
+        {
+            found.AddRange(Experience.Doubts(verdict));
+        }
+
         found = verdict.IsQuietByExperience ? WithoutQuiet(found, verdict) : found;
         for (int k = 0; k < found.Count; k++)
         {
@@ -154,7 +158,7 @@ internal static partial class Doubts
 
     private static double Width(Band band) => band.Low > 0 ? Math.Log(band.High / band.Low) : double.PositiveInfinity;
 
-    private static Finding Named(string code, Severity severity, string name) => Finding.Of(code, severity).With("name", name);
+    private static Finding Named(string code, Severity severity, string name) => Finding.Named(code, severity, name);
 
     private static Doubt Guards(Finding finding, string measurement, string? subject, bool leavesUnknown = false, double width = 0) =>
         new(finding.Barring(Bars.Guards).WithSettledBy(measurement), subject, leavesUnknown, width);

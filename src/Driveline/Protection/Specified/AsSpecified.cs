@@ -41,17 +41,19 @@ public sealed class AsSpecified
         var speaksFor = new List<Finding>();
         var against = new List<Finding>();
         var open = new List<Finding>();
-        foreach (Finding note in verdict.Question.Notes)
+        IReadOnlyList<Finding> notes = verdict.Question.Notes;
+        for (int k = 0; k < notes.Count; k++)
         {
-            if (NotListed.Is(note))
+            if (NotListed.Is(notes[k]))
             {
-                open.Add(note);
+                open.Add(notes[k]);
             }
         }
 
         bool isKnown = verdict.Comparisons.Count > 0 && open.Count == 0;
-        foreach (FittedAgainstSpecified comparison in verdict.Comparisons)
+        for (int k = 0; k < verdict.Comparisons.Count; k++)
         {
+            FittedAgainstSpecified comparison = verdict.Comparisons[k];
             if (comparison is not { Device: { } fitted, Specified: { } specified })
             {
                 isKnown = false;

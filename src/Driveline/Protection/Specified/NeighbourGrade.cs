@@ -48,7 +48,7 @@ public sealed class NeighbourGrade
     public ProtectionVerdict Verdict { get; }
 
     /// <summary>The torque at which that bolt acts, referred to the PTO.</summary>
-    public TorqueBand? Trip => Verdict.Devices.First(d => ReferenceEquals(d.Device, device)).TripAtPto;
+    public TorqueBand? Trip => Array.Find(Verdict.AllDevices, d => ReferenceEquals(d.Device, device))!.TripAtPto;
 
     /// <summary>The grade, and the torque at which it would act.</summary>
     public override string ToString() => Grade + ": " + (Trip?.ToString() ?? "not known");
@@ -83,7 +83,7 @@ public sealed class NeighbourGrade
         {
             if (neighbour?.Joint is { } with)
             {
-                ShearBoltDevice device = ShearBoltDevice.Of(fitted.Name, neighbour);
+                ShearBoltDevice device = ShearBoltDevice.OfOtherMaterial(neighbour, fitted);
                 DrivelineChain chain = verdict.Question.Chain.With(fitted, device);
                 ProtectionVerdict checkedWith = ProtectionCheck.Run(verdict.Question.WithChain(chain), verdict.Policy);
                 bool isSpecified = manuals is not null && manuals.Equals(with.Bolt.Grade);

@@ -150,5 +150,5 @@ internal static class SpecifiedIdentity
         }
     }
 
-    private static Finding Named(string code, ProtectiveDevice device) => Finding.Of(code, Severity.Note).With("name", device.Name);
+    private static Finding Named(string code, ProtectiveDevice device) => Finding.Named(code, Severity.Note, device.Name);
 }

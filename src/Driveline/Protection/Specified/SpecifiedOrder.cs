@@ -36,19 +36,20 @@ internal static class SpecifiedOrder
 
     public static void Add(ProtectiveDevice device, List<Finding> speaksFor, List<Finding> against, List<Finding> open)
     {
-        foreach (Finding finding in device.Findings)
+        IReadOnlyList<Finding> own = device.Findings;
+        for (int k = 0; k < own.Count; k++)
         {
-            if (finding.IsBarring(Bars.Both) && !OfMargins.Contains(finding.Code))
+            if (own[k].IsBarring(Bars.Both) && !OfMargins.Contains(own[k].Code))
             {
-                (MissingFacts.Is(finding) ? open : against).Add(finding);
+                (MissingFacts.Is(own[k]) ? open : against).Add(own[k]);
             }
         }
 
-        foreach (Finding finding in device.Findings)
+        for (int k = 0; k < own.Count; k++)
         {
-            if (finding.Code is ClutchFindings.Oiled or ClutchFindings.Glazed or ShearBoltFindings.HolesWorn)
+            if (own[k].Code is ClutchFindings.Oiled or ClutchFindings.Glazed or ShearBoltFindings.HolesWorn)
             {
-                against.Add(finding);
+                against.Add(own[k]);
             }
         }
 
@@ -61,12 +62,12 @@ internal static class SpecifiedOrder
                 OfUnlaid(laid, speaksFor, against, open);
                 break;
             case SlipClutchDevice clutch when clutch.SlipTorque.Condition.MayBeTrustedToSlip:
-                speaksFor.Add(Finding.Of(SpecifiedFindings.SlipTested, Severity.Note).With("name", device.Name));
+                speaksFor.Add(Finding.Named(SpecifiedFindings.SlipTested, Severity.Note, device.Name));
                 break;
             case SlipClutchDevice or CutOutDevice:
                 break;
             default:
-                open.Add(Finding.Of(SpecifiedFindings.OrderNotKnown, Severity.Note).With("name", device.Name).BarringNothing()
+                open.Add(Finding.Named(SpecifiedFindings.OrderNotKnown, Severity.Note, device.Name).BarringNothing()
                     .WithSettledBy(device.Kind == DeviceKind.ShearBolt ? Measurements.HubTurn : Measurements.SlipTest));
                 break;
         }
@@ -88,16 +89,16 @@ internal static class SpecifiedOrder
         ShearBoltJoint joint = bolt.BreakTorque.Joint;
         if (joint is { Hub: HubState.Free, IsHubSeenTooLongAgo: false })
         {
-            speaksFor.Add(Finding.Of(SpecifiedFindings.HubTurns, Severity.Note).With("name", bolt.Name));
+            speaksFor.Add(Finding.Named(SpecifiedFindings.HubTurns, Severity.Note, bolt.Name));
         }
 
         if (joint.HoleFit == HoleFit.Tight)
         {
-            speaksFor.Add(Finding.Of(SpecifiedFindings.HolesRound, Severity.Note).With("name", bolt.Name));
+            speaksFor.Add(Finding.Named(SpecifiedFindings.HolesRound, Severity.Note, bolt.Name));
         }
         else if (joint.HoleFit == HoleFit.NotKnown)
         {
-            open.Add(Finding.Of(SpecifiedFindings.HolesNotKnown, Severity.Note).With("name", bolt.Name).BarringNothing()
+            open.Add(Finding.Named(SpecifiedFindings.HolesNotKnown, Severity.Note, bolt.Name).BarringNothing()
                 .WithSettledBy(Measurements.HoleFit));
         }
     }

@@ -108,9 +108,9 @@ internal static class StandingRules
     internal static List<(SeenDefect Defect, ProtectiveDevice? Device)> DefectsOf(ProtectionVerdict verdict)
     {
         var found = new List<(SeenDefect Defect, ProtectiveDevice? Device)>();
-        foreach (SeenDefect defect in verdict.Question.Defects)
+        for (int k = 0; k < verdict.Question.Defects.Count; k++)
         {
-            found.Add((defect, null));
+            found.Add((verdict.Question.Defects[k], null));
         }
 
         if (verdict.Devices.Count == 0 && verdict.Question.PartsComplete)
@@ -118,13 +118,14 @@ internal static class StandingRules
             found.Add((SeenDefect.NoDevice, null));
         }
 
-        foreach (ProtectiveDevice device in verdict.Question.Chain.Devices)
+        foreach (DeviceCheck check in verdict.AllDevices)
         {
-            foreach (Finding finding in device.Findings)
+            IReadOnlyList<Finding> own = check.Device.Findings;
+            for (int k = 0; k < own.Count; k++)
             {
-                if (ShownBy(finding.Code) is { } defect)
+                if (ShownBy(own[k].Code) is { } defect)
                 {
-                    found.Add((defect, device));
+                    found.Add((defect, check.Device));
                 }
             }
         }
@@ -161,13 +162,25 @@ internal static class StandingRules
         }
 
         if (VerdictCautions.TurnsInTheOpen(verdict.Question.Machine)
-            && verdict.Question.Chain.Devices.FirstOrDefault(d => d.Findings.Any(f => f.Code == ShearBoltFindings.BoltStandsProud))
-                is { } proud)
+            && Array.Find(verdict.AllDevices, d => Has(d.Device.Findings, ShearBoltFindings.BoltStandsProud)) is { } proud)
         {
-            Add(Named(verdict, StandingFindings.BoltStandsProud, proud));
+            Add(Named(verdict, StandingFindings.BoltStandsProud, proud.Device));
         }
 
         void Add(Finding finding) => forbidding.Add(new StandingReason(verdict.Question.Places.Name(verdict.Question.Chain, finding)));
+    }
+
+    private static bool Has(IReadOnlyList<Finding> findings, string code)
+    {
+        for (int k = 0; k < findings.Count; k++)
+        {
+            if (findings[k].Code == code)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // The weakest of those that go before the protection: an owner looks for the damage there.
@@ -182,7 +195,12 @@ internal static class StandingRules
             verdict.Quiet != Answer.Yes && !isAsSpecified, careful);
         FittedComparison fitted = verdict.FittedAgainstSpecified.Answer;
         AddCare(StandingFindings.FittedStronger, fitted == FittedComparison.Stronger, careful);
-        bool isManualKnown = verdict.Comparisons.Count > 0 && verdict.Comparisons.All(c => c.Specified is not null);
+        bool isManualKnown = verdict.Comparisons.Count > 0;
+        for (int k = 0; k < verdict.Comparisons.Count; k++)
+        {
+            isManualKnown &= verdict.Comparisons[k].Specified is not null;
+        }
+
         AddCare(isManualKnown ? StandingFindings.FittedNotKnown : StandingFindings.SpecifiedNotKnown,
             fitted == FittedComparison.NotKnown && verdict.AsSpecified.Answer != Answer.Yes, careful);
         bool hasDanger = false;
