@@ -124,7 +124,7 @@ public sealed class ShearBoltDevice : ProtectiveDevice
 
     internal static ShearBoltDevice Of(string name, BreakTorque breakTorque) => new(name, breakTorque, null, []);
 
-    /// <summary>A device whose bolt is of other material and as thick as that of one in the same joint: it implies the same parts.</summary>
+    /// <summary>A device in the same joint whose bolt is as thick, and of other material: it implies the same parts.</summary>
     internal static ShearBoltDevice OfOtherMaterial(BreakTorque breakTorque, ShearBoltDevice fitted) =>
         new(fitted.Name, breakTorque, null, []) { impliedParts = fitted.ImpliedParts };
 
