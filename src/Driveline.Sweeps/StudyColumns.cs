@@ -8,7 +8,8 @@ namespace Driveline.Sweeps;
 public sealed class StudyColumns
 {
     private readonly double[][] columns;
-    private readonly int count;
+    private int first;
+    private int count;
 
     internal StudyColumns(double[][] columns, int count)
     {
@@ -25,5 +26,13 @@ public sealed class StudyColumns
     /// <summary>The column of a factor.</summary>
     /// <exception cref="ArgumentOutOfRangeException">There is no such factor.</exception>
     public ReadOnlySpan<double> this[int factor] =>
-        columns[Guard.Within(factor, 0, columns.Length - 1, "Factor", nameof(factor))].AsSpan(0, count);
+        columns[Guard.Within(factor, 0, columns.Length - 1, "Factor", nameof(factor))].AsSpan(first, count);
+
+    /// <summary>Makes it stand for other rows of the same columns.</summary>
+    internal StudyColumns At(int from, int rows)
+    {
+        first = from;
+        count = rows;
+        return this;
+    }
 }

@@ -10,7 +10,7 @@ public sealed class StudyTable
     private readonly double[][] factors;
     private readonly double[][] numbers;
     private readonly string?[][] words;
-    private readonly string?[] errors;
+    private string?[]? errors;
 
     internal StudyTable(StudyPlan plan, long first, long rows)
     {
@@ -23,10 +23,10 @@ public sealed class StudyTable
         }
 
         Rows = (int)rows;
-        factors = [.. plan.Study.Factors.Select(_ => new double[rows])];
-        numbers = [.. plan.Outputs.Select(o => new double[o.IsWord ? 0 : rows])];
-        words = [.. plan.Outputs.Select(o => new string?[o.IsWord ? rows : 0])];
-        errors = new string?[rows];
+        // Every number is written before the table is given away.
+        factors = [.. plan.Study.Factors.Select(_ => GC.AllocateUninitializedArray<double>(Rows))];
+        numbers = [.. plan.Outputs.Select(o => GC.AllocateUninitializedArray<double>(o.IsWord ? 0 : Rows))];
+        words = [.. plan.Outputs.Select(o => new string?[o.IsWord ? Rows : 0])];
     }
 
     /// <summary>Number of rows.</summary>
@@ -49,8 +49,13 @@ public sealed class StudyTable
 
     /// <summary>Why a row has no answer; null when it has.</summary>
     /// <exception cref="ArgumentOutOfRangeException">There is no such row.</exception>
-    public string? ErrorOf(int row) => errors[Guard.Within(row, 0, Rows - 1, "Row", nameof(row))];
+    public string? ErrorOf(int row)
+    {
+        Guard.Within(row, 0, Rows - 1, "Row", nameof(row));
+        return errors?[row];
+    }
 
+    /// <summary>Takes the rows of a group; several threads may, each with groups of its own.</summary>
     internal void Take(RowGroup group)
     {
         int at = (int)(group.First - First);
@@ -71,7 +76,15 @@ public sealed class StudyTable
             }
         }
 
-        group.Errors.AsSpan(0, group.Count).CopyTo(errors.AsSpan(at));
+        if (group.Failed > 0)
+        {
+            if (errors is null)
+            {
+                Interlocked.CompareExchange(ref errors, new string?[Rows], null);
+            }
+
+            group.Errors.AsSpan(0, group.Count).CopyTo(errors.AsSpan(at));
+        }
     }
 
     private int OutputOf(string column, bool isWord)

@@ -46,10 +46,13 @@ internal sealed class Copula
     }
 
     /// <summary>Correlates the columns, in place.</summary>
-    public void Apply(int count, double[][] columns)
+    public void Apply(int count, double[][] columns) => Apply(0, count, columns);
+
+    /// <summary>Correlates some rows of the columns, in place.</summary>
+    public void Apply(int first, int count, double[][] columns)
     {
         Span<double> scores = stackalloc double[lower.Length];
-        for (int k = 0; k < count; k++)
+        for (int k = first; k < first + count; k++)
         {
             for (int i = 0; i < lower.Length; i++)
             {

@@ -26,7 +26,7 @@ internal sealed class FileRun
         this.options = options;
         format = RowFormat.Of(path, plan);
         range = GroupRange.Of(plan.Groups, options.Shard, options.Shards);
-        seen = new Accumulated(plan, options.Shards == 1);
+        seen = new Accumulated(plan, options.Shards == 1, RowsOf(range));
     }
 
     private string Partial => path + ".partial";
@@ -115,6 +115,7 @@ internal sealed class FileRun
     {
         var slot = new GroupSlot(plan, format.Columns.Length);
         var work = new GroupWork(plan);
+        GroupTally tally = seen.NewTally();
         long end = stream.Position;
         for (long group = range.First; group < range.End; group++)
         {
@@ -127,6 +128,7 @@ internal sealed class FileRun
             }
 
             work.Sample(slot.Rows);
+            tally.Take(slot.Rows);
             Take(slot);
             end = stream.Position;
         }
@@ -151,7 +153,7 @@ internal sealed class FileRun
     private void Compute(FileStream stream, Stopwatch clock, CancellationToken stop)
     {
         long before = seen.Rows;
-        long rows = Math.Min(range.End * plan.RowsPerGroup, plan.Count) - Math.Min(range.First * plan.RowsPerGroup, plan.Count);
+        long rows = RowsOf(range);
         var left = new GroupRange(range.First + sizes.Count, range.End);
         int threads = (int)Math.Clamp(left.End - left.First, 1, options.Threads);
         int slots = threads == 1 ? 1 : threads + 2;
@@ -175,13 +177,18 @@ internal sealed class FileRun
         ordered.Run(threads, () =>
         {
             var work = new GroupWork(plan);
+            GroupTally tally = seen.NewTally();
             return (group, slot) =>
             {
                 work.Compute(group, slot.Rows, stop);
+                tally.Take(slot.Rows);
                 format.Encode(slot);
             };
         }, stop);
     }
+
+    private long RowsOf(GroupRange groups) =>
+        Math.Min(groups.End * plan.RowsPerGroup, plan.Count) - Math.Min(groups.First * plan.RowsPerGroup, plan.Count);
 
     private void Take(GroupSlot slot)
     {

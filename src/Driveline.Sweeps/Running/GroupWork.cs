@@ -7,6 +7,9 @@ internal sealed class GroupWork
 {
     private const int LongestReason = 300;
 
+    // Rows of a few columns that stay in the nearest cache from their points to their outputs.
+    private const int Block = 1024;
+
     private readonly StudyPlan plan;
     private readonly CaseOutput[] ofCase;
     private readonly int[] places;
@@ -16,6 +19,9 @@ internal sealed class GroupWork
     private readonly string?[] words;
     private readonly bool[] needsCase;
     private readonly bool hasRows;
+    private readonly int[] ofColumns;
+    private StudyColumns? columnsOf;
+    private RowGroup? current;
 
     public GroupWork(StudyPlan plan)
     {
@@ -27,6 +33,7 @@ internal sealed class GroupWork
         numbers = new double[ofCase.Length];
         words = new string?[ofCase.Length];
         needsCase = plan.Kernel is null ? [] : new bool[plan.RowsPerGroup];
+        ofColumns = [.. Enumerable.Range(0, plan.Outputs.Count).Where(k => plan.Outputs[k].Columns is not null)];
         hasRows = plan.Outputs.Any(o => o.Row is not null || o.Word is not null);
     }
 
@@ -35,18 +42,21 @@ internal sealed class GroupWork
     {
         long first = group * plan.RowsPerGroup;
         into.Begin(first, (int)Math.Min(plan.RowsPerGroup, plan.Count - first));
-        Sample(into);
-        if (ofCase.Length > 0)
+        bool isByBlocks = ofCase.Length == 0;
+        for (int from = 0; from < into.Count; from += Block)
         {
-            Cases(into, stop);
+            int count = Math.Min(Block, into.Count - from);
+            Sample(into, from, count);
+            if (isByBlocks)
+            {
+                Columns(into, from, count);
+            }
         }
 
-        for (int k = 0; k < plan.Outputs.Count; k++)
+        if (!isByBlocks)
         {
-            if (plan.Outputs[k].Columns is { } columns)
-            {
-                Columns(columns, into, k);
-            }
+            Cases(into, stop);
+            Columns(into, 0, into.Count);
         }
 
         if (hasRows)
@@ -60,19 +70,21 @@ internal sealed class GroupWork
     }
 
     /// <summary>Writes the factors of the rows that the group stands for.</summary>
-    public void Sample(RowGroup into)
+    public void Sample(RowGroup into) => Sample(into, 0, into.Count);
+
+    private void Sample(RowGroup into, int from, int count)
     {
         double[][] columns = into.Factors;
-        plan.Points.Fill(into.First, into.Count, columns);
+        plan.Points.Fill(into.First + from, count, columns, from);
         for (int d = 0; d < columns.Length && plan.TakesEnds; d++)
         {
-            plan.Study.Factors[d].Distribution.Cuts(columns[d].AsSpan(0, into.Count));
+            plan.Study.Factors[d].Distribution.Cuts(columns[d].AsSpan(from, count));
         }
 
-        plan.Copula?.Apply(into.Count, columns);
+        plan.Copula?.Apply(from, count, columns);
         for (int d = 0; d < columns.Length; d++)
         {
-            plan.Study.Factors[d].Distribution.Quantiles(columns[d].AsSpan(0, into.Count));
+            plan.Study.Factors[d].Distribution.Quantiles(columns[d].AsSpan(from, count));
         }
     }
 
@@ -117,15 +129,29 @@ internal sealed class GroupWork
         }
     }
 
-    private static void Columns(ColumnOutput output, RowGroup into, int at)
+    private void Columns(RowGroup into, int from, int count)
+    {
+        if (current != into)
+        {
+            columnsOf = new StudyColumns(into.Factors, count);
+            current = into;
+        }
+
+        foreach (int at in ofColumns)
+        {
+            Columns(plan.Outputs[at].Columns!, into, from, count, at);
+        }
+    }
+
+    private void Columns(ColumnOutput output, RowGroup into, int from, int count, int at)
     {
         try
         {
-            output(new StudyColumns(into.Factors, into.Count), into.Numbers[at].AsSpan(0, into.Count));
+            output(columnsOf!.At(from, count), into.Numbers[at].AsSpan(from, count));
         }
         catch (Exception failed) when (IsOfRow(failed))
         {
-            for (int k = 0; k < into.Count; k++)
+            for (int k = from; k < from + count; k++)
             {
                 if (into.Errors[k] is null)
                 {

@@ -10,9 +10,9 @@ internal static class MemoryRun
     {
         var clock = Stopwatch.StartNew();
         GroupRange range = GroupRange.Of(plan.Groups, options.Shard, options.Shards);
-        var seen = new Accumulated(plan, options.Shards == 1);
         long first = Math.Min(range.First * plan.RowsPerGroup, plan.Count);
         var table = new StudyTable(plan, first, Math.Min(range.End * plan.RowsPerGroup, plan.Count) - first);
+        var seen = new Accumulated(plan, options.Shards == 1, table.Rows);
         double told = 0;
         int threads = (int)Math.Clamp(range.End - range.First, 1, options.Threads);
         var ordered = new OrderedGroups<RowGroup>(
@@ -20,7 +20,6 @@ internal static class MemoryRun
             Enumerable.Range(0, threads == 1 ? 1 : threads + 2).Select(_ => new RowGroup(plan)),
             (_, rows) =>
             {
-                table.Take(rows);
                 seen.Add(rows);
                 double now = clock.Elapsed.TotalSeconds;
                 if (options.Progress is { } tell && (now - told >= 0.25 || seen.Rows == table.Rows))
@@ -32,7 +31,13 @@ internal static class MemoryRun
         ordered.Run(threads, () =>
         {
             var work = new GroupWork(plan);
-            return (group, rows) => work.Compute(group, rows, stop);
+            GroupTally tally = seen.NewTally();
+            return (group, rows) =>
+            {
+                work.Compute(group, rows, stop);
+                tally.Take(rows);
+                table.Take(rows);
+            };
         }, stop);
         return new StudyResult(plan, seen, clock.Elapsed.TotalSeconds, table);
     }

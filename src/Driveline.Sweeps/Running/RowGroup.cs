@@ -1,3 +1,5 @@
+using Driveline.Sweeps.Statistics;
+
 namespace Driveline.Sweeps.Running;
 
 /// <summary>A group of consecutive rows in memory, computed and written together. Reused; owned by one thread at a time.</summary>
@@ -10,6 +12,7 @@ internal sealed class RowGroup
         Numbers = [.. plan.Outputs.Select(o => o.IsWord ? [] : new double[rows])];
         Words = [.. plan.Outputs.Select(o => o.IsWord ? new string?[rows] : [])];
         Errors = new string?[rows];
+        Summaries = new ValueSummary[plan.Outputs.Count];
     }
 
     /// <summary>Number of the first row.</summary>
@@ -31,13 +34,20 @@ internal sealed class RowGroup
     /// <summary>Why a row has no answer; null when it has.</summary>
     public string?[] Errors { get; }
 
+    /// <summary>What a tally has found of each output that is a number.</summary>
+    public ValueSummary[] Summaries { get; }
+
     /// <summary>Makes it stand for other rows.</summary>
     public void Begin(long first, int count)
     {
         First = first;
         Count = count;
+        if (Failed > 0)
+        {
+            Array.Clear(Errors);
+        }
+
         Failed = 0;
-        Array.Clear(Errors);
     }
 
     /// <summary>Takes away what was answered of a row, and says why.</summary>

@@ -20,14 +20,14 @@ internal sealed class GridPoints : UnitPoints
     public static System.Numerics.BigInteger CountOf(IEnumerable<int> levels) =>
         levels.Aggregate(System.Numerics.BigInteger.One, (product, n) => product * n);
 
-    public override void Fill(long first, int count, double[][] columns)
+    public override void Fill(long first, int count, double[][] columns, int at)
     {
         long repeated = 1;
         for (int d = levels.Length - 1; d >= 0; d--)
         {
             for (int k = 0; k < count; k++)
             {
-                columns[d][k] = values[d][(first + k) / repeated % levels[d]];
+                columns[d][at + k] = values[d][(first + k) / repeated % levels[d]];
             }
 
             repeated *= levels[d];

@@ -14,14 +14,14 @@ internal sealed class LatinPoints : UnitPoints
         orders = [.. Enumerable.Range(0, dimensions).Select(d => new Permutation(count, seed, (uint)d))];
     }
 
-    public override void Fill(long first, int count, double[][] columns)
+    public override void Fill(long first, int count, double[][] columns, int at)
     {
         for (int d = 0; d < Dimensions; d++)
         {
             double[] column = columns[d];
             for (int k = 0; k < count; k++)
             {
-                column[k] = Placed(orders[d][first + k], Count, seed, first + k, d);
+                column[at + k] = Placed(orders[d][first + k], Count, seed, first + k, d);
             }
         }
     }

@@ -43,13 +43,13 @@ internal sealed class MaximinPoints : UnitPoints
         return Math.Sqrt(least);
     }
 
-    public override void Fill(long first, int count, double[][] columns)
+    public override void Fill(long first, int count, double[][] columns, int at)
     {
         for (int d = 0; d < Dimensions; d++)
         {
             for (int k = 0; k < count; k++)
             {
-                columns[d][k] = LatinPoints.Placed(strata[d][first + k], Count, seed, first + k, d);
+                columns[d][at + k] = LatinPoints.Placed(strata[d][first + k], Count, seed, first + k, d);
             }
         }
     }

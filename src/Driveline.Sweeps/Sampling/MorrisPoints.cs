@@ -23,7 +23,7 @@ internal sealed class MorrisPoints : UnitPoints
     /// <summary>The step, of the whole range.</summary>
     public double Step => levels / (2.0 * (levels - 1));
 
-    public override void Fill(long first, int count, double[][] columns)
+    public override void Fill(long first, int count, double[][] columns, int at)
     {
         int rows = Dimensions + 1;
         for (int k = 0; k < count; k++)
@@ -33,13 +33,13 @@ internal sealed class MorrisPoints : UnitPoints
             var order = new Permutation(Dimensions, seed, (uint)trajectory);
             for (int d = 0; d < Dimensions; d++)
             {
-                columns[d][k] = Start(trajectory, d);
+                columns[d][at + k] = Start(trajectory, d);
             }
 
             for (int step = 0; step < steps; step++)
             {
                 int d = (int)order[step];
-                columns[d][k] += IsUpward(trajectory, d) ? Step : -Step;
+                columns[d][at + k] += IsUpward(trajectory, d) ? Step : -Step;
             }
         }
     }

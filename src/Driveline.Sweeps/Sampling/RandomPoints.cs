@@ -8,7 +8,7 @@ internal sealed class RandomPoints : UnitPoints
     public RandomPoints(int dimensions, long count, ulong seed)
         : base(dimensions, count) => this.seed = seed;
 
-    public override void Fill(long first, int count, double[][] columns)
+    public override void Fill(long first, int count, double[][] columns, int at)
     {
         for (int d = 0; d < Dimensions; d += 2)
         {
@@ -17,10 +17,10 @@ internal sealed class RandomPoints : UnitPoints
             for (int k = 0; k < count; k++)
             {
                 (ulong a, ulong b) = Philox.Draw(seed, (ulong)(first + k), (uint)d, (uint)RandomStream.Points);
-                even[k] = Philox.Unit(a);
+                even[at + k] = Philox.Unit(a);
                 if (odd is not null)
                 {
-                    odd[k] = Philox.Unit(b);
+                    odd[at + k] = Philox.Unit(b);
                 }
             }
         }

@@ -15,7 +15,7 @@ internal sealed class SaltelliPoints : UnitPoints
     /// <summary>Rows of one base point.</summary>
     public int RowsPerPoint => Dimensions + 2;
 
-    public override void Fill(long first, int count, double[][] columns)
+    public override void Fill(long first, int count, double[][] columns, int at)
     {
         long from = first / RowsPerPoint;
         int points = (int)(((first + count - 1) / RowsPerPoint) - from + 1);
@@ -34,7 +34,7 @@ internal sealed class SaltelliPoints : UnitPoints
             int place = (int)(first % RowsPerPoint);
             for (int k = 0; k < count; k++)
             {
-                columns[d][k] = place == 1 || place == d + 2 ? b[point] : a[point];
+                columns[d][at + k] = place == 1 || place == d + 2 ? b[point] : a[point];
                 if (++place == RowsPerPoint)
                 {
                     place = 0;

@@ -16,11 +16,11 @@ internal sealed class SobolPoints : UnitPoints
         : base(dimensions, count) =>
         this.dimensions = [.. Enumerable.Range(0, dimensions).Select(d => Dimension(d, seed))];
 
-    public override void Fill(long first, int count, double[][] columns)
+    public override void Fill(long first, int count, double[][] columns, int at)
     {
         for (int d = 0; d < Dimensions; d++)
         {
-            dimensions[d].Fill((uint)first, columns[d].AsSpan(0, count));
+            dimensions[d].Fill((uint)first, columns[d].AsSpan(at, count));
         }
     }
 

@@ -15,5 +15,8 @@ internal abstract class UnitPoints
     public long Count { get; }
 
     /// <summary>Writes rows first to first + count - 1, one column a dimension.</summary>
-    public abstract void Fill(long first, int count, double[][] columns);
+    public void Fill(long first, int count, double[][] columns) => Fill(first, count, columns, 0);
+
+    /// <summary>The same, from a place of the columns on.</summary>
+    public abstract void Fill(long first, int count, double[][] columns, int at);
 }

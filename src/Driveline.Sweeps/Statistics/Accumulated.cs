@@ -14,10 +14,17 @@ internal sealed class Accumulated
     private readonly KeptRows kept;
     private readonly List<double>[]? whole;
     private readonly Dictionary<string, FailureFigures> failures = new(StringComparer.Ordinal);
+    private readonly List<GroupTally> tallies = [];
+    private readonly bool isCounting;
+    private bool isClosed;
 
-    public Accumulated(StudyPlan plan, bool isWhole)
+    /// <param name="plan">The study.</param>
+    /// <param name="isWhole">True when every row of it passes.</param>
+    /// <param name="rows">How many rows pass.</param>
+    public Accumulated(StudyPlan plan, bool isWhole, long rows)
     {
         this.plan = plan;
+        isCounting = rows > ValueSpread.MostExact;
         spreads = [.. plan.Outputs.Select(_ => new ValueSpread())];
         words = [.. plan.Outputs.Select(_ => new WordShares())];
         kept = new KeptRows(plan);
@@ -31,6 +38,19 @@ internal sealed class Accumulated
 
     public KeptRows Kept => kept;
 
+    /// <summary>A tally for a thread that computes groups; each group passes through one before it is added.</summary>
+    public GroupTally NewTally()
+    {
+        var tally = new GroupTally(plan, isCounting);
+        lock (tallies)
+        {
+            tallies.Add(tally);
+        }
+
+        return tally;
+    }
+
+    /// <summary>Adds the next group, which a tally has summed up.</summary>
     public void Add(RowGroup group)
     {
         Rows += group.Count;
@@ -43,7 +63,7 @@ internal sealed class Accumulated
             }
             else
             {
-                spreads[o].Add(group.Numbers[o].AsSpan(0, group.Count));
+                spreads[o].Add(group.Numbers[o].AsSpan(0, group.Count), in group.Summaries[o]);
                 whole?[o].AddRange(group.Numbers[o].AsSpan(0, group.Count));
             }
         }
@@ -61,6 +81,7 @@ internal sealed class Accumulated
     /// <summary>The figures of everything that passed.</summary>
     public StudyFigures Figures(double seconds)
     {
+        Close();
         var figures = new StudyFigures
         {
             Rows = Rows,
@@ -89,6 +110,23 @@ internal sealed class Accumulated
         }
 
         return figures;
+    }
+
+    // What the threads counted is put together once all groups have passed.
+    private void Close()
+    {
+        for (int o = 0; o < spreads.Length && !isClosed; o++)
+        {
+            foreach (GroupTally tally in tallies)
+            {
+                if (tally.Counts.Length > 0 && tally.Counts[o] is { } counted)
+                {
+                    spreads[o].Take(counted);
+                }
+            }
+        }
+
+        isClosed = true;
     }
 
     private ReadOnlySpan<double> Whole(int output) => System.Runtime.InteropServices.CollectionsMarshal.AsSpan(whole![output]);

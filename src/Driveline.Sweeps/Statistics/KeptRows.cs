@@ -3,19 +3,20 @@ using Driveline.Sweeps.Running;
 namespace Driveline.Sweeps.Statistics;
 
 /// <summary>
-/// Factors and numbers of at most about 2^17 rows, chosen by their number alone, for rank correlation, tornado and pictures.
+/// Factors and numbers of at most 2^17 rows, chosen by their number alone, for rank correlation, tornado and pictures: one of each stretch
+/// of consecutive rows, anywhere in it.
 /// </summary>
 internal sealed class KeptRows
 {
     private const long Most = 1 << 17;
 
-    private readonly ulong threshold;
+    private readonly long stretch;
     private readonly List<double>[] factors;
     private readonly List<double>[] numbers;
 
     public KeptRows(StudyPlan plan)
     {
-        threshold = plan.Count <= Most ? ulong.MaxValue : (ulong)(ulong.MaxValue * ((double)Most / plan.Count));
+        stretch = Math.Max(1, (plan.Count + Most - 1) / Most);
         factors = [.. plan.Study.Factors.Select(_ => new List<double>())];
         numbers = [.. plan.Outputs.Select(_ => new List<double>())];
     }
@@ -28,34 +29,57 @@ internal sealed class KeptRows
 
     public void Add(RowGroup group)
     {
-        for (int k = 0; k < group.Count; k++)
+        if (stretch == 1)
         {
-            if (threshold < ulong.MaxValue && Mixed((ulong)(group.First + k)) > threshold)
-            {
-                continue;
-            }
+            AddAll(group);
+            return;
+        }
 
-            for (int d = 0; d < factors.Length; d++)
+        for (long k = group.First / stretch; k * stretch < group.First + group.Count; k++)
+        {
+            long row = (k * stretch) + (long)(Mixed((ulong)k) % (ulong)stretch) - group.First;
+            if (row >= 0 && row < group.Count)
             {
-                factors[d].Add(group.Factors[d][k]);
-            }
-
-            for (int o = 0; o < numbers.Length; o++)
-            {
-                if (group.Numbers[o].Length > 0)
-                {
-                    numbers[o].Add(group.Numbers[o][k]);
-                }
+                Add(group, (int)row);
             }
         }
     }
 
-    // The finalizer of MurmurHash3 (A. Appleby, public domain): neighbouring rows fall anywhere.
-    private static ulong Mixed(ulong row)
+    private void AddAll(RowGroup group)
     {
-        row = (row + 1) * 0x9E3779B97F4A7C15;
-        row = (row ^ (row >> 33)) * 0xFF51AFD7ED558CCD;
-        row = (row ^ (row >> 33)) * 0xC4CEB9FE1A85EC53;
-        return row ^ (row >> 33);
+        for (int d = 0; d < factors.Length; d++)
+        {
+            factors[d].AddRange(group.Factors[d].AsSpan(0, group.Count));
+        }
+
+        for (int o = 0; o < numbers.Length; o++)
+        {
+            numbers[o].AddRange(group.Numbers[o].AsSpan(0, Math.Min(group.Count, group.Numbers[o].Length)));
+        }
+    }
+
+    private void Add(RowGroup group, int row)
+    {
+        for (int d = 0; d < factors.Length; d++)
+        {
+            factors[d].Add(group.Factors[d][row]);
+        }
+
+        for (int o = 0; o < numbers.Length; o++)
+        {
+            if (group.Numbers[o].Length > 0)
+            {
+                numbers[o].Add(group.Numbers[o][row]);
+            }
+        }
+    }
+
+    // The finalizer of MurmurHash3 (A. Appleby, public domain): neighbouring stretches give any place.
+    private static ulong Mixed(ulong number)
+    {
+        number = (number + 1) * 0x9E3779B97F4A7C15;
+        number = (number ^ (number >> 33)) * 0xFF51AFD7ED558CCD;
+        number = (number ^ (number >> 33)) * 0xC4CEB9FE1A85EC53;
+        return number ^ (number >> 33);
     }
 }

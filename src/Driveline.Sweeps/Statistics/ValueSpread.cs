@@ -2,24 +2,15 @@ namespace Driveline.Sweeps.Statistics;
 
 /// <summary>The spread of a stream of numbers: exact up to 2^20 of them, then by counts in classes of 0.012 % of the value.</summary>
 /// <remarks>
-/// Classes: 8192 of equal width between two powers of 2, from 2^-40 to 2^40: the leading bits of a number are its class, so counts depend
-/// neither on the order nor on the processor. NaN counts as not known. Mean and deviation are merged group by group (T. F. Chan,
-/// G. H. Golub and R. J. LeVeque, Amer. Statist. 37 (1983) 242-247).
+/// NaN counts as not known. Mean and deviation are merged group by group (T. F. Chan, G. H. Golub and R. J. LeVeque, Amer. Statist. 37
+/// (1983) 242-247).
 /// </remarks>
 internal sealed class ValueSpread
 {
     public const int MostExact = 1 << 20;
 
-    private const int Bits = 13;
-    private const int LeastPower = -40;
-    private const int MostPower = 40;
-    private const int Classes = (MostPower - LeastPower) << Bits;
-    private const long FirstClass = (long)(LeastPower + 1023) << Bits;
-
+    private readonly ClassCounts counts = new();
     private List<double>? exact = [];
-    private int[]? above;
-    private int[]? below;
-    private long zeros;
     private long plusInfinities;
     private long minusInfinities;
     private long finite;
@@ -40,31 +31,33 @@ internal sealed class ValueSpread
 
     public void Add(ReadOnlySpan<double> values)
     {
+        counts.Add(values);
+        Add(values, ValueSummary.Of(values));
+    }
+
+    /// <summary>Adds the next group, whose summary is known already; its values are counted elsewhere, see <see cref="Take"/>.</summary>
+    public void Add(ReadOnlySpan<double> values, in ValueSummary group)
+    {
+        NotKnown += group.NotKnown;
+        plusInfinities += group.PlusInfinities;
+        minusInfinities += group.MinusInfinities;
+        if (group.Finite == 0)
+        {
+            return;
+        }
+
         isSorted = false;
         long before = finite;
-        double shift = 0;
-        double sum = 0;
-        foreach (double value in values)
-        {
-            if (!double.IsFinite(value))
-            {
-                NotKnown += double.IsNaN(value) ? 1 : 0;
-                plusInfinities += double.IsPositiveInfinity(value) ? 1 : 0;
-                minusInfinities += double.IsNegativeInfinity(value) ? 1 : 0;
-                continue;
-            }
-
-            shift = finite == before ? value : shift;
-            sum += value - shift;
-            finite++;
-        }
-
-        if (finite > before)
-        {
-            Merge(values, before, shift + (sum / (finite - before)));
-            Keep(values);
-        }
+        finite += group.Finite;
+        double between = group.Mean - mean;
+        double share = (double)group.Finite / finite;
+        mean += between * share;
+        squares += group.Squares + (between * between * before * share);
+        Keep(values, group.Finite);
     }
+
+    /// <summary>Takes over what was counted of its values elsewhere.</summary>
+    public void Take(ClassCounts counted) => counts.Add(counted);
 
     /// <summary>
     /// The value below which a share of those known lies, between two of them in proportion (type 7); null when none is known.
@@ -88,59 +81,26 @@ internal sealed class ValueSpread
             : first + (part * (second - first));
     }
 
-    private void Merge(ReadOnlySpan<double> values, long before, double meanOfGroup)
+    private void Keep(ReadOnlySpan<double> values, long known)
     {
-        double squaresOfGroup = 0;
-        foreach (double value in values)
+        if (finite > MostExact)
         {
-            double apart = double.IsFinite(value) ? value - meanOfGroup : 0;
-            squaresOfGroup += apart * apart;
-        }
-
-        double between = meanOfGroup - mean;
-        double share = (double)(finite - before) / finite;
-        mean += between * share;
-        squares += squaresOfGroup + (between * between * before * share);
-    }
-
-    private void Keep(ReadOnlySpan<double> values)
-    {
-        if (exact is not null && finite > MostExact)
-        {
-            List<double> all = exact;
             exact = null;
-            all.ForEach(Count);
         }
-
-        foreach (double value in values)
+        else if (known == values.Length)
         {
-            if (!double.IsFinite(value))
-            {
-                continue;
-            }
-
-            if (exact is not null)
-            {
-                exact.Add(value);
-            }
-            else
-            {
-                Count(value);
-            }
+            exact!.AddRange(values);
         }
-    }
-
-    private void Count(double value)
-    {
-        long at = (BitConverter.DoubleToInt64Bits(Math.Abs(value)) >> (52 - Bits)) - FirstClass;
-        if (at < 0)
+        else
         {
-            zeros++;
-            return;
+            foreach (double value in values)
+            {
+                if (double.IsFinite(value))
+                {
+                    exact!.Add(value);
+                }
+            }
         }
-
-        int[] counts = value > 0 ? above ??= new int[Classes] : below ??= new int[Classes];
-        counts[Math.Min(at, Classes - 1)]++;
     }
 
     private double At(long place)
@@ -156,43 +116,17 @@ internal sealed class ValueSpread
             return double.PositiveInfinity;
         }
 
-        if (exact is not null)
+        if (exact is null)
         {
-            if (!isSorted)
-            {
-                exact.Sort();
-                isSorted = true;
-            }
-
-            return exact[(int)place];
+            return counts.At(place);
         }
 
-        for (int k = Classes - 1; below is not null && k >= 0; k--)
+        if (!isSorted)
         {
-            place -= below[k];
-            if (place < 0)
-            {
-                return -Middle(k);
-            }
+            exact.Sort();
+            isSorted = true;
         }
 
-        place -= zeros;
-        for (int k = 0; place >= 0 && above is not null && k < Classes; k++)
-        {
-            place -= above[k];
-            if (place < 0)
-            {
-                return Middle(k);
-            }
-        }
-
-        return 0;
-    }
-
-    private static double Middle(int at)
-    {
-        double low = BitConverter.Int64BitsToDouble((at + FirstClass) << (52 - Bits));
-        double high = BitConverter.Int64BitsToDouble((at + 1 + FirstClass) << (52 - Bits));
-        return (low + high) / 2;
+        return exact[(int)place];
     }
 }
