@@ -37,8 +37,8 @@ internal static class CaseFatigue
             }
 
             string name = CaseElements.NameOf(facts)!;
-            ChainNode node = chain.Nodes.FirstOrDefault(n => n.Part?.Name == name);
-            if (node.Part is not null && At(node, FatigueDetail.Shaft(name, section, SNCurve.Shear(category, Stated))) is { } detail)
+            ChainNode? node = chain.Nodes.FirstOrDefault(n => n.Part?.Name == name);
+            if (node is not null && At(node, FatigueDetail.Shaft(name, section, SNCurve.Shear(category, Stated))) is { } detail)
             {
                 yield return detail;
             }

@@ -2,13 +2,15 @@ using Driveline.Quantities;
 
 namespace Driveline.Chains;
 
-/// <summary>One position of a flattened chain, with what lies between it and the PTO. Parents come before children.</summary>
-internal readonly struct ChainNode
+/// <summary>One position of a flattened chain, with what lies between it and the PTO. Parents come before children. Immutable.</summary>
+internal sealed class ChainNode
 {
     public ChainNode(Element? element, int parent, double ownRatio, Band ownEfficiency, bool efficiencyAssumed, double ratio,
         Band efficiency, Band share)
     {
         Element = element;
+        Part = element as Part;
+        Device = element as ProtectiveDevice;
         Parent = parent;
         OwnRatio = ownRatio;
         OwnEfficiency = ownEfficiency;
@@ -42,9 +44,12 @@ internal readonly struct ChainNode
     /// <summary>Share of the PTO power that passes the element in normal work.</summary>
     public Band Share { get; }
 
-    public Part? Part => Element as Part;
+    public Part? Part { get; }
 
-    public ProtectiveDevice? Device => Element as ProtectiveDevice;
+    public ProtectiveDevice? Device { get; }
+
+    /// <summary>True when torque passes it as it is: neither ratio nor loss.</summary>
+    public bool IsThrough => OwnRatio == 1 && OwnEfficiency.Low == 1 && OwnEfficiency.High == 1;
 
     /// <summary>The same position with another element of the same ratio and efficiency.</summary>
     public ChainNode With(Element element) =>

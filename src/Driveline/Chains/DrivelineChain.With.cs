@@ -11,25 +11,42 @@ public sealed partial class DrivelineChain
     {
         Guard.NotNull(old, nameof(old));
         Guard.NotNull(replacement, nameof(replacement));
+        if (IsAlike(old, replacement) && TryPlace(old, out int place))
+        {
+            var swapped = new Element[elements.Length];
+            Array.Copy(elements, swapped, swapped.Length);
+            swapped[place] = replacement;
+            return new DrivelineChain(swapped, Swapped(old, replacement));
+        }
+
         bool found = false;
-        Element[] elements = Replace(Elements, old, replacement, ref found);
-        return !found ? throw new ArgumentException("'" + old.Name + "' is not an element of this chain.", nameof(old))
-            : IsAlike(old, replacement) && !HoldsBranch() ? new DrivelineChain(elements, Swapped(old, replacement))
-            : Of(elements);
+        Element[] replaced = Replace(elements, old, replacement, ref found);
+        return found ? Of(replaced) : throw new ArgumentException("'" + old.Name + "' is not an element of this chain.", nameof(old));
     }
 
-    // A branch is made anew, and the nodes must hold the new one.
-    private bool HoldsBranch()
+    // The one place of an element in a chain without branches: a branch is made anew, and the nodes must hold the new one.
+    private bool TryPlace(Element old, out int place)
     {
-        for (int k = 0; k < Elements.Count; k++)
+        place = -1;
+        for (int k = 0; k < elements.Length; k++)
         {
-            if (Elements[k] is Branch)
+            if (elements[k] is Branch)
             {
-                return true;
+                return false;
+            }
+
+            if (ReferenceEquals(elements[k], old))
+            {
+                if (place >= 0)
+                {
+                    return false;
+                }
+
+                place = k;
             }
         }
 
-        return false;
+        return place >= 0;
     }
 
     // What lies behind an element feels its ratio and its efficiency, and where it stands the parts it implies.
@@ -44,7 +61,8 @@ public sealed partial class DrivelineChain
 
     private ChainNode[] Swapped(Element old, Element replacement)
     {
-        var swapped = (ChainNode[])Nodes.Clone();
+        var swapped = new ChainNode[Nodes.Length];
+        Array.Copy(Nodes, swapped, swapped.Length);
         IReadOnlyList<Part> implied = (replacement as ProtectiveDevice)?.ImpliedParts ?? [];
         for (int k = 0; k < swapped.Length; k++)
         {

@@ -21,14 +21,16 @@ public sealed partial class DrivelineChain
     private IReadOnlyList<ProtectiveDevice>? devices;
     private IReadOnlyList<Part>? parts;
 
-    private DrivelineChain(IReadOnlyList<Element> elements, ChainNode[] nodes)
+    private readonly Element[] elements;
+
+    private DrivelineChain(Element[] elements, ChainNode[] nodes)
     {
-        Elements = elements;
+        this.elements = elements;
         Nodes = nodes;
     }
 
     /// <summary>The elements as given, in order from the tractor.</summary>
-    public IReadOnlyList<Element> Elements { get; }
+    public IReadOnlyList<Element> Elements => elements;
 
     /// <summary>Every protective device of the chain and its branches, in order from the tractor.</summary>
     public IReadOnlyList<ProtectiveDevice> Devices => devices ??= DevicesOf(Nodes);
@@ -67,8 +69,8 @@ public sealed partial class DrivelineChain
     public TorqueBand? ReferToPto(Element element, TorqueBand torque)
     {
         Guard.NotNull(torque, nameof(torque));
-        ref readonly ChainNode node = ref Nodes[IndexOf(element)];
-        return double.IsNaN(node.Ratio) ? null : TorqueBand.OfSi(node.ToPto(torque.SiBand), ReferralBasis(torque.Basis, in node));
+        ChainNode node = Nodes[IndexOf(element)];
+        return double.IsNaN(node.Ratio) ? null : TorqueBand.OfSi(node.ToPto(torque.SiBand), ReferralBasis(torque.Basis, node));
     }
 
     internal int IndexOf(Element element)
@@ -84,7 +86,7 @@ public sealed partial class DrivelineChain
         throw new ArgumentException("'" + element.Name + "' is not an element of this chain.", nameof(element));
     }
 
-    internal BandBasis ReferralBasis(BandBasis basis, in ChainNode node)
+    internal BandBasis ReferralBasis(BandBasis basis, ChainNode node)
     {
         for (int k = node.Parent; k >= 0; k = Nodes[k].Parent)
         {

@@ -42,7 +42,6 @@ public abstract class ProtectiveDevice : Element
     /// <summary>Why it cannot be called quiet with a Yes, whatever the numbers.</summary>
     public IReadOnlyList<Finding> QuietBars => quietBars ??= Barring(Bars.Quiet);
 
-    /// <summary>What bars a quiet Yes under work peaks up to so much, beside <see cref="QuietBars"/>.</summary>
     /// <summary>The machine maker's number for it, as it stands on its bag or in the parts list; null when not known.</summary>
     public string? PartNumber { get; private set; }
 
@@ -59,6 +58,7 @@ public abstract class ProtectiveDevice : Element
         return copy;
     }
 
+    /// <summary>What bars a quiet Yes under work peaks up to so much, beside <see cref="QuietBars"/>.</summary>
     internal virtual IReadOnlyList<Finding> BarsUnder(double workHighNm) => [];
 
     /// <summary>
@@ -88,6 +88,13 @@ public abstract class ProtectiveDevice : Element
 
     /// <summary>Where the numbers that its sheet begins with come from, by the code of their step.</summary>
     public virtual IReadOnlyDictionary<string, BandBasis> SheetBases() => NoBases;
+
+    /// <summary>Takes what bars its Yes from another that differs in nothing that bars one.</summary>
+    private protected void ShareBars(ProtectiveDevice other)
+    {
+        guardBars = other.GuardBars;
+        quietBars = other.QuietBars;
+    }
 
     // Most devices have one finding or two: a list of their own is made only of those that bar.
     private IReadOnlyList<Finding> Barring(Bars questions)

@@ -141,6 +141,16 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     /// <summary>The same device with another joint in its place.</summary>
     internal ShearBoltDevice With(ShearBoltJoint joint) => (ShearBoltDevice)Of(Name, joint, Place, []).Numbered(PartNumber);
 
+    /// <summary>The same device at another radius of its planes, for a row of a study.</summary>
+    /// <remarks>No finding that bars a Yes rests on the radius, so that both have the same ones.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The joint has no such radius.</exception>
+    internal ShearBoltDevice AtRadius(double radiusM)
+    {
+        var moved = new ShearBoltDevice(Name, BreakTorque.AtRadius(radiusM), Place, also);
+        moved.ShareBars(this);
+        return (ShearBoltDevice)moved.Numbered(PartNumber);
+    }
+
     private static Finding[] AllFindings(string name, BreakTorque breakTorque, FactPlace? place, IEnumerable<Finding> also)
     {
         ShearBoltJoint joint = breakTorque.Joint;

@@ -27,10 +27,23 @@ internal static class EngagementCheck
     }
 
     /// <summary>The device that the expected peak of engaging makes act; null when none.</summary>
-    public static DeviceCheck? Tripped(ProtectionQuestion question, DeviceCheck[] devices) =>
-        question.Engagement.Peak is { HasExpected: true } peak
-            ? Array.Find(devices, d => !d.Device.StandsEngagement && d.Device.Running is { HasExpected: true } trip
-                && question.Chain.Nodes[d.Index].FromPto(peak.SiBand) is { HasExpected: true } atDevice
-                    && atDevice.Expected > trip.SiBand.Expected)
-            : null;
+    public static DeviceCheck? Tripped(ProtectionQuestion question, DeviceCheck[] devices)
+    {
+        if (question.Engagement.Peak is not { HasExpected: true } peak)
+        {
+            return null;
+        }
+
+        foreach (DeviceCheck check in devices)
+        {
+            if (!check.Device.StandsEngagement && check.Device.Running is { HasExpected: true } trip
+                && question.Chain.Nodes[check.Index].FromPto(peak.SiBand) is { HasExpected: true } atDevice
+                && atDevice.Expected > trip.SiBand.Expected)
+            {
+                return check;
+            }
+        }
+
+        return null;
+    }
 }

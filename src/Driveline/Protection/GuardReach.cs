@@ -42,7 +42,7 @@ internal static class GuardReach
             int parent = nodes[k].Parent;
             if (parent >= 0)
             {
-                Reach before = BeforeElement(in reach[k], in nodes[parent], parent);
+                Reach before = BeforeElement(in reach[k], nodes[parent], parent);
                 reach[parent] = hasChild[parent] ? Reach.Both(in reach[parent], in before) : before;
                 hasChild[parent] = true;
             }
@@ -61,7 +61,7 @@ internal static class GuardReach
             {
                 Reach sent = nodes[parent].Device is { } device ? Reach.First(in ahead[parent], AtOwnPosition(device, parent))
                     : ahead[parent];
-                ahead[k] = BehindElement(in sent, in nodes[parent], parent);
+                ahead[k] = BehindElement(in sent, nodes[parent], parent);
                 int beside = StoreBeside(nodes, stores, k);
                 if (beside >= 0 && !ahead[k].IsOpen)
                 {
@@ -116,7 +116,7 @@ internal static class GuardReach
         return -1;
     }
 
-    private static Reach BeforeElement(in Reach behind, in ChainNode element, int index)
+    private static Reach BeforeElement(in Reach behind, ChainNode element, int index)
     {
         Reach before = behind;
         if (behind.IsOpen)
@@ -125,6 +125,11 @@ internal static class GuardReach
         }
 
         before.Inertia = element.Part is { StoresEnergy: true } ? index : behind.Inertia;
+        if (element.IsThrough)
+        {
+            return before;
+        }
+
         if (double.IsNaN(element.OwnRatio))
         {
             return NotKnownAcross(in before);
@@ -135,7 +140,7 @@ internal static class GuardReach
         return before;
     }
 
-    private static Reach BehindElement(in Reach before, in ChainNode element, int index)
+    private static Reach BehindElement(in Reach before, ChainNode element, int index)
     {
         Reach behind = before;
         if (before.IsOpen)
@@ -144,6 +149,11 @@ internal static class GuardReach
         }
 
         behind.Inertia = element.Part is { StoresEnergy: true } ? index : before.Inertia;
+        if (element.IsThrough)
+        {
+            return behind;
+        }
+
         if (double.IsNaN(element.OwnRatio))
         {
             return NotKnownAcross(in behind);

@@ -48,7 +48,7 @@ public sealed class PartCheck
                 return null;
             }
 
-            return TorqueBand.OfSi(reach.Band, chain.ReferralBasis(trip.Basis, in chain.Nodes[Math.Max(Index, reach.Device)]));
+            return TorqueBand.OfSi(reach.Band, chain.ReferralBasis(trip.Basis, chain.Nodes[Math.Max(Index, reach.Device)]));
         }
     }
 

@@ -86,6 +86,9 @@ public sealed class ProtectionQuestion
     /// <summary>True when somebody has looked over tube, gearbox and blades and found no damage; false when nobody has said so.</summary>
     public bool IsLookedOver { get; private init; }
 
+    /// <summary>True when something is known of what the manual specifies; else nothing can be as specified.</summary>
+    internal bool IsAnySpecified => Specified is not null;
+
     /// <summary>Where the facts are stated; names the causes of findings.</summary>
     internal StatedPlaces Places { get; private init; } = StatedPlaces.None;
 

@@ -1,16 +1,16 @@
+using System.Runtime.CompilerServices;
+
 namespace Driveline.Quantities;
 
 /// <summary>Low, expected and high value of one quantity in SI; expected and high may be unbounded (+∞).</summary>
 internal readonly struct Band : IEquatable<Band>
 {
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Band(double low, double expected, double high)
     {
-        if (!(low >= 0 && low <= expected && expected <= high) || double.IsPositiveInfinity(low))
+        if (!(low >= 0 && low <= expected && expected <= high && low < double.PositiveInfinity))
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(low),
-                FormattableString.Invariant(
-                    $"A band must satisfy 0 ≤ low ≤ expected ≤ high with a finite low; got {low:G6}, {expected:G6}, {high:G6}."));
+            Refuse(low, expected, high);
         }
 
         Low = low;
@@ -92,4 +92,9 @@ internal readonly struct Band : IEquatable<Band>
 
     private static double Quotient(double value, double divisor) =>
         value == 0 ? 0 : divisor == 0 ? double.PositiveInfinity : value / divisor;
+
+    private static void Refuse(double low, double expected, double high) => throw new ArgumentOutOfRangeException(
+        nameof(low),
+        FormattableString.Invariant(
+            $"A band must satisfy 0 ≤ low ≤ expected ≤ high with a finite low; got {low:G6}, {expected:G6}, {high:G6}."));
 }

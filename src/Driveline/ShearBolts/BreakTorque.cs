@@ -25,7 +25,18 @@ public sealed class BreakTorque
         Band free = Predict(Joint.RadiusM, ref none);
         BandBasis basis = JointBasis();
         IfHubFree = TorqueBand.OfSi(free, basis);
-        Torque = TorqueBand.OfSi(new Band(free.Low, free.Expected, free.High + HubDragNm()), WithFriction(basis, joint.HubFriction));
+        Torque = Dragging(free, WithFriction(basis, joint.HubFriction));
+    }
+
+    // At another radius nothing changes but the torque: neither the plane nor where a number comes from.
+    private BreakTorque(BreakTorque other, double radiusM)
+    {
+        Joint = other.Joint.AtRadius(radiusM);
+        Plane = other.Plane;
+        NoSteps none = default;
+        Band free = Predict(radiusM, ref none);
+        IfHubFree = TorqueBand.OfSi(free, other.IfHubFree.Basis);
+        Torque = Dragging(free, other.Torque.Basis);
     }
 
     /// <summary>The joint.</summary>
@@ -105,6 +116,10 @@ public sealed class BreakTorque
     /// <inheritdoc/>
     public override string ToString() => Torque.ToString();
 
+    /// <summary>The break torque of the same joint at another radius of its planes.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The joint has no such radius.</exception>
+    internal BreakTorque AtRadius(double radiusM) => new(this, radiusM);
+
     /// <summary>The torque of the same joint at another radius of its planes, N·m.</summary>
     internal Band AtRadiusNm(double radiusM)
     {
@@ -144,6 +159,13 @@ public sealed class BreakTorque
         }
 
         return sum;
+    }
+
+    private TorqueBand Dragging(Band free, BandBasis basis)
+    {
+        double dragNm = HubDragNm();
+        return dragNm == 0 && ReferenceEquals(basis, IfHubFree.Basis) ? IfHubFree
+            : TorqueBand.OfSi(new Band(free.Low, free.Expected, free.High + dragNm), basis);
     }
 
     private double HubDragNm()

@@ -69,7 +69,7 @@ public sealed partial class ShearBoltJoint
     /// <summary>Basis of the layout's dimensions.</summary>
     public Basis Basis { get; } = Dimensions;
 
-    internal double RadiusM { get; }
+    internal double RadiusM { get; private set; }
 
     internal double StandOffM { get; private set; }
 
