@@ -65,7 +65,7 @@ internal static class PairedRun
     /// <summary>What studies cost.</summary>
     public static void Sweeps()
     {
-        SweepFigures.Kernels((name, baseline, tried, inner) => Compare(name, baseline, tried, inner, null), Processor);
+        SweepFigures.Kernels(Processor);
         ThreadFigures.All();
     }
 
@@ -89,33 +89,13 @@ internal static class PairedRun
 
     private static void Compare(string name, Func<double> baseline, Func<double> tried, int inner, Action? measured)
     {
-        const int Pairs = 201;
-        double sink = 0;
-        long begun = Stopwatch.GetTimestamp();
-        for (int k = 0; k < 200 * inner || Stopwatch.GetElapsedTime(begun).TotalSeconds < 1.5; k++)
-        {
-            sink += baseline() + tried();
-        }
-
-        var ratios = new double[Pairs];
-        var nanoseconds = new double[Pairs];
-        for (int pair = 0; pair < Pairs; pair++)
-        {
-            double first = Time(baseline, inner, ref sink);
-            nanoseconds[pair] = Time(tried, inner, ref sink);
-            ratios[pair] = nanoseconds[pair] / first;
-        }
-
-        Array.Sort(ratios);
-        Array.Sort(nanoseconds);
-        int middle = Pairs / 2;
-        int half = (int)Math.Ceiling(0.98 * Math.Sqrt(Pairs));
+        PairedRatio ratio = PairedRatio.Of(baseline, tried, inner);
         Console.WriteLine(string.Format(
             CultureInfo.InvariantCulture,
             "{0}: median ratio {1:F3} [{2:F3}, {3:F3}], median {4:F0} ns{5}{6}",
-            name, ratios[middle], ratios[middle - half], ratios[middle + half], nanoseconds[middle],
+            name, ratio.Median, ratio.Low, ratio.High, ratio.Nanoseconds,
             measured is null ? string.Empty : ", " + Allocated(measured) + " B",
-            double.IsNaN(sink) ? "!" : string.Empty));
+            double.IsNaN(ratio.Sink) ? "!" : string.Empty));
     }
 
     // What others do on the machine meanwhile does not count; what the collector does for it does.
@@ -144,17 +124,6 @@ internal static class PairedRun
             CultureInfo.InvariantCulture,
             "{0}: median processor time {1:F0} µs [{2:F0}, {3:F0}], {4} B",
             name, micros[Batches / 2], micros[(Batches / 2) - half], micros[(Batches / 2) + half], Allocated(measured)));
-    }
-
-    private static double Time(Func<double> method, int inner, ref double sink)
-    {
-        long start = Stopwatch.GetTimestamp();
-        for (int k = 0; k < inner; k++)
-        {
-            sink += method();
-        }
-
-        return Stopwatch.GetElapsedTime(start).TotalNanoseconds / inner;
     }
 
     private static string Allocated(Action measured)

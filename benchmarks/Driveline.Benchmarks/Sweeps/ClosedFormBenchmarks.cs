@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.InteropServices;
 using BenchmarkDotNet.Attributes;
 using Driveline.Sweeps;
 using Driveline.Sweeps.Sampling;
@@ -27,13 +28,14 @@ public class ClosedFormBenchmarks
     [Benchmark(Baseline = true)]
     public double HandWrittenSimd_64k()
     {
-        double[] a = columns[0];
-        double[] b = columns[1];
-        double[] c = columns[2];
+        ref double a = ref MemoryMarshal.GetArrayDataReference(columns[0]);
+        ref double b = ref MemoryMarshal.GetArrayDataReference(columns[1]);
+        ref double c = ref MemoryMarshal.GetArrayDataReference(columns[2]);
+        ref double into = ref MemoryMarshal.GetArrayDataReference(torque);
         var planes = new Vector<double>(2);
-        for (int k = 0; k < a.Length; k += Vector<double>.Count)
+        for (nuint k = 0; k < Rows; k += (nuint)Vector<double>.Count)
         {
-            (planes * new Vector<double>(a, k) * new Vector<double>(b, k) * new Vector<double>(c, k)).CopyTo(torque, k);
+            (planes * Vector.LoadUnsafe(ref a, k) * Vector.LoadUnsafe(ref b, k) * Vector.LoadUnsafe(ref c, k)).StoreUnsafe(ref into, k);
         }
 
         return torque[Rows / 2];
@@ -46,16 +48,21 @@ public class ClosedFormBenchmarks
         return torque[Rows / 2];
     }
 
-    /// <summary>As many bytes as eight dimensions of points, stored and nothing else.</summary>
+    /// <summary>As many bytes as eight dimensions of points, stored by four vectors at a time and nothing else.</summary>
     [Benchmark]
     public double PlainStore_64k()
     {
+        nuint width = (nuint)Vector<double>.Count;
         foreach (double[] column in points)
         {
             var value = new Vector<double>(column[0] + 1);
-            for (int k = 0; k < column.Length; k += Vector<double>.Count)
+            ref double into = ref MemoryMarshal.GetArrayDataReference(column);
+            for (nuint k = 0; k < Rows; k += 4 * width)
             {
-                value.CopyTo(column, k);
+                value.StoreUnsafe(ref into, k);
+                value.StoreUnsafe(ref into, k + width);
+                value.StoreUnsafe(ref into, k + (2 * width));
+                value.StoreUnsafe(ref into, k + (3 * width));
             }
         }
 

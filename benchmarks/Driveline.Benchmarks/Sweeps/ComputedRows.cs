@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Driveline.Sweeps;
 using Driveline.Sweeps.Running;
 
@@ -22,19 +21,5 @@ internal sealed class ComputedRows
     {
         work.Compute(next++ & 127, group, CancellationToken.None);
         return group.Numbers[0][1000];
-    }
-
-    /// <summary>The best of many groups.</summary>
-    public double NanosecondsARow()
-    {
-        double best = double.PositiveInfinity;
-        for (int k = 0; k < 500; k++)
-        {
-            long start = Stopwatch.GetTimestamp();
-            Compute();
-            best = Math.Min(best, Stopwatch.GetElapsedTime(start).TotalNanoseconds / group.Count);
-        }
-
-        return best;
     }
 }

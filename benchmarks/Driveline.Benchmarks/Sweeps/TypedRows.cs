@@ -16,12 +16,11 @@ internal sealed class TypedRows
     private readonly DrivelineChain chain;
     private readonly ShearBoltDevice device;
     private readonly ProtectionQuestion question;
-    private readonly ShearBolt bolt = Bolt();
     private int row;
 
     public TypedRows()
     {
-        device = Device(0.03175);
+        device = ShearBoltDevice.Of("shear bolt", Joint(Bolt(), 0.03175));
         chain = Chain(device, Before(), Behind());
         question = Question(chain);
     }
@@ -32,14 +31,12 @@ internal sealed class TypedRows
     public double ChangedAndRun()
     {
         row = (row + 1) & 255;
-        DrivelineChain changed = chain.With(device, Device(0.031 + (row * 4e-6)));
+        DrivelineChain changed = chain.With(device, device.AtRadius(0.0155 + (row * 2e-6)));
         return (double)ProtectionCheck.Run(question.WithChain(changed)).Headline;
     }
 
     private static DrivelineChain Chain(ShearBoltDevice device, Part[] before, Part[] behind) => DrivelineChain.Of([.. before, device,
         .. behind]);
-
-    private ShearBoltDevice Device(double shaftM) => ShearBoltDevice.Of("shear bolt", Joint(bolt, shaftM));
 
     private static ShearBolt Bolt() => ShearBolt.Of(ScrewThread.Parse("3/8-16 UNC"), SaeJ429.Grade5).With(PlaneThrough.Shank);
 
