@@ -8,7 +8,7 @@ internal sealed class GroupWork
     private const int LongestReason = 300;
 
     // Rows of a few columns that stay in the nearest cache from their points to their outputs.
-    private const int Block = 1024;
+    private const int Block = 512;
 
     private readonly StudyPlan plan;
     private readonly CaseOutput[] ofCase;

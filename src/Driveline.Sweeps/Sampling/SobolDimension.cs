@@ -13,12 +13,16 @@ internal sealed class SobolDimension
 {
     private const int BlockBits = 9;
     private const int Block = 1 << BlockBits;
+    private const int PerLine = 8;
     private const ulong Middle = 0x4120_0000_0000_0001;
     private const double Base = 1 << 19;
 
     private readonly uint[] numbers;
     private readonly uint shift;
-    private readonly ulong[] table = new ulong[Block];
+
+    // Pinned, so that its points begin at a line of the cache and no load spans two.
+    private readonly ulong[] table = GC.AllocateUninitializedArray<ulong>(Block + PerLine, pinned: true);
+    private readonly int start;
 
     /// <param name="numbers">Its direction numbers, scrambled or not.</param>
     /// <param name="shift">Digital shift; 0 for none.</param>
@@ -26,9 +30,10 @@ internal sealed class SobolDimension
     {
         this.numbers = numbers;
         this.shift = shift;
+        start = (int)((-Marshal.UnsafeAddrOfPinnedArrayElement(table, 0) / sizeof(ulong)) & (PerLine - 1));
         for (uint k = 0; k < Block; k++)
         {
-            table[k] = ((ulong)Unshifted(k) << 1) | Middle;
+            table[start + k] = ((ulong)Unshifted(k) << 1) | Middle;
         }
     }
 
@@ -44,35 +49,61 @@ internal sealed class SobolDimension
         for (int done = 0; done < into.Length;)
         {
             int length = Math.Min(Block - from, into.Length - done);
-            Middles(table.AsSpan(from, length), shifted, into.Slice(done, length));
+            if (length == Block)
+            {
+                length = (into.Length - done) & -Block;
+                Whole(into.Slice(done, length), ref block, ref shifted);
+            }
+            else
+            {
+                Part(table.AsSpan(start + from, length), shifted, into.Slice(done, length));
+                shifted ^= Turned(++block);
+            }
+
             done += length;
             from = 0;
-
-            // From one block to the next two digits of the Gray code turn: that of the highest bit that changes, and the one below the
-            // block.
-            block++;
-            int turned = BlockBits + BitOperations.TrailingZeroCount(block);
-            shifted ^= turned < JoeKuo.Bits ? numbers[turned] ^ numbers[BlockBits - 1] : 0;
         }
+    }
+
+    // From one block to the next two digits of the Gray code turn: that of the highest bit that changes, and the one below the block.
+    private uint Turned(uint block)
+    {
+        int turned = BlockBits + BitOperations.TrailingZeroCount(block);
+        return turned < JoeKuo.Bits ? numbers[turned] ^ numbers[BlockBits - 1] : 0;
     }
 
     // The digits are the fraction of a number of 2^19 to 2^20 already: an exclusive or and a difference, and no rounding.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void Middles(ReadOnlySpan<ulong> digits, uint shifted, Span<double> into)
+    private void Whole(Span<double> into, ref uint block, ref uint shifted)
     {
-        int k = 0;
-        ulong turned = (ulong)shifted << 1;
-        var shift = new Vector<ulong>(turned);
         var offset = new Vector<double>(Base);
-        ref ulong source = ref MemoryMarshal.GetReference(digits);
+        nuint width = (nuint)Vector<double>.Count;
+        ref ulong source = ref table[start];
         ref double target = ref MemoryMarshal.GetReference(into);
-        for (; k <= digits.Length - Vector<ulong>.Count; k += Vector<ulong>.Count)
+        for (int done = 0; done < into.Length; done += Block)
         {
-            Vector<double> number = Vector.AsVectorDouble(Vector.LoadUnsafe(ref source, (nuint)k) ^ shift);
-            (number - offset).StoreUnsafe(ref target, (nuint)k);
-        }
+            var turned = new Vector<ulong>((ulong)shifted << 1);
+            for (nuint k = 0; k < Block; k += 4 * width)
+            {
+                Vector<double> a = Vector.AsVectorDouble(Vector.LoadUnsafe(ref source, k) ^ turned) - offset;
+                Vector<double> b = Vector.AsVectorDouble(Vector.LoadUnsafe(ref source, k + width) ^ turned) - offset;
+                Vector<double> c = Vector.AsVectorDouble(Vector.LoadUnsafe(ref source, k + (2 * width)) ^ turned) - offset;
+                Vector<double> d = Vector.AsVectorDouble(Vector.LoadUnsafe(ref source, k + (3 * width)) ^ turned) - offset;
+                a.StoreUnsafe(ref target, k);
+                b.StoreUnsafe(ref target, k + width);
+                c.StoreUnsafe(ref target, k + (2 * width));
+                d.StoreUnsafe(ref target, k + (3 * width));
+            }
 
-        for (; k < digits.Length; k++)
+            target = ref Unsafe.Add(ref target, Block);
+            shifted ^= Turned(++block);
+        }
+    }
+
+    private static void Part(ReadOnlySpan<ulong> digits, uint shifted, Span<double> into)
+    {
+        ulong turned = (ulong)shifted << 1;
+        for (int k = 0; k < digits.Length; k++)
         {
             into[k] = BitConverter.UInt64BitsToDouble(digits[k] ^ turned) - Base;
         }
