@@ -62,7 +62,7 @@ internal sealed class StudyPlan
     public static StudyPlan Of(Study study) =>
         TryOf(study, out StudyPlan? plan, out string? problem) ? plan : throw new ArgumentException(problem, nameof(study));
 
-    public static bool TryOf(Study study, [NotNullWhen(true)] out StudyPlan? plan, out string? problem)
+    public static bool TryOf(Study study, [NotNullWhen(true)] out StudyPlan? plan, [NotNullWhen(false)] out string? problem)
     {
         plan = null;
         var targets = new List<CaseTarget>();

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text;
 
@@ -20,7 +21,7 @@ public static partial class QuantityText
     /// <param name="dimension">What is wanted.</param>
     /// <param name="si">The SI value; 0 when there is none.</param>
     /// <param name="problem">One sentence that says what was received, what is wrong and what is accepted; null when read.</param>
-    internal static bool TryParse(string? text, Dimension dimension, out double si, out string? problem)
+    internal static bool TryParse(string? text, Dimension dimension, out double si, [NotNullWhen(false)] out string? problem)
     {
         si = 0;
         string wanted = WrittenUnits.Words(dimension);
@@ -45,8 +46,7 @@ public static partial class QuantityText
             return false;
         }
 
-        WrittenUnit? unit = FindUnit(clean.Substring(used).Trim(), dimension, received, out problem);
-        if (unit is null)
+        if (!TryFindUnit(clean.Substring(used).Trim(), dimension, received, out WrittenUnit? unit, out problem))
         {
             return false;
         }
@@ -108,14 +108,16 @@ public static partial class QuantityText
         ? "such as 1.47 or 40 %"
         : "a number with a unit: " + AcceptedUnits(dimension);
 
-    private static WrittenUnit? FindUnit(string written, Dimension dimension, string received, out string? problem)
+    private static bool TryFindUnit(
+        string written, Dimension dimension, string received, [NotNullWhen(true)] out WrittenUnit? unit,
+        [NotNullWhen(false)] out string? problem)
     {
         string spelling = UnitSpelling.Normal(written);
-        WrittenUnit? unit = WrittenUnits.Find(dimension, spelling);
-        problem = null;
+        unit = WrittenUnits.Find(dimension, spelling);
         if (unit is not null)
         {
-            return unit;
+            problem = null;
+            return true;
         }
 
         string wanted = WrittenUnits.Words(dimension);
@@ -124,7 +126,7 @@ public static partial class QuantityText
                 ? received + " is " + WrittenUnits.Words(other.Dimension) + "; here " + wanted + " is wanted: " + AcceptedUnits(dimension)
                     .TrimStart(',', ' ') + "."
             : "The unit “" + written + "” of " + received + " is not known here; " + wanted + " is " + Accepted(dimension) + ".";
-        return null;
+        return false;
     }
 
     /// <summary>The value in a unit, if some decimal of at most 17 digits in that unit reads back exactly.</summary>

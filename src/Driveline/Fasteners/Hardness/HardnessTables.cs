@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using Driveline.Provenance;
 using Driveline.Quantities;
@@ -27,7 +28,7 @@ internal static class HardnessTables
     /// <summary>Tensile strength by the preferred table of the scale: DIN 50150 for HV and HBW, ASTM A370 for HRB, the Brinell-based
     /// steel table for HRC where it reaches (HRC 20.5 to 44.5), else straight from its last line to the nearest line of ASTM A370 and
     /// on.</summary>
-    internal static bool TryPreferred(Hardness hardness, out double pascals, out Basis? basis)
+    internal static bool TryPreferred(Hardness hardness, out double pascals, [NotNullWhen(true)] out Basis? basis)
     {
         if (Preferred(hardness.Scale).TryTensile(hardness, out Sourced? tensile))
         {
@@ -41,7 +42,7 @@ internal static class HardnessTables
         return false;
     }
 
-    internal static bool TryTensile(Hardness hardness, out StressBand? tensile)
+    internal static bool TryTensile(Hardness hardness, [NotNullWhen(true)] out StressBand? tensile)
     {
         tensile = null;
         if (!TryPreferred(hardness, out double expected, out Basis? basis))
@@ -51,7 +52,7 @@ internal static class HardnessTables
 
         double low = expected * (1 - LeastSpread);
         double high = expected * (1 + LeastSpread);
-        Basis ends = Basis.Weakest(basis!, Basis.CommonPractice("public conversion tables differ by about 5 %"));
+        Basis ends = Basis.Weakest(basis, Basis.CommonPractice("public conversion tables differ by about 5 %"));
         foreach (HardnessTable table in All)
         {
             if (table.TryTensile(hardness, out Sourced? other))
@@ -63,7 +64,7 @@ internal static class HardnessTables
 
         tensile = StressBand.OfSi(
             new Band(low, expected, high),
-            new BandBasis(ends, basis!, ends, BandEnd.Interval95, BandEnd.Interval95));
+            new BandBasis(ends, basis, ends, BandEnd.Interval95, BandEnd.Interval95));
         return true;
     }
 

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text.RegularExpressions;
 using Driveline.Provenance;
 
@@ -57,16 +58,23 @@ internal static class RodMaterials
 
     private static Basis Brass => Basis.FromMemory("ASTM B16 C36000 H02: minimum tensile and typical shear");
 
-    internal static bool TryParse(string? text, out RodMaterial? material, out string? problem)
+    internal static bool TryParse(
+        string? text, [NotNullWhen(true)] out RodMaterial? material, [NotNullWhen(false)] out string? problem)
     {
         string key = Key(text ?? string.Empty);
         RodMaterial[] exact = All.Where(m => Key(m.Designation) == key).ToArray();
         RodMaterial[] found = exact.Length > 0 || key.Length < 3 ? exact : All.Where(m => Key(m.Designation).Contains(key)).ToArray();
-        material = found.Length == 1 ? found[0] : null;
-        problem = material is not null ? null
-            : found.Length > 1 ? "\"" + text!.Trim() + "\" may be " + string.Join(" or ", found.Select(m => m.Designation)) + "."
+        if (found.Length == 1)
+        {
+            material = found[0];
+            problem = null;
+            return true;
+        }
+
+        material = null;
+        problem = found.Length > 1 ? "\"" + text!.Trim() + "\" may be " + string.Join(" or ", found.Select(m => m.Designation)) + "."
             : "\"" + text?.Trim() + "\" is not a rod material held here; held: " + string.Join(", ", All.Select(m => m.Designation)) + ".";
-        return material is not null;
+        return false;
     }
 
     private static string Key(string text) =>
