@@ -19,8 +19,16 @@ internal static class CaseNotes
                 .Select(f => f.WithBecause(tractor.PathOf(TractorMembers.PtoType), tractor.PathOf(TractorMembers.PtoPower))));
         }
 
-        notes.AddRange(CaseSpecified.NotListed(file));
-        notes.AddRange(CaseWork.Need(file)?.Findings ?? []);
+        if (file.Facts.IsStated(CaseFileMembers.Specified))
+        {
+            notes.AddRange(CaseSpecified.NotListed(file));
+        }
+
+        if (CaseWork.Need(file) is { } need)
+        {
+            notes.AddRange(need.Findings);
+        }
+
         IReadOnlyList<CaseObject> elements = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline));
         for (int k = 0; k < elements.Count; k++)
         {

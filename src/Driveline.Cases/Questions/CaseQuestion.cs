@@ -45,7 +45,7 @@ internal sealed class CaseQuestion
 
         var notes = new List<Finding>(mapped.Shared?.Notes ?? CaseNotes.Of(mapped.File));
         Engagement engagement = CaseEngagement.Simulated(mapped, notes, meter, out CaseSimulation? strike);
-        return new CaseQuestion(stated.WithEngagement(engagement).WithNotes(notes), mapped.Errors)
+        return new CaseQuestion(stated.Open().WithEngagement(engagement).WithNotes(notes).Closed(), mapped.Errors)
         {
             SimulationWork = meter.Done,
             Strike = strike,

@@ -17,7 +17,7 @@ internal static class CaseSpecified
         IReadOnlyList<CaseObject> elements = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline));
         CaseObject? root = file.Facts.Get(CaseFileMembers.Specified);
         IReadOnlyList<ProtectiveDevice> devices = chain.Devices;
-        if (root is null && !elements.Any(e => e[ElementMembers.Specified] is not null))
+        if (root is null && !IsAnyStated(elements))
         {
             return [];
         }
@@ -38,6 +38,19 @@ internal static class CaseSpecified
         }
 
         return specified;
+    }
+
+    private static bool IsAnyStated(IReadOnlyList<CaseObject> elements)
+    {
+        for (int k = 0; k < elements.Count; k++)
+        {
+            if (elements[k][ElementMembers.Specified] is not null)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool IsOnly(IReadOnlyList<CaseObject> elements, bool isClutch) =>

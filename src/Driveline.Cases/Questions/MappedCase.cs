@@ -80,7 +80,7 @@ internal sealed class MappedCase
         CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
         IReadOnlyList<Fact> told = ComplaintMembers.FactsOf(complaint);
         MachineKind machine = CaseQuestion.MachineOf(file);
-        return ProtectionQuestion.About(chain)
+        return ProtectionQuestion.About(chain).Open()
             .WithMachine(machine)
             .WithPartsComplete(file.Facts.Get(CaseFileMembers.PartsComplete) ?? false)
             .WithWork(CaseWork.Peak(file, chain))
@@ -93,7 +93,8 @@ internal sealed class MappedCase
             .WithPeaksPerHour(work?.Get(WorkMembers.PeaksPerHour))
             .WithDefects(defects.Count == 0 ? [] : [.. defects.Keys.OrderBy(d => d)])
             .WithPlaces(CasePlaces.Of(file, chain, defects))
-            .WithLookedOver(complaint is not null && SeenDefects.AreRuledOut(told, machine));
+            .WithLookedOver(complaint is not null && SeenDefects.AreRuledOut(told, machine))
+            .Closed();
     }
 
     private static bool? IsSeenToTrip(CaseFile file)

@@ -32,19 +32,26 @@ internal static class ExpectedParts
     {
         foreach (PartKind expected in For(machine))
         {
-            bool isListed = false;
-            foreach (ChainNode node in chain.Nodes)
-            {
-                isListed |= node.Element is Part part && Counts(part.Kind, expected);
-            }
-
-            if (!isListed)
+            if (!IsIn(chain.Nodes, expected))
             {
                 return false;
             }
         }
 
         return true;
+    }
+
+    private static bool IsIn(ChainNode[] nodes, PartKind expected)
+    {
+        for (int k = 0; k < nodes.Length; k++)
+        {
+            if (nodes[k].Element is Part part && Counts(part.Kind, expected))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>True when a part of one kind is what is expected of another.</summary>

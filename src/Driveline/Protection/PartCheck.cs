@@ -1,6 +1,7 @@
 using Driveline.Chains;
 using Driveline.Provenance;
 using Driveline.Quantities;
+using UnitsNet;
 
 namespace Driveline.Protection;
 
@@ -43,7 +44,7 @@ public sealed class PartCheck
     {
         get
         {
-            if (reach.IsOpen || (reach.HasUnknown && !reach.Band.HasExpected) || GuardedBy?.Breakaway is not { } trip)
+            if (ActingTrip is not { } trip)
             {
                 return null;
             }
@@ -76,6 +77,10 @@ public sealed class PartCheck
         return log.Lines;
     }
 
+    /// <summary>The high end of <see cref="ActsAt"/>; null when it has none.</summary>
+    internal Torque? ActsAtMost =>
+        ActingTrip is not null && reach.Band.IsBounded ? Torque.FromNewtonMeters(reach.Band.High) : null;
+
     internal int Index { get; }
 
     internal bool RestsOnEfficiency => reach.RestsOnEfficiency;
@@ -97,6 +102,9 @@ public sealed class PartCheck
         : double.IsPositiveInfinity(reach.Band.High) ? 0
         : reach.Band.High == 0 ? null
         : MarginKernel.Guard(limit.DamagedAt.SiBand.Low, reach.Band.High, ref log);
+
+    private TorqueBand? ActingTrip =>
+        reach.IsOpen || (reach.HasUnknown && !reach.Band.HasExpected) ? null : GuardedBy?.Breakaway;
 
     private bool IsGuarded => reach.Device >= 0 && !reach.PassesInertia;
 

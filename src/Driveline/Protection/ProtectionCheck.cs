@@ -32,10 +32,10 @@ public static class ProtectionCheck
 
         int partCount = 0;
         int deviceCount = 0;
-        foreach (ChainNode node in nodes)
+        for (int k = 0; k < nodes.Length; k++)
         {
-            partCount += node.Element is Part ? 1 : 0;
-            deviceCount += node.Element is ProtectiveDevice ? 1 : 0;
+            partCount += nodes[k].Element is Part ? 1 : 0;
+            deviceCount += nodes[k].Element is ProtectiveDevice ? 1 : 0;
         }
 
         var parts = new PartCheck[partCount];

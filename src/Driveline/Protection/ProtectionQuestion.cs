@@ -10,87 +10,68 @@ namespace Driveline.Protection;
 public sealed class ProtectionQuestion
 {
     private IReadOnlyList<ProtectiveDevice?> specifiedInOrder = [];
+    private bool isOpen;
 
     private ProtectionQuestion(DrivelineChain chain) => Chain = chain;
 
-    private ProtectionQuestion(ProtectionQuestion other)
-    {
-        Chain = other.Chain;
-        Machine = other.Machine;
-        PartsComplete = other.PartsComplete;
-        Work = other.Work;
-        Engagement = other.Engagement;
-        TripsInNormalWork = other.TripsInNormalWork;
-        History = other.History;
-        Specified = other.Specified;
-        specifiedInOrder = other.specifiedInOrder;
-        PeaksPerHour = other.PeaksPerHour;
-        Notes = other.Notes;
-        Defects = other.Defects;
-        IsLookedOver = other.IsLookedOver;
-        SteadyMean = other.SteadyMean;
-        EngineHighest = other.EngineHighest;
-        Places = other.Places;
-    }
-
     /// <summary>The driveline.</summary>
-    public DrivelineChain Chain { get; private init; }
+    public DrivelineChain Chain { get; private set; }
 
     /// <summary>The kind of machine.</summary>
-    public MachineKind Machine { get; private init; }
+    public MachineKind Machine { get; private set; }
 
     /// <summary>True when somebody states that every part of the driveline is in the chain.</summary>
-    public bool PartsComplete { get; private init; }
+    public bool PartsComplete { get; private set; }
 
     /// <summary>Peaks of normal work; null when not known.</summary>
-    public WorkPeak? Work { get; private init; }
+    public WorkPeak? Work { get; private set; }
 
     /// <summary>Mean torque of normal work at the PTO, for comparison with what the engine can give; null when not known.</summary>
-    public TorqueBand? SteadyMean { get; private init; }
+    public TorqueBand? SteadyMean { get; private set; }
 
     /// <summary>
     /// Highest torque the engine holds at the PTO before it stalls; null when not known. It
     /// protects nothing.
     /// </summary>
-    public TorqueBand? EngineHighest { get; private init; }
+    public TorqueBand? EngineHighest { get; private set; }
 
     /// <summary>What is known of engaging the PTO.</summary>
-    public Engagement Engagement { get; private init; } = Engagement.NotKnown;
+    public Engagement Engagement { get; private set; } = Engagement.NotKnown;
 
     /// <summary>
     /// True when the device is seen to act in normal work, false when somebody says that it never has; null when nobody says.
     /// </summary>
-    public bool? TripsInNormalWork { get; private init; }
+    public bool? TripsInNormalWork { get; private set; }
 
     /// <summary>How often the protection acted in so many hours; null when nobody has counted.</summary>
-    public BreakHistory? History { get; private init; }
+    public BreakHistory? History { get; private set; }
 
     /// <summary>
     /// The device the machine's manual specifies, for the first place of which it specifies any; null when not known. See
     /// <see cref="SpecifiedFor"/>.
     /// </summary>
-    public ProtectiveDevice? Specified { get; private init; }
+    public ProtectiveDevice? Specified { get; private set; }
 
     /// <summary>How often a work peak comes, per hour; null when not known.</summary>
-    public double? PeaksPerHour { get; private init; }
+    public double? PeaksPerHour { get; private set; }
 
     /// <summary>
     /// What else was found while the question was put together, such as a steep joint; shown with the verdict, which has no Yes to a
     /// question that one of them bars.
     /// </summary>
-    public IReadOnlyList<Finding> Notes { get; private init; } = [];
+    public IReadOnlyList<Finding> Notes { get; private set; } = [];
 
     /// <summary>Defects that somebody has seen; each forbids work whatever the numbers say.</summary>
-    public IReadOnlyList<SeenDefect> Defects { get; private init; } = [];
+    public IReadOnlyList<SeenDefect> Defects { get; private set; } = [];
 
     /// <summary>True when somebody has looked over tube, gearbox and blades and found no damage; false when nobody has said so.</summary>
-    public bool IsLookedOver { get; private init; }
+    public bool IsLookedOver { get; private set; }
 
     /// <summary>True when something is known of what the manual specifies; else nothing can be as specified.</summary>
     internal bool IsAnySpecified => Specified is not null;
 
     /// <summary>Where the facts are stated; names the causes of findings.</summary>
-    internal StatedPlaces Places { get; private init; } = StatedPlaces.None;
+    internal StatedPlaces Places { get; private set; } = StatedPlaces.None;
 
     /// <summary>A question about a chain of which nothing else is known yet.</summary>
     public static ProtectionQuestion About(DrivelineChain chain) => new(Guard.NotNull(chain, nameof(chain)));
@@ -99,71 +80,79 @@ public sealed class ProtectionQuestion
     /// The same question about another chain. What was experienced with the first is no evidence for it: no history, and nobody has seen
     /// it stay quiet.
     /// </summary>
-    public ProtectionQuestion WithChain(DrivelineChain chain) => new(this)
+    public ProtectionQuestion WithChain(DrivelineChain chain) => Changed(Guard.NotNull(chain, nameof(chain)), static (q, value) =>
     {
-        Chain = Guard.NotNull(chain, nameof(chain)),
-        History = null,
-        TripsInNormalWork = TripsInNormalWork == true ? true : null,
-    };
+        q.Chain = value;
+        q.History = null;
+        q.TripsInNormalWork = q.TripsInNormalWork == true ? true : null;
+    });
 
     /// <summary>The same question with the kind of machine.</summary>
-    public ProtectionQuestion WithMachine(MachineKind machine) => new(this) { Machine = machine };
+    public ProtectionQuestion WithMachine(MachineKind machine) => Changed(machine, static (q, value) => q.Machine = value);
 
     /// <summary>The same question with a statement whether every part is listed.</summary>
-    public ProtectionQuestion WithPartsComplete(bool complete) => new(this) { PartsComplete = complete };
+    public ProtectionQuestion WithPartsComplete(bool complete) => Changed(complete, static (q, value) => q.PartsComplete = value);
 
     /// <summary>The same question with the peaks of normal work.</summary>
-    public ProtectionQuestion WithWork(WorkPeak? work) => new(this) { Work = work };
+    public ProtectionQuestion WithWork(WorkPeak? work) => Changed(work, static (q, value) => q.Work = value);
 
     /// <summary>The same question with the mean torque of normal work at the PTO.</summary>
-    public ProtectionQuestion WithSteadyMean(TorqueBand? mean) => new(this) { SteadyMean = mean };
+    public ProtectionQuestion WithSteadyMean(TorqueBand? mean) => Changed(mean, static (q, value) => q.SteadyMean = value);
 
     /// <summary>The same question with the highest torque the engine holds at the PTO before it stalls.</summary>
-    public ProtectionQuestion WithEngineHighest(TorqueBand? highest) => new(this) { EngineHighest = highest };
+    public ProtectionQuestion WithEngineHighest(TorqueBand? highest) => Changed(highest, static (q, value) => q.EngineHighest = value);
 
     /// <summary>The same question with what is known of engaging the PTO.</summary>
     public ProtectionQuestion WithEngagement(Engagement engagement) =>
-        new(this) { Engagement = Guard.NotNull(engagement, nameof(engagement)) };
+        Changed(Guard.NotNull(engagement, nameof(engagement)), static (q, value) => q.Engagement = value);
 
     /// <summary>The same question with an observation whether the device acts in normal work; null for none.</summary>
-    public ProtectionQuestion WithTripsInNormalWork(bool? observed) => new(this) { TripsInNormalWork = observed };
+    public ProtectionQuestion WithTripsInNormalWork(bool? observed) => Changed(observed, static (q, value) => q.TripsInNormalWork = value);
 
     /// <summary>The same question with how often the protection acted in so many hours; null when nobody has counted.</summary>
-    public ProtectionQuestion WithHistory(BreakHistory? history) => new(this) { History = history };
+    public ProtectionQuestion WithHistory(BreakHistory? history) => Changed(history, static (q, value) => q.History = value);
 
     /// <summary>The same question with the rate of work peaks, per hour; 0 or more, null when not known.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The rate is negative or not finite.</exception>
-    public ProtectionQuestion WithPeaksPerHour(double? peaksPerHour) => new(this)
+    public ProtectionQuestion WithPeaksPerHour(double? peaksPerHour)
     {
-        PeaksPerHour = peaksPerHour is { } rate ? Guard.NotNegative(rate, "Peaks per hour", "1/h", nameof(peaksPerHour)) : null,
-    };
+        double? known = peaksPerHour is { } rate ? Guard.NotNegative(rate, "Peaks per hour", "1/h", nameof(peaksPerHour)) : null;
+        return Changed(known, static (q, value) => q.PeaksPerHour = value);
+    }
 
     /// <summary>The same question with findings to show beside the verdict.</summary>
-    public ProtectionQuestion WithNotes(IReadOnlyList<Finding> notes) => new(this) { Notes = [.. Guard.NotNull(notes, nameof(notes))] };
+    public ProtectionQuestion WithNotes(IReadOnlyList<Finding> notes) =>
+        Changed(Guard.NotNull(notes, nameof(notes)), static (q, value) => q.Notes = value.Count == 0 ? [] : [.. value]);
 
     /// <summary>The same question with the defects that somebody has seen.</summary>
     public ProtectionQuestion WithDefects(IReadOnlyList<SeenDefect> defects) =>
-        new(this) { Defects = [.. Guard.NotNull(defects, nameof(defects))] };
+        Changed(Guard.NotNull(defects, nameof(defects)), static (q, value) => q.Defects = value.Count == 0 ? [] : [.. value]);
 
     /// <summary>The same question with a statement whether somebody has looked over tube, gearbox and blades and found no damage.</summary>
-    public ProtectionQuestion WithLookedOver(bool isLookedOver) => new(this) { IsLookedOver = isLookedOver };
+    public ProtectionQuestion WithLookedOver(bool isLookedOver) => Changed(isLookedOver, static (q, value) => q.IsLookedOver = value);
 
     /// <summary>The same question of a like case, of which only chain, work and places differ; what was experienced holds for it.</summary>
-    internal ProtectionQuestion Like(DrivelineChain chain, WorkPeak? work, TorqueBand? mean, StatedPlaces places) => new(this)
+    internal ProtectionQuestion Like(DrivelineChain chain, WorkPeak? work, TorqueBand? mean, StatedPlaces places)
     {
-        Chain = chain,
-        Work = work,
-        SteadyMean = mean,
-        Places = places,
-    };
+        ProtectionQuestion like = WithPlaces(places);
+        like.Chain = chain;
+        like.Work = work;
+        like.SteadyMean = mean;
+        return like;
+    }
 
     /// <summary>The same question with the places where its facts are stated.</summary>
-    internal ProtectionQuestion WithPlaces(StatedPlaces places) => new(this) { Places = Guard.NotNull(places, nameof(places)) };
+    internal ProtectionQuestion WithPlaces(StatedPlaces places) =>
+        Changed(Guard.NotNull(places, nameof(places)), static (q, value) => q.Places = value);
 
     /// <summary>
     /// The same question with the one device the manual specifies, for the first device of its kind, or else the first of the chain.
     /// </summary>
-    public ProtectionQuestion WithSpecified(ProtectiveDevice? specified) => new(this) { Specified = specified, specifiedInOrder = [] };
+    public ProtectionQuestion WithSpecified(ProtectiveDevice? specified) => Changed(specified, static (q, value) =>
+    {
+        q.Specified = value;
+        q.specifiedInOrder = [];
+    });
 
     /// <summary>
     /// The same question with the device the manual specifies for each device, in order from the tractor; null where it is not known.
@@ -173,7 +162,11 @@ public sealed class ProtectionQuestion
     {
         int devices = Chain.Devices.Count;
         return Guard.NotNull(specified, nameof(specified)).Count <= devices
-            ? new ProtectionQuestion(this) { Specified = specified.FirstOrDefault(s => s is not null), specifiedInOrder = [.. specified] }
+            ? Changed(specified, static (q, value) =>
+            {
+                q.Specified = value.FirstOrDefault(s => s is not null);
+                q.specifiedInOrder = [.. value];
+            })
             : throw new ArgumentException(
                 FormattableString.Invariant($"There are {devices} devices; got {specified.Count} specified ones."), nameof(specified));
     }
@@ -200,4 +193,26 @@ public sealed class ProtectionQuestion
 
     /// <summary>The machine and its driveline.</summary>
     public override string ToString() => Machine + ": " + Chain;
+
+    /// <summary>The same question, changed in place until it is closed; for its one maker.</summary>
+    internal ProtectionQuestion Open()
+    {
+        var open = (ProtectionQuestion)MemberwiseClone();
+        open.isOpen = true;
+        return open;
+    }
+
+    internal ProtectionQuestion Closed()
+    {
+        isOpen = false;
+        return this;
+    }
+
+    // The change captures nothing, so that it is made once.
+    private ProtectionQuestion Changed<T>(T value, Action<ProtectionQuestion, T> change)
+    {
+        ProtectionQuestion changed = isOpen ? this : (ProtectionQuestion)MemberwiseClone();
+        change(changed, value);
+        return changed;
+    }
 }

@@ -50,10 +50,11 @@ internal static class VerdictCautions
     {
         bool hasBolt = false;
         bool hasClutch = false;
-        foreach (ChainNode node in chain.Nodes)
+        IReadOnlyList<ProtectiveDevice> devices = chain.Devices;
+        for (int k = 0; k < devices.Count; k++)
         {
-            hasBolt |= node.Device is { Kind: DeviceKind.ShearBolt };
-            hasClutch |= node.Device is { Kind: DeviceKind.SlipClutch };
+            hasBolt |= devices[k].Kind == DeviceKind.ShearBolt;
+            hasClutch |= devices[k].Kind == DeviceKind.SlipClutch;
         }
 
         var cautions = new List<Caution>(Always.Length + Clutch.Length + Entanglement.Length);

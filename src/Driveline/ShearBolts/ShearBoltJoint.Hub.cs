@@ -32,9 +32,9 @@ public sealed partial class ShearBoltJoint
     /// <summary>
     /// The same joint with a state of the hub that holds for the day judged on; an earlier <see cref="HubSeen"/> no longer counts.
     /// </summary>
-    public ShearBoltJoint WithHub(HubState hub) => Changed(j =>
+    public ShearBoltJoint WithHub(HubState hub) => Changed(hub, static (j, value) =>
     {
-        j.hub = hub;
+        j.hub = value;
         j.hubSeen = null;
         j.isHubOld = false;
     });
@@ -68,7 +68,7 @@ public sealed partial class ShearBoltJoint
     public ShearBoltJoint WithHubFriction(TorqueBand measured)
     {
         Guard.NotNull(measured, nameof(measured));
-        return Changed(j => j.HubFriction = measured);
+        return Changed(measured, static (j, value) => j.HubFriction = value);
     }
 
     /// <summary>The same joint with all that is told of another joint's hub.</summary>

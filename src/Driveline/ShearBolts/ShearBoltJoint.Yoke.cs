@@ -65,7 +65,7 @@ public sealed partial class ShearBoltJoint
     {
         double edgeM = Guard.Positive(Si.Meters(distance), "Distance to the edge", "m", nameof(distance));
         return edgeM > Bolt.DiameterM / 2
-            ? Changed(j => j.YokeEdgeM = edgeM)
+            ? Changed(edgeM, static (j, value) => j.YokeEdgeM = value)
             : throw Guard.OutOfRange(
                 "Distance to the edge", FormattableString.Invariant($"above half the bolt's diameter {Bolt.DiameterM:G6} m"), edgeM, "m",
                     nameof(distance));

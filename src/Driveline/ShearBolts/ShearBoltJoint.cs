@@ -126,7 +126,8 @@ public sealed partial class ShearBoltJoint
     public ShearBoltJoint With(ShearBolt bolt)
     {
         string? problem = Problem(Guard.NotNull(bolt, nameof(bolt)));
-        return problem is null ? Changed(j => j.Bolt = bolt) : throw new ArgumentOutOfRangeException(nameof(bolt), problem);
+        return problem is not null ? throw new ArgumentOutOfRangeException(nameof(bolt), problem)
+            : Changed(bolt, static (j, value) => j.Bolt = value);
     }
 
     /// <summary>
@@ -196,11 +197,11 @@ public sealed partial class ShearBoltJoint
     public ShearBoltJoint WithFlangeFriction(TorqueBand friction)
     {
         Guard.NotNull(friction, nameof(friction));
-        return Changed(j => j.FlangeFriction = friction);
+        return Changed(friction, static (j, value) => j.FlangeFriction = value);
     }
 
     /// <summary>The same joint with a known fit of the holes.</summary>
-    public ShearBoltJoint WithHoleFit(HoleFit fit) => Changed(j => j.HoleFit = fit);
+    public ShearBoltJoint WithHoleFit(HoleFit fit) => Changed(fit, static (j, value) => j.HoleFit = value);
 
     /// <summary>The same joint with a gap between the faces at the shear plane.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The gap is negative or not finite.</exception>
@@ -218,7 +219,7 @@ public sealed partial class ShearBoltJoint
     public ShearBoltJoint WithShaftYield(StressBand yield)
     {
         Guard.NotNull(yield, nameof(yield));
-        return Changed(j => j.ShaftYield = yield);
+        return Changed(yield, static (j, value) => j.ShaftYield = value);
     }
 
     /// <inheritdoc/>
@@ -238,10 +239,12 @@ public sealed partial class ShearBoltJoint
         return this;
     }
 
-    private ShearBoltJoint Changed(Action<ShearBoltJoint> change)
+    private ShearBoltJoint Changed(Action<ShearBoltJoint> change) => Changed(change, static (j, own) => own(j));
+
+    private ShearBoltJoint Changed<T>(T value, Action<ShearBoltJoint, T> change)
     {
         ShearBoltJoint changed = isOpen ? this : (ShearBoltJoint)MemberwiseClone();
-        change(changed);
+        change(changed, value);
         return changed;
     }
 }

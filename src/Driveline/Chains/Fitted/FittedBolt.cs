@@ -106,35 +106,35 @@ public sealed partial class FittedBolt
     public FittedBolt At(FactPlace place)
     {
         Guard.NotNull(place, nameof(place));
-        return Changed(f => f.Place = place);
+        return Changed(place, static (f, value) => f.Place = value);
     }
 
     /// <summary>The same joint with what is told of its bolt.</summary>
     public FittedBolt With(StatedBolt stated)
     {
         Guard.NotNull(stated, nameof(stated));
-        return Changed(f => f.Stated = stated);
+        return Changed(stated, static (f, value) => f.Stated = value);
     }
 
     /// <summary>The same joint with the way its bolt lies.</summary>
-    public FittedBolt WithLayout(JointLayout layout) => Changed(f => f.Layout = layout);
+    public FittedBolt WithLayout(JointLayout layout) => Changed(layout, static (f, value) => f.Layout = value);
 
     /// <summary>The same joint with the diameter of the shaft its bolt passes through.</summary>
-    public FittedBolt WithShaftDiameter(Length diameter) => Long(diameter, "Shaft diameter", f => f.ShaftDiameter = diameter);
+    public FittedBolt WithShaftDiameter(Length diameter) => Long(diameter, "Shaft diameter", static (f, value) => f.ShaftDiameter = value);
 
     /// <summary>The same joint with the distance from the shaft's axis to the shear plane or the bolt.</summary>
-    public FittedBolt WithRadius(Length radius) => Long(radius, "Radius of the shear plane", f => f.Radius = radius);
+    public FittedBolt WithRadius(Length radius) => Long(radius, "Radius of the shear plane", static (f, value) => f.Radius = value);
 
     /// <summary>The same joint with the diameter of its bolt circle.</summary>
     public FittedBolt WithBoltCircleDiameter(Length diameter) =>
-        Long(diameter, "Bolt-circle diameter", f => f.BoltCircleDiameter = diameter);
+        Long(diameter, "Bolt-circle diameter", static (f, value) => f.BoltCircleDiameter = value);
 
     /// <summary>The same joint with the number of bolts that must shear, 1 to 100.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The number is not from 1 to 100.</exception>
     public FittedBolt WithBolts(int bolts)
     {
         Guard.Within(bolts, 1, 100, "Number of bolts", nameof(bolts));
-        return Changed(f => f.Bolts = bolts);
+        return Changed(bolts, static (f, value) => f.Bolts = value);
     }
 
     /// <summary>The same joint with the number of planes in which each bolt shears, 1 to 4.</summary>
@@ -142,88 +142,88 @@ public sealed partial class FittedBolt
     public FittedBolt WithPlanes(int planes)
     {
         Guard.Within(planes, 1, 4, "Shear planes per bolt", nameof(planes));
-        return Changed(f => f.Planes = planes);
+        return Changed(planes, static (f, value) => f.Planes = value);
     }
 
     /// <summary>The same joint with the state of its hub.</summary>
-    public FittedBolt WithHub(HubState hub) => Changed(f => f.Hub = hub);
+    public FittedBolt WithHub(HubState hub) => Changed(hub, static (f, value) => f.Hub = value);
 
     /// <summary>The same joint with the day its hub was last tried; after 12 months it may have rusted fast.</summary>
     /// <exception cref="ArgumentOutOfRangeException">It was tried after the day judged on.</exception>
-    public FittedBolt WithHubSeen(DateTime seen) => Seen(seen, "The day the hub was last tried", f => f.HubSeen = seen.Date);
+    public FittedBolt WithHubSeen(DateTime seen) => Seen(seen, "The day the hub was last tried", static (f, value) => f.HubSeen = value);
 
     /// <summary>The same joint with the day its bolt last sheared and the hub was seen to turn.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The trip lies after the day judged on.</exception>
-    public FittedBolt WithLastTrip(DateTime trip) => Seen(trip, "The last trip", f => f.LastTrip = trip.Date);
+    public FittedBolt WithLastTrip(DateTime trip) => Seen(trip, "The last trip", static (f, value) => f.LastTrip = value);
 
     /// <summary>The same joint with the torque that turns its hub on the shaft with the bolt out.</summary>
     public FittedBolt WithHubFriction(TorqueBand measured)
     {
         Guard.NotNull(measured, nameof(measured));
-        return Changed(f => f.HubFriction = measured);
+        return Changed(measured, static (f, value) => f.HubFriction = value);
     }
 
     /// <summary>The same joint with the outer diameter of the hub; with the bolt's length it tells how far the bolt stands out.</summary>
-    public FittedBolt WithHubDiameter(Length diameter) => Long(diameter, "Hub diameter", f => f.HubDiameter = diameter);
+    public FittedBolt WithHubDiameter(Length diameter) => Long(diameter, "Hub diameter", static (f, value) => f.HubDiameter = value);
 
     /// <summary>The same with the thickness of all that the bolt holds together.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The length is not above 0.</exception>
-    public FittedBolt WithGripLength(Length grip) => Long(grip, "Grip length", f => f.GripLength = grip);
+    public FittedBolt WithGripLength(Length grip) => Long(grip, "Grip length", static (f, value) => f.GripLength = value);
 
     /// <summary>The same joint with the fit of its holes.</summary>
-    public FittedBolt WithHoleFit(HoleFit fit) => Changed(f => f.HoleFit = fit);
+    public FittedBolt WithHoleFit(HoleFit fit) => Changed(fit, static (f, value) => f.HoleFit = value);
 
     /// <summary>The same joint with the measured diameter of the bolt's hole.</summary>
-    public FittedBolt WithHoleDiameter(Length diameter) => Long(diameter, "Hole diameter", f => f.HoleDiameter = diameter);
+    public FittedBolt WithHoleDiameter(Length diameter) => Long(diameter, "Hole diameter", static (f, value) => f.HoleDiameter = value);
 
     /// <summary>The same joint with the gap between the two parts at the shear plane; 0 when they touch.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The gap is below 0 or not finite.</exception>
     public FittedBolt WithStandOff(Length gap)
     {
         Guard.NotNegative(Si.Meters(gap), "Gap between the faces", "m", nameof(gap));
-        return Changed(f => f.StandOff = gap);
+        return Changed(gap, static (f, value) => f.StandOff = value);
     }
 
     /// <summary>The same joint with the wall of its yoke or flange around the hole.</summary>
-    public FittedBolt WithYokeThickness(Length wall) => Long(wall, "Yoke thickness", f => f.YokeThickness = wall);
+    public FittedBolt WithYokeThickness(Length wall) => Long(wall, "Yoke thickness", static (f, value) => f.YokeThickness = value);
 
     /// <summary>The same joint with the yield strength of its yoke or flange.</summary>
     public FittedBolt WithYokeYield(StressBand yield)
     {
         Guard.NotNull(yield, nameof(yield));
-        return Changed(f => f.YokeYield = yield);
+        return Changed(yield, static (f, value) => f.YokeYield = value);
     }
 
     /// <summary>The same joint with the tensile strength of its yoke or flange.</summary>
     public FittedBolt WithYokeTensile(StressBand tensile)
     {
         Guard.NotNull(tensile, nameof(tensile));
-        return Changed(f => f.YokeTensile = tensile);
+        return Changed(tensile, static (f, value) => f.YokeTensile = value);
     }
 
     /// <summary>The same joint with the distance from the middle of the hole to the nearest edge of the yoke or flange.</summary>
-    public FittedBolt WithYokeEdge(Length distance) => Long(distance, "Distance to the edge", f => f.YokeEdge = distance);
+    public FittedBolt WithYokeEdge(Length distance) => Long(distance, "Distance to the edge", static (f, value) => f.YokeEdge = value);
 
     /// <summary>The same joint with the yield strength of the shaft the bolt passes through.</summary>
     public FittedBolt WithShaftYield(StressBand yield)
     {
         Guard.NotNull(yield, nameof(yield));
-        return Changed(f => f.ShaftYield = yield);
+        return Changed(yield, static (f, value) => f.ShaftYield = value);
     }
 
     /// <inheritdoc/>
     public override string ToString() => Name + ": " + (Joint?.ToString() ?? "not identified");
 
-    private FittedBolt Long(Length length, string what, Action<FittedBolt> change)
+    private FittedBolt Long(Length length, string what, Action<FittedBolt, Length> change)
     {
         Guard.Positive(Si.Meters(length), what, "m", nameof(length));
-        return Changed(change);
+        return Changed(length, change);
     }
 
-    private FittedBolt Seen(DateTime seen, string what, Action<FittedBolt> change) => day is { } today && seen.Date > today
+    private FittedBolt Seen(DateTime seen, string what, Action<FittedBolt, DateTime> change) => day is { } today && seen.Date > today
         ? throw new ArgumentOutOfRangeException(nameof(seen), FormattableString.Invariant(
             $"{what} must not be after {today:yyyy-MM-dd}, the day judged on; got {seen:yyyy-MM-dd}."))
-        : Changed(change);
+        : Changed(seen.Date, change);
 
     /// <summary>It again, to be filled by one owner: until it is closed, each change is made in this very object.</summary>
     internal FittedBolt Open()
@@ -244,15 +244,15 @@ public sealed partial class FittedBolt
     {
         // Which facts contradict each other does not depend on the day.
         IReadOnlyList<FactConflict> known = Conflicts;
-        FittedBolt dated = Changed(f => f.day = today.Date);
+        FittedBolt dated = Changed(today.Date, static (f, value) => f.day = value);
         dated.conflicts = known;
         return dated;
     }
 
-    private FittedBolt Changed(Action<FittedBolt> change)
+    private FittedBolt Changed<T>(T value, Action<FittedBolt, T> change)
     {
         FittedBolt changed = isOpen ? this : (FittedBolt)MemberwiseClone();
-        change(changed);
+        change(changed, value);
         changed.device = null;
         changed.conflicts = null;
         return changed;

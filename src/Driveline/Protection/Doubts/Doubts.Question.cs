@@ -15,9 +15,9 @@ internal static partial class Doubts
             found.Add(Both(finding, Measurements.IdentifyDevice, null, double.PositiveInfinity));
         }
 
-        foreach (ChainNode node in question.Chain.Nodes)
+        for (int k = 0; k < question.Chain.Nodes.Length; k++)
         {
-            if (node.Element is not Part { Ratio: null } gearbox)
+            if (question.Chain.Nodes[k].Element is not Part { Ratio: null } gearbox)
             {
                 continue;
             }

@@ -112,7 +112,7 @@ public sealed class NeighbourGrade
         {
             if (ReferenceEquals(part.GuardedBy, bolt) && !(part.Part is { StoresEnergy: true, Limit: null }))
             {
-                guarded.Add(new GuardedPart(part.Part.Name, part.ActsAt?.High));
+                guarded.Add(new GuardedPart(part.Part.Name, part.ActsAtMost));
             }
         }
 

@@ -101,32 +101,32 @@ public sealed class StatedBolt
     public StatedBolt With(MaterialName material)
     {
         Guard.NotNull(material, nameof(material));
-        return Changed(b => b.Material = material);
+        return Changed(material, static (b, value) => b.Material = value);
     }
 
     /// <summary>The same bolt with its measured hardness, which beats the grade.</summary>
     public StatedBolt With(Hardness hardness)
     {
         Guard.NotNull(hardness, nameof(hardness));
-        return Changed(b => b.Hardness = hardness);
+        return Changed(hardness, static (b, value) => b.Hardness = value);
     }
 
     /// <summary>The same bolt with the marks seen on its head.</summary>
     public StatedBolt With(HeadMark mark)
     {
         Guard.NotNull(mark, nameof(mark));
-        return Changed(b => b.HeadMark = mark);
+        return Changed(mark, static (b, value) => b.HeadMark = value);
     }
 
     /// <summary>The same bolt with the part that its shear plane cuts.</summary>
-    public StatedBolt With(PlaneThrough plane) => Changed(b => b.PlaneThrough = plane);
+    public StatedBolt With(PlaneThrough plane) => Changed(plane, static (b, value) => b.PlaneThrough = value);
 
     /// <summary>The same bolt with the diameter of its neck, step or taper.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
     public StatedBolt WithNeckDiameter(Length diameter)
     {
         Guard.Positive(Si.Meters(diameter), "Neck diameter", "m", nameof(diameter));
-        return Changed(b => b.NeckDiameter = diameter);
+        return Changed(diameter, static (b, value) => b.NeckDiameter = value);
     }
 
     /// <summary>The same bolt with its length under the head.</summary>
@@ -134,7 +134,7 @@ public sealed class StatedBolt
     public StatedBolt WithBoltLength(Length underHead)
     {
         Guard.Positive(Si.Meters(underHead), "Bolt length", "m", nameof(underHead));
-        return Changed(b => b.BoltLength = underHead);
+        return Changed(underHead, static (b, value) => b.BoltLength = value);
     }
 
     /// <summary>
@@ -146,7 +146,7 @@ public sealed class StatedBolt
     public StatedBolt WithThreadLength(Length thread)
     {
         Guard.Positive(Si.Meters(thread), "Thread length", "m", nameof(thread));
-        return Changed(b => b.ThreadLength = thread);
+        return Changed(thread, static (b, value) => b.ThreadLength = value);
     }
 
     /// <summary>The same with the measured diameter of its plain shank.</summary>
@@ -154,18 +154,18 @@ public sealed class StatedBolt
     public StatedBolt WithShankDiameter(Length measured)
     {
         Guard.Positive(Si.Meters(measured), "Shank diameter", "m", nameof(measured));
-        return Changed(b => b.ShankDiameter = measured);
+        return Changed(measured, static (b, value) => b.ShankDiameter = value);
     }
 
     /// <summary>The same with the style of its body.</summary>
-    public StatedBolt With(BodyStyle style) => Changed(b => b.BodyStyle = style);
+    public StatedBolt With(BodyStyle style) => Changed(style, static (b, value) => b.BodyStyle = value);
 
     /// <summary>The same with the machine maker's number for it.</summary>
     /// <exception cref="ArgumentException">The number is blank.</exception>
     public StatedBolt WithPartNumber(string number)
     {
         Guard.NotBlank(number, "Part number", nameof(number));
-        return Changed(b => b.PartNumber = number);
+        return Changed(number, static (b, value) => b.PartNumber = value);
     }
 
     /// <summary>The bolt, or that it is not identified.</summary>
@@ -238,10 +238,10 @@ public sealed class StatedBolt
         return this;
     }
 
-    private StatedBolt Changed(Action<StatedBolt> change)
+    private StatedBolt Changed<T>(T value, Action<StatedBolt, T> change)
     {
         StatedBolt changed = isOpen ? this : (StatedBolt)MemberwiseClone();
-        change(changed);
+        change(changed, value);
         changed.conflicts = null;
         changed.built = null;
         return changed;
