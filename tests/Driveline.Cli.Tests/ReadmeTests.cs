@@ -13,6 +13,7 @@ public partial class ReadmeTests
     [InlineData("monitoring.md", "MonitoringExample.cs")]
     [InlineData("own-data.md", "OwnDataExample.cs")]
     [InlineData("from-code.md", "FromCodeExample.cs")]
+    [InlineData("break-torque.md", "BreakTorqueExample.cs")]
     public void Page_Example_IsTheCompiledOne(string page, string example)
     {
         string[] parts = Marker().Split(Text(example));
@@ -63,6 +64,9 @@ public partial class ReadmeTests
 
     [Fact]
     public void OwnData_Output_IsWhatTheExamplePrints() => AssertPrints("own-data.md", OwnDataExample.Run);
+
+    [Fact]
+    public void BreakTorque_Output_IsWhatTheExamplePrints() => AssertPrints("break-torque.md", BreakTorqueExample.Run);
 
     private static void AssertPrints(string page, Action<TextWriter> example)
     {
