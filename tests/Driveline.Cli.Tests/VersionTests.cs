@@ -21,7 +21,7 @@ public class VersionTests
     [Fact]
     public void Result_Library_IsThatVersion()
     {
-        using JsonDocument json = JsonDocument.Parse(CliRun.Of("assess", "thornbeck-bolt-right", "--json").Output);
+        using JsonDocument json = JsonDocument.Parse(CliRun.Of("strength", "--thread", "M10", "--grade", "8.8", "--json").Output);
         Assert.Equal(Held, json.RootElement.GetProperty("library").GetString());
     }
 
