@@ -8,7 +8,7 @@ using System.Reflection.Metadata;
 using System.Reflection.PortableExecutable;
 using System.Xml.Linq;
 
-var embedded = new Guid("0E8A571B-6926-466E-B4AD-8AB46611F5FE");
+var embedded = new Guid("0E8A571B-6926-466E-B4AD-8AB04611F5FE");
 int documents = 0, symbols = 0, described = 0, faults = 0;
 foreach (string path in Directory.EnumerateFiles(args[0]).Where(f => f.EndsWith("nupkg", StringComparison.Ordinal)).Order())
 {
