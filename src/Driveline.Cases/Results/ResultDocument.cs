@@ -11,8 +11,8 @@ namespace Driveline.Cases.Results;
 /// </remarks>
 public sealed class ResultDocument
 {
-    /// <summary>The number of the contract that the members keep; 0 until it is frozen.</summary>
-    public const int Contract = 0;
+    /// <summary>The number of the contract that the members keep: 1. Members are added under it; a changed one raises it.</summary>
+    public const int Contract = 1;
 
     private readonly Action<ResultWriter> content;
 

@@ -26,7 +26,7 @@ internal static class Sample
     /// <summary>Every member of the format at least once.</summary>
     public const string Everything = """
         {
-          "$schema": "case-file.schema.json", "format": 0,
+          "$schema": "case-file.schema.json", "format": 1,
           "title": "Everything", "notes": "Two lines,\nthe second with “quotes”.", "date": "2026-05-31",
           "letter": { "to": "Ms Hale", "from": "The workshop", "machine": "Auger blower 60", "serial": "A-17", "reference": "L-9" },
           "tractor": {

@@ -10,7 +10,8 @@ internal static class CaseFileMembers
 
     public static readonly TextMember Schema = Table.Text(
         "$schema", 500, "Where an editor finds the schema of case files; the library does not look it up.");
-    public static readonly WholeMember Format = Table.Whole("format", 0, 0, "Number of the format of the file: 0 until it is frozen.");
+    public static readonly WholeMember Format = Table.Whole(
+        "format", 0, 1, "Number of the format of the file: 1. A file from before it was frozen says 0, and means the same.");
     public static readonly TextMember Title = Table.Text("title", 200, "What the case is, in one line.");
     public static readonly TextMember Notes = Table.Text(
         "notes", 20000, "Anything else worth keeping. Beside a complaint the letter quotes it as the owner's own words.");

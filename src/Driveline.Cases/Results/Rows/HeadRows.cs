@@ -9,7 +9,7 @@ internal static class HeadRows
 
     public static readonly ShapeOf<ResultHead> Shape = new ShapeOf<ResultHead>("head", "What every result says of itself.")
         .Whole("contract", _ => ResultDocument.Contract,
-            "Number of the contract that the members keep; 0 until it is frozen. Members may be added; a changed one raises it.")
+            "Number of the contract that the members keep. Members may be added under it; a changed one raises it.")
         .Text("library", _ => Version, "Version of the library that gave it.")
         .Choice("result", h => h.Kind, "What it is a result of.")
         .Text("language", h => h.Options.Texts.LanguageCode, "Language of the texts, ISO 639-1.")

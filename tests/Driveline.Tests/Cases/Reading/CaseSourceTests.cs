@@ -33,7 +33,7 @@ public class CaseSourceTests
     }
 
     [Theory]
-    [InlineData("""{ "format": 1 }""", "format")]
+    [InlineData("""{ "format": 2 }""", "format")]
     [InlineData("""{ "$schema": "" }""", "$schema")]
     [InlineData("""{ "work": { "steadyPeak": { "low": "1 N.m", "source": " " } } }""", "work.steadyPeak.source")]
     [InlineData("""{ "work": { "steadyPeak": { "low": "1 N.m", "source": 3 } } }""", "work.steadyPeak.source")]

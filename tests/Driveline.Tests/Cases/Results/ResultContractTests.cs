@@ -83,7 +83,7 @@ public class ResultContractTests
         CaseAssessment asked = CaseAssessment.Of("""{ "title": "Mower", "date": "2026-05-31" }""");
         using JsonDocument json = Parse(VerdictJson.Of(asked.Verdict(), ResultOptions.Default.WithCase(asked.File!)));
         Assert.Equal(
-            ["contract:0", "library:0.1.0", "result:Assess", "language:en", "units:Metric", "title:Mower", "date:2026-05-31"],
+            ["contract:1", "library:0.1.0", "result:Assess", "language:en", "units:Metric", "title:Mower", "date:2026-05-31"],
             json.RootElement.EnumerateObject().Take(7).Select(m => m.Name + ":" + m.Value));
     }
 
