@@ -119,6 +119,21 @@ public class BatchLedgerTests
         }
     }
 
+    // Of an empty ledger: mark 4, format 1, through 1, lost 1, checksums 1, and then the number of alarms as a packed number.
+    [Theory]
+    [InlineData(new byte[] { 0xFF, 0xFF, 0xFF, 0xFF, 0x07 })]
+    [InlineData(new byte[] { 0xFF, 0xFF, 0xFF, 0xFF, 0x0F })]
+    public void Restore_OfMoreAlarmsThanBytes_IsRefusedBeforeRoomIsMade(byte[] count)
+    {
+        const int before = 4 + 1 + 1 + 1 + 1;
+        byte[] whole = ledger.Save(StateFormat.Packed);
+        Assert.Equal(0, whole[before]);
+        byte[] content = [.. whole[..before], .. count, .. whole[(before + 1)..^4]];
+        byte[] bytes = [.. content, .. BitConverter.GetBytes(Driveline.Monitoring.Crc32.Of(content))];
+        var error = Assert.Throws<FleetStateException>(() => BatchLedger.Restore(TestFleet.Settings, bytes, StateFormat.Packed));
+        Assert.Equal("The stored state cannot be read.", error.Message);
+    }
+
     [Fact]
     public void State_OfADayOfWork_FitsIn4Kilobytes()
     {

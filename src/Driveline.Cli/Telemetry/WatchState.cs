@@ -16,6 +16,7 @@ internal sealed class WatchState
     private const long Mark = 0x3148435741565244;   // "DRVAWCH1" in ASCII, read from the back
     private const int Version = 1;
     private const int HeadBytes = sizeof(long) + sizeof(int);
+    private const int SampleBytes = 4 * sizeof(double);
 
     /// <summary>Period of the samples, s; NaN while it is not known.</summary>
     public double PeriodS { get; init; } = double.NaN;
@@ -84,9 +85,21 @@ internal sealed class WatchState
         }
 
         using var reader = new BinaryReader(new MemoryStream(room, HeadBytes, content.Length - HeadBytes));
+        try
+        {
+            return Read(reader);
+        }
+        catch (Exception failed) when (failed is EndOfStreamException or FormatException)
+        {
+            throw new BadInputException("--resume '" + from + "' cannot be the state of a watch.");
+        }
+    }
+
+    private static WatchState Read(BinaryReader reader)
+    {
         double periodS = reader.ReadDouble();
         long unreadable = reader.ReadInt64();
-        var waiting = new TorqueSample[reader.ReadInt32()];
+        var waiting = new TorqueSample[Count(reader, SampleBytes)];
         for (int k = 0; k < waiting.Length; k++)
         {
             waiting[k] = new TorqueSample(reader.ReadDouble(), reader.ReadDouble(), reader.ReadDouble(), reader.ReadDouble());
@@ -97,8 +110,16 @@ internal sealed class WatchState
             PeriodS = periodS,
             Unreadable = unreadable,
             Waiting = waiting,
-            Decoder = reader.ReadBytes(reader.ReadInt32()),
-            Monitor = reader.ReadBytes(reader.ReadInt32()),
+            Decoder = reader.ReadBytes(Count(reader, 1)),
+            Monitor = reader.ReadBytes(Count(reader, 1)),
         };
+    }
+
+    // No more may be stated than can follow.
+    private static int Count(BinaryReader reader, int size)
+    {
+        int stated = reader.ReadInt32();
+        return stated >= 0 && stated <= (reader.BaseStream.Length - reader.BaseStream.Position) / size ? stated
+            : throw new FormatException();
     }
 }

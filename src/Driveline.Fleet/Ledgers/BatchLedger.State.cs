@@ -9,6 +9,7 @@ internal sealed partial class BatchLedger
     private const uint Mark = 0x474C5644;   // "DVLG" in ASCII, read from the back
     private const int ChecksumBytes = sizeof(uint);
     private const int HeadBytes = sizeof(uint) + 1;
+    private const int LeastAlarmBytes = 4 + 6 * sizeof(double);
 
     /// <summary>The state in a form that stands for a version; batches that wait are not in it.</summary>
     /// <remarks>
@@ -66,7 +67,7 @@ internal sealed partial class BatchLedger
         {
             long through = reader.Read7BitEncodedInt64(), lost = reader.Read7BitEncodedInt64();
             uint[] checksums = [.. Enumerable.Range(0, reader.ReadByte()).Select(_ => reader.ReadUInt32())];
-            OpenAlarm[] outbox = [.. Enumerable.Range(0, reader.Read7BitEncodedInt()).Select(_ => ReadAlarm(reader))];
+            OpenAlarm[] outbox = [.. Enumerable.Range(0, AlarmsIn(reader)).Select(_ => ReadAlarm(reader))];
             int head = (int)reader.BaseStream.Position;
             if (!OverloadMonitor.TryRestore(settings, content.AsSpan(head), out OverloadMonitor? monitor, out SnapshotProblem problem))
             {
@@ -97,6 +98,15 @@ internal sealed partial class BatchLedger
         writer.Write(seen.SlipAngleRad);
         writer.Write(seen.EnergyJ);
         writer.Write(seen.PeakFaceK);
+    }
+
+    // Room is made for as many as are stated, so no more may be stated than can follow.
+    private static int AlarmsIn(BinaryReader reader)
+    {
+        int stated = reader.Read7BitEncodedInt();
+        return stated >= 0 && stated <= (reader.BaseStream.Length - reader.BaseStream.Position) / LeastAlarmBytes
+            ? stated
+            : throw new FormatException(FormattableString.Invariant($"{stated} alarms cannot be in the state."));
     }
 
     private static OpenAlarm ReadAlarm(BinaryReader reader)
