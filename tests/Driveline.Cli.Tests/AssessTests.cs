@@ -18,6 +18,17 @@ public class AssessTests
     }
 
     [Fact]
+    public void Assess_Doubt_IsShownOnlyWhenAskedFor()
+    {
+        Assert.Contains("Where the doubt comes from", CliRun.WithInput(SampleCase.Bare, "assess", "-", "--doubt").Output,
+            StringComparison.Ordinal);
+        Assert.DoesNotContain("Where the doubt comes from", CliRun.WithInput(SampleCase.Bare, "assess", "-").Output,
+            StringComparison.Ordinal);
+        using JsonDocument json = JsonDocument.Parse(CliRun.WithInput(SampleCase.Bare, "assess", "-", "--doubt", "--json").Output);
+        Assert.NotEmpty(json.RootElement.GetProperty("doubt").GetProperty("devices").EnumerateArray());
+    }
+
+    [Fact]
     public void Assess_Json_HasTheMembersInOrder()
     {
         CliRun run = CliRun.WithInput(SampleCase.Bare, "assess", "-", "--json");
@@ -28,7 +39,7 @@ public class AssessTests
                 "standing", "verdict", "guards", "quiet", "asSpecified", "history", "fittedAgainstSpecified", "tripTorqueNm",
                     "workPeakNm", "weakestPart",
                     "workMargin", "guardMargin",
-                "parts", "devices", "gradeSteps", "findings", "measureNext", "cautions", "weakestBasis",
+                "parts", "devices", "gradeSteps", "findings", "measureNext", "cautions", "weakestBasis", "doubt",
             ],
             json.RootElement.EnumerateObject().Select(m => m.Name));
         Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("workPeakNm").ValueKind);

@@ -8,6 +8,11 @@ namespace Driveline.Cli.Commands;
 /// <summary>assess CASE: the verdict on a case file.</summary>
 internal static class AssessCommand
 {
+    private static readonly Option<bool> Doubt = new("--doubt")
+    {
+        Description = "Also say where the doubt about each device's torque comes from.",
+    };
+
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
         Argument<string[]> paths = CaseArgument.Several("A case file (*.case.json), or several; - reads standard input.", isNeeded: true);
@@ -15,6 +20,7 @@ internal static class AssessCommand
         var command = new Command("assess", "Says whether the protection acts before a part breaks and stays quiet in normal work.")
         {
             paths,
+            Doubt,
         };
         pages.AddTo(command);
         command.SetAction(parsed =>
@@ -32,10 +38,11 @@ internal static class AssessCommand
         IReadOnlyList<CaseInput> cases, ParseResult parsed, Terminal terminal, SharedOptions shared, PageOptions pages)
     {
         new PageOutput(pages, terminal, shared).Put(
-            parsed, [.. cases.Select(c => CaseReports.Verdict(c, pages.Of(parsed, c.Title)))]);
+            parsed, [.. cases.Select(c => CaseReports.Verdict(c, pages.Of(parsed, c.Title).WithDoubts(parsed.GetValue(Doubt))))]);
         if (parsed.GetValue(shared.Json))
         {
-            JsonText.Print(terminal, VerdictJson.Of(cases[0].Verdict, shared.ResultOf(parsed, cases[0].File)));
+            JsonText.Print(terminal, VerdictJson.Of(
+                cases[0].Verdict, shared.ResultOf(parsed, cases[0].File).WithDoubts(parsed.GetValue(Doubt))));
         }
     }
 }

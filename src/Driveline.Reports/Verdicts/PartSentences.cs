@@ -29,9 +29,14 @@ internal static class PartSentences
             text += " " + phrase.Of(Phrase.Code("part.inertia").With("inertia", phrase.Name(inertia.Name)));
         }
 
-        string limitKind = "limitKind." + check.Part.Limit?.Kind;
-        return phrase.Has(limitKind) ? text + " " + phrase.Of(limitKind) : text;
+        return LimitKind(check.Part.Limit) is { } kind ? text + " " + phrase.Of(kind) : text;
     }
+
+    private static string? LimitKind(Chains.PartLimit? limit) => limit is null ? null
+        : limit.IsRating ? "limitKind.Rating"
+        : limit.IsDefault ? "limitKind.ImpliedByPtoType"
+        : limit.IsAssumed ? "limitKind.UnsourcedOverloadFactor"
+        : null;
 
     private static string Margin(double? margin, Phrase phrase) => margin switch
     {

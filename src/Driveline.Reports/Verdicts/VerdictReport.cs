@@ -67,6 +67,11 @@ internal static class VerdictReport
         blocks.Add(ReportBlock.Paragraph(verdict.WeakestBasis is { } basis
             ? phrase.Of(Phrase.Code("report.basis.weakest").With("kind", phrase.Of("basis." + basis.Kind)).With("document", basis.Document))
             : phrase.Of("report.basis.none")));
+        if (options.HasDoubts)
+        {
+            DoubtTables.Add(verdict, phrase, blocks);
+        }
+
         blocks.Add(ReportBlock.Heading(phrase.Of("report.cautions")));
         blocks.Add(ReportBlock.Bullets(verdict.Cautions.Select(c => phrase.Of(c.Code))));
         return blocks;

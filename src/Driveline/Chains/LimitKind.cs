@@ -1,7 +1,7 @@
 namespace Driveline.Chains;
 
 /// <summary>How the limit of a part was found.</summary>
-public enum LimitKind
+internal enum LimitKind
 {
     /// <summary>Rated torque times an overload factor without a source: never gives a Yes or a No.</summary>
     UnsourcedOverloadFactor = 0,

@@ -23,7 +23,7 @@ public sealed class PartLimit
     public TorqueBand DamagedAt { get; }
 
     /// <summary>How it was found.</summary>
-    public LimitKind Kind { get; }
+    internal LimitKind Kind { get; }
 
     /// <summary>The rated torque it was found from; null when it was not found from one.</summary>
     public Torque? Rated { get; }

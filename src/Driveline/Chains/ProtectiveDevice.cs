@@ -96,6 +96,21 @@ public abstract class ProtectiveDevice : Element
         quietBars = other.QuietBars;
     }
 
+    /// <summary>
+    /// Where the doubt about its torque comes from, from the lowest at which it acts in work to the highest that it first needs: the widest
+    /// source first. Worked out anew at each call; empty when no torque is known.
+    /// </summary>
+    public virtual IReadOnlyList<TorqueDoubt> Doubts() => Breakaway is { } first && Running is { } running
+        ? TorqueDoubt.Ranked(
+        [
+            TorqueDoubt.Of(
+                DoubtCodes.Stated,
+                running.SiBand.Low > 0 ? first.SiBand.High / running.SiBand.Low : double.PositiveInfinity,
+                BandBasis.Combine(running.Basis, first.Basis),
+                Measurements.IdentifyDevice),
+        ])
+        : [];
+
     // Most devices have one finding or two: a list of their own is made only of those that bar.
     private IReadOnlyList<Finding> Barring(Bars questions)
     {

@@ -74,6 +74,9 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     /// <inheritdoc/>
     public override IReadOnlyDictionary<string, BandBasis> SheetBases() => BreakTorque.SheetBases();
 
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorqueDoubt> Doubts() => BreakTorque.IsKnown ? BreakTorque.Doubts() : [];
+
     /// <summary>Holes that go oval under so high a work peak, and that the bolt yields under it.</summary>
     internal override IReadOnlyList<Finding> BarsUnder(double workHighNm)
     {

@@ -78,6 +78,9 @@ public sealed class SlipClutchDevice : ProtectiveDevice
     /// <inheritdoc/>
     public override IReadOnlyDictionary<string, BandBasis> SheetBases() => SlipTorque.SheetBases();
 
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorqueDoubt> Doubts() => IsIdentified ? SlipTorque.Doubts() : [];
+
     /// <summary>A slip clutch in its place, under a name by which people know it; how often it slips is not known.</summary>
     public static SlipClutchDevice Of(string name, SlipTorque slipTorque) => new(name, Guard.NotNull(slipTorque, nameof(slipTorque)), null);
 

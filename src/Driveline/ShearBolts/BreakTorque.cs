@@ -56,6 +56,9 @@ public sealed class BreakTorque
 
     internal ShearPlane Plane { get; }
 
+    /// <summary>Greatest drag of the hub, N·m; +∞ when nothing bounds it.</summary>
+    internal double DragNm => HubDragNm();
+
     /// <summary>The break torque of a joint.</summary>
     public static BreakTorque Of(ShearBoltJoint joint) => new(Guard.NotNull(joint, nameof(joint)));
 
@@ -112,6 +115,9 @@ public sealed class BreakTorque
 
     /// <summary>Where the numbers that the sheet begins with come from, by the code of their step.</summary>
     public IReadOnlyDictionary<string, BandBasis> SheetBases() => JointBases.Of(Joint);
+
+    /// <summary>Where the width of the band comes from, the widest source first; worked out anew at each call.</summary>
+    public IReadOnlyList<TorqueDoubt> Doubts() => JointDoubts.Of(this);
 
     /// <inheritdoc/>
     public override string ToString() => Torque.ToString();

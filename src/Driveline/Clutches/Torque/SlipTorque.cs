@@ -66,8 +66,9 @@ public sealed class SlipTorque
     /// <remarks>
     /// Springs pressed solid hold with more than anybody knows: such a clutch must not be trusted, whatever its last test was.
     /// </remarks>
-    public SlipTrust Trust => Has(ClutchFindings.SpringsSolid) || Has(ClutchFindings.ShorterThanSolid) ? SlipTrust.MustNotBeTrusted
-        : Condition.Trust == SlipTrust.MayBeTrusted && Has(ClutchFindings.SpringsMayBeSolid) ? SlipTrust.NotKnown
+    public SlipTrust Trust => Findings.Any(f => f.Code is ClutchFindings.SpringsSolid or ClutchFindings.ShorterThanSolid)
+        ? SlipTrust.MustNotBeTrusted
+        : Condition.Trust == SlipTrust.MayBeTrusted && Findings.Any(f => f.Code == ClutchFindings.SpringsMayBeSolid) ? SlipTrust.NotKnown
         : Condition.Trust;
 
     /// <summary>True only when a slip test since the last storage allows it; a guard may be certain only then.</summary>
@@ -171,6 +172,9 @@ public sealed class SlipTorque
     /// <summary>Where the numbers that the sheets begin with come from, by the code of their step.</summary>
     public IReadOnlyDictionary<string, BandBasis> SheetBases() => SlipTorqueBases.Of(this);
 
+    /// <summary>Where the doubt comes from, from the lowest running torque to the highest breakaway: the widest source first.</summary>
+    public IReadOnlyList<TorqueDoubt> Doubts() => SlipTorqueDoubts.Of(this);
+
     /// <inheritdoc/>
     public override string ToString() => "running " + Running + "; breakaway " + Breakaway + "; " + Trust;
 
@@ -211,8 +215,6 @@ public sealed class SlipTorque
             SlipTorqueRules.RecordBreakaway(Clutch!, Condition, force, first.High, ref log);
         }
     }
-
-    private bool Has(string code) => Findings.Any(f => f.Code == code);
 
     private static SlipTorque Judge(
         DiscClutch? clutch, ClutchCondition condition, SlipTorqueSource source, TorqueBand running, TorqueBand breakaway,

@@ -104,7 +104,7 @@ public partial class CaseReaderTests
     [InlineData("\"ratedTorque\": \"400 N.m\", \"overloadFactor\": 2, \"outerDiameter\": \"40 mm\"", LimitKind.UnsourcedOverloadFactor)]
     [InlineData("\"ratedTorque\": \"400 N.m\", \"outerDiameter\": \"40 mm\"", LimitKind.Rating)]
     [InlineData("\"outerDiameter\": \"40 mm\"", null)]
-    public void Limits_SeveralStated_TheNearestToThePartIsUsed(string stated, LimitKind? used)
+    public void Limits_SeveralStated_TheNearestToThePartIsUsed(string stated, object? used)
     {
         CaseFile file = ReadGood("{ \"driveline\": [ { \"part\": \"x\", " + stated + " } ] }");
         Assert.Equal(used, CaseQuestion.Of(file).Question!.Chain.Parts.Single().Limit?.Kind);

@@ -26,5 +26,18 @@ internal static class VerdictRows
         .List("findings", v => v.Findings, FindingRows.Shape, "Everything to notice, worst first.")
         .List("measureNext", v => v.MeasureNext, MeasurementRows.Shape, "What to measure next, most useful first.")
         .List("cautions", v => v.Cautions, CautionRows.Shape, "Cautions; show them all.")
-        .Maybe("weakestBasis", v => v.WeakestBasis, BasisRows.Shape, "The weakest basis of all numbers; null when there is none.");
+        .Maybe("weakestBasis", v => v.WeakestBasis, BasisRows.Shape, "The weakest basis of all numbers; null when there is none.")
+        .Add("doubt", ResultType.Object(DoubtRows.Shape, true),
+            "Where the doubt about the torques of the devices comes from; null unless asked for (`assess --doubt`).",
+            static (json, verdict, to) =>
+            {
+                if (to.HasDoubts)
+                {
+                    DoubtRows.Shape.Write(json, verdict, to);
+                }
+                else
+                {
+                    json.Null();
+                }
+            });
 }
