@@ -55,6 +55,7 @@ internal static class PairedRun
         void Stage(string name, Func<double> stage) => Compare(
             name + " over case JSON to verdict JSON", () => cases.CaseToVerdict(), stage, 20, () => stage());
         Stage("the whole again", () => cases.CaseToVerdict());
+        Stage("the tokens of both alone, read and copied by System.Text.Json", () => cases.TokensAlone());
         Stage("read", () => cases.Read() ? 1 : 0);
         Stage("map", () => cases.Map() ? 1 : 0);
         Stage("map and judge", () => cases.MapAndJudge());

@@ -106,6 +106,7 @@ public sealed partial class Texts
 
     // In English every part has its article, in Spanish one that the library names; the case's own names stand in quotes there.
     private string Articles(string text) => Language == Language.Spanish ? SpanishNames.WithArticles(text, names)
+        : text.IndexOf("he the ", StringComparison.Ordinal) < 0 ? text
         : text.Replace("the the ", "the ").Replace("The the ", "The ");
 
     private string Bare(Finding finding, DisplayUnits units) =>

@@ -132,15 +132,17 @@ internal sealed class ShapeOf<T> : ResultShape
     public ShapeOf<T> Probability(string name, Func<T, Protection.Probability?> of, string doc) =>
         Number(name, value => of(value) is { } known ? JsonNumbers.Clipped(known) : null, doc + " 0.001 to 0.999.");
 
+    // Most lists of a result are arrays, which need no interface to be asked for each item.
     public ShapeOf<T> Texts(string name, Func<T, IReadOnlyList<string>> of, string doc) =>
         Add(name, ResultType.Texts, doc, (json, value, _) =>
         {
             IReadOnlyList<string> texts = of(value);
+            string[]? all = texts as string[];
             json.StartArray();
             for (int k = 0; k < texts.Count; k++)
             {
                 json.Item();
-                json.Text(texts[k]);
+                json.Text(all is null ? texts[k] : all[k]);
             }
 
             json.EndArray();
@@ -166,11 +168,12 @@ internal sealed class ShapeOf<T> : ResultShape
         Add(name, ResultType.List(shape), doc, (json, value, to) =>
         {
             IReadOnlyList<TItem> items = of(value);
+            TItem[]? all = items as TItem[];
             json.StartArray();
             for (int k = 0; k < items.Count; k++)
             {
                 json.Item();
-                shape.Write(json, items[k], to);
+                shape.Write(json, all is null ? items[k] : all[k], to);
             }
 
             json.EndArray();
@@ -197,11 +200,12 @@ internal sealed class ShapeOf<T> : ResultShape
         Add(name, ResultType.List(shape), doc, (json, value, to) =>
         {
             IReadOnlyList<TItem> items = of(value);
+            TItem[]? all = items as TItem[];
             json.StartArray();
             for (int k = 0; k < items.Count; k++)
             {
                 json.Item();
-                shape.Write(json, with(value, items[k]), to);
+                shape.Write(json, with(value, all is null ? items[k] : all[k]), to);
             }
 
             json.EndArray();
