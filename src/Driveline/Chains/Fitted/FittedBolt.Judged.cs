@@ -13,7 +13,7 @@ public sealed partial class FittedBolt
     private IReadOnlyList<FactConflict>? conflicts;
 
     /// <summary>Facts that contradict each other, those of its bolt first; empty when all fit.</summary>
-    public IReadOnlyList<FactConflict> Conflicts => conflicts ??= [.. Stated.Conflicts, .. FittedBoltConflicts.Of(this)];
+    public IReadOnlyList<FactConflict> Conflicts => conflicts ??= AllConflicts();
 
     /// <summary>The joint that this is; null while size, layout or radius is not known, and when facts contradict each other.</summary>
     public ShearBoltJoint? Joint => Conflicts.Count == 0 && Placed.Bolt is { } bolt && LaidOut(bolt) is { } joint ? Told(joint) : null;
@@ -22,6 +22,13 @@ public sealed partial class FittedBolt
     /// It as a device of a driveline, always the same one: a <see cref="ShearBoltDevice"/>, or one that is not identified.
     /// </summary>
     public ProtectiveDevice Device => device ?? Interlocked.CompareExchange(ref device, Built(), null) ?? device;
+
+    // Most bolts have none.
+    private IReadOnlyList<FactConflict> AllConflicts()
+    {
+        FactConflict[] own = FittedBoltConflicts.Of(this).ToArray();
+        return own.Length == 0 ? Stated.Conflicts : [.. Stated.Conflicts, .. own];
+    }
 
     private ProtectiveDevice Built() => (Joint is { } joint ? ShearBoltDevice.Of(Name, joint, Place, Stated.MarkFindings)
         : (ProtectiveDevice)StatedDevice.BoltNotLaidOut(Name, [.. Conflicts.Select(Named), .. Stated.MarkFindings], Place, AsIfLaidOut()))
