@@ -18,8 +18,8 @@ internal static class ResultDocs
             .Append("- Enum values are those of C#. A number has the unit that ends its member's name; a ratio and a chance have none.\n")
             .Append("- Every number that has a basis stands beside it. Texts depend on language and units, numbers never do.\n")
             .Append("- The contract: `contract` is " + ResultDocument.Contract.ToString(CultureInfo.InvariantCulture) + ". Members, and "
-                + "words of a choice, may be added under the same number; when one is changed or taken away the number rises. Read what you "
-                + "know and pass over the rest.\n");
+                + "words of a choice, may be added under the same number; when one is changed or taken away the number rises. Read what "
+                + "you know and pass over the rest.\n");
         Append(page, HeadRows.Shape);
         var shown = new HashSet<ResultShape>();
         foreach (ResultShape shape in ResultSchema.All().SelectMany(kind => ResultSchema.ShapeOf(kind).All()).Where(shown.Add))
