@@ -1,5 +1,4 @@
 using Driveline.Advice;
-using Driveline.Provenance;
 using static Driveline.Tests.Provenance.DataPage;
 using static Driveline.Tests.Provenance.DataRow;
 

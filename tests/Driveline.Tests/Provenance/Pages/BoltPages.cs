@@ -1,5 +1,4 @@
 using Driveline.Fasteners;
-using Driveline.Provenance;
 using Driveline.Pto;
 using Driveline.ShearBolts;
 using static Driveline.Tests.Provenance.DataPage;

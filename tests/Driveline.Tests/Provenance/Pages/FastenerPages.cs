@@ -1,5 +1,4 @@
 using Driveline.Fasteners;
-using Driveline.Provenance;
 using static Driveline.Tests.Provenance.DataPage;
 using static Driveline.Tests.Provenance.DataRow;
 
