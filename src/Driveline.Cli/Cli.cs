@@ -10,6 +10,14 @@ internal static class Cli
     /// <summary>Columns of what is written to a file or another program.</summary>
     public const int ColumnsOfAFile = 80;
 
+    private static readonly (string Name, Func<Terminal, SharedOptions, Command> Create)[] Commands =
+    [
+        ("demo", DemoCommand.Create), ("assess", AssessCommand.Create), ("choose", ChooseCommand.Create), ("clutch", ClutchCommand.Create),
+        ("advise", AdviseCommand.Create), ("strength", StrengthCommand.Create), ("identify", IdentifyCommand.Create),
+        ("simulate", SimulateCommand.Create), ("watch", WatchCommand.Create), ("sweep", SweepCommand.Create),
+        ("merge", MergeCommand.Create), ("fleet", FleetCommand.Create), ("schema", SchemaCommand.Create),
+    ];
+
     /// <summary>Runs as if the output went to a file.</summary>
     public static int Run(string[] args, TextReader input, TextWriter output, TextWriter error) =>
         Run(args, input, output, error, isTerminal: false, ColumnsOfAFile);
@@ -20,7 +28,7 @@ internal static class Cli
         var terminal = new Terminal(input, output, error, isTerminal, columns);
         try
         {
-            RootCommand root = Root(terminal);
+            RootCommand root = Root(terminal, args);
             ParseResult parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
             if (parsed.Errors.Count > 0)
             {
@@ -45,27 +53,22 @@ internal static class Cli
         }
     }
 
-    private static RootCommand Root(Terminal terminal)
+    private static RootCommand Root(Terminal terminal, string[] args)
     {
         var shared = new SharedOptions(terminal.Columns);
         var root = new RootCommand(
             "Sizes, checks and explains the overload protection of tractor PTO drivelines. An estimate, no certification.")
         {
             shared.Json, shared.Units, shared.Language,
-            DemoCommand.Create(terminal, shared),
-            AssessCommand.Create(terminal, shared),
-            ChooseCommand.Create(terminal, shared),
-            ClutchCommand.Create(terminal, shared),
-            AdviseCommand.Create(terminal, shared),
-            StrengthCommand.Create(terminal, shared),
-            IdentifyCommand.Create(terminal, shared),
-            SimulateCommand.Create(terminal, shared),
-            WatchCommand.Create(terminal, shared),
-            SweepCommand.Create(terminal, shared),
-            MergeCommand.Create(terminal, shared),
-            FleetCommand.Create(terminal, shared),
-            SchemaCommand.Create(terminal, shared),
         };
+
+        // A command named first is the only one made: making all of them takes longer than most answers.
+        int named = args.Length == 0 ? -1 : Array.FindIndex(Commands, c => c.Name == args[0]);
+        foreach ((string _, Func<Terminal, SharedOptions, Command> create) in named < 0 ? Commands : [Commands[named]])
+        {
+            root.Add(create(terminal, shared));
+        }
+
         root.SetAction(parsed => root.Parse(["--help"]).Invoke(parsed.InvocationConfiguration));
         return root;
     }

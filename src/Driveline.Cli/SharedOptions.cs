@@ -31,13 +31,25 @@ internal sealed class SharedOptions
     {
         this.columns = columns;
         Units.AcceptOnlyFromAmong("si", "us");
-        Language.AcceptOnlyFromAmong([.. Languages.All.Select(Languages.CodeOf)]);
+        Language.AcceptOnlyFromAmong(Codes());
     }
 
     /// <summary>The folder for pictures and reports, for the commands that make them.</summary>
     public Option<string?> Out { get; } = new(
         "--out")
     { Description = "Folder for the pictures and reports; made when it is not there.", HelpName = "DIR" };
+
+    // In a loop: a query over an enumeration is compiled anew at every start.
+    private static string[] Codes()
+    {
+        var codes = new string[Languages.All.Count];
+        for (int k = 0; k < codes.Length; k++)
+        {
+            codes[k] = Languages.CodeOf(Languages.All[k]);
+        }
+
+        return codes;
+    }
 
     public DisplayUnits UnitsOf(ParseResult parsed) => parsed.GetValue(Units) == "us" ? DisplayUnits.UsCustomary : DisplayUnits.Metric;
 
