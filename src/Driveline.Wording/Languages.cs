@@ -8,15 +8,20 @@ public static class Languages
     private static readonly KeyValuePair<Language, string>[] Held = [new(Language.English, "en"), new(Language.Spanish, "es")];
 
     /// <summary>Every language in which texts are held, English first.</summary>
-    public static IReadOnlyList<Language> All { get; } = Array.AsReadOnly(Array.ConvertAll(Held, h => h.Key));
+    public static IReadOnlyList<Language> All { get; } = [Language.English, Language.Spanish];
 
     /// <summary>The two-letter code of a language by ISO 639-1, e.g. "es"; it is also the lang attribute of a page.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No texts are held in that language.</exception>
     /// <example>Spanish: "es".</example>
     public static string CodeOf(Language language)
     {
-        int at = Array.FindIndex(Held, h => h.Key == language);
-        return at >= 0 ? Held[at].Value
+        int at = 0;
+        while (at < Held.Length && Held[at].Key != language)
+        {
+            at++;
+        }
+
+        return at < Held.Length ? Held[at].Value
             : throw new ArgumentOutOfRangeException(nameof(language), language, "No texts are held in that language.");
     }
 
@@ -30,8 +35,16 @@ public static class Languages
     /// <summary>The language of a two-letter code, lower case; false when no texts are held in it.</summary>
     public static bool TryParse(string? code, out Language language)
     {
-        int at = Array.FindIndex(Held, h => string.Equals(h.Value, code, StringComparison.Ordinal));
-        language = at >= 0 ? Held[at].Key : Language.English;
-        return at >= 0;
+        foreach (KeyValuePair<Language, string> held in Held)
+        {
+            if (string.Equals(held.Value, code, StringComparison.Ordinal))
+            {
+                language = held.Key;
+                return true;
+            }
+        }
+
+        language = Language.English;
+        return false;
     }
 }

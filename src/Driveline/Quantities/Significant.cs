@@ -9,7 +9,7 @@ internal static class Significant
     private const double MostWhole = 1e15;
 
     private static readonly string[] Formats =
-        [.. Enumerable.Range(0, MostDecimals + 1).Select(d => "F" + d.ToString(CultureInfo.InvariantCulture))];
+        ["F0", "F1", "F2", "F3", "F4", "F5", "F6", "F7", "F8", "F9", "F10", "F11", "F12", "F13", "F14", "F15"];
 
     /// <summary>The value with the given number of significant digits, e.g. 1231, 12.70, 0.01588.</summary>
     public static string Digits(double value, int digits)

@@ -55,38 +55,39 @@ internal static class ShearRatios
 
     private static readonly Basis LowestHeld = Basis.FromMemory("lowest ratio of every steel held");
 
-    private static readonly Dictionary<ShearClass, Row> Rows = new()
+    // By number: a dictionary over an enumeration is compiled anew in every process that starts.
+    private static readonly Dictionary<int, Row> Rows = new()
     {
-        [ShearClass.Soft46] = new(0.60, 0.60, 0.73, SoftHighest, 0.60, Code06, Code06, SoftHeaded, SoftHigh),
-        [ShearClass.Soft56] = new(0.60, 0.60, 0.70, SoftHighest, 0.60, Code06, Code06, Series, SoftHigh),
-        [ShearClass.ColdHeaded] = new(0.60, 0.5 * 400 / 420, 0.70, SoftHighest, 0.60, Code06, Code05, Series, SoftHigh),
-        [ShearClass.BarSteel] = new(0.60, 0.5 * 400 / 420, 0.80, SoftHighest, 0.60, Code06, Code05, Bar, SoftHigh),
-        [ShearClass.ColdWorked48] = new(0.60, 0.5 * 400 / 420, 0.70, SoftHighest, 0.75, Code06, Code05, Series, SoftHigh),
-        [ShearClass.ColdWorked58] = new(0.60, 0.5 * 500 / 520, 0.70, SoftHighest, 0.75, Code06, Code05, Series, SoftHigh),
-        [ShearClass.ColdWorked68] = new(0.60, 0.50, 0.70, SoftHighest, 0.75, Code06, Code05, Series, SoftHigh),
-        [ShearClass.Quenched88] = new(0.60, 0.60, 0.65, 0.72, 0.75, Code06, Code06, Series, QuenchedHigh),
-        [ShearClass.Quenched98] = new(0.60, 0.50, 0.64, 0.72, 0.80, Code06, Code05, Between, QuenchedHigh),
-        [ShearClass.Quenched109] = new(0.60, 0.5 * 1000 / 1040, 0.62, 0.70, 0.85, Code06, Code05, Series, QuenchedHigh),
-        [ShearClass.Quenched129] = new(
+        [(int)ShearClass.Soft46] = new(0.60, 0.60, 0.73, SoftHighest, 0.60, Code06, Code06, SoftHeaded, SoftHigh),
+        [(int)ShearClass.Soft56] = new(0.60, 0.60, 0.70, SoftHighest, 0.60, Code06, Code06, Series, SoftHigh),
+        [(int)ShearClass.ColdHeaded] = new(0.60, 0.5 * 400 / 420, 0.70, SoftHighest, 0.60, Code06, Code05, Series, SoftHigh),
+        [(int)ShearClass.BarSteel] = new(0.60, 0.5 * 400 / 420, 0.80, SoftHighest, 0.60, Code06, Code05, Bar, SoftHigh),
+        [(int)ShearClass.ColdWorked48] = new(0.60, 0.5 * 400 / 420, 0.70, SoftHighest, 0.75, Code06, Code05, Series, SoftHigh),
+        [(int)ShearClass.ColdWorked58] = new(0.60, 0.5 * 500 / 520, 0.70, SoftHighest, 0.75, Code06, Code05, Series, SoftHigh),
+        [(int)ShearClass.ColdWorked68] = new(0.60, 0.50, 0.70, SoftHighest, 0.75, Code06, Code05, Series, SoftHigh),
+        [(int)ShearClass.Quenched88] = new(0.60, 0.60, 0.65, 0.72, 0.75, Code06, Code06, Series, QuenchedHigh),
+        [(int)ShearClass.Quenched98] = new(0.60, 0.50, 0.64, 0.72, 0.80, Code06, Code05, Between, QuenchedHigh),
+        [(int)ShearClass.Quenched109] = new(0.60, 0.5 * 1000 / 1040, 0.62, 0.70, 0.85, Code06, Code05, Series, QuenchedHigh),
+        [(int)ShearClass.Quenched129] = new(
             0.54, 0.5 * 1200 / 1220, 0.60, 0.70, 0.85,
             Basis.FromMemory("expected ratio less two standard deviations: the code does not cover 12.9"),
             Basis.FromMemory("the code's 0.5 for 10.9, carried to 12.9 which it does not cover"),
             Series,
             QuenchedHigh),
-        [ShearClass.Stainless] = new(0.60, 0.60, 0.70, 0.82, 0.40, Anchors, Anchors, Austenitic, Austenitic),
-        [ShearClass.Aluminium] = new(
+        [(int)ShearClass.Stainless] = new(0.60, 0.60, 0.70, 0.82, 0.40, Anchors, Anchors, Austenitic, Austenitic),
+        [(int)ShearClass.Aluminium] = new(
             0.55, 0.55, 0.65, 0.73, 0.50,
             LowAlloys,
             LowAlloys,
             Basis.CommonPractice("textbook estimate for aluminium alloys"),
             Basis.FromMemory("highest typical ratio of the alloys held (0.667) and 10 %")),
-        [ShearClass.Copper] = new(
+        [(int)ShearClass.Copper] = new(
             0.50, 0.50, 0.65, 0.90, 0.25,
             CopperSpread,
             CopperSpread,
             Basis.CommonPractice("copper alloys: middle figure one page prefers"),
             CopperSpread),
-        [ShearClass.NotKnown] = new(
+        [(int)ShearClass.NotKnown] = new(
             0.50, 0.5 * 400 / 420, 0.68, SoftHighest, 0.40,
             LowestHeld,
             LowestHeld,
@@ -101,7 +102,7 @@ internal static class ShearRatios
     /// <example>8.8 through the shank: 0.60, 0.65, 0.72 on the plain section.</example>
     public static ShearRatio Of(ShearClass shearClass, PlaneThrough plane)
     {
-        Row row = Rows.TryGetValue(shearClass, out Row? held) ? held : Rows[ShearClass.NotKnown];
+        Row row = Rows.TryGetValue((int)shearClass, out Row? held) ? held : Rows[(int)ShearClass.NotKnown];
         return plane switch
         {
             PlaneThrough.Thread => row.Threaded,
@@ -116,7 +117,7 @@ internal static class ShearRatios
     /// Rounded down from the grade tables: 0.6 for 4.6, 5.6 and SAE 2, 0.75 for grade 5, 0.85 for grade 8; below 0.42 for stainless 50.
     /// </remarks>
     internal static double YieldToTensile(ShearClass shearClass) =>
-        (Rows.TryGetValue(shearClass, out Row? held) ? held : Rows[ShearClass.NotKnown]).YieldRatio;
+        (Rows.TryGetValue((int)shearClass, out Row? held) ? held : Rows[(int)ShearClass.NotKnown]).YieldRatio;
 
     private sealed class Row
     {

@@ -6,6 +6,8 @@ namespace Driveline.Cases.Members;
 /// <summary>One row of the member table: how a fact is named, read, written and described.</summary>
 internal abstract class Member
 {
+    private uint kindBits;
+
     protected Member(string name, string doc)
     {
         Name = name;
@@ -67,11 +69,18 @@ internal abstract class Member
     }
 
     public bool AppliesTo(ElementKind kind) =>
-        NamedKind == kind || (NamedKind == ElementKind.NotKnown && (Kinds is null || Kinds.Contains(kind)));
+        NamedKind == kind || (NamedKind == ElementKind.NotKnown && (Kinds is null || (kindBits & (1u << (int)kind)) != 0));
 
     internal void MarkRequired() => IsRequired = true;
 
     internal void MarkNamed(ElementKind kind) => NamedKind = kind;
 
-    internal void MarkKinds(ElementKind[] kinds) => Kinds = kinds;
+    internal void MarkKinds(ElementKind[] kinds)
+    {
+        Kinds = kinds;
+        foreach (ElementKind kind in kinds)
+        {
+            kindBits |= 1u << (int)kind;
+        }
+    }
 }

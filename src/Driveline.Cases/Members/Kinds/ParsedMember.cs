@@ -10,7 +10,8 @@ internal sealed class ParsedMember<T> : ReferenceMember<T>
     // Most cases state the same few threads and grades; a text is read once.
     private const int MostKept = 512;
 
-    private readonly ConcurrentDictionary<string, WrittenText<T>> known = new(StringComparer.Ordinal);
+    // Of objects: one type of dictionary serves all texts, where each of its own is a hundred types more to load.
+    private readonly ConcurrentDictionary<string, object> known = new(StringComparer.Ordinal);
     private readonly TextValue text;
     private readonly TextParser<T> parser;
     private int kept;
@@ -36,7 +37,7 @@ internal sealed class ParsedMember<T> : ReferenceMember<T>
             return null;
         }
 
-        if (known.TryGetValue(written, out WrittenText<T>? before))
+        if (known.TryGetValue(written, out object? before))
         {
             return before;
         }

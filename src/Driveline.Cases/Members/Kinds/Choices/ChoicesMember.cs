@@ -6,16 +6,19 @@ namespace Driveline.Cases.Members;
 internal sealed class ChoicesMember<T> : ReferenceMember<ChoiceList<T>>
     where T : struct, Enum
 {
-    private readonly ChoiceNames names = new(ConstantNames.Of(typeof(T)));
+    private ChoiceNames? names;
 
     public ChoicesMember(string name, string doc)
         : base(name, doc)
     {
     }
 
+    // Read when first needed: most files state few of all choices.
+    private ChoiceNames Names => names ??= new(ConstantNames.Of(typeof(T)));
+
     public override string ValueWords => "list of choices";
 
-    public override string? PermittedWords => "a list, each " + names.PermittedWords;
+    public override string? PermittedWords => "a list, each " + Names.PermittedWords;
 
     public override object? Read(ref Utf8JsonReader reader, CaseWalk walk)
     {
@@ -30,7 +33,7 @@ internal sealed class ChoicesMember<T> : ReferenceMember<ChoiceList<T>>
         while (!walk.IsFull && reader.Read() && reader.TokenType != JsonTokenType.EndArray)
         {
             walk.Enter(index++);
-            if (names.Read(ref reader, walk) is T choice && !read.Contains(choice))
+            if (Names.Read(ref reader, walk) is T choice && !read.Contains(choice))
             {
                 read.Add(choice);
             }
@@ -46,7 +49,7 @@ internal sealed class ChoicesMember<T> : ReferenceMember<ChoiceList<T>>
         writer.WriteStartArray();
         foreach (T choice in ((ChoiceList<T>)value).Choices)
         {
-            writer.WriteStringValue(names.NameOf(choice));
+            writer.WriteStringValue(Names.NameOf(choice));
         }
 
         writer.WriteEndArray();
@@ -56,7 +59,7 @@ internal sealed class ChoicesMember<T> : ReferenceMember<ChoiceList<T>>
     {
         writer.WriteString("type", "array");
         writer.WriteStartObject("items");
-        names.WriteSchema(writer);
+        Names.WriteSchema(writer);
         writer.WriteEndObject();
     }
 }
