@@ -17,23 +17,21 @@ internal sealed class NameWords
     private readonly Dictionary<string, string> whole = new(StringComparer.Ordinal);
     private readonly List<KeyValuePair<string[], string[]>> patterns = [];
 
-    public NameWords(IEnumerable<KeyValuePair<string, string>> entries)
+    public void Add(string name, string words)
     {
-        foreach (KeyValuePair<string, string> entry in entries)
+        string[] key = Cut(name);
+        if (key.Length == 1)
         {
-            string[] key = Cut(entry.Key);
-            if (key.Length == 1)
-            {
-                whole.Add(entry.Key, entry.Value);
-            }
-            else
-            {
-                patterns.Add(new(key, Cut(entry.Value)));
-            }
+            whole.Add(name, words);
         }
-
-        patterns.Sort((a, b) => Compare(a.Key, b.Key));
+        else
+        {
+            patterns.Add(new(key, Cut(words)));
+        }
     }
+
+    /// <summary>Puts the patterns in the order in which they are tried; to be called when all have been added.</summary>
+    public void Order() => patterns.Sort((a, b) => Compare(a.Key, b.Key));
 
     /// <summary>The words for a name; the name itself when none are held.</summary>
     public string Of(string name)
@@ -67,10 +65,21 @@ internal sealed class NameWords
     private static int Compare(string[] a, string[] b)
     {
         int begins = (b[0].Length > 0).CompareTo(a[0].Length > 0);
-        int longer = b.Sum(p => p.Length).CompareTo(a.Sum(p => p.Length));
+        int longer = Fixed(b).CompareTo(Fixed(a));
         return begins != 0 ? begins
             : longer != 0 ? longer
             : string.CompareOrdinal(string.Join("{}", a), string.Join("{}", b));
+    }
+
+    private static int Fixed(string[] pieces)
+    {
+        int length = 0;
+        foreach (string piece in pieces)
+        {
+            length += piece.Length;
+        }
+
+        return length;
     }
 
     // What stands in the places of a pattern, each at least one character; null when the name does not fit.

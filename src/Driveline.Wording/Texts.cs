@@ -39,10 +39,21 @@ public sealed partial class Texts
         this.all = all;
         Language = language;
         LanguageCode = languageCode;
-        names = new NameWords(all
-            .Where(e => IsName(e.Key))
-            .Select(e => new KeyValuePair<string, string>(e.Key.Substring(NamePrefix.Length), e.Value)));
-        templates = all.Where(e => !IsName(e.Key)).ToDictionary(e => e.Key, e => e.Value, StringComparer.Ordinal);
+        names = new NameWords();
+        templates = new Dictionary<string, string>(all.Count, StringComparer.Ordinal);
+        foreach (KeyValuePair<string, string> text in all)
+        {
+            if (IsName(text.Key))
+            {
+                names.Add(text.Key.Substring(NamePrefix.Length), text.Value);
+            }
+            else
+            {
+                templates.Add(text.Key, text.Value);
+            }
+        }
+
+        names.Order();
     }
 
     /// <summary>The English texts.</summary>
@@ -132,8 +143,13 @@ public sealed partial class Texts
         Assembly assembly = typeof(Texts).Assembly;
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
         string prefix = "wording/" + language + "/";
-        foreach (string name in assembly.GetManifestResourceNames().Where(n => n.StartsWith(prefix, StringComparison.Ordinal)))
+        foreach (string name in assembly.GetManifestResourceNames())
         {
+            if (!name.StartsWith(prefix, StringComparison.Ordinal))
+            {
+                continue;
+            }
+
             using Stream stream = assembly.GetManifestResourceStream(name)!;
             using var reader = new StreamReader(stream, Encoding.UTF8);
             while (reader.ReadLine() is { } line)
