@@ -18,6 +18,6 @@ public static class VerdictText
     /// <summary>The report with options.</summary>
     /// <exception cref="ArgumentNullException">The verdict or the options are missing.</exception>
     public static string Of(ProtectionVerdict verdict, ReportOptions options) => TextRendering.Of(VerdictReport.Of(
-        verdict ?? throw new ArgumentNullException(nameof(verdict)), options ?? throw new ArgumentNullException(nameof(options))),
+        verdict ?? throw new ArgumentNullException(nameof(verdict)), options ?? throw new ArgumentNullException(nameof(options)), false),
         options.TextWidth);
 }

@@ -78,7 +78,7 @@ internal static class TextRendering
             text.Append(one).Append('\n');
         }
 
-        text.Append(line, lines.Max(l => l.Length)).Append('\n');
+        text.Append(line, Longest(lines)).Append('\n');
     }
 
     private static void Wrap(StringBuilder text, string content, string first, string rest, int width)
@@ -94,8 +94,14 @@ internal static class TextRendering
     private static void Table(StringBuilder text, IReadOnlyList<string[]> rows, int width)
     {
         int columns = rows.Count == 0 ? 0 : rows[0].Length;
-        int[] widths = [.. Enumerable.Range(0, columns).Select(c => rows.Max(row => row[c].Length))];
-        int left = width - widths.Skip(1).Sum(w => w + Indent.Length);
+        int[] widths = new int[columns];
+        int left = width;
+        for (int c = 0; c < columns; c++)
+        {
+            widths[c] = Longest(rows, c);
+            left -= c > 0 ? widths[c] + Indent.Length : 0;
+        }
+
         if (columns > 0 && left < Math.Min(LeastName, widths[0]))
         {
             Stacked(text, rows, width);
@@ -118,6 +124,28 @@ internal static class TextRendering
                 text.Append(Indent).Append(rest).Append('\n');
             }
         }
+    }
+
+    private static int Longest(IReadOnlyList<string> lines)
+    {
+        int longest = 0;
+        foreach (string line in lines)
+        {
+            longest = Math.Max(longest, line.Length);
+        }
+
+        return longest;
+    }
+
+    private static int Longest(IReadOnlyList<string[]> rows, int column)
+    {
+        int longest = 0;
+        foreach (string[] row in rows)
+        {
+            longest = Math.Max(longest, row[column].Length);
+        }
+
+        return longest;
     }
 
     private static void Stacked(StringBuilder text, IReadOnlyList<string[]> rows, int width)

@@ -8,19 +8,34 @@ namespace Driveline.Reports.Verdicts;
 internal static class CriticalChecks
 {
     /// <summary>The part with the worst answer, then the least margin; null when no part has a known limit.</summary>
-    public static PartCheck? Part(ProtectionVerdict verdict) => verdict.Parts
-        .Where(p => p.Part.Limit is not null)
-        .OrderBy(p => p.Guards == Answer.No ? 0 : 1)
-        .ThenBy(p => p.GuardedBy is null ? 0 : 1)
-        .ThenBy(p => p.Margin ?? double.PositiveInfinity)
-        .ThenBy(p => p.DamagedAtPto?.Expected?.NewtonMeters ?? double.PositiveInfinity)
-        .FirstOrDefault();
+    public static PartCheck? Part(ProtectionVerdict verdict)
+    {
+        PartCheck? worst = null;
+        foreach (PartCheck check in verdict.Parts)
+        {
+            if (check.Part.Limit is not null && (worst is null || IsWorse(check, worst)))
+            {
+                worst = check;
+            }
+        }
+
+        return worst;
+    }
 
     /// <summary>The device with the worst answer, then the least margin to work; null when there is none.</summary>
-    public static DeviceCheck? Device(ProtectionVerdict verdict) => verdict.Devices
-        .OrderBy(d => d.Quiet == Answer.No ? 0 : 1)
-        .ThenBy(d => d.Margin ?? double.PositiveInfinity)
-        .FirstOrDefault();
+    public static DeviceCheck? Device(ProtectionVerdict verdict)
+    {
+        DeviceCheck? worst = null;
+        foreach (DeviceCheck check in verdict.Devices)
+        {
+            if (worst is null || IsWorse(check, worst))
+            {
+                worst = check;
+            }
+        }
+
+        return worst;
+    }
 
     /// <summary>The torque at which a device acts in running work, referred to the PTO; null when not known.</summary>
     public static TorqueBand? RunningAtPto(ProtectionVerdict verdict, DeviceCheck check) =>
@@ -34,4 +49,21 @@ internal static class CriticalChecks
     public static IEnumerable<Element> WithoutTorque(ProtectionVerdict verdict) => verdict.Devices
         .Where(d => d.TripAtPto is null).Select(d => (Element)d.Device)
         .Concat(verdict.Parts.Where(p => p.DamagedAtPto is null && !(p.Part.StoresEnergy && p.Part.Limit is null)).Select(p => p.Part));
+
+    private static bool IsWorse(PartCheck a, PartCheck b)
+    {
+        int answer = (b.Guards == Answer.No).CompareTo(a.Guards == Answer.No);
+        int guarded = (a.GuardedBy is not null).CompareTo(b.GuardedBy is not null);
+        int margin = OrOpen(a.Margin).CompareTo(OrOpen(b.Margin));
+        int torque = OrOpen(a.DamagedAtPto?.Expected?.NewtonMeters).CompareTo(OrOpen(b.DamagedAtPto?.Expected?.NewtonMeters));
+        return (answer != 0 ? answer : guarded != 0 ? guarded : margin != 0 ? margin : torque) < 0;
+    }
+
+    private static bool IsWorse(DeviceCheck a, DeviceCheck b)
+    {
+        int answer = (b.Quiet == Answer.No).CompareTo(a.Quiet == Answer.No);
+        return (answer != 0 ? answer : OrOpen(a.Margin).CompareTo(OrOpen(b.Margin))) < 0;
+    }
+
+    private static double OrOpen(double? value) => value ?? double.PositiveInfinity;
 }

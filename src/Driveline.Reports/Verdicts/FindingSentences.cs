@@ -19,14 +19,43 @@ internal static class FindingSentences
         ProtectionFindings.TripMayExceedLimit,
     ];
 
-    public static IReadOnlyList<string> Of(IReadOnlyList<Finding> findings, Phrase phrase) =>
-    [
-        .. findings.Select((f, k) => (Finding: f, At: k))
-            .GroupBy(p => Key(p.Finding, p.At, phrase), p => p.Finding, StringComparer.Ordinal)
-            .OrderBy(g => g.Min(f => f.Severity))
-            .ThenBy(g => ByNumbers.Contains(g.First().Code) ? 1 : 0)
-            .Select(g => phrase.Of("severity." + g.Min(f => f.Severity)) + ": " + Words([.. g], phrase)),
-    ];
+    public static IReadOnlyList<string> Of(IReadOnlyList<Finding> findings, Phrase phrase)
+    {
+        var groups = new List<List<Finding>>();
+        var byKey = new Dictionary<string, List<Finding>>(StringComparer.Ordinal);
+        for (int k = 0; k < findings.Count; k++)
+        {
+            string key = Key(findings[k], k, phrase);
+            if (!byKey.TryGetValue(key, out List<Finding>? same))
+            {
+                byKey.Add(key, same = []);
+                groups.Add(same);
+            }
+
+            same.Add(findings[k]);
+        }
+
+        var ranked = new List<string>?[2 * ((int)Severity.Note + 1)];
+        foreach (List<Finding> same in groups)
+        {
+            Severity worst = Worst(same);
+            int rank = (2 * (int)worst) + (Array.IndexOf(ByNumbers, same[0].Code) < 0 ? 0 : 1);
+            (ranked[rank] ??= []).Add(phrase.Of("severity." + worst) + ": " + Words([.. same], phrase));
+        }
+
+        return [.. ranked.OfType<List<string>>().SelectMany(r => r)];
+    }
+
+    private static Severity Worst(List<Finding> same)
+    {
+        Severity worst = same[0].Severity;
+        foreach (Finding finding in same)
+        {
+            worst = finding.Severity < worst ? finding.Severity : worst;
+        }
+
+        return worst;
+    }
 
     private static string Key(Finding finding, int at, Phrase phrase) =>
         !phrase.Has(finding.Code + Several) || !(IsOfOne(finding) || phrase.Has(finding.Code + Each)) ? "#" + at

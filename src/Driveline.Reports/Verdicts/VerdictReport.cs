@@ -8,7 +8,10 @@ namespace Driveline.Reports.Verdicts;
 /// <summary>The content of a verdict's report, once for every form it is printed in. The cautions always come last.</summary>
 internal static class VerdictReport
 {
-    public static IReadOnlyList<ReportBlock> Of(ProtectionVerdict verdict, ReportOptions options)
+    public static IReadOnlyList<ReportBlock> Of(ProtectionVerdict verdict, ReportOptions options) => Of(verdict, options, true);
+
+    /// <summary>The report, without the pictures where none can be shown.</summary>
+    public static IReadOnlyList<ReportBlock> Of(ProtectionVerdict verdict, ReportOptions options, bool hasPictures)
     {
         var phrase = new Phrase(options.Texts, options.Units);
         var blocks = new List<ReportBlock>();
@@ -52,10 +55,9 @@ internal static class VerdictReport
         }
 
         GradeSentences.Add(verdict, phrase, blocks);
-        blocks.AddRange(ReportBlock.PictureIf(f => BoltPicture.GradesDrawing(verdict, options, f)));
-        foreach (Chains.ShearBoltDevice bolt in verdict.Question.Chain.Devices.OfType<Chains.ShearBoltDevice>())
+        if (hasPictures)
         {
-            blocks.AddRange(ReportBlock.PictureIf(f => BoltPicture.PlanesDrawing(bolt, options, f)));
+            AddPictures(verdict, options, blocks);
         }
 
         AddFindings(verdict, phrase, blocks);
@@ -75,6 +77,15 @@ internal static class VerdictReport
         blocks.Add(ReportBlock.Heading(phrase.Of("report.cautions")));
         blocks.Add(ReportBlock.Bullets(verdict.Cautions.Select(c => phrase.Of(c.Code))));
         return blocks;
+    }
+
+    private static void AddPictures(ProtectionVerdict verdict, ReportOptions options, List<ReportBlock> blocks)
+    {
+        blocks.AddRange(ReportBlock.PictureIf(f => BoltPicture.GradesDrawing(verdict, options, f)));
+        foreach (Chains.ShearBoltDevice bolt in verdict.Question.Chain.Devices.OfType<Chains.ShearBoltDevice>())
+        {
+            blocks.AddRange(ReportBlock.PictureIf(f => BoltPicture.PlanesDrawing(bolt, options, f)));
+        }
     }
 
     private static void AddLadder(ProtectionVerdict verdict, ReportOptions options, Phrase phrase, List<ReportBlock> blocks)

@@ -33,6 +33,28 @@ internal static class TorqueLadder
             }
         }
 
-        return [.. rungs.OrderBy(r => r.Torque.HasExpected ? r.Torque.SiBand.Expected : r.Torque.SiBand.Low).ThenBy(r => r.Kind)];
+        // Few rungs, put in order one by one: a query ordered by numbers is compiled anew in every process that starts.
+        for (int k = 1; k < rungs.Count; k++)
+        {
+            LadderRung rung = rungs[k];
+            int at = k;
+            for (; at > 0 && IsBelow(rung, rungs[at - 1]); at--)
+            {
+                rungs[at] = rungs[at - 1];
+            }
+
+            rungs[at] = rung;
+        }
+
+        return [.. rungs];
     }
+
+    private static bool IsBelow(LadderRung rung, LadderRung other)
+    {
+        int torque = HeightOf(rung).CompareTo(HeightOf(other));
+        return torque < 0 || (torque == 0 && rung.Kind < other.Kind);
+    }
+
+    private static double HeightOf(LadderRung rung) =>
+        rung.Torque.HasExpected ? rung.Torque.SiBand.Expected : rung.Torque.SiBand.Low;
 }

@@ -25,7 +25,22 @@ internal sealed class ProtectionProbabilities
     public IReadOnlyList<PartRisk> Parts { get; }
 
     /// <summary>The part most likely to be damaged before a device acts; null when none is known.</summary>
-    public PartRisk? MostAtRisk => Parts.Count == 0 ? null : Parts.OrderByDescending(p => p.DamagedFirst.Value).First();
+    public PartRisk? MostAtRisk
+    {
+        get
+        {
+            PartRisk? most = null;
+            foreach (PartRisk part in Parts)
+            {
+                if (most is null || part.DamagedFirst.Value > most.DamagedFirst.Value)
+                {
+                    most = part;
+                }
+            }
+
+            return most;
+        }
+    }
 
     /// <summary>
     /// True when a part is missing from the list or has no known limit: the risk of the machine is then at least what is shown.
