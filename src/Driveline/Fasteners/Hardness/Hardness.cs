@@ -8,7 +8,10 @@ namespace Driveline.Fasteners;
 /// <summary>A hardness reading. Immutable; equal when scale and value are equal.</summary>
 public sealed class Hardness : IEquatable<Hardness>
 {
-    private static readonly Regex Reading = new(
+    private static readonly char[] Marks = ['H', 'h'];
+
+    // Made when a text may be a reading: a starting program reads grades, and none of them has an H.
+    private static Regex Reading => field ??= new(
         @"^\s*(?:(?<s>HV|HBW|HBS|HB|BHN|HRB|HRBW|HRC)\s*:?\s*(?<v>[0-9]+(?:[.,][0-9]+)?)"
             + @"|(?<v>[0-9]+(?:[.,][0-9]+)?)\s*(?<s>HV|HBW|HBS|HB|BHN|HRB|HRBW|HRC)(?:\s*[0-9]+)?)\s*$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
@@ -48,8 +51,8 @@ public sealed class Hardness : IEquatable<Hardness>
     {
         hardness = null;
         problem = null;
-        Match match = Reading.Match(text is { Length: <= 32 } ? text : string.Empty);
-        if (!match.Success)
+        Match? match = text is { Length: <= 32 } && text.IndexOfAny(Marks) >= 0 ? Reading.Match(text) : null;
+        if (match is not { Success: true })
         {
             problem = "A hardness is a scale and a number, such as HRC 28, HV 300, HBW 241 or HRB 85; got \"" + text?.Trim() + "\".";
             return false;
