@@ -5,7 +5,7 @@ namespace Driveline.Torsion;
 /// A mode is slow when |λ|·L is at most <see cref="SlowReach"/>: over the interval it is a polynomial to rounding, and bounded
 /// by the cubic through its ends. A fast one is its motion without swings, which is linear in time, and a swing that never grows.
 /// </remarks>
-internal sealed class ModalInterval
+internal sealed partial class ModalInterval
 {
     /// <summary>Radians over an interval up to which a mode is followed closely.</summary>
     public const double SlowReach = 2.5;
@@ -147,25 +147,6 @@ internal sealed class ModalInterval
         return span;
     }
 
-    /// <summary>The track over the interval as a polynomial; only where it has no ripple.</summary>
-    public ReadOnlySpan<double> Series(in Track track, double travelled)
-    {
-        Terms();
-        int width = system.Width;
-        ReadOnlySpan<double> row = system.Row(track.Row);
-        int first = track.IsTravel ? 1 : 0;
-        for (int j = 0; j <= degree; j++)
-        {
-            double value = ModalSystem.Dot(row, terms.AsSpan(j * width, width));
-            value += j == 0 ? motion.Offset[track.Row] + (motion.OffsetRate[track.Row] * From) : 0;
-            value += j == 1 ? motion.OffsetRate[track.Row] * Length : 0;
-            coefficients[j + first] = track.IsTravel ? value * Length / (j + 1) : value;
-        }
-
-        coefficients[0] = track.IsTravel ? travelled : coefficients[0];
-        return coefficients.AsSpan(0, degree + 1);
-    }
-
     private TrackSpan Travel(
         in Track track, ReadOnlySpan<double> row, ReadOnlySpan<double> sizes, double rate, double endRate, double travelled, double end)
     {
@@ -220,43 +201,5 @@ internal sealed class ModalInterval
         third[k] = fourth[k] = 0;
         swing[k] = Math.Sqrt((leftSwing[n] * leftSwing[n]) + (leftSwing[n + 1] * leftSwing[n + 1]));
         swingEnd[k] = Math.Sqrt((rightSwing[n] * rightSwing[n]) + (rightSwing[n + 1] * rightSwing[n + 1]));
-    }
-
-    // Derivatives of the modes at the left, over factorials, per interval.
-    private void Terms()
-    {
-        if (hasTerms)
-        {
-            return;
-        }
-
-        hasTerms = true;
-        double reach = 0;
-        for (int k = 0; k < system.Modes; k++)
-        {
-            reach = swing[k] > 0 || system.Size[k] * Length > SlowReach ? reach : Math.Max(reach, system.Size[k] * Length);
-        }
-
-        degree = StepSeries.DegreeFor(reach);
-        int width = system.Width;
-        for (int k = 0, n = 0; k < system.Modes; k++, n += 2)
-        {
-            double a = leftRate[n];
-            double b = leftRate[n + 1];
-            terms[n] = left[n];
-            terms[n + 1] = left[n + 1];
-            terms[width + n] = a;
-            terms[width + n + 1] = b;
-            bool isFast = system.Size[k] * Length > SlowReach;
-            for (int j = 2; j <= degree; j++)
-            {
-                double gain = isFast ? 0 : Length / j;
-                double c = gain * ((system.Re[k] * a) - (system.Im[k] * b) + (j == 2 ? motion.InputRate[n] * Length : 0));
-                b = gain * ((system.Re[k] * b) + (system.Im[k] * a) + (j == 2 ? motion.InputRate[n + 1] * Length : 0));
-                a = c;
-                terms[(j * width) + n] = a;
-                terms[(j * width) + n + 1] = b;
-            }
-        }
     }
 }

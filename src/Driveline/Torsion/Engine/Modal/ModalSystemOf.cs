@@ -1,7 +1,7 @@
 namespace Driveline.Torsion;
 
 /// <summary>Finds the modes of a mechanism in the present states of its links, in memory that is used again.</summary>
-internal sealed class ModalSystemOf
+internal sealed partial class ModalSystemOf
 {
     /// <summary>Beyond it finding modes costs more than it saves.</summary>
     public const int MostStates = 240;
@@ -212,116 +212,6 @@ internal sealed class ModalSystemOf
             }
 
             j += isPair ? 1 : 0;
-        }
-    }
-
-    private void Assemble(ModalSystem into, int rows)
-    {
-        int width = 2 * modes;
-        into.Fit(n, modes, rows);
-        Array.Copy(states, into.States, n);
-        Array.Copy(re, into.Re, modes);
-        Array.Copy(im, into.Im, modes);
-        Array.Copy(forth, into.Forth, width * n);
-        for (int s = 0; s < n; s++)
-        {
-            for (int k = 0; k < width; k++)
-            {
-                into.Back[(s * width) + k] = back[(k * n) + s];
-            }
-        }
-
-        Array.Clear(into.Rows, 0, rows * width);
-        for (int r = 0; r < rows; r++)
-        {
-            var row = into.Rows.AsSpan(r * width, width);
-            for (int s = 0; s < n; s++)
-            {
-                double factor = columns[(s * rows) + r];
-                if (factor != 0)
-                {
-                    AddTimes(row, factor, into.Back.AsSpan(s * width, width));
-                }
-            }
-        }
-
-        into.Finish(work + ((long)rows * n * width));
-    }
-
-    private static void AddTimes(Span<double> row, double factor, ReadOnlySpan<double> of)
-    {
-        for (int k = 0; k < row.Length && k < of.Length; k++)
-        {
-            row[k] += factor * of[k];
-        }
-    }
-
-    // What hangs on nothing outside itself turns on as one: √M of each body, of length 1.
-    private bool IsFree(Mechanism m, RunState x, Plan plan, int count)
-    {
-        double square = 0;
-        for (int i = 0; i < count; i++)
-        {
-            ModalState state = states[members[i]];
-            if (state.Root < 0 ? !IsBetweenFree(m, x, plan, state.Link) : HasViscous(m, plan, state.Root))
-            {
-                return false;
-            }
-
-            still[i] = state.Root < 0 ? 0 : state.Scale;
-            square += still[i] * still[i];
-        }
-
-        double length = Math.Sqrt(square);
-        for (int i = 0; i < count; i++)
-        {
-            still[i] /= length;
-        }
-
-        return square > 0;
-    }
-
-    private static bool IsBetweenFree(Mechanism m, RunState x, Plan plan, int l) => x.Links[l] == LinkState.Locked
-        && m.To[l] >= 0
-        && plan.Bodies.Inverse[plan.Bodies.Body[m.From[l]]] > 0
-        && plan.Bodies.Inverse[plan.Bodies.Body[m.To[l]]] > 0;
-
-    private static bool HasViscous(Mechanism m, Plan plan, int root)
-    {
-        bool has = false;
-        for (int i = 0; i < m.Rotors; i++)
-        {
-            has |= plan.Bodies.Body[i] == root && plan.Viscous[i] > 0;
-        }
-
-        return has;
-    }
-
-    // States that act on one another get the same number.
-    private void Connect()
-    {
-        for (int i = 0; i < n; i++)
-        {
-            part[i] = i;
-        }
-
-        for (int i = 0; i < n; i++)
-        {
-            for (int j = 0; j < n; j++)
-            {
-                if (a[(i * n) + j] != 0 && part[i] != part[j])
-                {
-                    Merge(part[i], part[j]);
-                }
-            }
-        }
-    }
-
-    private void Merge(int kept, int merged)
-    {
-        for (int i = 0; i < n; i++)
-        {
-            part[i] = part[i] == merged ? kept : part[i];
         }
     }
 }
