@@ -18,6 +18,7 @@ public sealed class RankedBolt
     private const double SeasonHours = 100;
 
     private readonly Lazy<ProtectionProbabilities> probabilities;
+    private readonly Lazy<Probability?> onePeak;
     private readonly Lazy<Probability?> pass;
     private readonly Lazy<double?> tripsPerHour;
     private readonly Lazy<IReadOnlyList<NeighbourGrade>> steps;
@@ -39,6 +40,7 @@ public sealed class RankedBolt
         GuardMargin = verdict.GuardMargin;
         Cautions = [.. OwnCautions()];
         probabilities = new Lazy<ProtectionProbabilities>(() => ProtectionProbabilities.Of(verdict));
+        onePeak = new Lazy<Probability?>(() => probabilities.Value.OnePeakTrips);
         pass = new Lazy<Probability?>(Pass);
         tripsPerHour = new Lazy<double?>(Trips);
         steps = new Lazy<IReadOnlyList<NeighbourGrade>>(
@@ -83,7 +85,7 @@ public sealed class RankedBolt
         && GuardMargin > Verdict.Policy.MinimumGuardMargin && WorkMargin > Verdict.Policy.MinimumWorkMargin;
 
     /// <summary>Probability that one work peak trips a device; null when not known.</summary>
-    public Probability? OnePeakTrips => probabilities.Value.OnePeakTrips;
+    public Probability? OnePeakTrips => onePeak.Value;
 
     /// <summary>
     /// Probability that an overload damages the part most at risk before anything trips; null when not known. At least this much while a

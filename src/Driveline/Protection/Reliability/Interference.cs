@@ -16,6 +16,8 @@ internal static class Interference
 {
     private const int Order = 64;
 
+    private static readonly GaussLegendreRule Rule = new(0, 1, Order);
+
     /// <summary>Probability that one load reaches one strength.</summary>
     public static Probability Of(Distribution load, Distribution strength) =>
         new(Reached(load, strength),
@@ -112,7 +114,6 @@ internal static class Interference
             }
         }
 
-        var rule = new GaussLegendreRule(0, 1, Order);
         double from = double.NaN;
         foreach (double to in cuts)
         {
@@ -121,9 +122,9 @@ internal static class Interference
                 // s = a + (b − a) t² (3 − 2t) takes the edge off a density that ends in a fractional power.
                 for (int k = 0; k < Order; k++)
                 {
-                    double t = rule.GetAbscissa(k);
+                    double t = Rule.GetAbscissa(k);
                     double s = from + ((to - from) * t * t * (3 - (2 * t)));
-                    double weight = rule.GetWeight(k) * (to - from) * 6 * t * (1 - t) * of.Density(s);
+                    double weight = Rule.GetWeight(k) * (to - from) * 6 * t * (1 - t) * of.Density(s);
                     if (weight > 0)
                     {
                         visit(s, weight);
