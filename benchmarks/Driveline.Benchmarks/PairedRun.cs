@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using Driveline.Benchmarks.Monitoring;
 using Driveline.Benchmarks.Protection;
+using Driveline.Benchmarks.Reports;
 using Driveline.Benchmarks.ShearBolts;
 using Driveline.Benchmarks.Sweeps;
 using Driveline.Benchmarks.Torsion;
@@ -23,7 +24,23 @@ internal static class PairedRun
         Compare("assessment of a built chain over the bare comparison", () => assessment.BareComparison(),
             () => (double)assessment.Assessment(), 1000, () => assessment.Assessment());
         Cases();
+        Pictures();
         Transients();
+    }
+
+    /// <summary>What pictures and a choice cost beside a string builder that writes as many characters by hand.</summary>
+    public static void Pictures()
+    {
+        var pictures = new PictureBenchmarks();
+        Compare("ladder picture over a hand-written string builder of as many characters", () => pictures.HandWritten_Ladder(),
+            () => pictures.Ladder(), 20, () => pictures.Ladder());
+        Compare("simulation picture over a hand-written string builder of as many characters", () => pictures.HandWritten_Simulation(),
+            () => pictures.Simulation(), 1, () => pictures.Simulation());
+        Compare("choice of 60 bolts with its JSON over a hand-written string builder of as many characters",
+            () => pictures.HandWritten_Choice(), () => pictures.Choice(), 1, () => pictures.Choice());
+        Processor("ladder picture", () => pictures.Ladder());
+        Processor("simulation picture", () => pictures.Simulation());
+        Processor("choice of 60 bolts with its JSON", () => pictures.Choice());
     }
 
     /// <summary>What a transient costs of one by fixed steps.</summary>
@@ -32,12 +49,14 @@ internal static class PairedRun
         var transient = new TransientBenchmarks();
         Compare("1 s of a four-inertia chain, a model new to the workspace each time (100 runs), over fixed-step RK4",
             () => transient.FixedStep_Study(), () => transient.Transient_Study(), 1, () => transient.Transient_Study());
-        Compare("100 runs of one structure as a batch, each stiffness new, over fixed-step RK4 run by run",
+        Compare("100 runs of one structure as a batch on one thread, each stiffness new, over scalar fixed-step RK4 run by run",
             () => transient.FixedStep_Study(), () => transient.TransientBatch_Study(), 1, () => transient.TransientBatch_Study());
-        Compare("100 bolts in one driveline as a batch, over fixed-step RK4 run by run",
+        Compare("the same batch over fixed-step RK4 of eight lanes (two vectors of four)",
+            () => transient.FixedStepInLanes_Study(), () => transient.TransientBatch_Study(), 1, null);
+        Compare("100 bolts in one driveline as a batch on one thread, over scalar fixed-step RK4 run by run",
             () => transient.FixedStep_Study(), () => transient.TransientBatch_Bolts(), 1, () => transient.TransientBatch_Bolts());
         Compare(
-            "100 runs by fixed-step RK4 in lanes of a vector of four over run by run (peaks differ by "
+            "100 runs by fixed-step RK4 of eight lanes (two vectors of four) over scalar RK4 (peaks differ by "
                 + transient.LaneError().ToString("E1", CultureInfo.InvariantCulture) + ")",
             () => transient.FixedStep_Study(), () => transient.FixedStepInLanes_Study(), 1, null);
         Compare(

@@ -10,6 +10,10 @@ else if (args is ["paired", "case"])
 {
     Driveline.Benchmarks.PairedRun.Cases();
 }
+else if (args is ["loop", "choice"])
+{
+    Driveline.Benchmarks.Reports.PictureBenchmarks.LoopChoice();
+}
 else if (args is ["loop", { } stage])
 {
     Driveline.Benchmarks.Protection.CaseToVerdictBenchmarks.Loop(stage);
@@ -17,6 +21,14 @@ else if (args is ["loop", { } stage])
 else if (args is ["paired", "transients"])
 {
     Driveline.Benchmarks.PairedRun.Transients();
+}
+else if (args is ["paired", "transients", "growth"])
+{
+    Driveline.Benchmarks.Torsion.TransientGrowth.All();
+}
+else if (args is ["paired", "pictures"])
+{
+    Driveline.Benchmarks.PairedRun.Pictures();
 }
 else if (args is ["paired", "sweeps"])
 {
