@@ -75,7 +75,7 @@ internal sealed class QuantityValue
 
             if (!QuantityText.TryParse(text, Range.Dimension, out si, out string? problem))
             {
-                walk.Error(CaseErrorKind.NotReadable, offset, problem!, Range.Words, walk.Received(ref reader), null);
+                walk.Error(CaseErrorKind.NotReadable, offset, problem, Range.Words, walk.Received(ref reader), null);
                 return null;
             }
         }

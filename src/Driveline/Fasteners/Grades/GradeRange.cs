@@ -97,7 +97,7 @@ internal sealed class GradeRange
             if (HardnessTables.TryPreferred(most, out double pa, out Basis? table))
             {
                 Basis row = worstHardness is null ? Basis : worstHardness.Basis;
-                return (pa, Basis.Weakest(row, table!), BandEnd.Interval95);
+                return (pa, Basis.Weakest(row, table), BandEnd.Interval95);
             }
         }
 
@@ -108,7 +108,7 @@ internal sealed class GradeRange
     {
         if (hardness is not null && HardnessTables.TryPreferred(hardness.Middle, out double pa, out Basis? table))
         {
-            return (pa, Basis.Weakest(MiddleOfHardness, table!));
+            return (pa, Basis.Weakest(MiddleOfHardness, table));
         }
 
         return double.IsPositiveInfinity(high)

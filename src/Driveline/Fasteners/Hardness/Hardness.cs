@@ -82,7 +82,7 @@ public sealed class Hardness : IEquatable<Hardness>
     /// <exception cref="ArgumentOutOfRangeException">The tables do not reach the reading; the message gives their range.</exception>
     /// <example>HRB 100: expected 800 MPa.</example>
     public StressBand ToTensile() => TryToTensile(out StressBand? tensile)
-        ? tensile!
+        ? tensile
         : throw HardnessTables.OffTheTables(this, "hardness");
 
     /// <summary>Tensile strength of a steel of this hardness; false when no table reaches the reading.</summary>

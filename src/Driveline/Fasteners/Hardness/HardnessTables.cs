@@ -32,8 +32,8 @@ internal static class HardnessTables
     {
         if (Preferred(hardness.Scale).TryTensile(hardness, out Sourced? tensile))
         {
-            pascals = Si.Pascals(tensile!);
-            basis = tensile!.Basis;
+            pascals = Si.Pascals(tensile);
+            basis = tensile.Basis;
             return true;
         }
 
@@ -57,8 +57,8 @@ internal static class HardnessTables
         {
             if (table.TryTensile(hardness, out Sourced? other))
             {
-                low = Math.Min(low, Si.Pascals(other!));
-                high = Math.Max(high, Si.Pascals(other!));
+                low = Math.Min(low, Si.Pascals(other));
+                high = Math.Max(high, Si.Pascals(other));
             }
         }
 
