@@ -17,12 +17,23 @@ public static class SimulationHtml
     /// <summary>The page of a check that lacks facts, with what usual values in their place give; a span of null leaves that out.</summary>
     /// <exception cref="ArgumentNullException">The check or the options are missing.</exception>
     public static string Of(SimulationCheck check, SimulationSpan? span, ReportOptions options) =>
-        HtmlRendering.Page(SimulationReport.Checked(check, span, options), "page.kind.simulation", options);
+        Of(check, span, options, CancellationToken.None);
+
+    /// <summary>The same, until it is stopped: its picture simulates again.</summary>
+    /// <exception cref="ArgumentNullException">The check or the options are missing.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static string Of(SimulationCheck check, SimulationSpan? span, ReportOptions options, CancellationToken stop) =>
+        HtmlRendering.Page(SimulationReport.Checked(check, span, options, stop), "page.kind.simulation", options);
 
     /// <summary>A section for a page of the caller's, to be styled by <see cref="ReportStyle.Css"/>.</summary>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static string Fragment(SimulationCheck check, ReportOptions options) =>
-        HtmlRendering.Fragment(SimulationReport.Checked(check, options), options);
+    public static string Fragment(SimulationCheck check, ReportOptions options) => Fragment(check, options, CancellationToken.None);
+
+    /// <summary>The same, until it is stopped: its picture simulates again.</summary>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static string Fragment(SimulationCheck check, ReportOptions options, CancellationToken stop) =>
+        HtmlRendering.Fragment(SimulationReport.Checked(check, options, stop), options);
 
     /// <summary>The report of an event that cannot even be set up, for a kind of machine: what is missing, and the cautions.</summary>
     /// <exception cref="ArgumentNullException">The findings or the options are missing.</exception>

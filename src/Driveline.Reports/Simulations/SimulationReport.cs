@@ -12,16 +12,25 @@ internal static class SimulationReport
 {
     private static readonly string[] Columns = ["with", "without", "damagedAt"];
 
-    public static IReadOnlyList<ReportBlock> Checked(SimulationCheck check, ReportOptions options) => Of(
-        check ?? throw new ArgumentNullException(nameof(check)), options ?? throw new ArgumentNullException(nameof(options)));
+    public static IReadOnlyList<ReportBlock> Checked(SimulationCheck check, ReportOptions options) =>
+        Checked(check, options, CancellationToken.None);
+
+    /// <summary>The same; its picture, which simulates again, until it is stopped.</summary>
+    public static IReadOnlyList<ReportBlock> Checked(SimulationCheck check, ReportOptions options, CancellationToken stop) => Of(
+        check ?? throw new ArgumentNullException(nameof(check)), options ?? throw new ArgumentNullException(nameof(options)), stop);
 
     /// <summary>With what usual values in place of missing facts give; null for the check alone.</summary>
-    public static IReadOnlyList<ReportBlock> Checked(SimulationCheck check, SimulationSpan? span, ReportOptions options) => span is null
-        ? Checked(check, options)
+    public static IReadOnlyList<ReportBlock> Checked(SimulationCheck check, SimulationSpan? span, ReportOptions options) =>
+        Checked(check, span, options, CancellationToken.None);
+
+    /// <summary>The same, until it is stopped.</summary>
+    public static IReadOnlyList<ReportBlock> Checked(
+        SimulationCheck check, SimulationSpan? span, ReportOptions options, CancellationToken stop) => span is null
+        ? Checked(check, options, stop)
         : SpanReport.Of(
             span, check ?? throw new ArgumentNullException(nameof(check)), options ?? throw new ArgumentNullException(nameof(options)));
 
-    private static List<ReportBlock> Of(SimulationCheck check, ReportOptions options)
+    private static List<ReportBlock> Of(SimulationCheck check, ReportOptions options, CancellationToken stop)
     {
         var phrase = new Phrase(options.Texts, options.Units);
         List<ReportBlock> blocks = Begin(check.Simulation.Event, options, phrase);
@@ -30,7 +39,7 @@ internal static class SimulationReport
         {
             blocks.Add(ReportBlock.Picture(
                 phrase.Of("simulate.picture.description"),
-                frame => SimulationPicture.Fragment(check, options.WithTitle(null), frame, CancellationToken.None)));
+                frame => SimulationPicture.Fragment(check, options.WithTitle(null), frame, stop)));
         }
 
         if (check.Simulation.CanRun && check.Simulation.Assumed.Count > 0)

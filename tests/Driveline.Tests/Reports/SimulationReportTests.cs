@@ -25,6 +25,14 @@ public class SimulationReportTests
         Assert.DoesNotContain("{", text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Page_StoppedByItsCaller_DrawsNoPicture()
+    {
+        var stopped = new CancellationToken(true);
+        Assert.ThrowsAny<OperationCanceledException>(() => SimulationHtml.Of(Rock, null, ReportOptions.Default, stopped));
+        Assert.ThrowsAny<OperationCanceledException>(() => SimulationHtml.Fragment(Rock, ReportOptions.Default, stopped));
+    }
+
     [Theory]
     [InlineData("ravensmoor-rock", Language.English, "The shear bolt broke after 0.37 ms. Whether a part was overloaded is not certain.")]
     [InlineData("ravensmoor-rock", Language.Spanish,
