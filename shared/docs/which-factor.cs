@@ -1,6 +1,7 @@
 #:package Driveline.Sweeps@0.1.0
 #:property PublishAot=false
-// Which fact should be measured better? Draws which-factor.svg of studies.md. Run it where the repository is, or name a study file.
+// Which fact should be measured better? Draws the pictures of studies.md. Run it where the repository is, or name a study file.
+using Driveline.Reports;
 using Driveline.Sweeps;
 
 string path = args.Length > 0 ? args[0] : "shared/cases/thornbeck-scatter.study.json";
@@ -18,4 +19,6 @@ foreach (SensitivityIndex index in result.Sensitivity.Where(i => i.Output == "as
 }
 
 File.WriteAllText("which-factor.svg", StudyPicture.Tornado(result, "assess.workMargin"));
+ReportOptions phone = ReportOptions.Default.WithPictureWidth(360);
+File.WriteAllText("which-factor-narrow.svg", StudyPicture.Tornado(result, "assess.workMargin", phone));
 return 0;

@@ -9,4 +9,8 @@ if (args.Length is < 2 or > 4)
 
 int Number(int at, int other) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : other;
 var run = new ClusterRun(args[0], Number(1, 0), Number(2, 24), Number(3, 50));
-return await run.RunAsync() ? 0 : 1;
+bool isFleetGood = await run.RunAsync();
+bool isStudyGood = await new StudyRun(args[0]).RunAsync();
+int passed = (isFleetGood ? 1 : 0) + (isStudyGood ? 1 : 0);
+Console.WriteLine(FormattableString.Invariant($"{passed} passed, {2 - passed} failed, 0 skipped"));
+return passed == 2 ? 0 : 1;

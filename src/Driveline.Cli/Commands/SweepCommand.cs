@@ -10,6 +10,8 @@ namespace Driveline.Cli.Commands;
 /// <summary>sweep STUDY --to FILE: computes every row of a study.</summary>
 internal static class SweepCommand
 {
+    private const double Phone = 360;
+
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
         var study = new Argument<string>("STUDY") { Description = "A study file (*.study.json); its case stands in it or beside it." };
@@ -122,16 +124,20 @@ internal static class SweepCommand
         };
     }
 
+    // Each picture as wide as a page, and again as wide as a phone.
     private static IEnumerable<KeyValuePair<string, string>> Pictures(StudyResult result, string name, ReportOptions options)
     {
         foreach (string output in result.NumberOutputs)
         {
             string file = name + "." + string.Concat(output.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')).Trim('-');
-            yield return new(file + ".tornado.svg", StudyPicture.Tornado(result, output, options));
-            yield return new(file + ".exceedance.svg", StudyPicture.Exceedance(result, output, options));
-            if (result.WidestSwing(output) is { } factor)
+            foreach ((string ending, ReportOptions of) in new[] { (".svg", options), (".narrow.svg", options.WithPictureWidth(Phone)) })
             {
-                yield return new(file + ".scatter.svg", StudyPicture.Scatter(result, factor, output, options));
+                yield return new(file + ".tornado" + ending, StudyPicture.Tornado(result, output, of));
+                yield return new(file + ".exceedance" + ending, StudyPicture.Exceedance(result, output, of));
+                if (result.WidestSwing(output) is { } factor)
+                {
+                    yield return new(file + ".scatter" + ending, StudyPicture.Scatter(result, factor, output, of));
+                }
             }
         }
     }

@@ -15,7 +15,7 @@ internal sealed class ExceedanceDrawing : StudyDrawing
         : base(result, output, options, (words, name) => words.Of(Phrase.Code("study.picture.exceedance").With("output", name))) =>
         values = [.. result.Kept.Number(output).ToArray().Where(v => !double.IsNaN(v)).Order()];
 
-    public override double Height => Math.Ceiling(Top + (Frame.IsNarrow ? 360 : 480));
+    public override double Height => Math.Ceiling(Top + (Frame.IsNarrow ? 360 : 480) + More(Output));
 
     protected override void DrawInside(SvgCanvas canvas)
     {
@@ -27,7 +27,7 @@ internal sealed class ExceedanceDrawing : StudyDrawing
         }
 
         var x = new AxisScale(finite[0], finite[^1], Left, Right, TicksAcross);
-        var y = new AxisScale(0, 1, Height - 64, Top + 24, 5);
+        var y = new AxisScale(0, 1, Height - 64 - More(Output), Top + 24, 5);
         Axes(canvas, x, y, Output, Words.Of("study.picture.share"));
         var path = new SlimPath(Steps);
         for (int k = 0; k <= Steps; k++)

@@ -3,6 +3,7 @@ using Driveline.Reports;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Pictures;
 using Driveline.Reports.Verdicts;
+using Driveline.Sweeps.Outputs;
 
 namespace Driveline.Sweeps.Pictures;
 
@@ -20,7 +21,7 @@ internal sealed class ScatterDrawing : StudyDrawing
             .With("factor", CleanText.Name(result.Study.Factors[factor].Name))))
     {
         rows = result.Rows;
-        this.factor = CleanText.Name(result.Study.Factors[factor].Name);
+        this.factor = CleanText.Name(StudyUnits.OfFactor(result.Study, result.Study.Factors[factor]));
         ReadOnlySpan<double> x = result.Kept.Factor(factor);
         ReadOnlySpan<double> y = result.Kept.Number(output);
         int step = Math.Max(1, (x.Length + Most - 1) / Most);
@@ -33,7 +34,7 @@ internal sealed class ScatterDrawing : StudyDrawing
         }
     }
 
-    public override double Height => Math.Ceiling(Top + (Frame.IsNarrow ? 400 : 520));
+    public override double Height => Math.Ceiling(Top + (Frame.IsNarrow ? 400 : 520) + More(Output) + More(factor));
 
     protected override void DrawInside(SvgCanvas canvas)
     {
@@ -44,7 +45,7 @@ internal sealed class ScatterDrawing : StudyDrawing
         }
 
         var x = new AxisScale(points.Min(p => p.X), points.Max(p => p.X), Left, Right, TicksAcross);
-        var y = new AxisScale(points.Min(p => p.Y), points.Max(p => p.Y), Height - 84, Top + 24, 6);
+        var y = new AxisScale(points.Min(p => p.Y), points.Max(p => p.Y), Height - 84 - More(factor), Top + 24 + More(Output), 6);
         Axes(canvas, x, y, factor, Output);
         foreach ((double px, double py) in points)
         {

@@ -2,6 +2,7 @@ using Driveline.Reports;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Pictures;
 using Driveline.Reports.Verdicts;
+using Driveline.Sweeps.Outputs;
 
 namespace Driveline.Sweeps.Pictures;
 
@@ -15,9 +16,9 @@ internal abstract class StudyDrawing
     {
         Words = new Phrase(options.Texts, options.Units);
         Frame = PictureFrame.Of(options.PictureWidth);
-        Output = CleanText.Name(result.Plan.Outputs[output].Name);
+        Output = CleanText.Name(StudyUnits.OfOutput(result.Plan.Outputs[output]));
         title = CleanText.Title(options.Title ?? result.Study.Title);
-        Lead = lead(Words, Output);
+        Lead = lead(Words, CleanText.Name(result.Plan.Outputs[output].Name));
         lines = TextWidths.Lines(Lead, Frame.Inner, Frame.Headline, true);
         TitleLines = TextWidths.Lines(title, Frame.Inner, Frame.Detail, false);
     }
@@ -32,7 +33,7 @@ internal abstract class StudyDrawing
 
     protected string Output { get; }
 
-    /// <summary>Where the picture itself may begin.</summary>
+    /// <summary>Where the picture itself may begin, above it the name of an upward axis.</summary>
     protected double Top => Frame.Margin + (TitleLines.Count * SvgCanvas.LineHeight(Frame.Detail)) + 8
         + (lines.Count * SvgCanvas.LineHeight(Frame.Headline)) + 20;
 
@@ -47,6 +48,31 @@ internal abstract class StudyDrawing
     public string Svg() => SvgDocument.Whole(Frame.Width, Height, title, Lead, Draw);
 
     protected abstract void DrawInside(SvgCanvas canvas);
+
+    /// <summary>How much higher a picture is for an axis whose name needs more than one line.</summary>
+    protected double More(string axis) => (Named(axis).Count - 1) * SvgCanvas.LineHeight(Frame.Detail);
+
+    /// <summary>The name of an axis, its last line at a height.</summary>
+    protected void Above(SvgCanvas canvas, double y, string name)
+    {
+        IReadOnlyList<string> all = Named(name);
+        double first = y - More(name);
+        for (int k = 0; k < all.Count; k++)
+        {
+            canvas.Text(Frame.Margin, first + (k * SvgCanvas.LineHeight(Frame.Detail)), all[k], Frame.Detail, SvgInk.Ink, true,
+                TextAlign.Start);
+        }
+    }
+
+    /// <summary>The name of a lower axis, its first line at a height.</summary>
+    protected void Beneath(SvgCanvas canvas, double y, string name)
+    {
+        IReadOnlyList<string> all = Named(name);
+        for (int k = 0; k < all.Count; k++)
+        {
+            canvas.Text(Right, y + (k * SvgCanvas.LineHeight(Frame.Detail)), all[k], Frame.Detail, SvgInk.Ink, true, TextAlign.End);
+        }
+    }
 
     /// <summary>Says that there is nothing to draw.</summary>
     protected void Nothing(SvgCanvas canvas) =>
@@ -66,8 +92,8 @@ internal abstract class StudyDrawing
         Below(canvas, x, bottom, top);
         canvas.Line(Left, top, Left, bottom, SvgInk.Ink, 1.2);
         canvas.Line(Left, bottom, Right, bottom, SvgInk.Ink, 1.2);
-        canvas.Text(Frame.Margin, top - 16, yName, Frame.Detail, SvgInk.Ink, true, TextAlign.Start);
-        canvas.Text(Right, bottom + 42, xName, Frame.Detail, SvgInk.Ink, true, TextAlign.End);
+        Above(canvas, top - 16, yName);
+        Beneath(canvas, bottom + 42, xName);
     }
 
     /// <summary>The lower axis with its grid.</summary>
@@ -80,6 +106,8 @@ internal abstract class StudyDrawing
             canvas.Text(x.At(tick), bottom + 18, Tick(tick), Frame.Small, SvgInk.Ink, false, TextAlign.Middle);
         }
     }
+
+    private IReadOnlyList<string> Named(string axis) => TextWidths.Lines(axis, Frame.Inner - 12, Frame.Detail, true);
 
     private string Tick(double value) => value == 0 || Math.Abs(value) is >= 1e-4 and < 1e9 ? Words.Number(value, "0.#####")
         : Words.Number(value, "0.###E+0");

@@ -28,7 +28,7 @@ internal sealed class TornadoDrawing : StudyDrawing
             .Add(26, Words.Of("study.picture.highest"), (canvas, x, y) => Mark(canvas, x, y, SvgInk.Device));
     }
 
-    public override double Height => Math.Ceiling(BarsTop + (Math.Max(swings.Length, 1) * RowHeight) + 66);
+    public override double Height => Math.Ceiling(BarsTop + (Math.Max(swings.Length, 1) * RowHeight) + 66 + More(Output));
 
     private double BarsTop => Top + key.Height + 12;
 
@@ -57,7 +57,7 @@ internal sealed class TornadoDrawing : StudyDrawing
         }
 
         canvas.Line(x.At(x.Low), bottom, x.At(x.High), bottom, SvgInk.Ink, 1.2);
-        canvas.Text(x.At(x.High), bottom + 42, Output, Frame.Detail, SvgInk.Ink, true, TextAlign.End);
+        Beneath(canvas, bottom + 42, Output);
     }
 
     private static void Mark(SvgCanvas canvas, double x, double y, SvgInk ink) => canvas.Box(x, y - 7, 26, 14, ink, SvgInk.None, 0);

@@ -72,7 +72,8 @@ internal static class VerdictAnswers
         : verdict.Guards == Answer.No ? Protection.Headline.DoesNotProtect
         : verdict.Quiet == Answer.No ? Protection.Headline.TripsInWork
         : verdict.Guards == Answer.Yes && verdict.Quiet == Answer.Yes ? Protection.Headline.Protected
-        : verdict.Question.IsAnySpecified && verdict.AsSpecified.Answer == Answer.Yes && !Spoilers.Any(verdict) ? Protection.Headline.AsSpecified
+        : verdict.Question.IsAnySpecified && verdict.AsSpecified.Answer == Answer.Yes && !Spoilers.Any(verdict)
+            ? Protection.Headline.AsSpecified
         : verdict.Guards == Answer.NotKnown || verdict.Quiet == Answer.NotKnown ? Protection.Headline.NotKnown
         : Protection.Headline.Doubtful;
 
