@@ -43,7 +43,8 @@ internal sealed class StudyRun(string tool)
             servers[1].Kill();
             long rows = await run;
             isSame = isBefore && rows == Rows && File.ReadAllBytes(local).AsSpan().SequenceEqual(File.ReadAllBytes(path));
-            ClusterRun.Say($"a study of {rows} rows in {Shards} shards, a silo killed in it: {(isSame ? "" : "NOT ")}the bytes of a local run");
+            string found = isSame ? "the bytes of a local run" : "NOT the bytes of a local run";
+            ClusterRun.Say($"a study of {rows} rows in {Shards} shards, a silo killed in it: {found}");
         }
         finally
         {
