@@ -69,7 +69,8 @@ public class ChooseTests
         Assert.Equal(3, choices.Length);
         Assert.Equal(
             [
-                "thread", "grade", "tripTorqueNm", "workMargin", "guardMargin", "tripsPerHour", "passProbability", "isStrongerThanFitted",
+                "name", "thread", "grade", "tripTorqueNm", "workMargin", "guardMargin", "tripsPerHour", "passProbability",
+                "isStrongerThanFitted",
                 "isStrongerThanSpecified", "isFitted", "isSpecified", "isLoose", "leavesRoom", "guards", "quiet", "onePeakTripsProbability",
                     "damagedFirstProbability",
                 "fatigueHoursAtLeast", "holeMm", "needsRedrilling", "price", "currency", "sku", "gradeSteps", "cautions",

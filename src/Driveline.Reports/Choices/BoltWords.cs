@@ -18,14 +18,16 @@ internal static class BoltWords
         bool isOpen = bolt.GuardMargin is not > 0;
         return
         [
-            Label(bolt.Item), Mark(bolt, phrase), Breaks(bolt, phrase), Margin(bolt.GuardMargin, phrase), Margin(bolt.WorkMargin, phrase),
+            Label(bolt.Item, phrase), Mark(bolt, phrase), Breaks(bolt, phrase), Margin(bolt.GuardMargin, phrase),
+                Margin(bolt.WorkMargin, phrase),
             Chance(isOpen ? null : bolt.DamagedFirst, phrase), Chance(isOpen ? null : bolt.OnePeakTrips, phrase),
                 Hours(isOpen ? null : bolt.TripsPerHour, phrase),
         ];
     }
 
     /// <summary>Its name, with its number in the stock where it has one: "3/8-16 UNC SAE 5 (B-0302)".</summary>
-    public static string Label(StockItem item) => item.Sku is null ? item.Name : item.Name + " (" + CleanText.Name(item.Sku) + ")";
+    public static string Label(StockItem item, Phrase phrase) => item.Sku is null ? phrase.Name(item.Name)
+        : phrase.Name(item.Name) + " (" + CleanText.Name(item.Sku) + ")";
 
     /// <summary>What it is beside the fitted and the manual's bolt.</summary>
     public static string Mark(RankedBolt bolt, Phrase phrase)
@@ -54,7 +56,7 @@ internal static class BoltWords
     public static string Verdict(RankedBolt bolt, Phrase phrase) => string.Join(
         " ",
         bolt.Cautions.Select(c => phrase.Of(c.Code)).Prepend(phrase.Of(Phrase.Code("choice.manuals.verdict")
-            .With("bolt", Label(bolt.Item))
+            .With("bolt", Label(bolt.Item, phrase))
             .With("guards", phrase.Of("answer." + bolt.Verdict.Guards))
             .With("quiet", phrase.Of("answer." + bolt.Verdict.Quiet))
             .With("breaks", Breaks(bolt, phrase) + (bolt.Trip is null ? string.Empty : " " + phrase.TorqueUnit))
@@ -79,7 +81,7 @@ internal static class BoltWords
             notes.Add(phrase.Of(Phrase.Code("choice.price").With("price", phrase.Number(price, "0.00"))));
         }
 
-        string name = notes.Count > 0 ? Label(bolt.Item) + " (" + string.Join(", ", notes) + ")" : Label(bolt.Item);
+        string name = notes.Count > 0 ? Label(bolt.Item, phrase) + " (" + string.Join(", ", notes) + ")" : Label(bolt.Item, phrase);
         return bolt.Cautions.Count == 0 ? name
             : name + ": " + string.Join(" ", bolt.Cautions.Select(c => phrase.Of(c.Code)));
 
@@ -94,7 +96,7 @@ internal static class BoltWords
 
     /// <summary>What one grade weaker in the same size would do; stronger ones stand in the last block alone.</summary>
     public static string Steps(RankedBolt bolt, Phrase phrase) =>
-        Label(bolt.Item) + ": " + string.Join("; ", bolt.GradeSteps.Where(s => !s.IsStronger).Select(s => Step(s, phrase))) + ".";
+        Label(bolt.Item, phrase) + ": " + string.Join("; ", bolt.GradeSteps.Where(s => !s.IsStronger).Select(s => Step(s, phrase))) + ".";
 
     private static string Step(NeighbourGrade step, Phrase phrase) => phrase.Of(Phrase.Code("choice.step.weaker")
         .With("grade", phrase.Name(step.Grade))

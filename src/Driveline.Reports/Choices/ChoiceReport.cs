@@ -180,7 +180,8 @@ internal static class ChoiceReport
         string[] lines =
         [
             .. choice.LeftOut
-                .Where(l => l.Reason.Code == ChoosingFindings.LeftOutLoose || (isOwn && l.Reason.Code == ChoosingFindings.LeftOutHole))
+                .Where(l => l.Reason.Code is ChoosingFindings.LeftOutLoose or ChoosingFindings.LeftOutNoUpperEnd
+                    || (isOwn && l.Reason.Code == ChoosingFindings.LeftOutHole))
                 .Select(l => phrase.Of(l.Reason)),
         ];
         if (lines.Length > 0)

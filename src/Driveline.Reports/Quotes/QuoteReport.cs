@@ -51,7 +51,7 @@ internal static class QuoteReport
         blocks.Add(ReportBlock.Lead(
             phrase.Of(Phrase.Code("quote.lead")
                 .With("quantity", QuantityKind.Count, terms.Quantity)
-                .With("bolt", BoltWords.Label(bolt.Item))
+                .With("bolt", BoltWords.Label(bolt.Item, phrase))
                 .With("mark", BoltWords.Mark(bolt, phrase))) + " " + AnswerSentences.Headline(bolt.Verdict, phrase),
             LeadTones.Of(bolt.Verdict)));
         AddSum(bolt.Item, terms, phrase, blocks);
@@ -74,7 +74,7 @@ internal static class QuoteReport
         var rows = new List<string[]>
         {
             new[] { phrase.Of("quote.part"), phrase.Of("quote.quantity"), phrase.Of("quote.each"), phrase.Of("quote.amount") },
-            new[] { BoltWords.Label(item), terms.Quantity.ToString(CultureInfo.InvariantCulture), Money(each), Money(parts) },
+            new[] { BoltWords.Label(item, phrase), terms.Quantity.ToString(CultureInfo.InvariantCulture), Money(each), Money(parts) },
         };
         if (terms.Labour is { } labour)
         {
@@ -117,7 +117,7 @@ internal static class QuoteReport
         [phrase.Of("choice.bolt"), phrase.Of("quote.each"), phrase.Of("choice.guardMargin"), phrase.Of("choice.workMargin")],
         .. others.Select(b => new[]
         {
-            BoltWords.Label(b.Item),
+            BoltWords.Label(b.Item, phrase),
             b.Item.Price is { } price ? QuoteMoney.In((decimal)price, b.Item.Currency, phrase) : phrase.Of("choice.notKnown"),
             BoltWords.Margin(b.GuardMargin, phrase), BoltWords.Margin(b.WorkMargin, phrase),
         }),
@@ -135,7 +135,7 @@ internal static class QuoteReport
     {
         string[] lines =
         [
-            .. offer.NotPermitted.Select(b => phrase.Of(Phrase.Code(WhyNot(b)).With("bolt", BoltWords.Label(b.Item)))),
+            .. offer.NotPermitted.Select(b => phrase.Of(Phrase.Code(WhyNot(b)).With("bolt", BoltWords.Label(b.Item, phrase)))),
             .. choice.LeftOut.Select(l => phrase.Of(l.Reason)),
             .. file?.LeftOut.Select(r => phrase.Of(r.Reason)) ?? [],
         ];

@@ -48,8 +48,7 @@ internal sealed class BoltComparison
     }
 
     private static bool IsSame(ShearBoltDevice bolt, ProtectiveDevice? specified) =>
-        NamedBolt.Of(specified) is { } named && NamedBolt.Of(bolt) is { } own && named.Thread!.Equals(own.Thread)
-            && named.Grade!.Equals(own.Grade);
+        NamedBolt.OrPinOf(specified) is { } named && NamedBolt.OrPinOf(bolt) is { } own && NamedBolt.IsSame(own, named);
 
     // Any reason to take it for stronger counts; a doubt of one comparison leaves it open.
     private static bool? IsStrongerThanNamed(ShearBoltDevice bolt, ProtectiveDevice specified, ProtectionPolicy policy)

@@ -1,4 +1,3 @@
-using Driveline.Fasteners;
 using Driveline.Quantities;
 using Driveline.ShearBolts;
 using UnitsNet;
@@ -9,7 +8,8 @@ namespace Driveline.Choosing;
 /// Which holes a bolt may use: the one that is there, and those the machine's maker permits to be drilled instead. Immutable.
 /// </summary>
 /// <remarks>
-/// A bolt fits when its nominal diameter goes through the hole and the hole is no wider than the loose clearance hole of its size.
+/// A bolt fits when its nominal diameter goes through the hole and the hole is no wider than the loose clearance hole of its size; a plain
+/// pin has the holes of a metric bolt as thick, a spring pin the hole of its own size, in which alone its spring holds it.
 /// A hole nobody measured is taken as the normal clearance hole of the bolt it was made for; that bolt is the thicker of the fitted
 /// and the specified one, because both belong through it.
 /// </remarks>
@@ -62,9 +62,9 @@ public sealed class BoltHoles
     /// <summary>The hole a bolt would use: the present one when it fits, else the closest permitted one; null when it fits none.</summary>
     internal HoleUse? For(StockItem item, ShearBolt madeFor)
     {
-        double boltM = item.Thread.MajorDiameterM;
-        double looseM = ClearanceHoles.LooseM(item.Thread);
-        double normalM = ClearanceHoles.NormalM(item.Thread);
+        double boltM = item.Bolt.DiameterM;
+        double looseM = item.Bolt.LooseHoleM;
+        double normalM = item.Bolt.NormalHoleM;
         double throughM = presentM > 0 ? presentM : madeFor.DiameterM;
         double wideM = WideM(madeFor);
         if (boltM <= throughM + (presentM > 0 ? CaliperM : SlackM) && wideM <= looseM + SlackM)
@@ -78,5 +78,5 @@ public sealed class BoltHoles
     }
 
     private double WideM(ShearBolt madeFor) =>
-        presentM > 0 ? presentM : madeFor.Thread is { } thread ? ClearanceHoles.NormalM(thread) : madeFor.DiameterM;
+        presentM > 0 ? presentM : madeFor.Thread is null ? madeFor.DiameterM : madeFor.NormalHoleM;
 }

@@ -50,21 +50,22 @@ internal sealed class BoltSearch
     ];
 
     /// <summary>
-    /// The bolt that the manual names, in this machine, in stock or not; null when it is not known as a graded plain bolt.
+    /// The bolt that the manual names, in this machine, in stock or not; null when it is not known as a graded plain bolt or a pin.
     /// </summary>
     public RankedBolt? Manuals()
     {
-        if (NamedBolt.Of(Specified) is not { } named)
+        if (NamedBolt.OrPinOf(Specified) is not { } named)
         {
             return null;
         }
 
-        StockItem item = Terms.Stock.Items.FirstOrDefault(i => IsBolt(i, named)) ?? StockItem.Of(named.Thread!, named.Grade!);
+        StockItem item = Terms.Stock.Items.FirstOrDefault(i => NamedBolt.IsSame(i.Bolt, named)) ?? StockItem.Of(named);
         return Fitting.FirstOrDefault(b => ReferenceEquals(b.Item, item)) ?? InPlace(item, HoleFor(item) ?? HoleUse.Own(item));
     }
 
-    /// <summary>True when the stock has that bolt.</summary>
-    public bool IsInStock(StockItem item) => Terms.Stock.Items.Contains(item);
+    /// <summary>True when the stock has that bolt; null of a pin while no stock is given: usual shops are listed by their bolts.</summary>
+    public bool? IsInStock(StockItem item) => item.Thread is null && ReferenceEquals(Terms.Stock, StockList.Usual) ? null
+        : Terms.Stock.Items.Contains(item);
 
     /// <summary>May stand in the ranking: it may be offered and is not loose in its hole.</summary>
     public bool MayRank(RankedBolt bolt) => !bolt.IsLoose && MayOffer(bolt);
@@ -97,7 +98,7 @@ internal sealed class BoltSearch
 
     /// <summary>True when a hole for the bolt takes at most half of the shaft it crosses.</summary>
     public static bool IsSlender(StockItem item, ShearBoltJoint joint) =>
-        joint.Layout != JointLayout.ThroughShaft || item.Thread.MajorDiameterM <= joint.RadiusM * (1 + 1e-9);
+        joint.Layout != JointLayout.ThroughShaft || item.Bolt.DiameterM <= joint.RadiusM * (1 + 1e-9);
 
     /// <summary>The hole a bolt would use; null when it fits none, or would leave nothing of the shaft it crosses.</summary>
     private HoleUse? HoleFor(StockItem item) => Terms.Holes.For(item, MadeFor) is { } hole && CanCross(item, hole) ? hole : null;
@@ -105,24 +106,23 @@ internal sealed class BoltSearch
     private RankedBolt InPlace(StockItem item, HoleUse hole) => In(Question.Chain, Place, Joint, item, hole);
 
     private bool CanCross(StockItem item, HoleUse hole) =>
-        Joint.Layout != JointLayout.ThroughShaft || Math.Max(item.Thread.MajorDiameterM, hole.HoleM) < 2 * Joint.RadiusM;
+        Joint.Layout != JointLayout.ThroughShaft || Math.Max(item.Bolt.DiameterM, hole.HoleM) < 2 * Joint.RadiusM;
 
     private bool IsFittedBolt(StockItem item)
     {
         ShearBolt bolt = Joint.Bolt;
-        return !bolt.NeedsNeck && bolt.NeckDiameter is null && IsBolt(item, bolt);
+        return !bolt.NeedsNeck && bolt.NeckDiameter is null && NamedBolt.IsSame(item.Bolt, bolt);
     }
 
-    private static bool IsBolt(StockItem item, ShearBolt bolt) => item.Thread.Equals(bolt.Thread) && item.Grade.Equals(bolt.Grade);
-
     // A plain bolt of the stock is cut where the fitted plain bolt is cut: the joint decides. In place of a pin or a neck nobody knows.
-    // The manual's bolt is cut where the manual has it cut.
+    // The manual's bolt is cut where the manual has it cut; a pin is the same all along.
     private ShearBoltJoint With(ShearBoltJoint joint, StockItem item, HoleUse hole)
     {
         ShearBolt fitted = joint.Bolt;
         bool isPlain = fitted.Thread is not null && !fitted.NeedsNeck;
-        ShearBolt bolt = ShearBolt.Of(item.Thread, item.Grade);
-        bolt = NamedBolt.Of(Specified) is { } named && named.PlaneThrough != PlaneThrough.NotKnown && IsBolt(item, named)
+        ShearBolt bolt = item.Bolt;
+        bolt = bolt.Thread is null ? bolt
+            : NamedBolt.Of(Specified) is { } named && named.PlaneThrough != PlaneThrough.NotKnown && NamedBolt.IsSame(bolt, named)
                 ? bolt.With(named.PlaneThrough).WithBody(named.BodyStyle)
             : isPlain ? bolt.With(fitted.PlaneThrough).WithBody(fitted.BodyStyle)
             : bolt;

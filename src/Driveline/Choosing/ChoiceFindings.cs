@@ -20,7 +20,7 @@ internal static class ChoiceFindings
     public static IReadOnlyList<Finding> Of(BoltSearch search, RankedBolt? manuals, IReadOnlyList<RankedBolt> offered)
     {
         var findings = new List<Finding>();
-        AddLimits(search, search.Fitting.Count(b => !b.IsLoose && !search.MayOffer(b)), findings);
+        AddLimits(search, search.Fitting.Count(b => !b.IsLoose && !b.HasNoUpperEnd && !search.MayOffer(b)), findings);
         if (search.Fitting.Count == 0)
         {
             findings.Add(Finding.Of(ChoosingFindings.NoneInHole, Severity.Warning)
@@ -67,7 +67,7 @@ internal static class ChoiceFindings
             return;
         }
 
-        if (manuals is not null && !search.IsInStock(manuals.Item))
+        if (manuals is not null && search.IsInStock(manuals.Item) == false)
         {
             findings.Add(Finding.Of(ChoosingFindings.ManualsNotInStock, Severity.Warning).With("bolt", manuals.Item.Name));
         }
@@ -124,7 +124,7 @@ internal static class ChoiceFindings
         }
 
         RankedBolt? smaller = search.AnySize()
-            .Where(b => b.Thread.MajorDiameterM < inHole.Thread.MajorDiameterM - 1e-6 && b.Scatter < inHole.Scatter && b.WorseMargin > worse
+            .Where(b => b.Item.Bolt.DiameterM < inHole.Item.Bolt.DiameterM - 1e-6 && b.Scatter < inHole.Scatter && b.WorseMargin > worse
                 && b.GuardMargin >= 1 && b.IsStrongerThanSpecified != true)
             .Where(search.MayOffer)
             .OrderBy(b => b, BoltOrder.BestFirst)

@@ -62,11 +62,11 @@ public static class ChoosingFindings
     /// <summary>Left out: no part's limit is known.</summary>
     public const string LeftOutLimitsNotKnown = "choosing.leftOut.limitsNotKnown";
 
-    /// <summary>A row of a stock file: a pin.</summary>
-    public const string RowPin = "choosing.row.pin";
+    /// <summary>Left out: a pin or rod of which nothing assures how strong it is at most.</summary>
+    public const string LeftOutNoUpperEnd = "choosing.leftOut.noUpperEnd";
 
-    /// <summary>A row of a stock file: round bar of a rod material.</summary>
-    public const string RowRod = "choosing.row.rod";
+    /// <summary>A row of a stock file: a pin of no material that is held.</summary>
+    public const string RowPin = "choosing.row.pin";
 
     /// <summary>A row of a stock file: its size is not understood.</summary>
     public const string RowSize = "choosing.row.size";

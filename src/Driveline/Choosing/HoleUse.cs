@@ -15,5 +15,5 @@ internal readonly struct HoleUse(double holeM, double inShaftM, bool isRedrilled
     public bool IsLoose { get; } = isLoose;
 
     /// <summary>A new hole of the bolt's own size.</summary>
-    public static HoleUse Own(StockItem item) => new(item.Thread.MajorDiameterM, item.Thread.MajorDiameterM, true, false);
+    public static HoleUse Own(StockItem item) => new(item.Bolt.DiameterM, item.Bolt.DiameterM, true, false);
 }

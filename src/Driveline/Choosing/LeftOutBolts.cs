@@ -1,4 +1,3 @@
-using Driveline.Fasteners;
 using Driveline.Findings;
 
 namespace Driveline.Choosing;
@@ -33,11 +32,12 @@ internal static class LeftOutBolts
         {
             return Finding.Of(ChoosingFindings.LeftOutLoose, Severity.Note)
                 .With("diameter", QuantityKind.Length, search.Terms.Holes.WidestM(bolt, search.MadeFor))
-                .With("normal", QuantityKind.Length, ClearanceHoles.NormalM(item.Thread));
+                .With("normal", QuantityKind.Length, item.Bolt.NormalHoleM);
         }
 
         return search.MayOffer(bolt) ? null
-            : Finding.Of(LimitKnowledge.IsAnyKnown(bolt.Verdict) ? ChoosingFindings.LeftOutMayBeStronger
-                : ChoosingFindings.LeftOutLimitsNotKnown, Severity.Note);
+            : Finding.Of(!LimitKnowledge.IsAnyKnown(bolt.Verdict) ? ChoosingFindings.LeftOutLimitsNotKnown
+                : bolt.HasNoUpperEnd ? ChoosingFindings.LeftOutNoUpperEnd
+                : ChoosingFindings.LeftOutMayBeStronger, Severity.Note);
     }
 }

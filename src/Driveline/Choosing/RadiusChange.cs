@@ -46,7 +46,7 @@ internal static class RadiusChange
         }
 
         // Beside a shaft a bolt clears it by half its own diameter.
-        double clearM = search.Joint.Layout == JointLayout.ThroughShaft ? r0 + (item.Thread.MajorDiameterM / 2) : LeastM;
+        double clearM = search.Joint.Layout == JointLayout.ThroughShaft ? r0 + (item.Bolt.DiameterM / 2) : LeastM;
         least = Math.Max(clearM, r0 * search.Terms.Policy.MinimumWorkMargin / there.WorkMargin.Value * (1 + 1e-9));
         if (least >= MostM || !At(search, item, least).LeavesRoom)
         {

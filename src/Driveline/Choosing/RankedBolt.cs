@@ -50,11 +50,11 @@ public sealed class RankedBolt
     /// <summary>The bolt as it stands in the stock list.</summary>
     public StockItem Item { get; }
 
-    /// <summary>Its grade.</summary>
-    public BoltGrade Grade => Item.Grade;
+    /// <summary>Its grade; null for a pin or rod.</summary>
+    public BoltGrade? Grade => Item.Grade;
 
-    /// <summary>Its thread.</summary>
-    public ScrewThread Thread => Item.Thread;
+    /// <summary>Its thread; null for a pin or rod.</summary>
+    public ScrewThread? Thread => Item.Thread;
 
     /// <summary>Diameter of the hole it would sit in.</summary>
     public Length HoleDiameter => Length.FromMeters(hole.HoleM);
@@ -123,7 +123,7 @@ public sealed class RankedBolt
     /// <summary>True when it is the bolt that is fitted.</summary>
     public bool IsFitted { get; }
 
-    /// <summary>True when it is the bolt that the manual specifies: its thread and its grade.</summary>
+    /// <summary>True when it is the bolt that the manual specifies: its thread and its grade, or the same pin.</summary>
     public bool IsSpecified { get; }
 
     /// <summary>True when its hole is wider than the normal one for its size.</summary>
@@ -150,6 +150,9 @@ public sealed class RankedBolt
     internal ShearBoltDevice Device { get; }
 
     internal DeviceCheck Check { get; }
+
+    /// <summary>A rod or pin of which nothing assures how strong it is at most.</summary>
+    internal bool HasNoUpperEnd => Item.Grade is null && !Device.BreakTorque.IfHubFree.IsBounded;
 
     /// <summary>Strongest over weakest specimen; infinite when unbounded.</summary>
     internal double Scatter => Device.InGoodOrder is { IsBounded: true } trip && trip.SiBand.Low > 0 ? trip.SiBand.High / trip.SiBand.Low

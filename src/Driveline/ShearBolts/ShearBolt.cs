@@ -11,6 +11,9 @@ public sealed class ShearBolt
     internal const double LeastShank = 0.8;
     internal const double MostShank = 1.06;
 
+    // The least tolerance that standards leave to the hole of a spring pin (H12 at 3 to 6 mm).
+    private const double SpringPinSlackM = 0.12e-3;
+
     private readonly double plainM;
     private readonly double neckM;
 
@@ -69,6 +72,14 @@ public sealed class ShearBolt
     internal double NeckDiameterM => neckM;
 
     internal double ShankM { get; }
+
+    /// <summary>The hole it normally gets, m: a plain pin that of a metric bolt as thick, a spring pin one of its own size.</summary>
+    internal double NormalHoleM => Thread is { } thread ? ClearanceHoles.NormalM(thread)
+        : FittedSpringPin is null ? ClearanceHoles.NormalForPinM(plainM)
+        : plainM + SpringPinSlackM;
+
+    /// <summary>The widest hole in which it is still a fit, m.</summary>
+    internal double LooseHoleM => Thread is { } thread ? ClearanceHoles.LooseM(thread) : ClearanceHoles.LooseForPinM(plainM);
 
     internal bool NeedsNeck => PlaneThrough is PlaneThrough.Neck or PlaneThrough.Step or PlaneThrough.Taper;
 
@@ -193,10 +204,32 @@ public sealed class ShearBolt
         return IsSpecial && !Material.IsIdentified ? this : WithMaterial(Material.WithHeadMark(mark, thread));
     }
 
-    /// <summary>The bolt in a few words, e.g. "1/2-13 UNC SAE 2".</summary>
+    /// <summary>The bolt in a few words, e.g. "1/2-13 UNC SAE 2", "pin 8 mm HRC 28", "pin 5/16 in 6061-T6 aluminium rod".</summary>
     public override string ToString() => FittedSpringPin is not null
         ? FittedSpringPin.ToString()
-        : (Thread?.Designation ?? FormattableString.Invariant($"pin {DiameterM * 1000:G4} mm")) + " " + Material.Name;
+        : (Thread?.Designation ?? "pin " + PinSize(DiameterM)) + " " + Material.Name;
+
+    // A diameter that is a fraction of an inch as shops carry it, by 1/64 in, is called so.
+    private static string PinSize(double meters)
+    {
+        double parts = Math.Round(meters / Si.Inch * 64);
+        if (Math.Abs(meters - (parts / 64 * Si.Inch)) > 1e-8)
+        {
+            return FormattableString.Invariant($"{meters * 1000:G4} mm");
+        }
+
+        int divisor = 64;
+        int top = (int)parts;
+        while (top % 2 == 0 && divisor > 1)
+        {
+            top /= 2;
+            divisor /= 2;
+        }
+
+        string whole = top >= divisor ? FormattableString.Invariant($"{top / divisor}") : string.Empty;
+        string fraction = top % divisor > 0 ? FormattableString.Invariant($"{top % divisor}/{divisor}") : string.Empty;
+        return (whole + " " + fraction).Trim() + " in";
+    }
 
     private void RefuseSpringPin(string why)
     {

@@ -80,7 +80,7 @@ public sealed partial class ShearBoltJoint
     internal double SeatM => Math.Max(seatM, Bolt.DiameterM);
 
     /// <summary>The widest hole in which the bolt is still a fit, m.</summary>
-    internal double WidestFitM => Bolt.Thread is { } thread ? ClearanceHoles.LooseM(thread) : ClearanceHoles.LooseForPinM(Bolt.DiameterM);
+    internal double WidestFitM => Bolt.LooseHoleM;
 
     internal bool IsLooseInHole => SeatM > WidestFitM + 1e-6;
 

@@ -63,7 +63,7 @@ public class ManualsBoltTests
         // The manual's SAE 5 is cut through the shank, what is fitted through the thread: SAE 8 in that thread holds less than SAE 5 in
         // its shank, and is a stronger bolt all the same.
         BoltChoice choice = Of("thornbeck-too-soft");
-        RankedBolt strong = choice.Choices.Single(c => c.Grade.Equals(SaeJ429.Grade8));
+        RankedBolt strong = choice.Choices.Single(c => SaeJ429.Grade8.Equals(c.Grade));
         Assert.Equal(true, strong.IsStrongerThanSpecified);
         Assert.Contains(ChoosingCautions.OnlyTheManual, strong.Cautions);
         Assert.Same(strong, choice.Choices[^1]);

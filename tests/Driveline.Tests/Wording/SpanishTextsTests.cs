@@ -7,7 +7,7 @@ namespace Driveline.Tests.Wording;
 public partial class SpanishTextsTests
 {
     /// <summary>Texts that read the same in both languages.</summary>
-    private static readonly string[] SameInBoth = ["answer.No", "band.exactly", "basis.line", "transient.rotor"];
+    private static readonly string[] SameInBoth = ["answer.No", "band.exactly", "basis.line", "quote.lead", "transient.rotor"];
 
     public static TheoryData<string> Codes => [.. Texts.English.Codes];
 

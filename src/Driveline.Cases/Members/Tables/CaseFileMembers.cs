@@ -30,7 +30,7 @@ internal static class CaseFileMembers
                 + "its own.");
     public static readonly ParsedMember<StockList> Stock = Table.Text<StockList>(
         "stock", 20000, StockList.TryParse,
-            "Bolts to choose from, e.g. \"3/8-16 UNC, SAE 5, 0.45; M10, 8.8\": thread, grade and perhaps the price of one; those of "
+            "Bolts and pins to choose from, e.g. \"3/8-16 UNC, SAE 5, 0.45; 8 mm pin, 2024-T4\": size, grade and perhaps a price; those of "
                 + "usual shops when left out.");
     public static readonly ObjectMember Work = Table.Object("work", () => WorkMembers.Table, "The load of normal work.");
     public static readonly ObjectMember History = Table.Object(

@@ -9,8 +9,9 @@ namespace Driveline.Choosing;
 /// <remarks>
 /// The first line names the columns in any order: <c>sku,designation,grade,length,coating,price,currency</c>; without such a line this is
 /// the order. Columns are divided by commas, semicolons or tabs; a text in quotes may hold them. A designation may hold the length:
-/// <c>1/2-13 x 2-1/2</c>, <c>M12x1.75x60</c>. A length without a unit is in the unit of its thread. Pins and rods are told apart from
-/// bolts and are not ranked. No row stops the reading of the others.
+/// <c>1/2-13 x 2-1/2</c>, <c>M12x1.75x60</c>. A length without a unit is in the unit of its thread. A pin is the standard and size
+/// of a spring pin, or a diameter with a rod material or a measured hardness: <c>pin 10 x 60</c>, <c>3/8 rod</c>. No row stops the reading
+/// of the others.
 /// </remarks>
 public sealed class StockFile
 {
@@ -23,10 +24,10 @@ public sealed class StockFile
         LeftOut = leftOut;
     }
 
-    /// <summary>The bolts, in the order of the rows.</summary>
+    /// <summary>The bolts, pins and rods, in the order of the rows.</summary>
     public StockList List { get; }
 
-    /// <summary>The rows that are no bolt, or none that is understood, each with its reason.</summary>
+    /// <summary>The rows that are not understood, or of a part of unknown strength, each with its reason.</summary>
     public IReadOnlyList<StockRow> LeftOut { get; }
 
     /// <summary>The stock in a text.</summary>

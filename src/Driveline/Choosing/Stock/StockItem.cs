@@ -1,25 +1,26 @@
 using Driveline.Fasteners;
 using Driveline.Quantities;
+using Driveline.ShearBolts;
 using UnitsNet;
 
 namespace Driveline.Choosing;
 
 /// <summary>
-/// A bolt somebody can buy or has in the box: thread, grade, and what a parts system says of it. Two of one thread and grade may differ in
-/// length, coating or number. Immutable.
+/// A bolt, pin or rod somebody can buy or has in the box, and what a parts system says of it. Two of one kind may differ in length, coating
+/// or number. Immutable.
 /// </summary>
 public sealed class StockItem
 {
-    private StockItem(ScrewThread thread, BoltGrade grade)
+    private StockItem(ShearBolt bolt)
     {
-        Thread = thread;
-        Grade = grade;
+        Bolt = bolt;
+        Name = bolt.ToString();
     }
 
     private StockItem(StockItem other)
     {
-        Thread = other.Thread;
-        Grade = other.Grade;
+        Bolt = other.Bolt;
+        Name = other.Name;
         Price = other.Price;
         Currency = other.Currency;
         Sku = other.Sku;
@@ -28,11 +29,14 @@ public sealed class StockItem
         Tag = other.Tag;
     }
 
-    /// <summary>Its thread.</summary>
-    public ScrewThread Thread { get; }
+    /// <summary>The bolt, pin or rod itself; which part of it is cut, the joint decides.</summary>
+    public ShearBolt Bolt { get; }
 
-    /// <summary>Its grade, as marked on its head or on its certificate.</summary>
-    public BoltGrade Grade { get; }
+    /// <summary>Its thread; null for a pin or rod.</summary>
+    public ScrewThread? Thread => Bolt.Thread;
+
+    /// <summary>Its grade, as marked on its head or on its certificate; null for a pin, a rod, or a bolt of a rod material.</summary>
+    public BoltGrade? Grade => Bolt.Grade;
 
     /// <summary>Price of one bolt in its currency; null when not stated.</summary>
     public double? Price { get; private init; }
@@ -52,17 +56,24 @@ public sealed class StockItem
     /// <summary>Anything of the caller's that goes with it, e.g. a row of a database; never looked at.</summary>
     public object? Tag { get; private init; }
 
-    /// <summary>The bolt in a few words, e.g. "3/8-16 UNC SAE 5".</summary>
-    public string Name => Thread.Designation + " " + Grade.Designation;
+    /// <summary>It in a few words, e.g. "3/8-16 UNC SAE 5", "pin 8 mm HRC 28".</summary>
+    public string Name { get; }
 
     /// <summary>A bolt of a thread and grade, without a price.</summary>
     /// <exception cref="ArgumentException">The grade's standard does not hold that size.</exception>
     public static StockItem Of(ScrewThread thread, BoltGrade grade)
     {
         Guard.NotNull(thread, nameof(thread));
-        Guard.NotNull(grade, nameof(grade)).At(thread);
-        return new StockItem(thread, grade);
+        return new StockItem(ShearBolt.Of(thread, Guard.NotNull(grade, nameof(grade))));
     }
+
+    /// <summary>A bolt, pin, spring pin or rod, without a price.</summary>
+    /// <remarks>One whose strength has no assured upper end can be listed; it is never offered.</remarks>
+    /// <exception cref="ArgumentException">It has a neck, step or taper: a maker's special fits its own joint only.</exception>
+    public static StockItem Of(ShearBolt bolt) =>
+        Guard.NotNull(bolt, nameof(bolt)) is { NeedsNeck: false, NeckDiameter: null, IsSpecial: false }
+        ? new StockItem(bolt)
+        : throw new ArgumentException("A bolt of a stock must have no neck, step or taper; got " + bolt + ".", nameof(bolt));
 
     /// <summary>The same bolt with the price of one, in the caller's currency; 0 or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The price is negative or not finite.</exception>

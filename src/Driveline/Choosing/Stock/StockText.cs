@@ -1,5 +1,6 @@
 using System.Globalization;
 using Driveline.Fasteners;
+using Driveline.ShearBolts;
 
 namespace Driveline.Choosing;
 
@@ -51,19 +52,12 @@ internal static class StockText
             return null;
         }
 
-        if (!ScrewThread.TryParse(fields[0], out ScrewThread? thread, out problem)
-            || !BoltGrade.TryParse(fields[1], out BoltGrade? grade, out problem))
+        if (ReadPart(fields[0], fields[1], out problem) is not { } part)
         {
             return null;
         }
 
-        if (!grade!.TryAt(thread!, out _))
-        {
-            problem = grade.NotHeldText(thread!);
-            return null;
-        }
-
-        StockItem item = StockItem.Of(thread!, grade);
+        StockItem item = StockItem.Of(part);
         if (fields.Length == 2)
         {
             return item;
@@ -73,5 +67,23 @@ internal static class StockText
         bool isPrice = double.TryParse(fields[2], Plain, CultureInfo.InvariantCulture, out double price) && price <= 1e9;
         problem = isPrice ? null : "\"" + fields[2] + "\" is not a price: a number of 0 or more with a decimal point." + Accepted;
         return isPrice ? item.WithPrice(price) : null;
+    }
+
+    private static ShearBolt? ReadPart(string size, string grade, out string? problem)
+    {
+        problem = null;
+        if (StockPinText.IsNamed(size, string.Empty) && StockPinText.Read(size, grade, out _, out _) is { } pin)
+        {
+            return pin;
+        }
+
+        if (!ScrewThread.TryParse(size, out ScrewThread? thread, out problem)
+            || !BoltGrade.TryParse(grade, out BoltGrade? named, out problem))
+        {
+            return null;
+        }
+
+        problem = named.TryAt(thread, out _) ? null : named.NotHeldText(thread);
+        return problem is null ? ShearBolt.Of(thread, named) : null;
     }
 }

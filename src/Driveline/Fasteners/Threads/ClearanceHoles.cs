@@ -29,6 +29,9 @@ internal static class ClearanceHoles
     /// <summary>The widest hole in which a plain pin is still a fit, m: the loose hole of a metric bolt as thick.</summary>
     public static double LooseForPinM(double diameterM) => diameterM + Clearance(Metric, 1e-3, diameterM, 2);
 
+    /// <summary>The hole a plain pin normally gets, m: the normal hole of a metric bolt as thick.</summary>
+    public static double NormalForPinM(double diameterM) => diameterM + Clearance(Metric, 1e-3, diameterM, 1);
+
     /// <summary>The hole a bolt of that size normally gets, m.</summary>
     public static double NormalM(ScrewThread thread) => thread.MajorDiameterM + Clearance(thread, 1);
 

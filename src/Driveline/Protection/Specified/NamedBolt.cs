@@ -11,6 +11,8 @@ internal static class NamedBolt
     private const double SameSize = 0.02;
     private const double SameStrength = 0.04;
 
+    private const double SameDiameterM = 1e-6;
+
     /// <summary>The graded plain bolt of a device; null when it is another device, or too little is told of it.</summary>
     public static ShearBolt? Of(ProtectiveDevice? device) => device is ShearBoltDevice
     {
@@ -18,6 +20,21 @@ internal static class NamedBolt
     }
         ? bolt
         : null;
+
+    /// <summary>The same, or a plain pin, rod or spring pin whose material is told.</summary>
+    public static ShearBolt? OrPinOf(ProtectiveDevice? device) => Of(device) ?? (device is ShearBoltDevice
+    {
+        BreakTorque.Joint.Bolt: { Thread: null, NeedsNeck: false, NeckDiameter: null, IsSpecial: false } pin
+    } && (pin.FittedSpringPin is not null || pin.Material.IsIdentified)
+        ? pin
+        : null);
+
+    /// <summary>True when both are of one size and one known material, wherever they are cut.</summary>
+    public static bool IsSame(ShearBolt own, ShearBolt named) =>
+        Equals(own.Thread, named.Thread) && Equals(own.Grade, named.Grade) && Equals(own.FittedSpringPin, named.FittedSpringPin)
+        && (own.Thread is not null || Math.Abs(own.DiameterM - named.DiameterM) < SameDiameterM)
+        && (own.Grade is not null || own.FittedSpringPin is not null
+            || (own.Material.IsIdentified && own.Material.Equals(named.Material)));
 
     /// <summary>True when it is of a higher grade or thicker, and in neither less.</summary>
     public static bool IsMore(ShearBolt own, ShearBolt named) =>

@@ -8,8 +8,9 @@ internal static class ChosenBoltRows
 {
     public static readonly ShapeOf<RankedBolt> Shape = new ShapeOf<RankedBolt>(
             "chosenBolt", "A bolt in the place of the fitted one; shown, not recommended: its cautions belong to it.")
-        .Text("thread", b => b.Thread.Designation, "Its thread.")
-        .Text("grade", b => b.Grade.Designation, "Its grade.")
+        .Text("name", b => b.Item.Name, "It in words: thread and grade, or a pin with its diameter and material.")
+        .MaybeText("thread", b => b.Thread?.Designation, "Its thread; null for a pin or rod.")
+        .MaybeText("grade", b => b.Grade?.Designation, "Its grade; null for a pin or rod.")
         .Band("tripTorqueNm", b => b.Trip, "Torque at the PTO at which it breaks.")
         .Margin("workMargin", b => b.WorkMargin, "Its lowest torque over the highest of normal work.")
         .Margin("guardMargin", b => b.GuardMargin, "Lowest torque that damages a part over the highest at which a device acts for it.")

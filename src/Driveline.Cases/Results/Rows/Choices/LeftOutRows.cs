@@ -6,8 +6,9 @@ namespace Driveline.Cases.Results;
 internal static class LeftOutRows
 {
     public static readonly ShapeOf<LeftOut> Shape = new ShapeOf<LeftOut>("leftOut", "A bolt of the stock that is not offered.")
-        .Text("thread", b => b.Item.Thread.Designation, "Its thread.")
-        .Text("grade", b => b.Item.Grade.Designation, "Its grade.")
+        .Text("name", b => b.Item.Name, "It in words: thread and grade, or a pin with its diameter and material.")
+        .MaybeText("thread", b => b.Item.Thread?.Designation, "Its thread; null for a pin or rod.")
+        .MaybeText("grade", b => b.Item.Grade?.Designation, "Its grade; null for a pin or rod.")
         .MaybeText("sku", b => b.Item.Sku, "Its number in the stock; null when it has none.")
         .Text("code", b => b.Reason.Code, "Why, as a stable code.")
         .Words("text", (b, texts, units) => texts.Of(b.Reason, units), "Why, in words.");
