@@ -141,6 +141,13 @@ internal static class WorkedSheet
                 bases.Add(peaks.Basis.High);
             }
 
+            if (verdict.Question.Work is { } peak && peak.Sheet() is { Count: > 0 } sum)
+            {
+                blocks.Add(ReportBlock.Heading(phrase.Of("rung.Work")));
+                AddSums(sum, peak.SheetBases(), phrase, blocks);
+                blocks.Add(ReportBlock.Heading(phrase.Of("report.quiet")));
+            }
+
             Compare(work, from, phrase.Name(device.Device.Name), phrase.Of("rung.Work"), phrase, blocks);
             blocks.Add(ReportBlock.Paragraph(AnswerSentences.Quiet(verdict, phrase)));
         }

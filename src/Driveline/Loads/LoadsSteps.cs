@@ -16,6 +16,25 @@ internal static class LoadsSteps
     public static readonly CalculationStep PeakFactor = new(
         "peakFactor", "f", "1 + z · s / T_mean", "1", "mean and deviation of a spectrum");
 
+    public static readonly CalculationStep MeanPower = CalculationStep.Input(
+        "meanPower", "P", "mean power of the work at the PTO", "W", Stated);
+
+    public static readonly CalculationStep MeanTorque = new("meanTorque", "T_mean", "P / ω", "N·m", "power balance");
+
+    public static readonly CalculationStep StatedMean = CalculationStep.Input(
+        "statedMean", "T_mean", "mean torque of the work at the PTO", "N·m", Stated);
+
+    public static readonly CalculationStep StallTorque = CalculationStep.Input(
+        "stallTorque", "T_stall", "torque that stalls the engine", "N·m", "power and torque reserve of the tractor");
+
+    public static readonly CalculationStep CappedMean = new(
+        "cappedMean", "T_mean", "the lower of T_mean and T_stall", "N·m", "no mean torque above what stalls the engine");
+
+    public static readonly CalculationStep WorkFactor = CalculationStep.Input(
+        "workFactor", "f", "peaks of the work over its mean torque", "1", Stated);
+
+    public static readonly CalculationStep WorkPeak = new("workPeak", "T_peak", "T_mean · f", "N·m", "definition of the factor");
+
     public static readonly CalculationStep BladeInertia = new(
         "bladeInertia", "J", "m · (l² / 12 + (r_p + l / 2)²)", "kg·m²", "mechanics, ∫ r² dm");
 

@@ -112,12 +112,7 @@ public sealed class Basis : IEquatable<Basis>
     public override string ToString()
     {
         var text = new StringBuilder();
-        text.Append(Kind).Append(": ").Append(Document);
-        if (Edition is not null)
-        {
-            text.Append(':').Append(Edition);
-        }
-
+        text.Append(Kind).Append(": ").Append(Citation);
         if (Place is not null)
         {
             text.Append(", ").Append(Place);
@@ -132,7 +127,11 @@ public sealed class Basis : IEquatable<Basis>
     }
 
     /// <summary>The document with its edition, e.g. "ISO 898-1:2013"; made once.</summary>
-    internal string Citation => Edition is null ? Document : citation ??= Document + ":" + Edition;
+    internal string Citation => Edition is null ? Document : citation ??= Document + (IsYear(Edition) ? ":" : ", ") + Edition;
+
+    // A year stands as standards write it; what is told in words stands apart.
+    private static bool IsYear(string edition) => edition.Length >= 4 && edition.Take(4).All(char.IsDigit)
+        && (edition.Length == 4 || !char.IsLetter(edition[4]));
 
     private static string Required(string value, string name) =>
         string.IsNullOrWhiteSpace(value) ? throw new ArgumentException("A basis needs a text here; got none.", name) : value;

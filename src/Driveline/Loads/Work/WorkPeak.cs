@@ -7,10 +7,13 @@ namespace Driveline.Loads;
 /// <summary>The highest torque of normal steady work, at the PTO.</summary>
 public sealed class WorkPeak
 {
-    private WorkPeak(TorqueBand torque, bool isAssumed)
+    private readonly WorkPeakSum? sum;
+
+    private WorkPeak(TorqueBand torque, bool isAssumed, WorkPeakSum? sum)
     {
         Torque = torque;
         IsAssumed = isAssumed;
+        this.sum = sum;
     }
 
     /// <summary>The peaks of normal work at the PTO: the lowest, usual and highest of them.</summary>
@@ -20,17 +23,19 @@ public sealed class WorkPeak
     public bool IsAssumed { get; }
 
     /// <summary>Measured or stated peaks at the PTO.</summary>
-    public static WorkPeak Stated(TorqueBand peaks) => new(Guard.NotNull(peaks, nameof(peaks)), false);
+    public static WorkPeak Stated(TorqueBand peaks) => new(Guard.NotNull(peaks, nameof(peaks)), false, null);
 
     /// <summary>Peaks from a mean torque at the PTO and a stated factor: T = T_mean · f.</summary>
     /// <param name="mean">Mean torque at the PTO.</param>
     /// <param name="factor">Peak over mean; 1 or more.</param>
     /// <exception cref="ArgumentException">A band is missing, or the factor is below 1.</exception>
-    public static WorkPeak FromMean(TorqueBand mean, RatioBand factor) => FromMean(mean, factor, isAssumed: false);
+    public static WorkPeak FromMean(TorqueBand mean, RatioBand factor) =>
+        FromMean(mean, factor, isAssumed: false, new WorkPeakSum(null, 0, mean, null, factor));
 
     /// <summary>Peaks from a mean torque at the PTO and the default factor of the machine: gives at most a Maybe.</summary>
     /// <exception cref="ArgumentException">A band is missing, or the factor is below 1.</exception>
-    public static WorkPeak FromMean(TorqueBand mean, MachineKind machine) => FromMean(mean, PeakFactor.For(machine), isAssumed: true);
+    public static WorkPeak FromMean(TorqueBand mean, MachineKind machine) => FromMean(
+        mean, PeakFactor.For(machine), isAssumed: true, new WorkPeakSum(null, 0, mean, null, PeakFactor.For(machine)));
 
     /// <summary>Peaks from mean power, PTO speed and a stated factor: T = P / ω · f.</summary>
     /// <param name="mean">Mean power at the PTO.</param>
@@ -38,12 +43,12 @@ public sealed class WorkPeak
     /// <param name="factor">Peak over mean; 1 or more.</param>
     /// <exception cref="ArgumentException">A band is missing, the speed is not above 0, or the factor is below 1.</exception>
     public static WorkPeak FromPower(PowerBand mean, RotationalSpeed speed, RatioBand factor) =>
-        FromMean(MeanTorque(mean, speed), factor, isAssumed: false);
+        FromMean(MeanTorque(mean, speed), factor, isAssumed: false, OfPower(mean, speed, null, factor));
 
     /// <summary>Peaks from mean power, PTO speed and the default factor of the machine: gives at most a Maybe.</summary>
     /// <exception cref="ArgumentException">A band is missing, the speed is not above 0, or the factor is below 1.</exception>
     public static WorkPeak FromPower(PowerBand mean, RotationalSpeed speed, MachineKind machine) =>
-        FromMean(MeanTorque(mean, speed), PeakFactor.For(machine), isAssumed: true);
+        FromMean(MeanTorque(mean, speed), PeakFactor.For(machine), isAssumed: true, OfPower(mean, speed, null, PeakFactor.For(machine)));
 
     /// <summary>Peaks from what a machine of its kind needs, by its width or feed rate: gives at most a Maybe.</summary>
     /// <remarks>
@@ -56,6 +61,7 @@ public sealed class WorkPeak
     internal static WorkPeak FromNeed(PowerNeed need, RotationalSpeed speed, RatioBand factor, EngineSide? engine)
     {
         TorqueBand mean = MeanTorque(Guard.NotNull(need, nameof(need)).Power, speed);
+        WorkPeakSum sum = OfPower(need.Power, speed, engine?.StallTorque is { IsBounded: true } stalls ? stalls : null, factor);
         if (engine?.StallTorque is { IsBounded: true } most)
         {
             Band all = mean.SiBand;
@@ -65,7 +71,7 @@ public sealed class WorkPeak
                 all.High > cap ? BandBasis.Combine(mean.Basis, most.Basis) : mean.Basis);
         }
 
-        return FromMean(mean, factor, isAssumed: true);
+        return FromMean(mean, factor, isAssumed: true, sum);
     }
 
     /// <summary>Mean torque at the PTO from mean power and speed: T = P / ω.</summary>
@@ -81,12 +87,21 @@ public sealed class WorkPeak
     /// <summary>The peaks of the work, with their unit.</summary>
     public override string ToString() => Torque.ToString();
 
-    private static WorkPeak FromMean(TorqueBand mean, RatioBand factor, bool isAssumed)
+    /// <summary>The sum from mean power, speed and factor, or from mean torque and factor, line by line; empty for stated peaks.</summary>
+    public IReadOnlyList<CalculationLine> Sheet() => sum?.Lines() ?? [];
+
+    /// <summary>Where the numbers that the sheet begins with come from, by the code of their step.</summary>
+    public IReadOnlyDictionary<string, BandBasis> SheetBases() => sum?.Bases() ?? new Dictionary<string, BandBasis>();
+
+    private static WorkPeakSum OfPower(PowerBand power, RotationalSpeed speed, TorqueBand? stall, RatioBand factor) =>
+        new(power, Si.RadiansPerSecond(speed), null, stall, factor);
+
+    private static WorkPeak FromMean(TorqueBand mean, RatioBand factor, bool isAssumed, WorkPeakSum sum)
     {
         Guard.NotNull(mean, nameof(mean));
         Guard.NotNull(factor, nameof(factor));
         return factor.Low >= 1
-            ? new WorkPeak(TorqueBand.OfSi(mean.SiBand.Times(factor.SiBand), BandBasis.Combine(mean.Basis, factor.Basis)), isAssumed)
+            ? new WorkPeak(TorqueBand.OfSi(mean.SiBand.Times(factor.SiBand), BandBasis.Combine(mean.Basis, factor.Basis)), isAssumed, sum)
             : throw Guard.OutOfRange("Peak factor", "1 or more", factor.Low, string.Empty, nameof(factor));
     }
 }

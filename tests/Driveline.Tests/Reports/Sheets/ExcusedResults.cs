@@ -11,7 +11,7 @@ internal static class ExcusedResults
             + "HeadMarkCandidate HeatPath JointSeries LineStiffness MetricThread UnifiedThread OwnershipOption OwnershipTerms Part "
             + "PartLimit PowerRow ProtectionQuestion PtoLimit PtoType RodMaterial SNCurve Shaft ShaftSection ShearBolt ShearBoltJoint "
             + "SimulationDrive SizeRange SlipTest SpringPin StatedBolt StatedDevice SteelGrade StockItem ThermalMaterial TorqueRange "
-            + "TorqueSpeedLine UniversalJoint UsualMachine WorkPeak"),
+            + "TorqueSpeedLine UniversalJoint UsualMachine"),
         ("a band of one quantity",
             "EnergyBand ForceBand InertiaBand LengthBand PowerBand StiffnessBand StressBand TimeBand TorqueBand"),
         ("holds results that have sheets of their own",

@@ -66,6 +66,50 @@ public class WorkedSheetTests
     }
 
     [Fact]
+    public void Sheet_OfWorkByItsPower_BeginsWithPowerSpeedAndFactor()
+    {
+        // 22 kW at 1000 rpm, 104.72 rad/s: 210.1 N·m; its peaks are 1.3 to 2.2 times that, at most 462.2 N·m.
+        string text = CalculationSheet.Markdown(DemoCases.Verdict("saltmere-spreader-pin"), ReportOptions.Default);
+        Assert.Contains("mean power of the work at the PTO", text, StringComparison.Ordinal);
+        Assert.Contains("T\\_mean = P / ω = 22000 W / 104.7 rad/s = 210.1 N·m", text, StringComparison.Ordinal);
+        Assert.Contains("T\\_peak = T\\_mean · f = 210.1 N·m · 2.2 = 462.2 N·m", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sheet_OfWorkAboveWhatStallsTheEngine_EndsAtIt()
+    {
+        // 30 kW at 540 rpm would be 530.5 N·m; 20 kW of PTO power with 25 % of reserve stall at 442.1 N·m; twice that is 884.2 N·m.
+        WorkPeak work = WorkPeak.FromNeed(
+            PowerNeed.Stated(PowerBand.Exactly(Power.FromKilowatts(30), Given)), Rated, RatioBand.Exactly(2, Given),
+            EngineSide.OfPtoPower(PowerBand.Exactly(Power.FromKilowatts(20), Given), Rated)
+                .WithTorqueReserve(RatioBand.Exactly(0.25, Given)));
+        IReadOnlyList<CalculationLine> high = [.. work.Sheet().Where(l => l.End == SheetEnd.Highest)];
+        Assert.Contains(high, l => l.Formula.Code == "cappedMean");
+        Assert.Equal(884.2, high[^1].Value, 0.1);
+        Assert.Equal(work.Torque.High!.Value.NewtonMeters, high[^1].Value, 1e-9);
+    }
+
+    [Fact]
+    public void Sheet_OfStatedPeaks_HasNoSum() => Assert.Empty(WorkPeak.Stated(Nm(500)).Sheet());
+
+    [Fact]
+    public void EveryExcuse_NamesAPublicResultWithoutASheet()
+    {
+        string[] stale =
+        [
+            .. ExcusedResults.All.Keys.Where(n =>
+                typeof(CalculationStep).Assembly.GetTypes().FirstOrDefault(t => t.Name == n) is not { } type
+                || (!typeof(ProtectiveDevice).IsAssignableFrom(type) && type.GetMethod("Sheet", Type.EmptyTypes) is not null)),
+        ];
+        Assert.True(stale.Length == 0, string.Join("\n", stale));
+    }
+
+    [Fact]
+    public void Sheet_OfABasisToldInWords_SetsItApart() => Assert.Contains(
+        "SAE J429, text of 2011 to 2014, Table 1",
+        CalculationSheet.Markdown(DemoCases.Verdict("thornbeck-bolt-right"), ReportOptions.Default), StringComparison.Ordinal);
+
+    [Fact]
     public void Sheet_InUsUnits_HasThemThroughout()
     {
         string text = CalculationSheet.Markdown(
@@ -226,6 +270,13 @@ public class WorkedSheetTests
         {
             PowerNeed need = PowerNeed.Of(ImplementPower.Of("mower", "disk"), Length.FromMeters(2.8));
             return (need.Sheet(), "powerNeedHigh", (double)need.Power.High!.Value.Watts);
+        },
+        ["WorkPeak"] = () =>
+        {
+            WorkPeak work = WorkPeak.FromPower(
+                PowerBand.Exactly(Power.FromKilowatts(22), Given), RotationalSpeed.FromRevolutionsPerMinute(1000),
+                RatioBand.Between(1.3, 1.7, 2.2, Given));
+            return (work.Sheet(), "workPeak", work.Torque.High!.Value.NewtonMeters);
         },
         ["StubStrength"] = () =>
         {
