@@ -65,20 +65,20 @@ internal sealed class Chart : IPicture
         return this;
     }
 
-    public Chart Line(IReadOnlyList<(double X, double Y)> points, SvgInk ink, bool isDashed, string words)
+    public Chart Line(IReadOnlyList<(double X, double Y)> points, SvgInk ink, LineDash dash, string words)
     {
-        shapes.Add(c => c.Path([.. points.Select(p => (x.At(p.X), y.At(p.Y)))], ink, 2.4, isDashed));
-        key.Add(28, words, (c, at, middle) => c.Path([(at, middle), (at + 28, middle)], ink, 2.4, isDashed));
+        shapes.Add(c => c.Path([.. points.Select(p => (x.At(p.X), y.At(p.Y)))], ink, 2.4, dash));
+        key.Add(28, words, (c, at, middle) => c.Path([(at, middle), (at + 28, middle)], ink, 2.4, dash));
         return this;
     }
 
     /// <summary>A level over the whole width.</summary>
-    public Chart Level(double value, SvgInk ink, bool isDashed, string words) =>
-        value < Up.Low || value > Up.High ? this : Line([(Across.Low, value), (Across.High, value)], ink, isDashed, words);
+    public Chart Level(double value, SvgInk ink, LineDash dash, string words) =>
+        value < Up.Low || value > Up.High ? this : Line([(Across.Low, value), (Across.High, value)], ink, dash, words);
 
     /// <summary>A place on the axis.</summary>
-    public Chart Mark(double at, SvgInk ink, bool isDashed, string words) =>
-        at < Across.Low || at > Across.High ? this : Line([(at, Up.Low), (at, Up.High)], ink, isDashed, words);
+    public Chart Mark(double at, SvgInk ink, LineDash dash, string words) =>
+        at < Across.Low || at > Across.High ? this : Line([(at, Up.Low), (at, Up.High)], ink, dash, words);
 
     public void Draw(SvgCanvas canvas)
     {

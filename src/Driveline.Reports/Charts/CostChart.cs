@@ -9,7 +9,9 @@ namespace Driveline.Reports.Charts;
 /// <summary>What each option has cost by the end of each year.</summary>
 internal static class CostChart
 {
-    private static readonly SvgInk[] Inks = [SvgInk.Work, SvgInk.Device, SvgInk.Part, SvgInk.Room, SvgInk.Overlap, SvgInk.Faint];
+    private static readonly SvgInk[] Inks = [SvgInk.Work, SvgInk.Trip, SvgInk.Part, SvgInk.Room, SvgInk.Overlap, SvgInk.Faint];
+
+    private const int Dashes = 4;
 
     public static IPicture? Of(IReadOnlyList<OwnershipCost> costs, ReportOptions options, PictureFrame frame)
     {
@@ -33,7 +35,7 @@ internal static class CostChart
                 phrase.Of(Phrase.Code("picture.cost.money").With("currency", CleanText.Name(terms.Currency)))));
         for (int k = 0; k < known.Length; k++)
         {
-            chart.Line(curves[k], Inks[k], k % 2 == 1, phrase.Capital(known[k].Option.Name));
+            chart.Line(curves[k], Inks[k], (LineDash)(k % Dashes), phrase.Capital(known[k].Option.Name));
         }
 
         return chart;

@@ -1,3 +1,4 @@
+using Driveline.Chains;
 using Driveline.Protection;
 using Driveline.Quantities;
 using Driveline.Reports.Ladders;
@@ -25,7 +26,7 @@ internal static class GradeChart
         }
 
         rows.AddRange(grades.Where(g => !g.IsStronger && g.Trip is not null).Select(g => Grade(g, phrase)));
-        rows.Add(Row(LadderRowKind.Device, phrase.Of("picture.grade.fitted"), fitted, phrase));
+        rows.Add(Row(LadderRowKind.Device, Fitted(verdict, phrase), fitted, phrase));
         rows.AddRange(grades.Where(g => g.IsStronger && g.Trip is not null).Select(g => Grade(g, phrase)));
         if (CriticalChecks.Part(verdict) is { DamagedAtPto: { } damaged } part)
         {
@@ -44,6 +45,13 @@ internal static class GradeChart
                 g.IsStronger ? "picture.grade.stronger." + (part is null ? Answer.NotKnown : g.Verdict.Guards)
                     : "picture.grade.weaker." + g.Verdict.Quiet)
             .With("grade", g.Grade).With("part", part ?? string.Empty))).Prepend(phrase.Of("picture.grade.lead")));
+    }
+
+    private static string Fitted(ProtectionVerdict verdict, Phrase phrase)
+    {
+        string words = phrase.Of("picture.grade.fitted");
+        return CriticalChecks.Device(verdict)?.Device is ShearBoltDevice { BreakTorque.Joint.Bolt.Grade: { } grade }
+            ? grade.Designation + " (" + words + ")" : words;
     }
 
     private static LadderRow Grade(NeighbourGrade grade, Phrase phrase) => Row(

@@ -36,19 +36,19 @@ internal static class HeatChart
             new ChartAxis(0, end, phrase.Of("picture.heat.time")),
             new ChartAxis(0, curve.Max(p => p.Y) * 1.08, phrase.Of(Phrase.Code("picture.heat.temperature")
                 .With("unit", options.Units == DisplayUnits.UsCustomary ? "°F" : "°C"))));
-        chart.Line(curve, SvgInk.Overlap, false, phrase.Of("picture.heat.face"));
-        AddLimit(chart, heat, review.TimeToLimit, SvgInk.Careful, "picture.heat.limit", options.Units, phrase);
-        AddLimit(chart, heat, review.TimeToSmoke, SvgInk.Faint, "picture.heat.smoke", options.Units, phrase);
-        AddLimit(chart, heat, review.TimeToMaximum, SvgInk.Part, "picture.heat.maximum", options.Units, phrase);
+        chart.Line(curve, SvgInk.Overlap, LineDash.Solid, phrase.Of("picture.heat.face"));
+        AddLimit(chart, heat, review.TimeToLimit, SvgInk.Careful, LineDash.Dashed, "picture.heat.limit", options.Units, phrase);
+        AddLimit(chart, heat, review.TimeToSmoke, SvgInk.Faint, LineDash.Dotted, "picture.heat.smoke", options.Units, phrase);
+        AddLimit(chart, heat, review.TimeToMaximum, SvgInk.Part, LineDash.DashDotted, "picture.heat.maximum", options.Units, phrase);
         return chart;
     }
 
     private static void AddLimit(
-        Chart chart, SlipHeat heat, Duration? reached, SvgInk ink, string code, DisplayUnits units, Phrase phrase)
+        Chart chart, SlipHeat heat, Duration? reached, SvgInk ink, LineDash dash, string code, DisplayUnits units, Phrase phrase)
     {
         if (reached is { } time)
         {
-            chart.Level(InUnit(heat.FaceTemperature(time), units), ink, true, phrase.Of(Phrase.Code(code)
+            chart.Level(InUnit(heat.FaceTemperature(time), units), ink, dash, phrase.Of(Phrase.Code(code)
                 .With("temperature", QuantityKind.Temperature, heat.FaceTemperature(time).Kelvins)
                 .With("time", TimeWords.Of(time.Seconds, phrase))));
         }

@@ -50,16 +50,17 @@ internal static class SettingChart
 
         chart.Zone((solid - (0.06 * most)) * perMeter, solid * perMeter, SvgInk.OverlapGround, phrase.Of("picture.setting.solid"))
             .Band([.. curve.Select(p => (p.X, p.Low, p.High))], SvgInk.LimitGround, phrase.Of("picture.setting.band"))
-            .Line([.. curve.Select(p => (p.X, p.Expected))], SvgInk.Part, false, phrase.Of("picture.setting.expected"));
+            .Line([.. curve.Select(p => (p.X, p.Expected))], SvgInk.Part, LineDash.Solid, phrase.Of("picture.setting.expected"));
         if (manuals is not null)
         {
-            chart.Level((manuals.Expected ?? manuals.Low).NewtonMeters * perNm, SvgInk.Trip, true, phrase.Of("picture.setting.manuals"));
+            chart.Level((manuals.Expected ?? manuals.Low).NewtonMeters * perNm, SvgInk.Trip, LineDash.DashDotted,
+                phrase.Of("picture.setting.manuals"));
         }
 
         if (clutch.SpringLength?.Expected is { } now)
         {
-            chart.Mark(now.Meters * perMeter, SvgInk.Work, false, phrase.Of("picture.setting.now"));
-            chart.Mark((now.Meters + WearM(clutch)) * perMeter, SvgInk.Overlap, true, phrase.Of("picture.setting.worn"));
+            chart.Mark(now.Meters * perMeter, SvgInk.Work, LineDash.Solid, phrase.Of("picture.setting.now"));
+            chart.Mark((now.Meters + WearM(clutch)) * perMeter, SvgInk.Overlap, LineDash.Dashed, phrase.Of("picture.setting.worn"));
         }
 
         return chart;

@@ -130,11 +130,17 @@ internal static class ClutchReport
             yield break;
         }
 
-        yield return Line("clutchReport.heat.limit", review.TimeToLimit?.Seconds, QuantityKind.Time, phrase);
-        yield return Line("clutchReport.heat.maximum", review.TimeToMaximum?.Seconds, QuantityKind.Time, phrase);
-        if (review.TimeToSmoke is { } smoke)
+        (string Code, double? Seconds)[] times =
+        [
+            ("clutchReport.heat.limit", review.TimeToLimit?.Seconds), ("clutchReport.heat.smoke", review.TimeToSmoke?.Seconds),
+            ("clutchReport.heat.maximum", review.TimeToMaximum?.Seconds),
+        ];
+        foreach ((string code, double? seconds) in times.OrderBy(t => t.Seconds ?? double.PositiveInfinity))
         {
-            yield return Line("clutchReport.heat.smoke", smoke.Seconds, QuantityKind.Time, phrase);
+            if (seconds is not null || code != "clutchReport.heat.smoke")
+            {
+                yield return Line(code, seconds, QuantityKind.Time, phrase);
+            }
         }
     }
 

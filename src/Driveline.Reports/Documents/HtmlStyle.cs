@@ -31,6 +31,7 @@ internal static class HtmlStyle
         + ".dl-sign div{flex:1 1 12em;border-top:1px solid;padding-top:.2em}"
         + ".dl-sr{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}"
         + ".dl-wide tbody th{min-width:9em}"
+        + "@container (max-width:58em){.dl-report .dl-wide th,.dl-report .dl-wide td{padding:.25em .35em;font-size:.85em}}"
         + "@container (max-width:40em){.dl-at-wide{display:none}.dl-at-narrow{display:block}.dl-at-narrow .dl-pic{margin:auto}"
         + ".dl-report th,.dl-report td{padding:.25em .3em;font-size:.9em}.dl-report tr>:first-child{overflow-wrap:anywhere}"
         + ".dl-wide thead{display:none}.dl-wide,.dl-wide tbody,.dl-wide tr{display:block}"

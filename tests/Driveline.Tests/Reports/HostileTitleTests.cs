@@ -1,3 +1,4 @@
+using System.Xml.Linq;
 using Driveline.Reports;
 
 namespace Driveline.Tests.Reports;
@@ -33,12 +34,26 @@ public class HostileTitleTests
         }
     }
 
+    public static TheoryData<string> Pictures => [.. PageKinds.Pictures.Keys];
+
     [Theory]
-    [InlineData("report")]
-    [InlineData("calculation")]
-    [InlineData("clutch")]
-    [InlineData("choice")]
-    [InlineData("quote")]
+    [MemberData(nameof(Pictures))]
+    public void Picture_OfAnyTitle_IsWellFormedAndNeverEndless(string kind)
+    {
+        string plain = Drawn(kind, "plain");
+        foreach (string title in Titles)
+        {
+            string svg = Drawn(kind, title);
+            Assert.Equal("svg", XElement.Parse(svg).Name.LocalName);
+            Assert.DoesNotContain("<script", svg, StringComparison.OrdinalIgnoreCase);
+            Assert.DoesNotContain("<b>", svg, StringComparison.Ordinal);
+            Assert.DoesNotContain("\u202E", svg, StringComparison.Ordinal);
+            Assert.InRange(svg.Length, 0, plain.Length + 2000);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
     public void Markdown_OfAnyTitle_HoldsItAsText(string kind)
     {
         foreach (string title in Titles)
@@ -50,6 +65,9 @@ public class HostileTitleTests
             Assert.InRange(text.IndexOf('\n', StringComparison.Ordinal), 2, 400);
         }
     }
+
+    private static string Drawn(string kind, string title) =>
+        PageKinds.Of(PageKinds.Pictures[kind], kind, "svg", ReportOptions.Default.WithTitle(title));
 
     private static string Html(string kind, string title) =>
         PageKinds.Of(PageKinds.Pages[kind], kind, "html", ReportOptions.Default.WithTitle(title));

@@ -2,6 +2,7 @@ using Driveline.Cases;
 using Driveline.Chains;
 using Driveline.Choosing;
 using Driveline.Reports;
+using Driveline.Reports.Charts;
 using Driveline.Reports.Quotes;
 using Driveline.Tests.Cases;
 
@@ -32,6 +33,19 @@ internal static class PageKinds
         ["advice"] = "larkfield-soft-bolts",
     };
 
+    /// <summary>Kinds of pictures, each with a demo that has it.</summary>
+    public static readonly IReadOnlyDictionary<string, string> Pictures = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["ladder"] = "thornbeck-too-strong",
+        ["planes"] = "thornbeck-bolt-right",
+        ["grades"] = "thornbeck-bolt-right",
+        ["setting"] = "dunmarsh-clutch-well-set",
+        ["section"] = "dunmarsh-clutch-well-set",
+        ["temperature"] = "dunmarsh-clutch-well-set",
+        ["traces"] = "ravensmoor-rock",
+        ["costs"] = "larkfield-soft-bolts",
+    };
+
     public static string Of(string demo, string kind, string form, ReportOptions options) => (kind, form) switch
     {
         ("report", "html") => VerdictHtml.Of(DemoCases.Verdict(demo), options),
@@ -49,6 +63,8 @@ internal static class PageKinds
         ("strike", "html") => SimulationHtml.Of(DemoCases.Simulation(demo).Check!, DemoCases.Simulation(demo).Span, options),
         ("strike", "md") => SimulationMarkdown.Of(DemoCases.Simulation(demo).Check!, DemoCases.Simulation(demo).Span, options),
         ("advice", "html") => AdviceHtml.Of(DemoCases.Advice(demo).Advice!, options),
+        ("advice", "md") => AdviceMarkdown.Of(DemoCases.Advice(demo).Advice!, options),
+        ("costs", _) => CostPicture.Years(DemoCases.Advice(demo).Advice!.Costs, options)!,
         ("ladder", _) => TorqueLadderPicture.Svg(DemoCases.Verdict(demo), options),
         ("setting", _) => ClutchPicture.Setting(ReviewOf(demo).Torque, null, null, options)!,
         ("temperature", _) => ClutchPicture.Temperature(ReviewOf(demo), options)!,

@@ -24,7 +24,12 @@ public class PagesRegression
     [InlineData("dunmarsh-clutch-well-set.setting.en.svg")]
     [InlineData("dunmarsh-clutch-well-set.temperature.en.svg")]
     [InlineData("dunmarsh-clutch-well-set.section.en.svg")]
+    [InlineData("dunmarsh-clutch-well-set.clutch.en.html")]
+    [InlineData("dunmarsh-clutch-well-set.clutch-calculation.en.html")]
+    [InlineData("larkfield-soft-bolts.costs.en.svg")]
+    [InlineData("larkfield-soft-bolts.advice.en.html")]
     [InlineData("ravensmoor-rock.strike.en.md")]
+    [InlineData("ravensmoor-rock.strike.es.html")]
     [InlineData("ravensmoor-rock.traces.en.svg")]
     public void Page_OfADemo_IsTheApprovedOne(string file)
     {
