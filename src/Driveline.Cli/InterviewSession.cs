@@ -85,7 +85,7 @@ internal sealed class InterviewSession(InterviewDialogue dialogue, string? save)
 
     private InterviewState? AskSymptom(InterviewState state)
     {
-        Symptom[] symptoms = [.. Enum.GetValues<Symptom>().Where(s => s != Symptom.NotKnown)];
+        Symptom[] symptoms = [.. state.Interview.Symptoms];
         dialogue.Say("interview.symptom");
         return dialogue.Choice(
             [.. symptoms.Select(s => dialogue.Texts.Of(AdviceCodes.Of(s)))], [.. symptoms.Select(JsonText.Camel)], orNotKnown: false)

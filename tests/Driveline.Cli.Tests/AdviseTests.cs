@@ -27,8 +27,8 @@ public sealed class AdviseTests : IDisposable
     public void Interview_FromNothing_AsksSavesAndAnswers()
     {
         string file = Path.Combine(folder, "so-far.case.json");
-        // A cutter with a slip clutch. A word that is no answer is asked again. 4: nothing gave. No power, one answer, then stop.
-        CliRun run = CliRun.WithInput("1\nslipClutch\nperhaps\n4\n\n1\nq\n", "advise", "--interview", "--save", file);
+        // A cutter with a slip clutch. A word that is no answer is asked again. 1: nothing gave. No power, one answer, then stop.
+        CliRun run = CliRun.WithInput("1\nslipClutch\nperhaps\n1\n\n1\nq\n", "advise", "--interview", "--save", file);
         Assert.Equal(0, run.Code);
         Assert.Contains("\"perhaps\" is none of the answers.", run.Output, StringComparison.Ordinal);
         Assert.Contains("Stopped.", run.Output, StringComparison.Ordinal);
@@ -47,7 +47,7 @@ public sealed class AdviseTests : IDisposable
     [Fact]
     public void Interview_WithJson_KeepsTheDialogueOutOfTheAnswer()
     {
-        CliRun run = CliRun.WithInput("1\n2\n4\n", "advise", "--interview", "--json");
+        CliRun run = CliRun.WithInput("1\n2\n1\n", "advise", "--interview", "--json");
         using JsonDocument json = JsonDocument.Parse(run.Output);
         Assert.Equal("NothingGaveAtStrike", json.RootElement.GetProperty("symptom").GetString());
         Assert.Contains("What is wrong?", run.Error, StringComparison.Ordinal);

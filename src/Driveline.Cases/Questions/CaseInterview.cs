@@ -13,6 +13,7 @@ namespace Driveline.Cases.Questions;
 public sealed class CaseInterview
 {
     private readonly Func<CaseFile, CaseAdvice> advise;
+    private IReadOnlyList<Symptom>? symptoms;
 
     private CaseInterview(CaseFile file, OwnerAdvice advice, Func<CaseFile, CaseAdvice> advise)
     {
@@ -29,6 +30,9 @@ public sealed class CaseInterview
 
     /// <summary>True as long as nobody has said what is wrong; then <see cref="Complain"/> comes first.</summary>
     public bool NeedsSymptom => File.Facts.Get(CaseFileMembers.Complaint)?.Get(ComplaintMembers.Symptom) is null or Symptom.NotKnown;
+
+    /// <summary>What an owner may complain of: of a shear bolt nothing that only a clutch has, and the other way round.</summary>
+    public IReadOnlyList<Symptom> Symptoms => symptoms ??= Interview.Symptoms(Advice.Diagnosis.Complaint);
 
     /// <summary>
     /// The next question; null while the symptom is wanted, and when the cause is known well enough or nothing would tell more.

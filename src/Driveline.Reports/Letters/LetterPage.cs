@@ -161,9 +161,10 @@ internal static class LetterPage
             return phrase.Of("letter.tell.symptom");
         }
 
-        if (next is null)
+        if (next is null || !CauseSentences.HoldAGuess(advice.Diagnosis))
         {
-            return phrase.Of("letter.next.none");
+            // A cause that is plain needs no question; whether it protects then may still be open.
+            return phrase.Of(advice.Verdict is null ? "letter.tell.machine" : "letter.next.none");
         }
 
         string ask = phrase.Of(next.Question.TextCode);

@@ -1,5 +1,6 @@
 using Driveline.Advice;
 using Driveline.Findings;
+using Driveline.Protection;
 using Driveline.Reports.Documents;
 using Driveline.Reports.Verdicts;
 
@@ -18,7 +19,7 @@ internal static class NumbersSheet
         }
 
         CauseSentences.Add(advice, phrase, blocks);
-        if (!LetterRemedies.IsNothingTold(advice))
+        if (!LetterRemedies.IsNothingTold(advice) && CauseSentences.HoldAGuess(advice.Diagnosis))
         {
             AddNext(advice.Diagnosis.Next, phrase, blocks);
         }
@@ -80,9 +81,15 @@ internal static class NumbersSheet
             AnswerSentences.Headline(verdict, phrase),
             phrase.Of("report.guards") + " " + AnswerSentences.Guards(verdict, phrase),
             phrase.Of("report.quiet") + " " + AnswerSentences.Quiet(verdict, phrase),
-            .. verdict.MeasureNext.Select(m => phrase.Of(Phrase.Code("report.measure.first").With("text", phrase.Of(m.Code)))).Take(1),
+            .. (IsToSettle(advice, verdict) ? verdict.MeasureNext : []).Take(1).Select(m =>
+                phrase.Of(Phrase.Code("report.measure.first").With("text", phrase.Of(m.Code)))),
         ]));
     }
+
+    // Nothing is left to settle where the answers are in, or where a step of the page leads to both.
+    private static bool IsToSettle(OwnerAdvice advice, ProtectionVerdict verdict) => verdict.Guards != Answer.No
+        && (verdict.Guards != Answer.Yes || verdict.Quiet is not (Answer.Yes or Answer.No))
+        && LetterRemedies.OnPage(advice).All(r => r.StillFails != false);
 
     private static void AddBasis(OwnerAdvice advice, Phrase phrase, List<ReportBlock> blocks)
     {

@@ -32,7 +32,6 @@ internal static class RemedySentences
             blocks.Add(ReportBlock.Paragraph(phrase.Of("letter.remedies.margins")));
         }
 
-        string? currency = advice.Currency is { } name ? CleanText.Name(name) : null;
         blocks.Add(ReportBlock.Numbered(remedies.Select(r => string.Join(" ",
         [
             phrase.Of(r.Code),
@@ -40,7 +39,7 @@ internal static class RemedySentences
             Margin("letter.workMargin", r.WorkMargin, "letter.work." + r.OnWorkMargin, phrase),
             .. r.StillFails == true && r.Code != LetterRemedies.LeaveAsIs
                 ? new[] { phrase.Of(FailsCode(r)), Needed(r, phrase) }.OfType<string>() : [],
-            Cost(r, currency, phrase),
+            Cost(r, advice, phrase),
             phrase.Of(r.Caution.Code),
         ]))));
     }
@@ -87,17 +86,17 @@ internal static class RemedySentences
 
     private static string Price(Remedy remedy, OwnerAdvice advice, Phrase phrase)
     {
-        string? currency = advice.Currency;
+        bool isPriced = advice.Currency is not null;
         string between = advice.ArePricesGuessed ? "letter.price.guess" : "letter.price.between";
         string time = remedy.Minutes is > 0 and { } minutes
             ? phrase.Of(Phrase.Code("letter.time").With("minutes", QuantityKind.Count, minutes)) : string.Empty;
         string money = remedy.Cost switch
         {
             { High: 0 } => phrase.Of("letter.free"),
-            { High: { } high } cost when currency is not null => phrase.Of(Phrase.Code(between)
-                .With("low", MoneyWords.In(cost.Low, currency, phrase)).With("high", MoneyWords.In(high, currency, phrase))),
-            { } cost when currency is not null && cost.Low > 0 =>
-                phrase.Of(Phrase.Code("letter.price.from").With("low", MoneyWords.In(cost.Low, currency, phrase))),
+            { High: { } high } cost when isPriced => phrase.Of(Phrase.Code(between)
+                .With("low", MoneyWords.PriceFrom(cost.Low, advice, phrase)).With("high", MoneyWords.Price(high, advice, phrase))),
+            { } cost when isPriced && cost.Low > 0 =>
+                phrase.Of(Phrase.Code("letter.price.from").With("low", MoneyWords.Price(cost.Low, advice, phrase))),
             _ => string.Empty,
         };
         return string.Join(" ", new[] { time, money }.Where(t => t.Length > 0));
@@ -109,12 +108,15 @@ internal static class RemedySentences
         : margin is { } value ? phrase.Of(Phrase.Code(code).With("margin", phrase.Quantity(value, QuantityKind.Margin)))
         : phrase.Of(effect);
 
-    private static string Cost(Remedy remedy, string? currency, Phrase phrase) => remedy.Cost switch
+    private static string Cost(Remedy remedy, OwnerAdvice advice, Phrase phrase) => remedy.Cost switch
     {
         { High: 0 } => phrase.Of("letter.cost.nothing"),
-        { } cost when currency is not null => phrase.Of(Phrase.Code(cost.High is null ? "letter.cost.open" : "letter.cost.between")
-            .With("low", MoneyWords.In(cost.Low, currency, phrase))
-            .With("high", MoneyWords.InOrOpen(cost.High, currency, phrase))),
+        { High: { } high } cost when advice.Currency is not null => phrase.Of(Phrase.Code(
+                advice.ArePricesGuessed ? "letter.price.guess" : "letter.cost.between")
+            .With("low", MoneyWords.PriceFrom(cost.Low, advice, phrase))
+            .With("high", MoneyWords.Price(high, advice, phrase))),
+        { } cost when advice.Currency is not null =>
+            phrase.Of(Phrase.Code("letter.cost.open").With("low", MoneyWords.Price(cost.Low, advice, phrase))),
         _ => !phrase.Has("letter.cost." + remedy.Code) && remedy.Minutes is > 0 and { } minutes
             ? phrase.Of(Phrase.Code("letter.cost.minutes").With("minutes", QuantityKind.Count, minutes))
             : phrase.Of(phrase.Has("letter.cost." + remedy.Code) ? "letter.cost." + remedy.Code : "letter.cost.notKnown"),

@@ -49,7 +49,7 @@ internal sealed class QuestionPage(Asking asking, Interview talk, string? wrong)
         {
             Interview.Machine => Enum.GetValues<MachineKind>().Where(k => k != MachineKind.NotKnown)
                 .Select(k => (Camel(k.ToString()), frame.Text("machine." + Camel(k.ToString())))),
-            Interview.Symptom => Enum.GetValues<Symptom>().Where(s => s != Symptom.NotKnown)
+            Interview.Symptom => talk.State.Symptoms
                 .Select(s => (s.ToString(), frame.Text(AdviceCodes.Of(s)))),
             Interview.GoOn => [(Interview.Yes, frame.Word("goOn")), ("no", frame.Word("no"))],
             _ => FactQuestion.Get(step).Answers.Select(a => (a, frame.Text(Fact.Of(step, a).Code))),

@@ -10,6 +10,8 @@ namespace Driveline.Advice;
 /// </remarks>
 internal sealed class Interview
 {
+    private const string Device = "device";
+
     private Interview(Complaint complaint)
     {
         Complaint = complaint;
@@ -27,6 +29,17 @@ internal sealed class Interview
 
     /// <summary>True when there is no next question.</summary>
     public bool IsOver => Next is null;
+
+    /// <summary>What an owner may complain of, by what is known to protect the driveline; all while that is not known.</summary>
+    public static IReadOnlyList<Symptom> Symptoms(Complaint complaint)
+    {
+        string? told = complaint.Facts.FirstOrDefault(f => f.Question == Device && f.Answer != Fact.NotKnown)?.Answer;
+        return
+        [
+            .. Enumerable.Range(1, AdviceCodes.Symptoms - 1).Select(k => (Symptom)k).Where(s => told is null
+                || LikelihoodTable.Held.Implied(s).All(f => f.Question != Device || f.Answer == told)),
+        ];
+    }
 
     /// <summary>Starts with a symptom.</summary>
     public static Interview Start(Symptom symptom) => From(Complaint.Of(symptom));
