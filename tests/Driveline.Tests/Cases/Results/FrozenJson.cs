@@ -5,7 +5,7 @@ using System.Text.Json;
 
 namespace Driveline.Tests.Cases;
 
-/// <summary>A result laid out for reading a diff: what fits goes on one line, and texts are left out: they have tests of their own.</summary>
+/// <summary>A result laid out for reading a diff: what fits goes on one line; texts, which have tests of their own, are left out.</summary>
 internal static class FrozenJson
 {
     private const int Width = 220;
