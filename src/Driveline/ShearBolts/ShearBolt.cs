@@ -81,6 +81,13 @@ public sealed class ShearBolt
     /// <summary>The widest hole in which it is still a fit, m.</summary>
     internal double LooseHoleM => Thread is { } thread ? ClearanceHoles.LooseM(thread) : ClearanceHoles.LooseForPinM(plainM);
 
+    /// <summary>Its size in words: a thread, "pin 8 mm", the standard and size of a spring pin.</summary>
+    internal string SizeName => FittedSpringPin is { } spring ? spring.Standard + " " + spring.Size
+        : Thread?.Designation ?? "pin " + PinSize(DiameterM);
+
+    /// <summary>Its grade or material in words.</summary>
+    internal string MaterialName => FittedSpringPin?.Material ?? Material.Name;
+
     internal bool NeedsNeck => PlaneThrough is PlaneThrough.Neck or PlaneThrough.Step or PlaneThrough.Taper;
 
     /// <summary>A bolt of a thread and grade. The shear plane is not known until it is told.</summary>
@@ -207,7 +214,7 @@ public sealed class ShearBolt
     /// <summary>The bolt in a few words, e.g. "1/2-13 UNC SAE 2", "pin 8 mm HRC 28", "pin 5/16 in 6061-T6 aluminium rod".</summary>
     public override string ToString() => FittedSpringPin is not null
         ? FittedSpringPin.ToString()
-        : (Thread?.Designation ?? "pin " + PinSize(DiameterM)) + " " + Material.Name;
+        : SizeName + " " + Material.Name;
 
     // A diameter that is a fraction of an inch as shops carry it, by 1/64 in, is called so.
     private static string PinSize(double meters)

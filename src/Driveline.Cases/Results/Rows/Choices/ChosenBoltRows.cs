@@ -9,8 +9,8 @@ internal static class ChosenBoltRows
     public static readonly ShapeOf<RankedBolt> Shape = new ShapeOf<RankedBolt>(
             "chosenBolt", "A bolt in the place of the fitted one; shown, not recommended: its cautions belong to it.")
         .Text("name", b => b.Item.Name, "It in words: thread and grade, or a pin with its diameter and material.")
-        .MaybeText("thread", b => b.Thread?.Designation, "Its thread; null for a pin or rod.")
-        .MaybeText("grade", b => b.Grade?.Designation, "Its grade; null for a pin or rod.")
+        .Text("thread", b => b.Item.Bolt.SizeName, "Its thread; of a pin or rod its diameter, as pin 8 mm.")
+        .Text("grade", b => b.Item.Bolt.MaterialName, "Its grade; of a pin or rod its material.")
         .Band("tripTorqueNm", b => b.Trip, "Torque at the PTO at which it breaks.")
         .Margin("workMargin", b => b.WorkMargin, "Its lowest torque over the highest of normal work.")
         .Margin("guardMargin", b => b.GuardMargin, "Lowest torque that damages a part over the highest at which a device acts for it.")
