@@ -40,7 +40,8 @@ internal static class HtmlStyle
         + ".dl-wide td::before{content:attr(data-head);text-align:left}.dl-report .dl-wide td.dl-words{display:block;text-align:left}"
         + ".dl-wide td.dl-words::before{content:attr(data-head) ' – '}}"
         + "@media print{.dl-report h1,.dl-report h2{break-after:avoid}.dl-report figure,.dl-report table,.dl-report tr,.dl-report li,"
-        + ".dl-lead,.dl-sum,.dl-sign{break-inside:avoid}.dl-sheet{break-before:page}.dl-report thead{display:table-header-group}"
+        + ".dl-lead,.dl-sum,.dl-sign{break-inside:avoid}.dl-sheet{break-before:page}.dl-report h1+.dl-sheet{break-before:auto}"
+        + ".dl-report thead{display:table-header-group}"
         + ".dl-report p,.dl-report li{orphans:3;widows:3}"
         + ".dl-lead,.dl-word{-webkit-print-color-adjust:exact;print-color-adjust:exact}}";
 
@@ -57,7 +58,7 @@ internal static class HtmlStyle
         + ".dl-kind{margin:0;color:#5a5a66;color:light-dark(#5a5a66,#b4b4c2)}"
         + ".dl-foot{margin-top:2rem;border-top:1px solid #c9c9d1;font-size:.85rem;color:#5a5a66;color:light-dark(#5a5a66,#b4b4c2)}"
         + "@media screen and (max-width:40rem){.dl-body{margin:.8rem auto;padding:0 .6rem}}"
-        + "@media print{.dl-page{color-scheme:light}.dl-body{max-width:none;margin:0;padding:0;font-size:10.5pt}}"
+        + "@media print{.dl-page{color-scheme:light}.dl-body{max-width:none;margin:0;padding:0;font-size:10.5pt}.dl-foot{break-before:avoid}}"
         + "@page{margin:15mm 15mm 18mm;@bottom-right{content:counter(page) \" / \" counter(pages)}}"
         + Fragment;
 }
