@@ -58,7 +58,8 @@ internal static class HtmlStyle
         + ".dl-kind{margin:0;color:#5a5a66;color:light-dark(#5a5a66,#b4b4c2)}"
         + ".dl-foot{margin-top:2rem;border-top:1px solid #c9c9d1;font-size:.85rem;color:#5a5a66;color:light-dark(#5a5a66,#b4b4c2)}"
         + "@media screen and (max-width:40rem){.dl-body{margin:.8rem auto;padding:0 .6rem}}"
-        + "@media print{.dl-page{color-scheme:light}.dl-body{max-width:none;margin:0;padding:0;font-size:10.5pt}.dl-foot{break-before:avoid}}"
+        + "@media print{.dl-page{color-scheme:light}.dl-body{max-width:none;margin:0;padding:0;font-size:10.5pt}"
+        + ".dl-foot{break-before:avoid}}"
         + "@page{margin:15mm 15mm 18mm;@bottom-right{content:counter(page) \" / \" counter(pages)}}"
         + Fragment;
 }
