@@ -36,8 +36,8 @@ internal sealed class WrittenNumbers
     }
 
 #if NET
-    private static int Digits(double number, Span<byte> to) => ShortestDigits.TryPut(number, to, out int written)
-        || number.TryFormat(to, out written, default, CultureInfo.InvariantCulture) ? written : 0;
+    private static int Digits(double number, Span<byte> to) =>
+        number.TryFormat(to, out int written, default, CultureInfo.InvariantCulture) ? written : 0;
 #else
     private static int Digits(double number, Span<byte> to)
     {
