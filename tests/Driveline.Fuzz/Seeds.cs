@@ -14,8 +14,8 @@ internal static class Seeds
 
     private static readonly string[] Names =
     [
-        "M10", "M8x1.25", "1/2-13 UNC", "3/8-24 UNF", "#10-32", "8.8", "SAE J429 Grade 5", "A2-70", "three radial lines", "no mark", "85 HRB",
-        "HV 250", "ISO 8752 6", "M12x1.75x60", "7/16",
+        "M10", "M8x1.25", "1/2-13 UNC", "3/8-24 UNF", "#10-32", "8.8", "SAE J429 Grade 5", "A2-70", "three radial lines", "no mark",
+        "85 HRB", "HV 250", "ISO 8752 6", "M12x1.75x60", "7/16",
     ];
 
     private static readonly string[] Quantities =
@@ -27,11 +27,13 @@ internal static class Seeds
     {
         Texts(folder, "thread", Names);
         Texts(folder, "quantity", Quantities);
-        Texts(folder, "stock", "sku,designation,grade,length,coating,price,currency\nA1,M8x1.25,8.8,40 mm,zinc,0.35,EUR\nB2,1/2-13 x 2-1/2,5,,,1.2,USD\n");
+        Texts(folder, "stock", "sku,designation,grade,length,coating,price,currency\nA1,M8x1.25,8.8,40 mm,zinc,0.35,EUR\n"
+            + "B2,1/2-13 x 2-1/2,5,,,1.2,USD\n");
         Files(folder, "case", "*.case.json");
         Files(folder, "model", "*.model.json");
         Files(folder, "study", "*.study.json");
-        Texts(folder, "telemetry", Table(), "(1436509052.249713) can0 18FEDF00#8AA0287D7DFFFFF5\n(1436509052.35)  can0  18F00400   [8]  F1 8A AF 00 20 FF FF FF\n");
+        Texts(folder, "telemetry", Table(), "(1436509052.249713) can0 18FEDF00#8AA0287D7DFFFFF5\n"
+            + "(1436509052.35)  can0  18F00400   [8]  F1 8A AF 00 20 FF FF FF\n");
 
         OverloadMonitor monitor = Fed();
         Bytes(folder, "snapshot", monitor.Save()[..^sizeof(uint)], monitor.Save(1)[..^sizeof(uint)]);
@@ -66,8 +68,11 @@ internal static class Seeds
         return text.ToString();
     }
 
-    private static void Files(string folder, string target, string pattern) => Bytes(folder, target,
-        [.. Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "cases"), pattern).Order(StringComparer.Ordinal).Select(File.ReadAllBytes)]);
+    private static void Files(string folder, string target, string pattern)
+    {
+        string cases = Path.Combine(AppContext.BaseDirectory, "cases");
+        Bytes(folder, target, [.. Directory.GetFiles(cases, pattern).Order(StringComparer.Ordinal).Select(File.ReadAllBytes)]);
+    }
 
     private static void Texts(string folder, string target, params string[] texts) =>
         Bytes(folder, target, [.. texts.Select(Encoding.UTF8.GetBytes)]);

@@ -1,4 +1,3 @@
-using Driveline.Fasteners;
 using Driveline.Provenance;
 using Driveline.Quantities;
 using UnitsNet;

@@ -78,7 +78,8 @@ internal static class StockRowText
 
     // A size with a pitch is cut as a thread; without one it may be round bar, unless the material is sold as bolts.
     private static bool IsThreaded(string designation, string grade) => !StockPinText.IsNamed(designation, string.Empty)
-        && (Pitched.IsMatch(designation) || grade.IndexOf("bolt", StringComparison.OrdinalIgnoreCase) >= 0);
+        && (Pitched.IsMatch(designation)
+            || CultureInfo.InvariantCulture.CompareInfo.IndexOf(grade, "bolt", CompareOptions.OrdinalIgnoreCase) >= 0);
 
     private static StockItem? Priced(StockItem item, StockCells row, out string? code)
     {
