@@ -1,6 +1,5 @@
 using Driveline.Fleet.Ledgers;
 using Driveline.Monitoring;
-using FsCheck.Xunit;
 
 namespace Driveline.Fleet.Tests;
 
@@ -8,7 +7,7 @@ namespace Driveline.Fleet.Tests;
 public class BatchLedgerLaws
 {
     // Each batch comes once or more, none more than 15 places early: the bound of what waits.
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void Offer_ShuffledAndRepeated_GivesTheStateAndAlarmsOfTheOrder(int seed)
     {
         TelemetryBatch[] batches = TestFleet.Batches(seed, 40, 30);
@@ -48,7 +47,7 @@ public class BatchLedgerLaws
         return loaded;
     }
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void Offer_OfAnyNumber_ChangesNothingWhenRefused(int seed, long sequence, byte length)
     {
         TelemetryBatch[] batches = TestFleet.Batches(seed, 40, 10);

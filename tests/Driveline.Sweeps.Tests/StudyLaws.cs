@@ -1,12 +1,11 @@
 using Driveline.Sweeps.Factors;
 using FsCheck;
-using FsCheck.Xunit;
 
 namespace Driveline.Sweeps.Tests;
 
 public class StudyLaws
 {
-    [Property]
+    [Law]
     public void Distribution_Quantiles_AreWithinItsSupportAndNeverFall(int kind, int low, PositiveInt width, NonNegativeInt at)
     {
         Distribution any = Any(kind, low, width.Get, at.Get);
@@ -21,7 +20,7 @@ public class StudyLaws
         }
     }
 
-    [Property]
+    [Law]
     public void Sample_OfAnyDesign_LiesWithinTheSupport(
         int kind, int low, PositiveInt width, NonNegativeInt at, int design, PositiveInt seed)
     {
@@ -33,7 +32,7 @@ public class StudyLaws
         Assert.All(table.Numbers("y").ToArray(), y => Assert.InRange(y, 0, 1));
     }
 
-    [Property(MaxTest = 20)]
+    [Law(MaxTest = 20)]
     public void Shards_InAnyNumberAndOrder_MergeToTheSameBytes(PositiveInt rows, PositiveInt shards, int order, bool isCsv)
     {
         using var folder = new TestFolder();
@@ -52,7 +51,7 @@ public class StudyLaws
         Assert.Equal(File.ReadAllBytes(folder["whole" + kind]), File.ReadAllBytes(folder["merged" + kind]));
     }
 
-    [Property(MaxTest = 20)]
+    [Law(MaxTest = 20)]
     public void Indices_OfASum_AreItsSharesAndTotalsNotBelowFirsts(PositiveInt a, PositiveInt b, PositiveInt c, PositiveInt seed)
     {
         // Of y = a x1 + b x2 + c x3, each uniform, S = Si = a² / (a² + b² + c²).
@@ -72,7 +71,7 @@ public class StudyLaws
         }
     }
 
-    [Property]
+    [Law]
     public void Correlation_OfTwo_IsPositiveDefiniteBelowOneAlone(NormalFloat any)
     {
         double r = Math.IEEERemainder(any.Get, 3);

@@ -1,16 +1,15 @@
 using Driveline.Advice;
 using Driveline.Findings;
-using FsCheck.Xunit;
 
 namespace Driveline.Tests.Advice;
 
 public class DiagnosisLaws
 {
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void Probabilities_AddToOne(int seed) =>
         Assert.Equal(1, Diagnosis.Of(Any(seed)).Causes.Sum(c => c.Probability.Value), 1e-12);
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void OrderOfFacts_IsIrrelevant(int seed)
     {
         Complaint complaint = Any(seed);
@@ -21,7 +20,7 @@ public class DiagnosisLaws
         Assert.Equal(one.Next?.Question.Code, other.Next?.Question.Code);
     }
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void NeutralEvidence_ChangesNothing(int seed, bool yoke)
     {
         Complaint complaint = Any(seed);
@@ -36,7 +35,7 @@ public class DiagnosisLaws
         }
     }
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void NextCheck_IsNeverBesideARunningPto_AndNeverAskedTwice(int seed)
     {
         Complaint complaint = Any(seed);
@@ -51,7 +50,7 @@ public class DiagnosisLaws
         Assert.True(next.Bits > 0);
     }
 
-    [Property(MaxTest = 40)]
+    [Law(MaxTest = 40)]
     public void StrongerBolt_IsNeverOfferedWithoutAModel_AndRemediesKeepTheirOrder(int seed)
     {
         Diagnosis diagnosis = Diagnosis.Of(Any(seed));

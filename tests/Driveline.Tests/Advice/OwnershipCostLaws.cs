@@ -2,7 +2,6 @@ using Driveline.Advice;
 using Driveline.Clutches;
 using Driveline.Provenance;
 using Driveline.Quantities;
-using FsCheck.Xunit;
 
 namespace Driveline.Tests.Advice;
 
@@ -10,7 +9,7 @@ public class OwnershipCostLaws
 {
     private static readonly Basis Stated = Basis.Given("the test");
 
-    [Property(MaxTest = 150)]
+    [Law(MaxTest = 150)]
     public void Cost_RaisingAnyOneInput_NeverLowersIt(int seed, byte which)
     {
         int raised = which % 12;

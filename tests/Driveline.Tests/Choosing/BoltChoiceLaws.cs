@@ -4,7 +4,6 @@ using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.ShearBolts;
 using Driveline.Tests.Protection;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace Driveline.Tests.Choosing;
@@ -22,7 +21,7 @@ public class BoltChoiceLaws
         .WithHoles(BoltHoles.AsFitted.WithPresent(Length.FromMillimeters(9)).WithRedrilled(Length.FromMillimeters(6.5))
             .WithRedrilled(Length.FromMillimeters(10.5)));
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void Choices_GuardBelowOne_NeverStandsAboveOneThatGuards(int seed)
     {
         IReadOnlyList<RankedBolt> choices = BoltChoice.For(Random(seed), Terms).Choices;
@@ -42,7 +41,7 @@ public class BoltChoiceLaws
         static bool IsStronger(RankedBolt bolt) => bolt.IsStrongerThanSpecified == true;
     }
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void Choices_StrongerThanTheManuals_CarryItsSentence(int seed)
     {
         BoltChoice choice = BoltChoice.For(Random(seed), Terms);
@@ -51,7 +50,7 @@ public class BoltChoiceLaws
         Assert.All(choice.Choices, c => Assert.Equal(c.Verdict.Guards != Answer.Yes, c.Cautions.Contains(ChoosingCautions.MayNotProtect)));
     }
 
-    [Property(MaxTest = 40)]
+    [Law(MaxTest = 40)]
     public void Choices_OneFactLess_OfferNothingStrongerAndNothingNew(int seed)
     {
         ProtectionQuestion full = Random(seed);
@@ -66,7 +65,7 @@ public class BoltChoiceLaws
         }
     }
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void Choices_LargerStock_KeepsTheOrderOfTheSmaller(int seed)
     {
         ProtectionQuestion question = Random(seed);
@@ -75,7 +74,7 @@ public class BoltChoiceLaws
         Assert.Equal(few, Names(BoltChoice.For(question, Terms)).Where(n => few.Contains(n)));
     }
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void Choices_OrderOfTheStock_IsIrrelevant(int seed)
     {
         ProtectionQuestion question = Random(seed);
@@ -83,7 +82,7 @@ public class BoltChoiceLaws
             Names(BoltChoice.For(question, Terms.WithStock(StockList.Of([.. Terms.Stock.Items.Reverse()])))));
     }
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void Best_HasRoomOnBothSides(int seed)
     {
         BoltChoice choice = BoltChoice.For(Random(seed), Terms);

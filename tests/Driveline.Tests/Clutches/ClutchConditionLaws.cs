@@ -7,14 +7,14 @@ namespace Driveline.Tests.Clutches;
 [Properties(Arbitrary = [typeof(Shares)])]
 public class ClutchConditionLaws
 {
-    [Property]
+    [Law]
     public void Ageing_WithoutSlipTest_NeverImproves(Share facts, Share testAge, Share storageAge, Share later)
     {
         ClutchCondition now = Any(facts, testAge, storageAge);
         AssertNotBetter(now, now.JudgedOn(Build.Today.AddDays(later.Count(0, 900))));
     }
 
-    [Property]
+    [Law]
     public void Storage_AfterTheTest_NeverImproves(Share facts, Share testAge, Share storageAge, Share later)
     {
         ClutchCondition now = Any(facts, testAge, storageAge);
@@ -23,7 +23,7 @@ public class ClutchConditionLaws
         Assert.False(now.JudgedOn(day).WithStorage(day).MayBeTrustedToSlip);
     }
 
-    [Property]
+    [Law]
     public void DroppingAFact_NeverCreatesTrust(Share facts, Share testAge, Share storageAge)
     {
         ClutchCondition full = Any(facts, testAge, storageAge);

@@ -10,7 +10,7 @@ public class SlipHeatLaws
     private static readonly ThermalMaterial Plate = ThermalMaterials.HighCarbonCastIron;
     private static readonly ThermalMaterial Lining = ThermalMaterials.MouldedFacing;
 
-    [Property]
+    [Law]
     public void Heat_Always_IsTorqueTimesSlipAngle(Share torque, Share inertia, Share speed, Share load)
     {
         double nm = torque.Log(10, 5000);
@@ -22,7 +22,7 @@ public class SlipHeatLaws
         Assert.Equal(1, slip.Energy!.Value.Joules / (nm * slip.SlipAngle!.Value.Radians), 1e-12);
     }
 
-    [Property]
+    [Law]
     public void StartUp_NoLoad_MakesRotorEnergyWhateverTheTorque(Share torque, Share inertia, Share speed)
     {
         double j = inertia.Log(0.01, 100);
@@ -34,7 +34,7 @@ public class SlipHeatLaws
     }
 
     // Steps of motion added one by one: an independent account of time and heat.
-    [Property(MaxTest = 20)]
+    [Law(MaxTest = 20)]
     public void TwoInertias_SteppedMotion_GivesSameTimeAndHeat(Share a, Share b, Share torque, Share drive, Share load)
     {
         double j1 = a.Log(0.1, 50);
@@ -123,7 +123,7 @@ public class SlipHeatLaws
         Assert.Equal(1, share * 1e6 * PlateHeating.SemiInfiniteRisePerFlux(5, Plate) / face, 0.003);
     }
 
-    [Property]
+    [Law]
     public void StepResponse_Rate_IsItsDerivative(Share time)
     {
         const double L = 0.006;
@@ -135,7 +135,7 @@ public class SlipHeatLaws
         Assert.Equal(1, PlateHeating.RisePerFlux(t, Plate, L) / back, 1e-5);
     }
 
-    [Property]
+    [Law]
     public void TimeToMaximum_MoreTorque_IsNeverLater(Share torque, Share more)
     {
         double nm = torque.Log(100, 2000);

@@ -8,7 +8,7 @@ namespace Driveline.Tests.Clutches;
 [Properties(Arbitrary = [typeof(Shares)])]
 public class SlipTorqueLaws
 {
-    [Property]
+    [Law]
     public void Torque_FrictionClampAndFaces_IsLinear(Share mu, Share force, Share faces, Share ratio, Share factor)
     {
         double f = mu.Between(0.05, 0.6);
@@ -22,7 +22,7 @@ public class SlipTorqueLaws
         Assert.Equal(1, Nm(f * k, n, 1, inner) / (k * one), 1e-12);
     }
 
-    [Property]
+    [Law]
     public void UniformPressure_AnyRing_IsNotBelowUniformWear(Share ratio)
     {
         DiscClutch clutch = Build.Pressed(0.35, 0.12, 0.12 * ratio.Between(0.01, 0.999), 2, 6000);
@@ -41,7 +41,7 @@ public class SlipTorqueLaws
         Assert.Equal(0, torque.Breakaway.High!.Value.NewtonMeters);
     }
 
-    [Property]
+    [Law]
     public void Wear_CoilSprings_NeverRaisesTorque(Share wear, Share more)
     {
         double first = wear.Between(0, 6);
@@ -55,7 +55,7 @@ public class SlipTorqueLaws
             .WithWear(LengthBand.Exactly(Length.FromMillimeters(mm), Build.Stated));
     }
 
-    [Property]
+    [Law]
     public void Length_WiderBand_NeverNarrowsTorque(Share length, Share tolerance, Share disc)
     {
         SpringPack pack = disc.Value < 0.5 ? Build.NinePack() : SpringPack.Of(SoftDisc());
@@ -70,7 +70,7 @@ public class SlipTorqueLaws
         Assert.True(wide.Running.High >= exact.Running.High);
     }
 
-    [Property]
+    [Law]
     public void SetThenPredict_AnyTorque_Closes(Share torque, Share disc, Share runIn)
     {
         SpringPack pack = disc.Value < 0.5 ? Build.NinePack() : DiscPack.Of(SoftDisc(), 2, 2, 1);
@@ -86,7 +86,7 @@ public class SlipTorqueLaws
         Assert.Equal(1, Build.Expected(setting.Predicted!.Running) / nm, 1e-9);
     }
 
-    [Property]
+    [Law]
     public void Breakaway_AnySurface_IsNotBelowRunning(Share mu, Share state, Share runIn)
     {
         var surface = (SurfaceState)state.Count(0, 6);
@@ -98,7 +98,7 @@ public class SlipTorqueLaws
         Assert.True(torque.Breakaway.High >= torque.Running.High * 0.999999);
     }
 
-    [Property]
+    [Law]
     public void DroppingAFact_NeverNarrowsTheBand(Share which, Share facing, Share state, Share runIn, Share wear, Share disc)
     {
         SpringPack pack = disc.Value < 0.5 ? Build.NinePack() : SpringPack.Of(SoftDisc());

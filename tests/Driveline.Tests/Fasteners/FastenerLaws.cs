@@ -2,7 +2,6 @@ using Driveline.Fasteners;
 using Driveline.Quantities;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 
 namespace Driveline.Tests.Fasteners;
 
@@ -52,7 +51,7 @@ public sealed class FastenerLaws
     public void Areas_EveryThread_AreOrderedRootStressShank() =>
         Assert.All(Threads, t => Assert.True(t.RootAreaM2 < t.StressAreaM2 && t.StressAreaM2 < t.ShankAreaM2, t.Designation));
 
-    [Property(MaxTest = 200)]
+    [Law(MaxTest = 200)]
     public Property Hardness_Higher_NeverConvertsLower() => Prop.ForAll(
         Gen.Elements(HardnessScale.Vickers, HardnessScale.Brinell, HardnessScale.RockwellB, HardnessScale.RockwellC)
             .SelectMany(s => Gen.Choose(0, 10000).SelectMany(a => Gen.Choose(0, 10000).Select(b => (s, Math.Min(a, b), Math.Max(a, b)))))
@@ -65,7 +64,7 @@ public sealed class FastenerLaws
             return softer.Low <= harder.Low + 1 && softer.Expected <= harder.Expected + 1 && softer.High <= harder.High + 1;
         });
 
-    [Property(MaxTest = 200)]
+    [Law(MaxTest = 200)]
     public Property Thread_AnySpacingAndCase_ReadsTheSame() => Prop.ForAll(
         Gen.Elements(Threads).SelectMany(t => Gen.Choose(0, 3).SelectMany(n => Gen.Elements(true, false).Select(u => (t, n, u))))
             .ToArbitrary(),
@@ -82,7 +81,7 @@ public sealed class FastenerLaws
         Assert.All(UnifiedThread.All, t => Assert.Equal(
             t, ScrewThread.Parse(FormattableString.Invariant($"{t.MajorDiameter.Inches:0.####} in-{t.ThreadsPerInch}"))));
 
-    [Property(MaxTest = 300)]
+    [Law(MaxTest = 300)]
     public Property Texts_OfAnyKind_NeverThrow() => Prop.ForAll(
         ArbMap.Default.ArbFor<string?>(),
         text =>

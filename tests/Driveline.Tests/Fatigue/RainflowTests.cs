@@ -1,7 +1,6 @@
 using Driveline.Fatigue;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 
 namespace Driveline.Tests.Fatigue;
 
@@ -46,7 +45,7 @@ public class RainflowTests
     }
 
     // The largest range of a history is always counted, once in full or as halves.
-    [Property]
+    [Law]
     public Property Count_LargestRange_IsAlwaysThere() => Prop.ForAll(Histories(), history =>
     {
         IReadOnlyList<RainflowCycle> cycles = Rainflow.Count(history);
@@ -55,14 +54,14 @@ public class RainflowTests
     });
 
     // Half cycles counted twice over, the ranges add up to the path walked between reversals.
-    [Property]
+    [Law]
     public Property Count_SumOfRanges_IsThePathWalked() => Prop.ForAll(Histories(), history =>
     {
         double path = history.Zip(history.Skip(1), (a, b) => Math.Abs(b - a)).Sum();
         return Math.Abs(Rainflow.Count(history).Sum(c => 2 * c.Count * c.Range) - path) < 1e-9;
     });
 
-    [Property]
+    [Law]
     public Property Count_RepeatedPoints_ChangeNothing() => Prop.ForAll(Histories(), history =>
         Rainflow.Count(history).SequenceEqual(Rainflow.Count([.. history.SelectMany(v => new[] { v, v })])));
 

@@ -4,7 +4,6 @@ using Driveline.Provenance;
 using Driveline.Quantities;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using UnitsNet;
 using static Driveline.Tests.Loads.LoadsTestBands;
 
@@ -12,7 +11,7 @@ namespace Driveline.Tests.Loads;
 
 public class LoadsLaws
 {
-    [Property]
+    [Law]
     public Property Inertia_ReferredAndBack_IsItself() => Prop.ForAll(LogUniform(1e-3, 1e3), LogUniform(0.02, 50), (kgM2, ratio) =>
     {
         InertiaBand there = RotorInertia.Stated(KgM2(kgM2)).AtPto(ratio);
@@ -20,7 +19,7 @@ public class LoadsLaws
         return Math.Abs(back - kgM2) <= 1e-12 * kgM2;
     });
 
-    [Property]
+    [Law]
     public Property Energy_AtRotorAndAtPto_IsTheSame() =>
         Prop.ForAll(LogUniform(1e-3, 1e3), LogUniform(0.02, 50), LogUniform(1, 200), (kgM2, ratio, omega) =>
     {
@@ -31,7 +30,7 @@ public class LoadsLaws
     });
 
     // Impact torque and stored twist are the same whether computed at the part or at the PTO: T_pto = T · i.
-    [Property]
+    [Law]
     public Property Impact_AtPartAndAtPto_IsTheSameBlow() =>
         Prop.ForAll(LogUniform(1e-3, 1e2), LogUniform(0.02, 50), LogUniform(10, 1e5), (kgM2, ratio, k) =>
     {
@@ -46,7 +45,7 @@ public class LoadsLaws
         return Math.Abs(pto - (part * ratio)) <= 1e-12 * pto;
     });
 
-    [Property]
+    [Law]
     public Property EngagementHeat_WithoutLoad_DoesNotDependOnTheClutch() => Prop.ForAll(
         LogUniform(10, 1e4), LogUniform(10, 1e4), LogUniform(0.05, 50), (one, other, kgM2) =>
         {
@@ -57,7 +56,7 @@ public class LoadsLaws
         });
 
     // Energy that leaves a drive held at its speed, T ω t, is heat plus what the rotor stores.
-    [Property]
+    [Law]
     public Property Engagement_DriveWork_IsHeatPlusStoredPlusLoadWork() => Prop.ForAll(
         LogUniform(100, 5000), LogUniform(0.05, 50), Uniform(0, 0.9), (clutch, kgM2, share) =>
         {
@@ -69,12 +68,12 @@ public class LoadsLaws
             return Math.Abs(work - heat - stored - loadWork) <= 1e-9 * work;
         });
 
-    [Property]
+    [Law]
     public Property EngagementPeak_WithoutARise_DoesNotDependOnSpeed() =>
         Prop.ForAll(LogUniform(100, 5000), LogUniform(1, 60), LogUniform(1, 60), (clutch, slow, fast) =>
         Start(clutch, 2, slow).Peak.SiBand.Equals(Start(clutch, 2, fast).Peak.SiBand));
 
-    [Property]
+    [Law]
     public Property ClutchTorque_WithARise_NeverAboveCapacityAndFallsWithTime() =>
         Prop.ForAll(LogUniform(100, 5000), LogUniform(0.01, 10), LogUniform(1, 10), (clutch, rise, times) =>
     {
@@ -84,7 +83,7 @@ public class LoadsLaws
     });
 
     // An unknown fact of the engagement never lowers what is expected or the high end.
-    [Property]
+    [Law]
     public Property EngagementPeak_WithoutCapacity_NeverLowersExpectedOrHigh() => Prop.ForAll(Facts(), facts =>
     {
         Engagement through = Engagement.Through(PtoClutchKind.HandLever).WithManner(EngagementManner.Abrupt);
@@ -93,7 +92,7 @@ public class LoadsLaws
         return without.Expected >= with.Expected && without.High >= with.High;
     });
 
-    [Property]
+    [Law]
     public Property Strike_EachQuantityLarger_IsNeverWeaker() => Prop.ForAll(Facts(), LogUniform(1, 3), (facts, times) =>
     {
         Band before = Strike(facts).Peak.SiBand;
@@ -111,7 +110,7 @@ public class LoadsLaws
         return true;
     });
 
-    [Property]
+    [Law]
     public Property Strike_CapacityUnknown_NeverLowersAnyEnd() =>
         Prop.ForAll(Facts(), Gen.Elements(true, false).ToArbitrary(), (facts, dead) =>
     {
@@ -123,7 +122,7 @@ public class LoadsLaws
     });
 
     // The peak lies between the steady torque and both of its bounds.
-    [Property]
+    [Law]
     public Property Strike_Peak_LiesWithinItsBounds() => Prop.ForAll(Facts(), facts =>
     {
         Band peak = Strike(facts).Peak.SiBand;
@@ -134,7 +133,7 @@ public class LoadsLaws
         return peak.Low >= steady * 0.9 * (1 - 1e-12) && Math.Abs(peak.High - bound) <= 1e-9 * bound;
     });
 
-    [Property]
+    [Law]
     public Property Strike_InPoundsAndInches_IsTheSameBlow() => Prop.ForAll(Facts(), facts =>
     {
         DrivingSide us = DrivingSide.At(
@@ -149,7 +148,7 @@ public class LoadsLaws
         return Math.Abs(a - b) <= 1e-9 * b;
     });
 
-    [Property]
+    [Law]
     public Property Power_InFeetAndPounds_IsTheSame() => Prop.ForAll(LogUniform(0.5, 12), LogUniform(0.5, 60), (meters, tonnes) =>
     {
         PowerRow mower = ImplementPower.Of("mower", "flail"), baler = ImplementPower.Of("baler", "large rectangular");
@@ -161,7 +160,7 @@ public class LoadsLaws
     });
 
     // A wider machine or more crop never needs less.
-    [Property]
+    [Law]
     public Property Power_MoreWidthOrFeed_NeverNeedsLess() =>
         Prop.ForAll(LogUniform(0.5, 12), LogUniform(1, 3), (value, times) => ImplementPower.All.All(row =>
         row switch
@@ -174,7 +173,7 @@ public class LoadsLaws
         }));
 
     // A blade free to swing is never felt more in a shock than flung out.
-    [Property]
+    [Law]
     public Property Blade_InAShock_IsNeverFeltMore() =>
         Prop.ForAll(LogUniform(0.1, 30), LogUniform(0.05, 1), Uniform(0, 1), (kg, length, pivot) =>
     {

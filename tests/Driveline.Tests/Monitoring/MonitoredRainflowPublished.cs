@@ -3,7 +3,6 @@ using Driveline.Fatigue;
 using Driveline.Monitoring;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace Driveline.Tests.Monitoring;
@@ -30,14 +29,14 @@ public class MonitoredRainflowPublished
         [.. ReferenceTable.Read("clutch", "rainflow.csv").Where(r => r["id"] == "R4")],
         Fed([-2, 1, -3, 5, -1, 3, -4, 4, -2]).CountedClosedHistory());
 
-    [Property]
+    [Law]
     public Property Ranges_OfAnyHistory_AreThoseOfTheBatchCount() => Prop.ForAll(Histories(), history =>
     {
         Dictionary<double, double> batch = Rainflow.Count(history).GroupBy(c => c.Range).ToDictionary(g => g.Key, g => g.Sum(c => c.Count));
         return Table(Fed(history).CountedRanges()).OrderBy(p => p.Key).SequenceEqual(batch.OrderBy(p => p.Key));
     });
 
-    [Property]
+    [Law]
     public Property ClosedHistory_BegunElsewhere_IsTheSame() => Prop.ForAll(Histories(), history =>
     {
         Dictionary<double, double> expected = Table(Fed([.. history, history[0]]).CountedClosedHistory());
@@ -46,13 +45,13 @@ public class MonitoredRainflowPublished
             .OrderBy(p => p.Key).SequenceEqual(expected.OrderBy(p => p.Key)));
     });
 
-    [Property]
+    [Law]
     public Property ClosedHistory_UpsideDown_IsTheSame() => Prop.ForAll(Histories(), history =>
         Table(Fed([.. history.Select(v => -v)]).CountedClosedHistory()).OrderBy(p => p.Key)
             .SequenceEqual(Table(Fed(history).CountedClosedHistory()).OrderBy(p => p.Key)));
 
     // A closed history goes up as far as it goes down, and every cycle walks its range twice.
-    [Property]
+    [Law]
     public Property ClosedHistory_SumOfRanges_IsThePathWalked() => Prop.ForAll(Histories(), history =>
     {
         double[] closed = [.. history, history[0]];

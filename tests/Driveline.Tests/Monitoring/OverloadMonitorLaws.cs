@@ -12,7 +12,7 @@ namespace Driveline.Tests.Monitoring;
 [Properties(Arbitrary = [typeof(Shares)], MaxTest = 60)]
 public class OverloadMonitorLaws
 {
-    [Property]
+    [Law]
     public void Feed_InOtherChunks_GivesTheSameEvents(int seed, Share room)
     {
         TorqueSample[] samples = Streams.Work(seed, 1500);
@@ -36,7 +36,7 @@ public class OverloadMonitorLaws
         Assert.NotEmpty(expected);
     }
 
-    [Property]
+    [Law]
     public void Feed_InRuns_TellsWhatOneByOneTells(int seed, bool quieter)
     {
         TorqueSample[] samples = [.. Streams.Work(seed, 1500).Concat(Quiet(seed, quieter ? 3000 : 20))];
@@ -46,7 +46,7 @@ public class OverloadMonitorLaws
         Assert.Equal(Streams.Told(single), Streams.Told(runs));
     }
 
-    [Property]
+    [Law]
     public void Snapshot_AtAnyPoint_GivesTheSameLaterOutput(int seed, Share point)
     {
         TorqueSample[] samples = Streams.Work(seed, 1500);
@@ -59,7 +59,7 @@ public class OverloadMonitorLaws
     }
 
     // A batch that is sent again, however long, changes nothing but the counts of what was left out.
-    [Property]
+    [Law]
     public void Feed_BatchesSentTwice_TellsWhatOnePassTells(int seed, Share part)
     {
         TorqueSample[] samples = Streams.Work(seed, 1500);
@@ -88,7 +88,7 @@ public class OverloadMonitorLaws
     }
 
     // 60 MPa for 1000 N·m on category 100: ranges below the cut-off of 45.7 MPa are among them.
-    [Property]
+    [Law]
     public void Damage_WithMoreSamples_NeverFalls(int seed)
     {
         FatigueDetail detail = FatigueDetail.Of("weld", SNCurve.BoltsInShear, Pressure.FromMegapascals(60),
@@ -108,7 +108,7 @@ public class OverloadMonitorLaws
 
     // All heat of the slips stays in the plates, and the face stands above their mean by at most that of the highest flux, q·L/(3·k):
     // the insulated plate under a constant flux, H. S. Carslaw, J. C. Jaeger, Conduction of Heat in Solids, 2nd ed., 3.8 (3).
-    [Property]
+    [Law]
     public void Face_UnderAnySlips_StaysUnderTheAdiabaticBound(int seed)
     {
         TorqueSample[] samples = Streams.Work(seed, 1500);
@@ -121,7 +121,7 @@ public class OverloadMonitorLaws
         Assert.InRange(monitor.History.HighestFaceTemperature!.Value.Kelvins, 303.15, 303.15 + ((mean + over) * (1 + 1e-9)));
     }
 
-    [Property]
+    [Law]
     public void Slip_UnderConstantTorque_MakesTorqueTimesAngle(int seed, Share torque)
     {
         double nm = torque.Log(1, 5000);
@@ -138,7 +138,7 @@ public class OverloadMonitorLaws
     }
 
     // A power of two scales every double exactly: the same events at the same times, with torques and heat so many times as high.
-    [Property]
+    [Law]
     public void Torques_ScaledWithTheLevels_ScaleTheEvents(int seed, Share power)
     {
         double factor = Math.Pow(2, power.Count(-3, 3));
@@ -153,7 +153,7 @@ public class OverloadMonitorLaws
     }
 
     // A higher level can only shorten what stands above it.
-    [Property]
+    [Law]
     public void Overloads_OfAHigherLevel_LastNoLonger(int seed, Share higher)
     {
         TorqueSample[] samples = Streams.Work(seed, 1000);

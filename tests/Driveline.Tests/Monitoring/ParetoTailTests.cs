@@ -61,7 +61,7 @@ public class ParetoTailTests
         Assert.True(held >= atLeast * records && held <= 0.985 * records, $"held {held} of {records}");
     }
 
-    [Property]
+    [Law]
     public void Fit_OtherUnit_ScalesTheScale(int seed, Share power)
     {
         double factor = Math.Pow(2, power.Count(-8, 8));
@@ -72,7 +72,7 @@ public class ParetoTailTests
         Close.Relative(one.Scale * factor, other.Scale, 1e-9, "law: the scale has the unit of the excesses");
     }
 
-    [Property]
+    [Law]
     public void Excess_OfMorePeaks_IsHigher(int seed, Share first, Share second)
     {
         var random = new Random(seed);

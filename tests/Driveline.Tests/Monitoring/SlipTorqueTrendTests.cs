@@ -32,7 +32,7 @@ public class SlipTorqueTrendTests
         Assert.Equal(MonitoringFindings.SlipTorqueFalls, Assert.Single(trend.Findings).Code);
     }
 
-    [Property]
+    [Law]
     public void Trend_UpsideDown_IsTheOpposite(int seed)
     {
         var random = new Random(seed);

@@ -1,6 +1,5 @@
 using Driveline.Chains;
 using Driveline.Protection;
-using FsCheck.Xunit;
 
 namespace Driveline.Tests.Protection;
 
@@ -122,7 +121,7 @@ public class ExperienceTests
         Assert.Equal(Answer.NotKnown, ProtectionCheck.Run(other).Quiet);
     }
 
-    [Property(MaxTest = 300)]
+    [Law(MaxTest = 300)]
     public void MoreFreeHours_NeverWorsenQuiet_NeverTouchGuards(int seed, byte breaks, byte more)
     {
         ProtectionQuestion question = ProtectionSpec.Random(seed).Check().Question;
@@ -135,7 +134,7 @@ public class ExperienceTests
         Assert.Equal(longer.Quiet != Answer.Yes, longer.Doubts.Any(d => d.OnQuiet));
     }
 
-    [Property(MaxTest = 300)]
+    [Law(MaxTest = 300)]
     public void RemovingPartOfTheHistory_NeverCreatesAYes(int seed, byte breaks)
     {
         ProtectionQuestion question = ProtectionSpec.Random(seed).Check().Question.WithWork(null);

@@ -1,13 +1,12 @@
 using Driveline.Protection;
 using Driveline.Provenance;
 using Driveline.Quantities;
-using FsCheck.Xunit;
 
 namespace Driveline.Tests.Protection;
 
 public class InterferenceLaws
 {
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void LoadOverStrength_AndStrengthOverLoad_AddToOne(int seed)
     {
         var random = new Random(seed);
@@ -16,7 +15,7 @@ public class InterferenceLaws
         Assert.Equal(1, Interference.Of(a, b).Value + Interference.Of(b, a).Value, 1e-7);
     }
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void StrongerStrength_NeverRaisesTheProbability(int seed, byte percent)
     {
         var random = new Random(seed);
@@ -27,7 +26,7 @@ public class InterferenceLaws
             Interference.Of(load, Of(ends, factor)).Value <= Interference.Of(load, Of(ends, 1)).Value + 1e-9);
     }
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void Quantile_IsTheInverseOfCdf_AndSurvivalItsComplement(int seed, byte k)
     {
         BandDistribution band = Any(new Random(seed));
@@ -37,7 +36,7 @@ public class InterferenceLaws
         Assert.Equal(1, band.Cdf(x) + band.Survival(x), 1e-12);
     }
 
-    [Property(MaxTest = 40)]
+    [Law(MaxTest = 40)]
     public void FirstToAct_ProbabilitiesAddToOne(int seed)
     {
         var random = new Random(seed);
@@ -45,7 +44,7 @@ public class InterferenceLaws
         Assert.Equal(1, first.Devices.Sum(d => d.Value) + first.None.Value, 1e-7);
     }
 
-    [Property(MaxTest = 40)]
+    [Law(MaxTest = 40)]
     public void MorePeaks_NeverLowerTheProbability(int seed)
     {
         var random = new Random(seed);

@@ -1,11 +1,10 @@
 using Driveline.Protection;
-using FsCheck.Xunit;
 
 namespace Driveline.Tests.Protection;
 
 public class ProtectionLaws
 {
-    [Property(MaxTest = 400)]
+    [Law(MaxTest = 400)]
     public void RemovingAFactOrAPart_NeverCreatesAYes(int seed)
     {
         ProtectionSpec spec = ProtectionSpec.Random(seed);
@@ -31,7 +30,7 @@ public class ProtectionLaws
         Assert.Contains(verdicts, v => v.Quiet == Answer.No);
     }
 
-    [Property(MaxTest = 200)]
+    [Law(MaxTest = 200)]
     public void ScalingEveryTorque_ChangesNoAnswer(int seed, byte exponent)
     {
         ProtectionSpec spec = ProtectionSpec.Random(seed);
@@ -42,14 +41,14 @@ public class ProtectionLaws
         Assert.Equal(one.WorkMargin!.Value, scaled.WorkMargin!.Value, 1e-12);
     }
 
-    [Property(MaxTest = 200)]
+    [Law(MaxTest = 200)]
     public void StrongerParts_NeverWorsenGuards(int seed, byte percent)
     {
         ProtectionSpec spec = ProtectionSpec.Random(seed);
         Assert.True(spec.WithStrongerParts(1 + (percent / 100.0)).Check().Guards >= spec.Check().Guards);
     }
 
-    [Property(MaxTest = 200)]
+    [Law(MaxTest = 200)]
     public void StrongerDevice_NeverImprovesGuards_NeverWorsensQuiet(int seed, byte percent)
     {
         ProtectionSpec spec = ProtectionSpec.Random(seed);
@@ -61,7 +60,7 @@ public class ProtectionLaws
         Assert.True(stronger.WorkMargin >= one.WorkMargin);
     }
 
-    [Property(MaxTest = 200)]
+    [Law(MaxTest = 200)]
     public void Yes_MeansItsMarginExceedsOne(int seed)
     {
         ProtectionVerdict verdict = ProtectionSpec.Random(seed).Check();

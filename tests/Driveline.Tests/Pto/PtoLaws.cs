@@ -1,14 +1,13 @@
 using Driveline.Pto;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace Driveline.Tests.Pto;
 
 public class PtoLaws
 {
-    [Property]
+    [Law]
     public Property TorqueTimesSpeed_IsThePower() => Prop.ForAll(LogUniform(1, 1e6), LogUniform(0.1, 1e3), (watts, omega) =>
     {
         RotationalSpeed speed = RotationalSpeed.FromRadiansPerSecond(omega);
@@ -16,7 +15,7 @@ public class PtoLaws
         return Math.Abs(back - watts) <= 1e-12 * watts;
     });
 
-    [Property]
+    [Law]
     public Property Torque_FromHorsepowerOrKilowatts_IsTheSame() =>
         Prop.ForAll(LogUniform(1, 500), LogUniform(100, 2000), (hp, perMinute) =>
     {
@@ -29,7 +28,7 @@ public class PtoLaws
     });
 
     // The driven shaft makes one turn for each turn of the driving shaft: the mean of ω₂/ω₁ over a turn is 1.
-    [Property(MaxTest = 50)]
+    [Law(MaxTest = 50)]
     public Property Joint_MeanSpeedRatioOverATurn_IsOne() => Prop.ForAll(Uniform(0, 60), degrees =>
     {
         UniversalJoint joint = UniversalJoint.At(Angle.FromDegrees(degrees));
@@ -43,7 +42,7 @@ public class PtoLaws
         return Math.Abs((sum / steps) - 1) < 1e-9;
     });
 
-    [Property]
+    [Law]
     public Property Joint_PowerBalance_HoldsEverywhere() => Prop.ForAll(Uniform(0, 80), Uniform(-720, 720), (beta, theta) =>
     {
         UniversalJoint joint = UniversalJoint.At(Angle.FromDegrees(beta));
@@ -53,7 +52,7 @@ public class PtoLaws
             && ratio <= joint.MaximumSpeedRatio * (1 + 1e-12) && ratio >= joint.MinimumSpeedRatio * (1 - 1e-12);
     });
 
-    [Property]
+    [Law]
     public Property Joint_DrivenRotation_NeverRunsBackwards() => Prop.ForAll(Uniform(0, 80), Uniform(-720, 720), (beta, theta) =>
     {
         UniversalJoint joint = UniversalJoint.At(Angle.FromDegrees(beta));
@@ -62,12 +61,12 @@ public class PtoLaws
         return after > before && Math.Abs(before - theta) <= 90;
     });
 
-    [Property]
+    [Law]
     public Property Joint_OfItsNonUniformity_IsItself() => Prop.ForAll(Uniform(0.01, 85), degrees =>
         Math.Abs(UniversalJoint.OfNonUniformity(
             UniversalJoint.At(Angle.FromDegrees(degrees)).NonUniformity).Angle.Degrees - degrees) < 1e-9);
 
-    [Property]
+    [Law]
     public Property Torsion_FirstYield_NeverAboveFullPlastic() => Prop.ForAll(LogUniform(5, 200), Uniform(0.01, 0.99), (mm, bore) =>
     {
         ShaftSection tube = ShaftSection.Hollow(Length.FromMillimeters(mm), Length.FromMillimeters(mm * bore));

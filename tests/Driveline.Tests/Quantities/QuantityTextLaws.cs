@@ -2,7 +2,6 @@ using System.Globalization;
 using Driveline.Quantities;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 
 namespace Driveline.Tests.Quantities;
 
@@ -13,7 +12,7 @@ public class QuantityTextLaws
     /// <summary>Logarithmically spread numbers from 1e-9 to 1e9.</summary>
     private static Gen<double> Spread => Gen.Choose(-9000, 9000).Select(e => Math.Pow(10, e / 1000.0));
 
-    [Property]
+    [Law]
     public Property Format_AnyValue_ReadsBackExactly() => Prop.ForAll(
         Spread.SelectMany(_ => Gen.Elements(Dimensions), (si, dimension) => (si, dimension)).ToArbitrary(),
         x =>
@@ -22,13 +21,13 @@ public class QuantityTextLaws
             return QuantityText.TryParse(text, x.dimension, out double back, out string? problem) && back.Equals(x.si);
         });
 
-    [Property]
+    [Law]
     public Property Format_ExtremeValue_ReadsBackExactly() => Prop.ForAll(
         ArbMap.Default.GeneratorFor<NormalFloat>().SelectMany(_ => Gen.Elements(Dimensions), (si, dimension) => (si: si.Get, dimension))
             .ToArbitrary(),
         x => QuantityText.TryParse(QuantityText.Format(x.si, x.dimension), x.dimension, out double back, out _) && back.Equals(x.si));
 
-    [Property]
+    [Law]
     public Property Unit_WhicheverIsWritten_GivesTheSameValue() => Prop.ForAll(
         Spread.SelectMany(_ => Gen.Elements(Dimensions.Where(d => d != Dimension.Temperature).ToArray()),
             (si, dimension) => (si, dimension)).ToArbitrary(),
@@ -38,7 +37,7 @@ public class QuantityTextLaws
             return QuantityText.TryParse(text, x.dimension, out double back, out _) && Math.Abs(back - x.si) <= 1e-12 * x.si;
         }));
 
-    [Property]
+    [Law]
     public Property AnyText_GivesAValueOrAProblem() => Prop.ForAll(
         Gen.Elements("1", "2", "/", " ", "-", ",", ".", "e", "¾", "N", "m", "in", "°", "%", "\"", "\u202F", "\0", "kW", "rpm", "(", "²",
             "\uD800").ListOf()

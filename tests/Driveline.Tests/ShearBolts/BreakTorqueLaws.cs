@@ -4,7 +4,6 @@ using Driveline.Quantities;
 using Driveline.ShearBolts;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace Driveline.Tests.ShearBolts;
@@ -24,7 +23,7 @@ public class BreakTorqueLaws
         [Iso898.Class4_8, Iso898.Class5_8, Iso898.Class6_8, Iso898.Class8_8],
     ];
 
-    [Property]
+    [Law]
     public Property Torque_InRadius_IsLinear() => Prop.ForAll(Joints(), Factor(), (joint, factor) =>
     {
         Band once = BreakTorque.Of(joint).IfHubFree.SiBand;
@@ -33,11 +32,11 @@ public class BreakTorqueLaws
         return Near(once.Times(factor), BreakTorque.Of(wide).IfHubFree.SiBand);
     });
 
-    [Property]
+    [Law]
     public Property Torque_DoubleShear_IsTwiceSingle() => Prop.ForAll(Joints(), joint =>
         Near(BreakTorque.Of(joint).IfHubFree.SiBand.Times(2), BreakTorque.Of(joint.WithPlanes(2)).IfHubFree.SiBand));
 
-    [Property]
+    [Law]
     public Property Kernel_InEachFactor_IsLinear() => Prop.ForAll(Factor(), Factor(), (a, b) =>
     {
         NoSteps none = default;
@@ -45,7 +44,7 @@ public class BreakTorqueLaws
         return Near(once * a * b, BreakTorque.NewtonMeters(2, 5e-5 * a, 3e8 * b, 0.06, ref none));
     });
 
-    [Property]
+    [Law]
     public Property Torque_InchesOrMillimeters_IsTheSame() => Prop.ForAll(Joints(), joint =>
     {
         double inches = 2 * joint.Radius.Meters / 0.0254;
@@ -55,7 +54,7 @@ public class BreakTorqueLaws
         return Near(BreakTorque.Of(inch).IfHubFree.SiBand, BreakTorque.Of(metric).IfHubFree.SiBand);
     });
 
-    [Property]
+    [Law]
     public Property Torque_Band_IsOrderedAndKeepsABasis() => Prop.ForAll(Joints(), joint =>
     {
         BreakTorque trip = BreakTorque.Of(joint);
@@ -64,7 +63,7 @@ public class BreakTorqueLaws
             && trip.Torque.WeakestBasis.Kind is BasisKind.FromMemory or BasisKind.CommonPractice;
     });
 
-    [Property]
+    [Law]
     public Property Torque_StrongerGrade_NeverLowersAnEnd() => Prop.ForAll(
         Gen.Elements(Ladders).SelectMany(l => Gen.Choose(0, l.Length - 2).Select(i => (Weak: l[i], Strong: l[i + 1]))).ToArbitrary(),
         Gen.Elements(Sizes).ToArbitrary(),
@@ -108,7 +107,7 @@ public class BreakTorqueLaws
         }
     }
 
-    [Property]
+    [Law]
     public Property Thread_AtEachEnd_NeverTakesMoreThanTheShank() => Prop.ForAll(
         Gen.Elements(Ladders.SelectMany(l => l).ToArray()).ToArbitrary(),
         Gen.Elements(Sizes).ToArbitrary(),
@@ -127,12 +126,12 @@ public class BreakTorqueLaws
             return cut.Low <= plain.Low && cut.Expected <= plain.Expected && cut.High <= plain.High;
         });
 
-    [Property]
+    [Law]
     public Property Torque_WornHoles_NeverRaiseLow() => Prop.ForAll(Joints(), joint =>
         BreakTorque.Of(joint.WithHoleFit(HoleFit.Worn)).Torque.SiBand.Low <= BreakTorque.Of(
             joint.WithHoleFit(HoleFit.Tight)).Torque.SiBand.Low);
 
-    [Property]
+    [Law]
     public Property Torque_HubAndFriction_NeverChangeLow() => Prop.ForAll(Joints(), Factor(), (joint, nm) =>
     {
         var drag = TorqueBand.Exactly(Torque.FromNewtonMeters(nm), Basis.Given("measured"));
@@ -144,7 +143,7 @@ public class BreakTorqueLaws
         });
     });
 
-    [Property]
+    [Law]
     public Property Torque_MoreStandOff_NeverRaisesLow() => Prop.ForAll(Joints(), Factor(), Factor(), (joint, gap, more) =>
     {
         Band near = BreakTorque.Of(joint.WithStandOff(Length.FromMillimeters(gap))).Torque.SiBand;
@@ -152,7 +151,7 @@ public class BreakTorqueLaws
         return far.Low <= near.Low && near.Low <= BreakTorque.Of(joint).Torque.SiBand.Low && far.High == near.High;
     });
 
-    [Property]
+    [Law]
     public Property Torque_FactRemoved_NeverNarrows() => Prop.ForAll(
         Joints(),
         Gen.Elements(HubState.Seized, HubState.Stiff, HubState.Free).ToArbitrary(),
@@ -177,7 +176,7 @@ public class BreakTorqueLaws
             });
         });
 
-    [Property]
+    [Law]
     public Property Size_ThenBreak_GivesTheTorqueBack() => Prop.ForAll(Factor(), Gen.Choose(1, 4).ToArbitrary(), (scale, planes) =>
     {
         double nm = 500 * scale, tau = 3e8, radius = 0.05;
@@ -187,7 +186,7 @@ public class BreakTorqueLaws
             && BreakTorque.NewtonMeters(planes, Math.PI / 4 * d * d * 0.98, tau, radius, ref none) < nm;
     });
 
-    [Property]
+    [Law]
     public Property Fatigue_LargerPeak_NeverLastsLonger() => Prop.ForAll(Joints(), Factor(), Factor(), (joint, peak, more) =>
     {
         BoltFatigue small = BoltFatigue.LowerBoundLife(joint, Torque.FromNewtonMeters(peak * 10), 10);

@@ -1,7 +1,6 @@
 using Driveline.Torsion;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 
 namespace Driveline.Tests.Torsion;
 
@@ -37,7 +36,7 @@ public class RootSearchTests
     [Fact]
     public void FirstRise_RootAtTheEnd_IsFoundJustPastIt() => Assert.Equal(0.5, RootSearch.FirstRise([-0.5, 1], 0, 0.500001), 1e-15);
 
-    [Property(MaxTest = 200)]
+    [Law(MaxTest = 200)]
     public Property FirstRise_ThreeRoots_GivesTheFirstRisingOne() =>
         Prop.ForAll(Place().ToArbitrary(), Place().ToArbitrary(), Place().ToArbitrary(), (a, b, d) =>
     {

@@ -1,7 +1,6 @@
 using Driveline.Torsion;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using static Driveline.Tests.Torsion.Build;
 
 namespace Driveline.Tests.Torsion;
@@ -9,7 +8,7 @@ namespace Driveline.Tests.Torsion;
 /// <content>Runs side by side are the runs alone.</content>
 public partial class TransientLaws
 {
-    [Property(MaxTest = 40)]
+    [Law(MaxTest = 40)]
     public Property Batch_EveryColumn_GivesWhatModelsBuiltWithTheFiguresGive() => Prop.ForAll(Chains(), Factors(), (chain, factors) =>
     {
         double trip = 0.1 * chain.TorqueScale;

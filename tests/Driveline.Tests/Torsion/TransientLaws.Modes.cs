@@ -1,7 +1,6 @@
 using Driveline.Torsion;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using static Driveline.Tests.Torsion.Build;
 
 namespace Driveline.Tests.Torsion;
@@ -9,7 +8,7 @@ namespace Driveline.Tests.Torsion;
 /// <content>Laws of two ways to the same motion, by modes and by series, and of devices of all kinds at once.</content>
 public partial class TransientLaws
 {
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public Property DevicesOfAllKindsAtOnce_RunEndsAndEnergyIsAccountedFor() =>
         Prop.ForAll(Chains(0.4), LogUniform(5, 500).ToArbitrary(), (chain, torque) =>
     {
@@ -20,7 +19,7 @@ public partial class TransientLaws
                 $"complete {result.IsComplete}, imbalance {result.EnergyImbalance:E2}, {result.EventCount} events, last {last}"));
     });
 
-    [Property(MaxTest = 40)]
+    [Law(MaxTest = 40)]
     public Property DevicesOfAllKindsAtOnce_BetweenTheirFirstEvents_MoveByModesAsBySeries() =>
         Prop.ForAll(Chains(0.4), LogUniform(5, 500).ToArbitrary(), Gen.Elements(true, false).ToArbitrary(), (chain, torque, isHeld) =>
     {
@@ -48,7 +47,7 @@ public partial class TransientLaws
         return (wrong.Length == 0).Label(wrong);
     });
 
-    [Property(MaxTest = 30)]
+    [Law(MaxTest = 30)]
     public Property Modes_AgainstSeriesThroughout_GiveTheSameRun() => Prop.ForAll(Chains(1.5), chain =>
     {
         TorsionStart start = chain.Model(0.02, b => b

@@ -1,7 +1,6 @@
 using Driveline.Torsion;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using static Driveline.Tests.Torsion.Build;
 
 namespace Driveline.Tests.Torsion;
@@ -9,14 +8,14 @@ namespace Driveline.Tests.Torsion;
 /// <summary>Laws that hold for any chain. Chains are drawn log-uniform: 2 to 5 rotors, each figure over two decades.</summary>
 public partial class TransientLaws
 {
-    [Property(MaxTest = 40)]
+    [Law(MaxTest = 40)]
     public Property Energy_UndampedChain_IsConserved() => Prop.ForAll(Chains(), chain =>
     {
         TransientResult result = chain.Model(0).Run(chain.Seconds);
         return Math.Abs(result.EnergyImbalance) < 1e-9;
     });
 
-    [Property(MaxTest = 40)]
+    [Law(MaxTest = 40)]
     public Property Energy_WithDampingBreakAndJam_IsAccountedFor() => Prop.ForAll(Chains(), chain =>
     {
         TransientResult result = chain.Model(1, b => b
@@ -26,7 +25,7 @@ public partial class TransientLaws
         return result.IsComplete && Math.Abs(result.EnergyImbalance) < 1e-7;
     });
 
-    [Property(MaxTest = 30)]
+    [Law(MaxTest = 30)]
     public Property Reversed_FreeChain_SamePeaksAndFrequencies() => Prop.ForAll(Chains(), chain =>
     {
         Drawn mirrored = chain.Reversed();
@@ -46,7 +45,7 @@ public partial class TransientLaws
         return same;
     });
 
-    [Property(MaxTest = 30)]
+    [Law(MaxTest = 30)]
     public Property Scaled_InertiaStiffnessAndDampingAlike_TorqueScalesTimeStays() => Prop.ForAll(Chains(), chain =>
     {
         TransientResult a = chain.Model(1).Run(chain.Seconds);
@@ -55,7 +54,7 @@ public partial class TransientLaws
             && Close(a.PeakS(s), b.PeakS(s), 1e-6 * chain.Seconds));
     });
 
-    [Property(MaxTest = 30)]
+    [Law(MaxTest = 30)]
     public Property Scaled_Time_TorquesAreThoseOfTheSlowChainOverTheFactor() => Prop.ForAll(Chains(), chain =>
     {
         // Time twice as long at equal inertia: k/4, c/2, same speeds: torques halve.
@@ -64,7 +63,7 @@ public partial class TransientLaws
         return All(chain, s => Close(0.5 * a.PeakNm(s), b.PeakNm(s), 1e-10 * chain.TorqueScale));
     });
 
-    [Property(MaxTest = 6)]
+    [Law(MaxTest = 6)]
     public Property Split_ShaftInSeries_ChangesNothing() => Prop.ForAll(Chains(0.02), chain =>
     {
         // 1/(5k) + 1/(1.25k) = 1/k. The node between needs an inertia: a millionth of the least, which bounds the agreement.
@@ -73,7 +72,7 @@ public partial class TransientLaws
         return Close(a.Speed("r0").RadiansPerSecond, b.Speed("r0").RadiansPerSecond, 1e-3 * chain.Speed.Max());
     });
 
-    [Property(MaxTest = 30)]
+    [Law(MaxTest = 30)]
     public Property Split_RotorIntoTwoHeldTogether_ChangesNothing() => Prop.ForAll(Chains(), chain =>
     {
         TransientResult a = chain.Model(1).Run(chain.Seconds);
@@ -84,7 +83,7 @@ public partial class TransientLaws
         return All(chain, s => Close(a.PeakNm(s), b.PeakNm(s), 1e-11 * chain.TorqueScale));
     });
 
-    [Property(MaxTest = 40)]
+    [Law(MaxTest = 40)]
     public Property BreakingCoupling_Torque_NeverExceedsItsCapacity() => Prop.ForAll(Chains(), chain =>
     {
         TransientResult result = chain.Model(1, b => b.AddObstacle("jam", chain.Last, Obstacle.Jam(S(0))), BreakingCoupling.At(Nm(80)))
@@ -92,7 +91,7 @@ public partial class TransientLaws
         return result.PeakNm("s0") <= 80 * (1 + 1e-13) && result.ReversePeak("s0").Own!.Value.NewtonMeters <= 80 * (1 + 1e-13);
     });
 
-    [Property(MaxTest = 30)]
+    [Law(MaxTest = 30)]
     public Property Jam_InertiaOfTheJammedRotor_DoesNotChangeUpstreamPeaks() => Prop.ForAll(Chains(), chain =>
     {
         TransientResult a = chain.Model(1, b => b.AddObstacle("jam", chain.Last, Obstacle.Jam(S(0)))).Run(chain.Seconds);
@@ -101,14 +100,14 @@ public partial class TransientLaws
         return All(chain, s => a.PeakNm(s).Equals(b.PeakNm(s)));
     });
 
-    [Property(MaxTest = 40)]
+    [Law(MaxTest = 40)]
     public Property MoreDamping_NeverRaisesTheFirstPeakOfTheSpring() => Prop.ForAll(
         LogUniform(0.05, 5).ToArbitrary(),
         LogUniform(50, 50000).ToArbitrary(),
         LogUniform(1e-3, 0.3).ToArbitrary(),
         (j, k, zeta) => SpringAtRest(j, k, zeta) >= SpringAtRest(j, k, 1.3 * zeta));
 
-    [Property(MaxTest = 40)]
+    [Law(MaxTest = 40)]
     public Property DoubledInertias_DivideFrequenciesByRootTwo() => Prop.ForAll(Chains(), chain =>
     {
         Modes a = Modes.Of(chain.Model(0).Model);

@@ -3,14 +3,13 @@ using Driveline.Cases.Questions;
 using Driveline.Protection;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 
 namespace Driveline.Tests.Cases;
 
 /// <summary>Whatever a good case says, its questions give answers or errors with a place, never an exception.</summary>
 public class CaseQuestionLaws
 {
-    [Property(MaxTest = 150)]
+    [Law(MaxTest = 150)]
     public Property Case_AnyGood_IsAnsweredOrNamesThePlace() => Prop.ForAll(CaseGenerator.Case.ToArbitrary(), c =>
     {
         CaseFile file = c.With("work.peaks", null).Case!;   // simulations have laws of their own

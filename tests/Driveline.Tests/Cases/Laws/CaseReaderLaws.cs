@@ -3,7 +3,6 @@ using System.Text.Json.Nodes;
 using Driveline.Cases;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 
 namespace Driveline.Tests.Cases;
 
@@ -16,7 +15,7 @@ public class CaseReaderLaws
         "{\"low\":\"1 N.m\",\"expected\":null}", "[{\"shaft\":\"a\"}]", "{\"shaft\":{}}", "\"unbounded\"", "123456789012345678901234567890",
     ];
 
-    [Property(MaxTest = 300)]
+    [Law(MaxTest = 300)]
     public Property Members_DroppedRenamedOrRetyped_GiveACaseOrErrors() => Prop.ForAll(
         Gen.Choose(0, int.MaxValue).ToArbitrary(),
         seed =>
@@ -31,7 +30,7 @@ public class CaseReaderLaws
             return IsAnswered(Encoding.UTF8.GetBytes(json));
         });
 
-    [Property(MaxTest = 300)]
+    [Law(MaxTest = 300)]
     public Property Bytes_Changed_GiveACaseOrErrors() => Prop.ForAll(
         Gen.Choose(0, int.MaxValue).ToArbitrary(),
         seed =>
@@ -57,7 +56,7 @@ public class CaseReaderLaws
             return IsAnswered(utf8);
         });
 
-    [Property(MaxTest = 200)]
+    [Law(MaxTest = 200)]
     public Property Noise_Alone_GivesErrors() => Prop.ForAll(ArbMap.Default.GeneratorFor<byte[]>().ToArbitrary(), IsAnswered);
 
     private static bool IsAnswered(byte[] utf8)

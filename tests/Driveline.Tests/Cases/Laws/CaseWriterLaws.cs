@@ -3,13 +3,12 @@ using System.Text.Json.Nodes;
 using Driveline.Cases;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 
 namespace Driveline.Tests.Cases;
 
 public class CaseWriterLaws
 {
-    [Property(MaxTest = 100)]
+    [Law(MaxTest = 100)]
     public Property Case_WrittenAndRead_IsEqual() => Prop.ForAll(CaseGenerator.Case.ToArbitrary(), c =>
     {
         CaseReadResult again = CaseReader.Read(CaseWriter.Write(c));
@@ -17,12 +16,12 @@ public class CaseWriterLaws
             .Label(string.Join("\n", again.Errors));
     });
 
-    [Property(MaxTest = 50)]
+    [Law(MaxTest = 50)]
     public Property Case_WrittenTwice_GivesTheSameBytes() => Prop.ForAll(
         CaseGenerator.Case.ToArbitrary(),
         c => CaseWriter.Write(c).SequenceEqual(CaseWriter.Write(CaseReader.Read(CaseWriter.Write(c)).Case!)));
 
-    [Property(MaxTest = 50)]
+    [Law(MaxTest = 50)]
     public Property MemberOrder_Shuffled_GivesTheSameCase() => Prop.ForAll(
         CaseGenerator.Case.SelectMany(_ => Gen.Choose(0, int.MaxValue), (c, seed) => (c, seed)).ToArbitrary(),
         x =>
@@ -31,7 +30,7 @@ public class CaseWriterLaws
             return CaseReader.Read(Shuffled(json, new Random(x.seed)).ToJsonString()).Case?.Equals(x.c) == true;
         });
 
-    [Property(MaxTest = 50)]
+    [Law(MaxTest = 50)]
     public Property Facts_OneChanged_AreNotEqual() => Prop.ForAll(CaseGenerator.Case.ToArbitrary(), c =>
     {
         CaseFile other = c.With("title", "\"another title\"").Case!;

@@ -2,7 +2,6 @@ using System.Text.Json.Nodes;
 using Driveline.Cases;
 using Driveline.Cases.Questions;
 using Driveline.Protection;
-using FsCheck.Xunit;
 
 namespace Driveline.Tests.Cases;
 
@@ -27,7 +26,7 @@ public class ClutchFactsLaws
         }
         """;
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void RemovingAClutchFact_NeverCreatesAYes(int seed)
     {
         JsonObject clutch = RandomClutch(new Random(seed));
@@ -51,7 +50,7 @@ public class ClutchFactsLaws
         }
     }
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public void AgeingAClutchWithoutASlipTest_NeverImprovesGuards(int seed, ushort days)
     {
         JsonObject clutch = RandomClutch(new Random(seed));
