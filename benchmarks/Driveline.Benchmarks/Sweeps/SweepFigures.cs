@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Globalization;
 using Driveline.Sweeps;
 
 namespace Driveline.Benchmarks.Sweeps;
