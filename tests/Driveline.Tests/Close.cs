@@ -3,11 +3,49 @@ namespace Driveline.Tests;
 /// <summary>Comparison with a stated tolerance and the source of the expectation in the message.</summary>
 internal static class Close
 {
-    public static void Absolute(double expected, double actual, double tolerance, string source) =>
+    [ThreadStatic]
+    private static List<(double Deviation, string Source)>? record;
+
+    public static void Absolute(double expected, double actual, double tolerance, string source)
+    {
+        Record(expected, actual, source);
         Assert.True(
             Math.Abs(actual - expected) <= tolerance,
             FormattableString.Invariant($"expected {expected:G9} ± {tolerance:G3}, got {actual:G9}; {source}"));
+    }
 
     public static void Relative(double expected, double actual, double tolerance, string source) =>
         Absolute(expected, actual, tolerance * Math.Abs(expected), source);
+
+    /// <summary>Within a tolerance; the row names the source.</summary>
+    public static void Within(double expected, double actual, double tolerance)
+    {
+        Record(expected, actual, string.Empty);
+        Assert.Equal(expected, actual, tolerance);
+    }
+
+    /// <summary>Equal when rounded to so many decimals; the row names the source.</summary>
+    public static void Digits(double expected, double actual, int decimals)
+    {
+        Record(expected, actual, string.Empty);
+        Assert.Equal(expected, actual, decimals);
+    }
+
+    /// <summary>Every comparison of some work: how far off, as a share of what was expected, and against which source.</summary>
+    public static IReadOnlyList<(double Deviation, string Source)> Recorded(Action work)
+    {
+        record = [];
+        try
+        {
+            work();
+            return record;
+        }
+        finally
+        {
+            record = null;
+        }
+    }
+
+    private static void Record(double expected, double actual, string source) =>
+        record?.Add((expected == 0 ? Math.Abs(actual) : Math.Abs((actual / expected) - 1), source));
 }

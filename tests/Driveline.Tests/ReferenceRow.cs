@@ -17,6 +17,8 @@ public sealed class ReferenceRow
 
     public IReadOnlyList<string> Cells { get; }
 
+    public IReadOnlyList<string> Columns => columns;
+
     public string this[string column] => columns.ToList().IndexOf(column) switch
     {
         < 0 => throw new KeyNotFoundException(column + " is no column at " + place),

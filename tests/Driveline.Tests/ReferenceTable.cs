@@ -13,6 +13,16 @@ internal static class ReferenceTable
             FormattableString.Invariant($"{file}:{l.Line}"), lines[0].Cells, l.Cells))];
     }
 
+    /// <summary>Rows that somebody read in a copy; none from memory.</summary>
+    public static TheoryData<ReferenceRow> Seen(string pack, string file, Func<ReferenceRow, bool> filter) =>
+        Where(pack, file, r => filter(r) && !IsRemembered(r));
+
+    /// <summary>Rows from memory.</summary>
+    public static TheoryData<ReferenceRow> Remembered(string pack, string file, Func<ReferenceRow, bool> filter) =>
+        Where(pack, file, r => filter(r) && IsRemembered(r));
+
+    public static bool IsRemembered(ReferenceRow row) => row["confidence"].StartsWith("memory", StringComparison.Ordinal);
+
     public static TheoryData<ReferenceRow> Where(string pack, string file, Func<ReferenceRow, bool> filter)
     {
         var data = new TheoryData<ReferenceRow>();

@@ -87,5 +87,6 @@ public sealed partial class Caution
         NoProudBolt, ManualDecides, StrongerIsAChange, LicensedPractice,
     ];
 
-    private static Basis Seen(string document, string place) => Basis.Published(document, "edition not stated", place);
+    private static Basis Seen(string document, string place) =>
+        Basis.CommonPractice(document + ": " + place);
 }

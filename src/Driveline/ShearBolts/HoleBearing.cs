@@ -14,7 +14,8 @@ namespace Driveline.ShearBolts;
 /// </remarks>
 internal sealed class HoleBearing
 {
-    private static readonly Basis Clause = Basis.FromMemory("EN 1993-1-8:2005, Table 3.10: bearing of plate and pin 1.5 t d f_y");
+    private static readonly Basis Clause =
+        Basis.Published("EN 1993-1-8", "2005", "Table 3.10, bearing of plate and pin").ReadVia("a public extract of the page");
 
     private static readonly Basis CrossPin = Basis.FromMemory(
         "peak pressure of a cross pin in its shaft, 6 T / (d D²), machine-element textbooks");

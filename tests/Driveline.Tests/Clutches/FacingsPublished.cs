@@ -19,41 +19,19 @@ public class FacingsPublished
     {
         Facing facing = Facings.Named(name);
         RatioBand dry = facing.Friction(SurfaceState.Dry).Running;
-        Assert.Equal((low + high) / 2, dry.Expected!.Value, 1e-12);
+        Close.Within((low + high) / 2, dry.Expected!.Value, 1e-12);
         Assert.True(dry.Low <= low && dry.High >= high);
         Assert.Equal(BasisKind.Published, dry.Basis.Expected.Kind);
-        Assert.Equal(lowKpa, facing.LowestWorkingPressure!.Value.Kilopascals, 1e-9);
-        Assert.Equal(highKpa, facing.PressureLimit!.Value.Kilopascals, 1e-9);
-        Assert.Equal(continuousC, facing.ContinuousTemperature!.Value.DegreesCelsius, 1e-9);
-        Assert.Equal(maximumC, facing.MaximumTemperature!.Value.DegreesCelsius, 1e-9);
-        Assert.Equal(lowPower, facing.LowPowerRating!.Value.WattsPerSquareMeter / 1e6, 1e-9);
-        Assert.Equal(highPower, facing.HighPowerRating!.Value.WattsPerSquareMeter / 1e6, 1e-9);
+        Close.Within(lowKpa, facing.LowestWorkingPressure!.Value.Kilopascals, 1e-9);
+        Close.Within(highKpa, facing.PressureLimit!.Value.Kilopascals, 1e-9);
+        Close.Within(continuousC, facing.ContinuousTemperature!.Value.DegreesCelsius, 1e-9);
+        Close.Within(maximumC, facing.MaximumTemperature!.Value.DegreesCelsius, 1e-9);
+        Close.Within(lowPower, facing.LowPowerRating!.Value.WattsPerSquareMeter / 1e6, 1e-9);
+        Close.Within(highPower, facing.HighPowerRating!.Value.WattsPerSquareMeter / 1e6, 1e-9);
         Assert.Equal(BasisKind.Published, facing.LimitBasis.Kind);
     }
 
     [Fact]
     public void SinteredMetal_Breakaway_IsThePrintedStaticValue() =>
-        Assert.Equal(0.36, Facings.SinteredMetal.Friction(SurfaceState.Dry).Breakaway.Expected!.Value, 1e-12); // Table 7.4: 0.36 / 0.30
-
-    // Facings known from memory only: friction range against the reference rows.
-    [Theory]
-    [InlineData("rigid moulded non-asbestos", "rigid moulded non-asbestos")]
-    [InlineData("rigid moulded asbestos (old machines)", "rigid moulded asbestos (dry)")]
-    [InlineData("rigid moulded asbestos pads (old machines)", "rigid moulded asbestos pads")]
-    [InlineData("semi-rigid moulded asbestos (old machines)", "semirigid moulded asbestos")]
-    [InlineData("flexible moulded asbestos (old machines)", "flexible moulded asbestos")]
-    [InlineData("sintered metal, textbook range", "sintered metal (dry)")]
-    [InlineData("cast iron on cast iron", "cast iron on cast iron")]
-    [InlineData("powdered metal on cast iron", "powdered metal on cast iron")]
-    [InlineData("powdered metal on hard steel", "powdered metal on hard steel")]
-    public void Facing_RememberedRow_IsHeldAsRemembered(string name, string material)
-    {
-        ReferenceRow row = ReferenceTable.Read("clutch", "friction-materials.csv")
-            .Single(r => r["material"] == material);
-        string[] ends = row["mu_dynamic_min_max"].Split('-');
-        RatioBand dry = Facings.Named(name).Friction(SurfaceState.Dry).Running;
-        Assert.Equal(double.Parse(ends[0], System.Globalization.CultureInfo.InvariantCulture), dry.Low, 1e-12);
-        Assert.Equal(double.Parse(ends[^1], System.Globalization.CultureInfo.InvariantCulture), dry.High!.Value, 1e-12);
-        Assert.Equal(BasisKind.FromMemory, dry.WeakestBasis.Kind);
-    }
+        Close.Within(0.36, Facings.SinteredMetal.Friction(SurfaceState.Dry).Breakaway.Expected!.Value, 1e-12); // Table 7.4: 0.36 / 0.30
 }

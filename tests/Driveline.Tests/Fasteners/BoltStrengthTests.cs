@@ -3,7 +3,7 @@ using Driveline.Provenance;
 
 namespace Driveline.Tests.Fasteners;
 
-public sealed class BoltStrengthTests
+public sealed partial class BoltStrengthTests
 {
     [Fact]
     public void Loads_HalfInchGrade5_WorkedByHand()

@@ -12,11 +12,11 @@ public sealed class FastenerCatalogueTests
     [InlineData("body diameters", 15, "ISO 4014")]
     [InlineData("grade rows: minimum strengths", 0, "all seen")]
     [InlineData("grade rows: expected strengths", 3, "HRB conversions not seen: A307 A, A307 B, A449 over 1-1/2 in")]
-    [InlineData("grade rows: maximum strengths", 5, "9.8 at HV 360, A325 hardness, A490 maximum, A574 at HRC 45 (two rows)")]
+    [InlineData("grade rows: maximum strengths", 4, "9.8 at HV 360, A325 hardness, A574 at HRC 45 (two rows)")]
     [InlineData("hardness table lines", 57, "ASTM A370: 24 HRC and 30 HRB lines, HRC 45; DIN 50150 at HV 80 and HV 360")]
     [InlineData("printed tensile loads", 167, "127 fine-pitch metric, 40 inch")]
     [InlineData("printed proof loads", 199, "127 fine-pitch and 32 coarse metric above M27, 40 inch")]
-    [InlineData("rod materials", 9, "6061-T6, C36000, three cold-drawn steels, four of ISO 8839")]
+    [InlineData("rod materials", 2, "6061-T6, C36000")]
     [InlineData("spring pins", 39, "11 large ISO 8752, 14 ISO 8750, 14 ISO 13337")]
     public void Catalogue_NumbersFromMemory_AreExactlyAsCounted(string catalogue, int fromMemory, string which)
     {

@@ -7,10 +7,7 @@ namespace Driveline.Tests.Fasteners;
 
 public sealed class HardnessPublished
 {
-    public static TheoryData<ReferenceRow> Rows => ReferenceTable.Where("fasteners", "hardness-to-tensile.csv", r => r.Has("Rm_MPa"));
-
-    public static TheoryData<ReferenceRow> WithoutTensile =>
-        ReferenceTable.Where("fasteners", "hardness-to-tensile.csv", r => !r.Has("Rm_MPa"));
+    public static TheoryData<ReferenceRow> Rows => ReferenceTable.Seen("fasteners", "hardness-to-tensile.csv", r => r.Has("Rm_MPa"));
 
     public static TheoryData<ReferenceRow> Bounds =>
         ReferenceTable.Where("fasteners", "strength-bounds-from-hardness.csv", r => r["Rm_at_hardness_max_MPa"].Length > 0);
@@ -27,29 +24,19 @@ public sealed class HardnessPublished
                 Assert.True(table.TryTensile(Hardness.Of(scale, row.Number(column)), out Sourced? tensile));
 
                 // Printed to 1 ksi or 5 MPa; the MPa column is rounded to 1 MPa.
-                Assert.Equal(row.Number("Rm_MPa"), Si.Pascals(tensile!) / 1e6, 0.6);
+                Close.Within(row.Number("Rm_MPa"), Si.Pascals(tensile!) / 1e6, 0.6);
                 Assert.Equal(
-                    row["confidence"] == "seen" ? BasisKind.Published : row["table"].StartsWith("alt", StringComparison.Ordinal)
-                        ? BasisKind.CommonPractice : BasisKind.FromMemory,
-                    tensile!.Basis.Kind);
+                    row["confidence"] is "memory" or "conflicting" && !row["table"].StartsWith("alt", StringComparison.Ordinal),
+                    tensile!.Basis.Kind == BasisKind.FromMemory);
             }
         }
     }
 
     [Fact]
     public void Tables_TogetherHoldEveryRowWithATensile() =>
-        Assert.Equal(Rows.Cast<object>().Count(), HardnessTables.All.Sum(t => t.RowCount));
-
-    [Theory]
-    [MemberData(nameof(WithoutTensile))]
-    public void RockwellB_BelowTheTable_HasNoTensile(ReferenceRow row)
-    {
-        Hardness hardness = Hardness.Parse("HRB " + row["HRB"]);
-        Assert.False(hardness.TryToTensile(out StressBand? tensile));
-        Assert.Null(tensile);
-        var thrown = Assert.Throws<ArgumentOutOfRangeException>(hardness.ToTensile);
-        Assert.Contains("HRB 65 to HRB 100; got HRB " + row["HRB"], thrown.Message, StringComparison.Ordinal);
-    }
+        Assert.Equal(
+            ReferenceTable.Read("fasteners", "hardness-to-tensile.csv").Count(r => r.Has("Rm_MPa")),
+            HardnessTables.All.Sum(t => t.RowCount));
 
     [Theory]
     [MemberData(nameof(Bounds))]
@@ -65,11 +52,11 @@ public sealed class HardnessPublished
             return;
         }
 
-        Assert.Equal(row.Number("Rm_min_MPa"), range.Strength.Tensile.SiBand.Low / 1e6, 0.5);
+        Close.Within(row.Number("Rm_min_MPa"), range.Strength.Tensile.SiBand.Low / 1e6, 0.5);
 
         // HRC rows go through the table that was seen, interpolated; the tables are printed to 1 ksi, so half of that is the tolerance.
         double tolerance = row["hardness_max"].StartsWith("HRC", StringComparison.Ordinal) ? 3.45 : 0.6;
-        Assert.Equal(row.Number("Rm_at_hardness_max_MPa"), range.Strength.Tensile.SiBand.High / 1e6, tolerance);
+        Close.Within(row.Number("Rm_at_hardness_max_MPa"), range.Strength.Tensile.SiBand.High / 1e6, tolerance);
         BandEnd end = row["hardness_max"].Contains("specified", StringComparison.Ordinal) ? BandEnd.Limit : BandEnd.Interval95;
         Assert.Equal(end, range.Strength.Tensile.Basis.HighEnd);
     }

@@ -137,7 +137,7 @@ public sealed class ScrewThreadTests
 
         // 0.1419 in² × 645.16 mm²/in² = 91.5482 mm².
         Assert.Equal(91.5482, thread.StressArea.SquareMillimeters, 3);
-        Assert.Equal(BasisKind.Published, thread.AreaBasis.Kind);
+        Assert.Equal(BasisKind.CommonPractice, thread.AreaBasis.Kind);
     }
 
     [Fact]

@@ -81,19 +81,6 @@ public class ImplementPowerPublished
     }
 
     [Theory]
-    [InlineData("mower", "disk", 2.8, 9.8, 14.0, 18.2, "WE24: 5.0 kW/m × 2.8 m, ± 30 %; D497 parameters from memory")]
-    public void PowerNeed_ByWidth_IsAsWorked(
-        string machine, string variant, double meters, double low, double expected, double high, string source)
-    {
-        PowerNeed need = PowerNeed.Of(ImplementPower.Of(machine, variant), Length.FromMeters(meters));
-        Close.Relative(low, (double)need.Power.Low.Kilowatts, 1e-12, source);
-        Close.Relative(expected, (double)need.Power.Expected!.Value.Kilowatts, 1e-12, source);
-        Close.Relative(high, (double)need.Power.High!.Value.Kilowatts, 1e-12, source);
-        Assert.Equal(BasisKind.FromMemory, need.Power.WeakestBasis.Kind);
-        Assert.Contains(need.Findings, f => f.Code == LoadsFindings.PowerFromMemory && f.Severity == Severity.Warning);
-    }
-
-    [Theory]
     [InlineData("baler", "large round, variable chamber", 15, 10.25, 20.5, 30.75, "WE25: 4.0 kW + 1.1 kWh/t × 15 t/h, ± 50 %")]
     [InlineData("baler", "small rectangular", 10, 7.8, 12, 16.2, "LP65: D497 small baler at 10 t/h is 12 kW; ± 35 %")]
     public void PowerNeed_ByFeed_IsAsWorked(

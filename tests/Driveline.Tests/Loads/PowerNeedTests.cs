@@ -114,4 +114,17 @@ public class PowerNeedTests
         Assert.Equal(["powerNeed", "powerNeedLow", "powerNeedHigh"], sheet.Select(l => l.Formula.Code));
         Assert.Equal([14000, 9800, 18200], sheet.Select(l => Math.Round(l.Value, 6)));
     }
+
+    [Theory]
+    [InlineData("mower", "disk", 2.8, 9.8, 14.0, 18.2, "WE24: 5.0 kW/m × 2.8 m, ± 30 %; D497 parameters from memory")]
+    public void PowerNeed_ByWidth_IsAsWorked(
+        string machine, string variant, double meters, double low, double expected, double high, string source)
+    {
+        PowerNeed need = PowerNeed.Of(ImplementPower.Of(machine, variant), Length.FromMeters(meters));
+        Close.Relative(low, (double)need.Power.Low.Kilowatts, 1e-12, source);
+        Close.Relative(expected, (double)need.Power.Expected!.Value.Kilowatts, 1e-12, source);
+        Close.Relative(high, (double)need.Power.High!.Value.Kilowatts, 1e-12, source);
+        Assert.Equal(BasisKind.FromMemory, need.Power.WeakestBasis.Kind);
+        Assert.Contains(need.Findings, f => f.Code == LoadsFindings.PowerFromMemory && f.Severity == Severity.Warning);
+    }
 }

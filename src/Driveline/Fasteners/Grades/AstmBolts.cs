@@ -56,7 +56,7 @@ internal static class AstmBolts
     public static BoltGrade A490 { get; } = new(
         "ASTM F3125", "A490", "ASTM A490", "A490", MaterialFamily.QuenchedSteel, ShearClass.Quenched109,
         GradeRange.Of(SizeRange.Inches(0.5, 1.5, "1/2 to 1-1/2 in"), "ksi", 120, 130, 150, RockwellC(33, 38), TextbookTable)
-            .WithMaximum(Ksi(173, Basis.FromMemory("ASTM F3125 grade A490: tensile maximum 173 ksi"))));
+            .WithMaximum(Ksi(173, A490Maximum)));
 
     /// <summary>A354 BC: alloy steel, quenched and tempered.</summary>
     public static BoltGrade A354Bc { get; } = new(
@@ -83,11 +83,14 @@ internal static class AstmBolts
     private static Basis A325Hardness =>
         Basis.FromMemory("ASTM F3125 grade A325: one chart prints HRC 24 to 35, the specification is remembered as 25 to 34");
 
+    private static Basis A490Maximum => Basis.Published("ASTM A490", "2011", "1.1, tensile strength of 150 to 173 ksi")
+        .ReadVia("a public copy of its first page");
+
     private static Basis A574Basis => Basis.Published("ASTM A574", "1980s", "table of bolt specifications")
         .ReadVia("a machine-design textbook");
 
     private static Basis Chart(string specification) =>
-        Basis.Published("ASTM " + specification, "edition not stated", "mechanical requirements")
+        Basis.CommonPractice("ASTM " + specification + ", mechanical requirements, edition not stated")
             .ReadVia("a trade identification-marking chart");
 
     private static GradeRange Row(

@@ -10,7 +10,7 @@ internal static class Iso3506
     private const string Standard = "ISO 3506-1";
 
     private static readonly Basis DataSheet =
-        Basis.Published(Standard, "edition not stated", "austenitic stainless steel bolts").ReadVia("a fastener data sheet");
+        Basis.CommonPractice(Standard + ", austenitic stainless steel bolts, edition not stated").ReadVia("a fastener data sheet");
 
     private static readonly Basis SizeLimit2009 =
         Basis.CommonPractice("ISO 3506-1:2009 holds classes 70 and 80 to M24");

@@ -21,7 +21,7 @@ internal static class HardnessTableData
             .ReadVia("a steel supplier page");
 
     private static readonly Basis A370SeenBasis =
-        Basis.Published("ASTM A370", "edition not stated", "Tables 2 and 3").ReadVia("a second public page with the same figure");
+        Basis.CommonPractice("ASTM A370, Tables 2 and 3, edition not stated").ReadVia("a second public page with the same figure");
 
     private static readonly Basis A370MemoryBasis =
         Basis.FromMemory("ASTM A370, Tables 2 and 3");

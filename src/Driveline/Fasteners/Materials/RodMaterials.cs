@@ -13,17 +13,18 @@ internal static class RodMaterials
         Basis.Published("Metals Handbook Desk Edition", "1995", "p. 6-34, typical properties").ReadVia("a university course page");
 
     private static readonly Basis TypicalTable =
-        Basis.Published("Aluminum Association", "edition not stated", "typical properties").ReadVia("two public pages");
+        Basis.CommonPractice("Aluminum Association, typical properties, edition not stated").ReadVia("two public pages");
 
     private static readonly Basis TypicalMemory = Basis.FromMemory("Aluminum Association typical properties");
 
     private static readonly Basis GradeChart =
-        Basis.Published("Bolt materials", "edition not stated", "minimum strengths").ReadVia("a distributor bolt-grade chart");
+        Basis.CommonPractice("bolt materials, minimum strengths, edition not stated").ReadVia("a distributor bolt-grade chart");
 
-    private static readonly Basis ColdDrawn = Basis.FromMemory(
-        "expected minimum strengths of cold-drawn low-carbon bar, textbook table A-20");
+    private static readonly Basis ColdDrawn = Basis.Published("SAE Handbook", "1986", "p. 2.15, estimated minimum strengths")
+        .ReadVia("Mechanical Engineering Design, Table A-20, p. 1040");
 
-    private static readonly Basis Iso8839 = Basis.FromMemory("ISO 8839:1986, minimum strengths");
+    private static readonly Basis Iso8839 =
+        Basis.Published("ISO 8839", "1986", "minimum strengths").ReadVia("data pages of two fastener suppliers");
 
     private static readonly Basis Statics = Basis.CommonPractice("average properties in a statics textbook appendix");
 

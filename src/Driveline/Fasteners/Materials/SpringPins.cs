@@ -13,18 +13,19 @@ internal static class SpringPins
     private const string BerylliumCopper = "beryllium copper";
 
     private static readonly Basis Iso8752Seen =
-        Basis.Published("ISO 8752", "edition not stated", "minimum double shear load").ReadVia("two pin data pages that agree");
+        Basis.CommonPractice("ISO 8752, minimum double shear load, edition not stated").ReadVia("two pin data pages that agree");
 
     private static readonly Basis Iso8752Austenitic =
-        Basis.Published("ISO 8752", "edition not stated", "minimum double shear load, austenitic steel").ReadVia("a distributor data page");
+        Basis.CommonPractice("ISO 8752, minimum double shear load, austenitic steel, edition not stated")
+            .ReadVia("a distributor data page");
 
     private static readonly Basis Iso8752Memory = Basis.FromMemory("ISO 8752 Table 1, sizes off the data pages");
 
     private static readonly Basis CoiledSeen =
-        Basis.Published("ISO 8748", "edition not stated", "minimum double shear load").ReadVia("a pin data page");
+        Basis.CommonPractice("ISO 8748, minimum double shear load, edition not stated").ReadVia("a pin data page");
 
     private static readonly Basis CoiledLightSeen =
-        Basis.Published("ISO 8751", "edition not stated", "minimum double shear load").ReadVia("a pin data page");
+        Basis.CommonPractice("ISO 8751, minimum double shear load, edition not stated").ReadVia("a pin data page");
 
     private static readonly Basis Iso8750Memory = Basis.FromMemory("ISO 8750:2007 Table 1");
 

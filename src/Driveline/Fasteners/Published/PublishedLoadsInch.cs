@@ -8,7 +8,7 @@ internal static class PublishedLoadsInch
     public const string Unit = "lbf";
 
     private static readonly Basis Scan =
-        Basis.Published("SAE J429", "edition not stated", "proof and tensile loads").ReadVia("a scanned load table in a public archive");
+        Basis.CommonPractice("SAE J429, proof and tensile loads, edition not stated").ReadVia("a scanned load table in a public archive");
 
     private static readonly Basis Memory = Basis.FromMemory("SAE J429 proof and tensile loads");
 

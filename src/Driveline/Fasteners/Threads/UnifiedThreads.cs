@@ -6,13 +6,13 @@ namespace Driveline.Fasteners;
 internal static class UnifiedThreads
 {
     public static readonly Basis CoarseBasis =
-        Basis.Published("ASME B1.1", "edition not stated", "UNC tensile stress areas").ReadVia("two public thread tables that agree");
+        Basis.CommonPractice("ASME B1.1, UNC tensile stress areas, edition not stated").ReadVia("two public thread tables that agree");
 
     public static readonly Basis FineBasis =
-        Basis.Published("ASME B1.1", "edition not stated", "UNF tensile stress areas").ReadVia("a fastener reference page");
+        Basis.CommonPractice("ASME B1.1, UNF tensile stress areas, edition not stated").ReadVia("a fastener reference page");
 
     public static readonly Basis RootBasis =
-        Basis.Published("ASME B1.1", "edition not stated", "section at the minor diameter D − 1.299038/n")
+        Basis.CommonPractice("ASME B1.1, section at the minor diameter D − 1.299038/n, edition not stated")
             .ReadVia("public thread tables and textbooks");
 
     public static readonly IReadOnlyList<UnifiedThread> All =

@@ -28,7 +28,8 @@ internal static class FastenerPages
             select DataRow.Of(
                 thread.BodyDiameterOf(style)!.Basis, thread.Designation, style.ToString(), Band(thread.BodyDiameterOf(style), 1e-3)))
         .Table("Clearance holes", string.Empty, "thread | normal, mm | loose, mm", Threads.Select(t => DataRow.Of(
-            ClearanceHoles.Source, t.Designation, Number(ClearanceHoles.NormalM(t) * 1e3), Number(ClearanceHoles.LooseM(t) * 1e3))));
+            [("normal", ClearanceHoles.NormalBasis(t)), ("loose", ClearanceHoles.LooseBasis(t))],
+            t.Designation, Number(ClearanceHoles.NormalM(t) * 1e3), Number(ClearanceHoles.LooseM(t) * 1e3))));
 
     public static DataPage OfGrades() => DataPage.Of(
             "Bolt grades",

@@ -1,0 +1,79 @@
+using System.Globalization;
+using System.Text;
+
+namespace Driveline.Tests.Consistency;
+
+/// <summary>The page shared/docs/validation.md.</summary>
+internal static class ValidationPage
+{
+    private static readonly (ValidationKind Kind, string Name, string Shows)[] Kinds =
+    [
+        (ValidationKind.Computed, "computed against print", "the document's inputs go in, our answer is held against the document's"),
+        (ValidationKind.SecondMethod, "second method",
+            "our answer is held against another way of reckoning it (a closed form, other code)"),
+        (ValidationKind.Contained, "inside the band", "the document's number must lie inside our band; the width of the band is no merit"),
+        (ValidationKind.Copied, "copy against copy",
+            "the number in the code is held against the number in the reference table: shows a slip of the pen, never an error "
+                + "of the copy"),
+    ];
+
+    public static string Markdown(IReadOnlyList<ValidationRow> rows, int remembered)
+    {
+        var page = new StringBuilder("""
+            # Validation
+
+            What the numbers of this library are held against. The page is made by the tests: each row of each class named `…Published`
+            is run and its deviation noted, so the page is true of the code beside it (DEVELOPERS.md tells how to renew it). A deviation
+            is the largest share by which one of our numbers was off from the printed one; most of it is the rounding of the print.
+
+            Frozen answers of our own (`ResultRegression`, `PagesRegression`, the approved letters) are not here: they show what a change
+            changes, and prove nothing.
+
+            ## By kind
+
+            | kind | what it shows | rows | numbers compared | largest deviation |
+            |---|---|---|---|---|
+
+            """);
+        foreach ((ValidationKind kind, string name, string shows) in Kinds)
+        {
+            ValidationRow[] of = [.. rows.Where(r => r.Kind == kind)];
+            page.Append(CultureInfo.InvariantCulture,
+                $"| {name} | {shows} | {of.Length} | {of.Sum(r => r.Comparisons)} | {Deviation(kind, of)} |\n");
+        }
+
+        page.Append(CultureInfo.InvariantCulture, $"""
+
+            Not counted: {remembered} rows of the reference tables are from memory. They are tested too, in classes of other names, and
+            validate nothing. The direction numbers of the Sobol sequence are held against their published file in `Driveline.Sweeps.Tests`.
+
+            ## By capability and source
+
+            | capability | source | kind | rows | largest deviation |
+            |---|---|---|---|---|
+
+            """);
+        foreach (IGrouping<(string Capability, string Source, ValidationKind Kind), ValidationRow> group in rows
+            .GroupBy(r => (r.Capability, r.Source, r.Kind))
+            .OrderBy(g => g.Key.Capability, StringComparer.Ordinal).ThenBy(g => g.Key.Kind)
+            .ThenBy(g => g.Key.Source, StringComparer.Ordinal))
+        {
+            ValidationRow[] of = [.. group];
+            string name = Kinds.Single(k => k.Kind == group.Key.Kind).Name;
+            page.Append(CultureInfo.InvariantCulture,
+                $"| {group.Key.Capability} | {group.Key.Source.Replace("|", "/", StringComparison.Ordinal)} | {name} | {of.Length} | ")
+                .Append(Deviation(group.Key.Kind, of)).Append(" |\n");
+        }
+
+        return page.ToString().Replace("\r\n", "\n", StringComparison.Ordinal);
+    }
+
+    private static string Deviation(ValidationKind kind, ValidationRow[] rows)
+    {
+        double? largest = rows.Max(r => r.Deviation);
+        return kind == ValidationKind.Contained ? "inside"
+            : largest is not { } share ? "within the rounding its test states"
+            : share < 1e-6 ? "below 0.0001 %"
+            : (100 * share).ToString("G2", CultureInfo.InvariantCulture) + " %";
+    }
+}
