@@ -5,7 +5,7 @@ using Driveline.Sweeps;
 
 namespace Driveline.Fleet.Cluster;
 
-/// <summary>A study on three silos as processes, one of them killed while shards are computed: the bytes are those of a local run.</summary>
+/// <summary>A study on three silos as processes, one of them killed while it computes shards: the bytes are those of a local run.</summary>
 internal sealed class StudyRun(string tool)
 {
     private const int Silos = 3;

@@ -81,10 +81,11 @@ public class PictureBenchmarks
     {
         string[] metric = ["4.6", "5.8", "8.8", "10.9"];
         string[] inch = ["SAE 2", "SAE 5", "SAE 8", "SAE 1"];
+        string[] strongest = ["M8", "M10", "M12", "M16"];
         StockItem[] items =
         [
             .. Sizes.SelectMany(size => (size[0] == 'M' ? metric : inch).Select(grade => Item(size, grade))),
-            .. new[] { "M8", "M10", "M12", "M16" }.Select(size => Item(size, "12.9")),
+            .. strongest.Select(size => Item(size, "12.9")),
         ];
         return items.Length == 60 ? StockList.Of(items) : throw new InvalidOperationException("The benchmark must offer 60 bolts.");
     }

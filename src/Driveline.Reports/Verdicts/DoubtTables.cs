@@ -1,7 +1,6 @@
 using Driveline.Chains;
 using Driveline.Findings;
 using Driveline.Protection;
-using Driveline.Quantities;
 using Driveline.Reports.Documents;
 
 namespace Driveline.Reports.Verdicts;

@@ -8,7 +8,7 @@ public class MarksPageTests
     public void Page_OfTheMarks_IsTheSourcesOwn() => GeneratedPage.IsTheOneIn("marks.md", MarksPage.Markdown(SourceMarks.All()));
 
     [Fact]
-    public void Published_WithoutItsEdition_IsNowhere() => Assert.Empty(
-        SourceMarks.All().Where(m => m.Kind == BasisMark.Published && m.Words.Contains("not stated", StringComparison.Ordinal)));
+    public void Published_WithoutItsEdition_IsNowhere() => Assert.DoesNotContain(
+        SourceMarks.All(), m => m.Kind == BasisMark.Published && m.Words.Contains("not stated", StringComparison.Ordinal));
 }
 #endif

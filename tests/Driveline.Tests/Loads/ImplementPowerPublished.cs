@@ -1,4 +1,3 @@
-using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Provenance;
 using Driveline.Pto;

@@ -33,7 +33,7 @@ public partial class ChoiceTextTests
     [InlineData("thornbeck-too-soft", "Put that one back before you think of any other.")]
     [InlineData("thornbeck-seized-hub", "Free and grease the hub first.")]
     [InlineData("thornbeck-seized-hub", "638 to no known end")]
-    [InlineData("saltmere-spreader-pin", "something else still stands against a plain yes")]
+    [InlineData("saltmere-spreader-pin", "pin 8 mm HRC 28: it acts in time and stays quiet")]
     [InlineData("ashby-lane-facts-missing", "No bolt is offered.")]
     [InlineData("ashby-lane-facts-missing", "DANGER: Nothing is offered")]
     [InlineData("hollinmoor-no-bolt-fits", "is not sure both to act in time and to stay quiet")]
