@@ -62,10 +62,10 @@ internal static class Targets
             Same(grade.Designation, BoltGrade.Parse(grade.Designation).Designation);
         }
 
-        HeadMark.TryParse(text, out _, out _);
-        Hardness.TryParse(text, out _, out _);
-        MaterialName.TryParse(text, out _, out _);
-        SpringPin.TryParse(text, out _, out _);
+        _ = HeadMark.TryParse(text, out _, out _);
+        _ = Hardness.TryParse(text, out _, out _);
+        _ = MaterialName.TryParse(text, out _, out _);
+        _ = SpringPin.TryParse(text, out _, out _);
     }
 
     private static void Quantity(string text)
@@ -80,8 +80,8 @@ internal static class Targets
             throw new InvalidOperationException("A torque that is not finite: " + text);
         }
 
-        QuantityText.TryParse<Power>(text, out _, out _);
-        QuantityText.TryParse<RotationalSpeed>(text, out _, out _);
+        _ = QuantityText.TryParse<Power>(text, out _, out _);
+        _ = QuantityText.TryParse<RotationalSpeed>(text, out _, out _);
     }
 
     private static void Case(byte[] bytes)
