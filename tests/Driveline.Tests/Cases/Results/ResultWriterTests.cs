@@ -123,6 +123,11 @@ public class ResultWriterTests
     {
         int length = numbers.Put(number, room);
         string expected = number.ToString("R", CultureInfo.InvariantCulture);
+#if NETSTANDARD_BUILD
+        // The digits of "R" for 2^-25 read back as its neighbour: that build writes 17 digits then, as .NET Framework needs more often.
+        expected = double.Parse(expected, CultureInfo.InvariantCulture).Equals(number)
+            ? expected : number.ToString("G17", CultureInfo.InvariantCulture);
+#endif
         if (!Encoding.UTF8.GetString(room[..length]).Equals(expected, StringComparison.Ordinal))
         {
             Assert.Equal(expected, Encoding.UTF8.GetString(room[..length]));
