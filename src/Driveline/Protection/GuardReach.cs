@@ -26,7 +26,7 @@ internal static class GuardReach
     // On return reach[k] is what the devices at and behind k can hold, at the input of k.
     private static void FindFromWork(ChainNode[] nodes, Span<Reach> reach)
     {
-        Span<bool> hasChild = nodes.Length <= 64 ? stackalloc bool[64] : new bool[nodes.Length];
+        Span<bool> hasChild = nodes.Length <= MostOnStack ? stackalloc bool[nodes.Length] : new bool[nodes.Length];
         for (int k = nodes.Length - 1; k >= 0; k--)
         {
             if (!hasChild[k])

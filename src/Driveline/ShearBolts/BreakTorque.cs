@@ -201,9 +201,8 @@ public sealed class BreakTorque
     private Band Predict<S>(double radiusM, ref S log)
         where S : struct, ISteps
     {
-        bool shared = Joint.Bolts == 1 || Joint.IsTight;
         double all = Joint.Bolts * Joint.PlanesPerBolt;
-        double one = shared ? all : Joint.PlanesPerBolt;
+        double one = Joint.IsTight ? all : Joint.PlanesPerBolt;
         log.Begin(SheetEnd.Lowest);
         double low = End(one, Plane.Low, radiusM, ref log);
         if (Joint.StandOffM > 0)

@@ -18,8 +18,9 @@ internal static class StandOff
         where S : struct, ISteps
     {
         // F_R / M_R = κ R_m (π d²/4) / (1.5 (π d³/32) y R_m) = 8 κ / (1.5 y d)
-        double bending = diameterM > 0 ? 8 * ratio * gapM / (1.5 * yieldRatio * diameterM) : double.PositiveInfinity;
-        double factor = double.IsPositiveInfinity(bending) ? 0 : 1 / Math.Sqrt(1 + (bending * bending));
+        // A bolt of no width takes no bending at all: the quotient is then +∞, and the factor 0.
+        double bending = 8 * ratio * gapM / (1.5 * yieldRatio * diameterM);
+        double factor = 1 / Math.Sqrt(1 + (bending * bending));
         log.Add(ShearBoltSteps.StandOff, factor);
         return factor;
     }
