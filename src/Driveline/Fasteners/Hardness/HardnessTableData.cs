@@ -10,11 +10,9 @@ internal static class HardnessTableData
     private static readonly Basis Din50150Basis =
         Basis.Published("DIN 50150", "predecessor of ISO 18265 Table A.1", "conversion table").ReadVia("a public technical page");
 
-    private static readonly Basis Din50150Conflict =
-        Basis.FromMemory("ISO 18265 Table A.1 at HV 360: 1155 MPa; the DIN 50150 page prints 1115, out of sequence");
-
-    private static readonly Basis Din50150LowConflict =
-        Basis.FromMemory("DIN 50150 at HV 80: the page prints 250 MPa, ISO 18265 Table A.1 gives 255");
+    // The page with Rockwell B misprints five lines: two further pages agree against it.
+    private static readonly Basis Din50150OtherPages = Basis.Published(
+        "DIN 50150", "predecessor of ISO 18265 Table A.1", "conversion table").ReadVia("two further public technical pages");
 
     private static readonly Basis SteelByBrinellBasis =
         Basis.Published("Approximate conversion for steel by Brinell", "SAE J417 and ASTM A370 family", "conversion table")
@@ -37,22 +35,22 @@ internal static class HardnessTableData
         "DIN 50150 (ISO 18265 Table A.1)",
         "MPa",
         [
-            new(80, 76, _, _, 250, Din50150LowConflict),
+            new(80, 76, _, _, 255, Din50150OtherPages),
             new(85, 80.7, _, _, 270, Din50150Basis),
-            new(90, 85.2, _, _, 285, Din50150Basis),
+            new(90, 85.5, _, _, 285, Din50150OtherPages),
             new(95, 90.2, _, _, 305, Din50150Basis),
             new(100, 95, _, _, 320, Din50150Basis),
             new(105, 99.8, _, _, 335, Din50150Basis),
             new(110, 105, _, _, 350, Din50150Basis),
             new(115, 109, _, _, 370, Din50150Basis),
-            new(120, 114, _, _, 380, Din50150Basis),
+            new(120, 114, _, _, 385, Din50150OtherPages),
             new(125, 119, 64.5, _, 400, Din50150Basis),
             new(130, 124, 67.5, _, 415, Din50150Basis),
             new(135, 128, 70, _, 430, Din50150Basis),
             new(140, 133, 73, _, 450, Din50150Basis),
             new(145, 138, 75, _, 465, Din50150Basis),
             new(150, 143, 77, _, 480, Din50150Basis),
-            new(155, 147, 78, _, 490, Din50150Basis),
+            new(155, 147, 78, _, 495, Din50150OtherPages),
             new(160, 152, 80, _, 510, Din50150Basis),
             new(165, 156, 82.1, _, 530, Din50150Basis),
             new(170, 162, 84, _, 545, Din50150Basis),
@@ -87,7 +85,7 @@ internal static class HardnessTableData
             new(330, 314, _, 33.3, 1060, Din50150Basis),
             new(340, 323, _, 34.4, 1095, Din50150Basis),
             new(350, 333, _, 35.5, 1125, Din50150Basis),
-            new(360, 342, _, 36.6, 1155, Din50150Conflict),
+            new(360, 342, _, 36.6, 1155, Din50150OtherPages),
             new(370, 352, _, 37.7, 1190, Din50150Basis),
             new(380, 361, _, 38.8, 1220, Din50150Basis),
             new(390, 371, _, 39.8, 1255, Din50150Basis),
