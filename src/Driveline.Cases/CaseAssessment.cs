@@ -6,6 +6,7 @@ using Driveline.Choosing;
 using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Quantities;
+using Driveline.Torsion;
 
 namespace Driveline.Cases;
 
@@ -29,16 +30,21 @@ public sealed class CaseAssessment
     private readonly MappedCase? mapped;
     private readonly SimulationLimits limits;
     private readonly ProtectionPolicy policy;
+    private readonly TransientWorkspaces? memory;
     private readonly Once<CaseQuestion> question = new();
     private readonly Once<ProtectionVerdict> verdict = new();
     private readonly Once<CaseSimulation> engagement = new();
     private readonly Once<CaseSimulation> strike = new();
+    private readonly Once<CaseSimulation> bare = new();
     private readonly Once<BoltChoice> choice = new();
     private readonly Once<IReadOnlyList<ClutchChoice>> settings = new();
     private readonly Once<OwnerAdvice> advice = new();
 
-    private CaseAssessment(MappedCase? mapped, IReadOnlyList<CaseError> errors, SimulationLimits limits, ProtectionPolicy policy)
+    private CaseAssessment(
+        MappedCase? mapped, IReadOnlyList<CaseError> errors, SimulationLimits limits, ProtectionPolicy policy,
+        TransientWorkspaces? memory)
     {
+        this.memory = memory;
         this.policy = policy;
         this.mapped = mapped;
         this.limits = limits;
@@ -72,7 +78,7 @@ public sealed class CaseAssessment
     public static CaseAssessment Of(CaseReadResult read)
     {
         Guard.NotNull(read, nameof(read));
-        return read.IsRead ? Of(read.Case) : new CaseAssessment(null, read.Errors, SimulationLimits.Usual, ProtectionPolicy.Default);
+        return read.IsRead ? Of(read.Case) : new CaseAssessment(null, read.Errors, SimulationLimits.Usual, ProtectionPolicy.Default, null);
     }
 
     /// <summary>Reads and maps a case from a stream, such as the body of a web request; the stream stays open.</summary>
@@ -90,11 +96,12 @@ public sealed class CaseAssessment
 
     /// <summary>The same case with other limits for what it simulates, for each answer; nothing is computed yet.</summary>
     /// <exception cref="ArgumentNullException">The limits are null.</exception>
-    public CaseAssessment WithLimits(SimulationLimits most) => new(mapped, Errors, Guard.NotNull(most, nameof(most)), policy);
+    public CaseAssessment WithLimits(SimulationLimits most) => new(mapped, Errors, Guard.NotNull(most, nameof(most)), policy, null);
 
     /// <summary>The same case judged by another policy, with its margins and cautions; nothing is computed yet.</summary>
     /// <exception cref="ArgumentNullException">The policy is null.</exception>
-    public CaseAssessment WithPolicy(ProtectionPolicy judgedBy) => new(mapped, Errors, limits, Guard.NotNull(judgedBy, nameof(judgedBy)));
+    public CaseAssessment WithPolicy(ProtectionPolicy judgedBy) =>
+        new(mapped, Errors, limits, Guard.NotNull(judgedBy, nameof(judgedBy)), null);
 
     /// <summary>The messages by path, as web APIs answer them; the file as a whole has the path "".</summary>
     public IDictionary<string, string[]> ErrorsByPath() => CaseError.ByPath(Errors);
@@ -121,7 +128,7 @@ public sealed class CaseAssessment
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public CaseSimulation Simulation(CancellationToken stop) =>
-        Simulation(Good.File.IsStated("strike") ? SimulatedEvent.Strike : SimulatedEvent.Engagement, stop);
+        Simulation(Happened, stop);
 
     /// <summary>The simulation of one event, until it is stopped. What the case leaves out is named in it.</summary>
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
@@ -175,8 +182,25 @@ public sealed class CaseAssessment
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public OwnerAdvice Advice(CancellationToken stop) => advice.Get(Advised, stop);
 
-    /// <summary>Maps a case that shares what it can with one mapped before.</summary>
-    internal static CaseAssessment Of(CaseFile file, SharedMapping? known) => Of(MappedCase.Of(file, known), SimulationLimits.Usual);
+    /// <summary>Maps a case that shares what it can with one mapped before, and runs in memory of its thread.</summary>
+    internal static CaseAssessment Of(CaseFile file, SharedMapping? known, TransientWorkspaces memory)
+    {
+        MappedCase mapped = MappedCase.Of(file, known);
+        return new CaseAssessment(mapped, mapped.Errors, SimulationLimits.Usual, ProtectionPolicy.Default, memory);
+    }
+
+    /// <summary>The two runs of <see cref="Simulation(CancellationToken)"/> alone; null when there is nothing to simulate.</summary>
+    /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
+    internal SimulationRuns? Runs(CancellationToken stop)
+    {
+        SimulatedEvent happened = Happened;
+        return ((happened == SimulatedEvent.Strike ? strike : engagement).Known ?? bare.Get(s =>
+        {
+            CaseSimulation run = CaseSimulation.Of(Good, happened, Meter(0, s));
+            _ = run.Runs;
+            return run;
+        }, stop)).Runs;
+    }
 
     /// <summary>The driveline.</summary>
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
@@ -189,15 +213,20 @@ public sealed class CaseAssessment
     private MappedCase Good => mapped is not null && IsGood ? mapped
         : throw new InvalidOperationException("Something is wrong with the case: " + Errors[0]);
 
+    private SimulatedEvent Happened => Good.File.IsStated("strike") ? SimulatedEvent.Strike : SimulatedEvent.Engagement;
+
+    private WorkMeter Meter(long done, CancellationToken stop) =>
+        memory is null ? new WorkMeter(limits, done, stop) : new WorkMeter(limits, done, memory, stop);
+
     private static CaseAssessment Of(MappedCase mapped, SimulationLimits limits) =>
-        new(mapped, mapped.Errors, limits, ProtectionPolicy.Default);
+        new(mapped, mapped.Errors, limits, ProtectionPolicy.Default, null);
 
     private CaseQuestion Asked(CancellationToken stop) =>
-        question.Get(s => CaseQuestion.Of(Good, new WorkMeter(limits, 0, s)), stop);
+        question.Get(s => CaseQuestion.Of(Good, Meter(0, s)), stop);
 
     private CaseSimulation Simulated(SimulatedEvent happened, CancellationToken stop)
     {
-        CaseSimulation run = CaseSimulation.Of(Good, happened, new WorkMeter(limits, 0, stop));
+        CaseSimulation run = CaseSimulation.Of(Good, happened, Meter(0, stop));
         _ = run.Check;
         _ = run.Span;
         return run;
@@ -206,6 +235,6 @@ public sealed class CaseAssessment
     private OwnerAdvice Advised(CancellationToken stop)
     {
         CaseQuestion asked = Asked(stop);
-        return CaseAdvice.Of(Good, asked, Verdict(stop), new WorkMeter(limits, asked.SimulationWork, stop)).Advice!;
+        return CaseAdvice.Of(Good, asked, Verdict(stop), Meter(asked.SimulationWork, stop)).Advice!;
     }
 }

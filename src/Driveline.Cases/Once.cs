@@ -8,8 +8,10 @@ internal sealed class Once<T>
 {
     private const int LookAgainMs = 20;
 
-    private readonly object gate = new();
     private T? made;
+
+    /// <summary>What was made; null as long as nothing is.</summary>
+    public T? Known => Volatile.Read(ref made);
 
     public T Get(Func<CancellationToken, T> make, CancellationToken stop)
     {
@@ -18,7 +20,7 @@ internal sealed class Once<T>
             return known;
         }
 
-        while (!Monitor.TryEnter(gate, LookAgainMs))
+        while (!Monitor.TryEnter(this, LookAgainMs))
         {
             stop.ThrowIfCancellationRequested();
         }
@@ -34,7 +36,7 @@ internal sealed class Once<T>
         }
         finally
         {
-            Monitor.Exit(gate);
+            Monitor.Exit(this);
         }
     }
 }

@@ -188,7 +188,7 @@ internal sealed class StudyPlan
     private static int Usual(IReadOnlyList<StudyOutput> outputs, bool isClosed) => (isClosed ? OutputCost.ClosedForm
         : outputs.Max(o => o.OfCase?.Row.Cost ?? OutputCost.ClosedForm)) switch
     {
-        OutputCost.Simulation => 64,
+        OutputCost.Simulation or OutputCost.WholeSimulation => 64,
         OutputCost.Case => 4096,
         _ => 65536,
     };

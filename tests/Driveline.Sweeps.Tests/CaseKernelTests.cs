@@ -1,6 +1,7 @@
 using Driveline.Cases;
 using Driveline.Sweeps.Kernels;
 using Driveline.Sweeps.Outputs;
+using Driveline.Sweeps.Rows;
 using Driveline.Sweeps.Running;
 
 namespace Driveline.Sweeps.Tests;
@@ -65,7 +66,7 @@ public class CaseKernelTests
         for (int k = 0; k < plan.Count; k++)
         {
             string? problem = plan.Rows!.Answer(
-                group.Factors, k, new object[plan.Study.Factors.Count], outputs, numbers, new string?[outputs.Length], default);
+                group.Factors, k, new CaseScratch(plan.Study.Factors.Count), outputs, numbers, new string?[outputs.Length], default);
             Assert.Equal(problem, table.ErrorOf(k));
             for (int o = 0; o < outputs.Length && problem is null; o++)
             {

@@ -73,7 +73,7 @@ public class SharedRowTests
 
     private static void AssertSame(CaseRows rows, CasePatch patch, double[][] columns, object[] facts)
     {
-        CaseAssessment? row = rows.Asked(columns, 0, new object[columns.Length], out string? problem);
+        CaseAssessment? row = rows.Asked(columns, 0, new CaseScratch(columns.Length), out string? problem);
         CaseFile? alone = patch.With(facts, out string? wrong);
         if (alone is null || CaseAssessment.Of(alone) is not { IsGood: true } expected)
         {

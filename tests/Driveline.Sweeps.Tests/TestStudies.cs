@@ -7,6 +7,8 @@ internal static class TestStudies
 {
     public static string CaseFile(string name) => Path.Combine(AppContext.BaseDirectory, "cases", name + ".case.json");
 
+    public static Cases.CaseFile Case(string name) => Cases.CaseReader.Read(File.ReadAllBytes(CaseFile(name))).Case!;
+
     /// <summary>Two factors, a number with gaps, a word with a comma, and rows that fail.</summary>
     public static Study Mixed(int rows) => Study.Of("mixed")
         .WithFactors(Factor.Uniform("x, first", 0, 1), Factor.Normal("y", 5, 2), Factor.Choice("grade", "soft", "hard, \"gold\""))

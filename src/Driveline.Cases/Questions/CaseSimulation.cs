@@ -14,6 +14,7 @@ public sealed class CaseSimulation
 {
     private IReadOnlyList<Finding>? findings;
     private IReadOnlyList<Caution>? cautions;
+    private readonly Lazy<SimulationRuns?> runs;
     private readonly Lazy<SimulationCheck?> check;
     private readonly Lazy<SimulationSpan?> span;
 
@@ -30,7 +31,8 @@ public sealed class CaseSimulation
         Chain = chain;
         Simulation = simulation;
         Machine = usual.Kind;
-        check = new Lazy<SimulationCheck?>(() => simulation is null ? null : SimulationCheck.Of(simulation, meter).WithMachine(Machine));
+        runs = new Lazy<SimulationRuns?>(() => simulation is null ? null : new SimulationRuns(simulation, meter));
+        check = new Lazy<SimulationCheck?>(() => Runs is null ? null : SimulationCheck.Of(Runs).WithMachine(Machine));
         span = new Lazy<SimulationSpan?>(() => simulation is null ? null : SimulationSpan.Of(simulation, usual, meter));
         Missing = missing;
         Errors = errors;
@@ -50,6 +52,9 @@ public sealed class CaseSimulation
 
     /// <summary>What is simulated; null when not even that is known, or the facts contradict each other.</summary>
     public DrivelineSimulation? Simulation { get; }
+
+    /// <summary>The runs with and without protection alone; null when there is no simulation.</summary>
+    internal SimulationRuns? Runs => runs.Value;
 
     /// <summary>The runs with and without protection, and what they say; null when there is no simulation.</summary>
     public SimulationCheck? Check => check.Value;

@@ -121,7 +121,7 @@ internal sealed class CaseKernel
     {
         try
         {
-            return rows.Asked(row, 0, new object[row.Length], out _);
+            return rows.Asked(row, 0, new CaseScratch(row.Length), out _);
         }
         catch (ArgumentException)
         {

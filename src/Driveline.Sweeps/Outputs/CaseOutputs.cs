@@ -2,6 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using Driveline.Cases;
 using Driveline.Cases.Questions;
 using Driveline.Chains;
+using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Quantities;
 
@@ -35,18 +36,18 @@ internal static class CaseOutputs
             Word = (asked, of, _) => (DeviceOf(asked, NamedKind.SlipClutch, of) as SlipClutchDevice)?.SlipTorque.Trust.ToString(),
         },
         Simulated("simulate.peakTorqueNm", NamedKind.Element, "Highest torque in a part or device, protected as fitted, N·m.",
-            (run, of) => LoadOf(run, of)?.WithProtection?.NewtonMeters),
+            (run, of) => PeakOf(run, run.With, of)),
         Simulated("simulate.peakTorqueUnprotectedNm", NamedKind.Element, "Highest torque when no device can act, N·m.",
-            (run, of) => LoadOf(run, of)?.WithoutProtection?.NewtonMeters),
-        Simulated("simulate.tripTimeS", NamedKind.Nothing, "When a device acts, s.", (run, _) => run.Check?.With?.TripTime?.Seconds),
-        Simulated("simulate.slipEnergyJ", NamedKind.Nothing, "Heat of all slips, J.", (run, _) => run.Check?.With?.SlipEnergy.Joules),
-        new("simulate.damaged", OutputCost.Simulation, NamedKind.Part, "Is that part damaged, protected as fitted?")
+            (run, of) => PeakOf(run, run.Without, of)),
+        Simulated("simulate.tripTimeS", NamedKind.Nothing, "When a device acts, s.", (run, _) => run.With?.TripTime?.Seconds),
+        Simulated("simulate.slipEnergyJ", NamedKind.Nothing, "Heat of all slips, J.", (run, _) => run.With?.SlipEnergy.Joules),
+        new("simulate.damaged", OutputCost.WholeSimulation, NamedKind.Part, "Is that part damaged, protected as fitted?")
         {
             Word = (asked, of, stop) => LoadOf(asked.Simulation(stop), of)?.DamagedWith.ToString(),
         },
         new("simulate.tripped", OutputCost.Simulation, NamedKind.Nothing, "Does a device act?")
         {
-            Word = (asked, _, stop) => asked.Simulation(stop).Check?.Tripped is { } tripped ? tripped ? "Yes" : "No" : null,
+            Word = (asked, _, stop) => asked.Runs(stop)?.Tripped is { } tripped ? tripped ? "Yes" : "No" : null,
         },
     ];
 
@@ -111,10 +112,10 @@ internal static class CaseOutputs
     private static CaseOutputRow Number(string name, string doc, Func<ProtectionVerdict, double> of) =>
         new(name, OutputCost.Case, NamedKind.Nothing, doc) { Number = (asked, _, stop) => of(asked.Verdict(stop)) };
 
-    private static CaseOutputRow Simulated(string name, NamedKind named, string doc, Func<CaseSimulation, string?, double?> of) =>
+    private static CaseOutputRow Simulated(string name, NamedKind named, string doc, Func<SimulationRuns, string?, double?> of) =>
         new(name, OutputCost.Simulation, named, doc)
         {
-            Number = (asked, element, stop) => of(asked.Simulation(stop), element) ?? double.NaN,
+            Number = (asked, element, stop) => asked.Runs(stop) is { } runs && of(runs, element) is { } value ? value : double.NaN,
         };
 
     private static IEnumerable<CaseOutputRow> Band(string name, string doc, Func<ProtectionVerdict, QuantityBand?> of) =>
@@ -149,6 +150,20 @@ internal static class CaseOutputs
             if (isKind && (name is null || IsNamed(device!, name)))
             {
                 return device;
+            }
+        }
+
+        return null;
+    }
+
+    private static double? PeakOf(SimulationRuns runs, SimulationOutcome? run, string? name)
+    {
+        DrivelineChain chain = runs.Simulation.Chain;
+        for (int k = 0; k < chain.Nodes.Length; k++)
+        {
+            if (chain.Nodes[k].Element is { } element and (Part or ProtectiveDevice) && IsNamed(element, name))
+            {
+                return runs.PeakNm(run, k);
             }
         }
 

@@ -9,6 +9,9 @@ internal enum OutputCost
     /// <summary>A mapped case.</summary>
     Case,
 
-    /// <summary>A simulated event.</summary>
+    /// <summary>A simulated event, with the protection and without.</summary>
     Simulation,
+
+    /// <summary>A simulated event at every end of what is stated, as damage needs.</summary>
+    WholeSimulation,
 }

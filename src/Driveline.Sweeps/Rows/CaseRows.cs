@@ -30,19 +30,29 @@ internal sealed class CaseRows
     /// <summary>Answers one row.</summary>
     /// <param name="columns">Columns of the factors.</param>
     /// <param name="row">Which row of them.</param>
-    /// <param name="values">Scratch, one place a factor.</param>
+    /// <param name="scratch">What the thread computes with.</param>
     /// <param name="outputs">What is asked.</param>
     /// <param name="numbers">Receives the outputs that are numbers.</param>
     /// <param name="words">Receives the outputs that are words.</param>
     /// <param name="stop">Stops a simulation.</param>
     /// <returns>Why the row has no answer; null when it has.</returns>
     public string? Answer(
-        double[][] columns, int row, object[] values, ReadOnlySpan<CaseOutput> outputs, double[] numbers, string?[] words,
+        double[][] columns, int row, CaseScratch scratch, ReadOnlySpan<CaseOutput> outputs, double[] numbers, string?[] words,
         CancellationToken stop)
     {
-        if (Asked(columns, row, values, out string? problem) is not { } asked)
+        if (Asked(columns, row, scratch, out string? problem) is not { } asked)
         {
             return problem;
+        }
+
+        foreach (CaseOutput output in outputs)
+        {
+            // Its runs are those that the other outputs need.
+            if (output.Row.Cost == OutputCost.WholeSimulation)
+            {
+                asked.Simulation(stop);
+                break;
+            }
         }
 
         for (int k = 0; k < outputs.Length; k++)
@@ -61,8 +71,9 @@ internal sealed class CaseRows
     }
 
     /// <summary>The case of a row; null, with the reason, when its facts are not permitted or contradict each other.</summary>
-    public CaseAssessment? Asked(double[][] columns, int row, object[] values, out string? problem)
+    public CaseAssessment? Asked(double[][] columns, int row, CaseScratch scratch, out string? problem)
     {
+        object[] values = scratch.Values;
         for (int d = 0; d < targets.Length; d++)
         {
             double value = columns[d][row];
@@ -82,7 +93,7 @@ internal sealed class CaseRows
             return null;
         }
 
-        CaseAssessment asked = CaseAssessment.Of(file, Volatile.Read(ref shared));
+        CaseAssessment asked = CaseAssessment.Of(file, Volatile.Read(ref shared), scratch.Workspaces);
         if (!asked.IsGood)
         {
             problem = asked.Errors[0].Path + ": " + asked.Errors[0].Message;

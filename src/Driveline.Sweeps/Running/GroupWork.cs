@@ -1,4 +1,5 @@
 using Driveline.Sweeps.Outputs;
+using Driveline.Sweeps.Rows;
 
 namespace Driveline.Sweeps.Running;
 
@@ -13,7 +14,7 @@ internal sealed class GroupWork
     private readonly StudyPlan plan;
     private readonly CaseOutput[] ofCase;
     private readonly int[] places;
-    private readonly object[] facts;
+    private readonly CaseScratch scratch;
     private readonly double[] row;
     private readonly double[] numbers;
     private readonly string?[] words;
@@ -28,7 +29,7 @@ internal sealed class GroupWork
         this.plan = plan;
         places = [.. Enumerable.Range(0, plan.Outputs.Count).Where(k => plan.Outputs[k].OfCase is not null)];
         ofCase = [.. places.Select(k => plan.Outputs[k].OfCase!)];
-        facts = new object[plan.Study.Factors.Count];
+        scratch = new CaseScratch(plan.Study.Factors.Count);
         row = new double[plan.Study.Factors.Count];
         numbers = new double[ofCase.Length];
         words = new string?[ofCase.Length];
@@ -102,7 +103,7 @@ internal sealed class GroupWork
             string? problem;
             try
             {
-                problem = plan.Rows!.Answer(into.Factors, k, facts, ofCase, numbers, words, stop);
+                problem = plan.Rows!.Answer(into.Factors, k, scratch, ofCase, numbers, words, stop);
             }
             catch (Exception failed) when (IsOfRow(failed))
             {

@@ -35,9 +35,12 @@ public sealed class TransientWorkspace
         return Series.Torque[link * StepSeries.Stride];
     }
 
+    /// <summary>True when a mechanism of that shape ran in it last.</summary>
+    internal bool Fits(Mechanism m) => m.Rotors == rotors && m.Links == links && m.Torque.Length == torques;
+
     internal void FitTo(Mechanism m)
     {
-        if (m.Rotors == rotors && m.Links == links && m.Torque.Length == torques)
+        if (Fits(m))
         {
             return;
         }

@@ -8,7 +8,7 @@ namespace Driveline.Loads;
 /// <summary>Counts the work of the runs of one question, in memory that they share. Not for two threads at a time.</summary>
 internal class WorkMeter
 {
-    private readonly TransientWorkspace workspace = new();
+    private readonly TransientWorkspaces workspaces;
     private readonly long most;
     private readonly CancellationToken stop;
 
@@ -19,7 +19,14 @@ internal class WorkMeter
 
     /// <summary>A meter that counts on from work done before, until it is stopped.</summary>
     public WorkMeter(SimulationLimits limits, long done, CancellationToken stop)
+        : this(limits, done, new TransientWorkspaces(), stop)
     {
+    }
+
+    /// <summary>The same in memory that questions of one thread may share, one after another.</summary>
+    public WorkMeter(SimulationLimits limits, long done, TransientWorkspaces workspaces, CancellationToken stop)
+    {
+        this.workspaces = workspaces;
         most = Guard.NotNull(limits, nameof(limits)).Work;
         Done = done;
         this.stop = stop;
@@ -54,5 +61,5 @@ internal class WorkMeter
     }
 
     private protected virtual TransientResult RunWithin(TorsionStart start, Duration duration, TransientLimits limits) =>
-        Transient.Run(start, duration, limits, workspace);
+        Transient.Run(start, duration, limits, workspaces.Of(start.Model.Mechanism));
 }

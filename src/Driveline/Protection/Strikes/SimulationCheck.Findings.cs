@@ -18,7 +18,7 @@ public sealed partial class SimulationCheck
         }
 
         findings.AddRange(Simulation.Missing);
-        findings.AddRange(Simulation.CanRun ? missingWith : []);
+        findings.AddRange(Simulation.CanRun ? runs.MissingWith : []);
         findings.AddRange(Simulation.CanRun ? Simulation.Assumed : []);
         foreach (SimulatedLoad load in Loads)
         {
@@ -32,7 +32,7 @@ public sealed partial class SimulationCheck
         }
 
         findings.AddRange((With ?? Without)?.Findings ?? []);
-        findings.AddRange(meter.Findings);
+        findings.AddRange(runs.Meter.Findings);
         return [.. findings.Distinct().OrderBy(f => f.Severity)];
     }
 
@@ -81,9 +81,9 @@ public sealed partial class SimulationCheck
             return;
         }
 
-        SimulationOutcome? weakest = Run(SimulatedDevices.Healthy, BandPoint.Low, BandPoint.High, []);
-        SimulationOutcome? expected = Run(SimulatedDevices.Healthy, BandPoint.Expected, BandPoint.Expected, []);
-        SimulationOutcome? strongest = Run(SimulatedDevices.Healthy, BandPoint.High, BandPoint.Low, []);
+        SimulationOutcome? weakest = runs.Run(SimulatedDevices.Healthy, BandPoint.Low, BandPoint.High, []);
+        SimulationOutcome? expected = runs.Run(SimulatedDevices.Healthy, BandPoint.Expected, BandPoint.Expected, []);
+        SimulationOutcome? strongest = runs.Run(SimulatedDevices.Healthy, BandPoint.High, BandPoint.Low, []);
         bool decides = Simulation.RestsOnFacts;
         ProtectiveDevice device = strongest?.TrippedDevice ?? expected?.TrippedDevice ?? weakest?.TrippedDevice ?? NearestToTrip();
         string code = decides && strongest is { Tripped: true } ? StrikeFindings.ShouldHaveTripped

@@ -24,44 +24,34 @@ public sealed partial class SimulationCheck
     private static readonly Basis Blow = Basis.FromMemory("turning masses on springs; nobody has measured such a blow");
     private static readonly BandPoint[] DevicePoints = [BandPoint.Low, BandPoint.Expected, BandPoint.High];
 
-    private readonly List<Finding> missingWith = [];
-    private readonly WorkMeter meter;
+    private readonly SimulationRuns runs;
     private MachineKind machine;
     private IReadOnlyList<Caution>? cautions;
 
-    private SimulationCheck(DrivelineSimulation simulation, WorkMeter meter)
+    private SimulationCheck(SimulationRuns runs)
     {
-        this.meter = meter;
-        long before = meter.Done;
-        Simulation = simulation;
-        Without = Run(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, []);
-        With = simulation.Chain.Devices.FirstOrDefault(SimulatedDevice.IsUnsure) is { } unsure && Without is not null
-            ? NotKnown(unsure)
-            : Run(SimulatedDevices.Fitted, BandPoint.Expected, BandPoint.Expected, missingWith);
+        this.runs = runs;
         Loads = AllLoads();
         Findings = AllFindings();
-        Work = meter.Done - before;
+        Work = runs.Work;
     }
 
     /// <summary>What was simulated.</summary>
-    public DrivelineSimulation Simulation { get; }
+    public DrivelineSimulation Simulation => runs.Simulation;
 
     /// <summary>
     /// The run with the devices as fitted, at their expected torques; null when facts are missing or the blow does not pass the driveline.
     /// </summary>
-    public SimulationOutcome? With { get; }
+    public SimulationOutcome? With => runs.With;
 
     /// <summary>The run in which no device can act; null when facts are missing or the blow does not pass the driveline.</summary>
-    public SimulationOutcome? Without { get; }
+    public SimulationOutcome? Without => runs.Without;
 
     /// <summary>Every part and device, in order from the tractor.</summary>
     public IReadOnlyList<SimulatedLoad> Loads { get; }
 
     /// <summary>True when a device as fitted acts; null when not known, as after a blow on the pan, which may wedge or not.</summary>
-    public bool? Tripped => Simulation.Strike is { MissesDriveline: true } ? false
-        : Simulation.Strike is { Place: StrikePlace.Pan } ? null
-        : With is { Tripped: true } or { IsComplete: true } ? With.Tripped
-        : null;
+    public bool? Tripped => runs.Tripped;
 
     /// <summary>
     /// The device that comes nearest to acting when none can act; null without a device, without a run, or when some device in good order
@@ -79,7 +69,7 @@ public sealed partial class SimulationCheck
     /// known of it.
     /// </remarks>
     public TorqueBand? BlowAtDevice => Simulation is { Strike: not null, RestsOnFacts: true } && NearestDevice is { } device
-        && Whole(Without, Chain.IndexOf(device)) is { } peak && Without!.IsComplete
+        && SimulationRuns.Whole(Without, Chain.IndexOf(device)) is { } peak && Without!.IsComplete
         && !(IsBlowUnbounded && peak < device.InGoodOrder!.SiBand.Expected)
         ? TorqueBand.Exactly(Torque.FromNewtonMeters(peak), Blow)
         : null;
@@ -108,7 +98,10 @@ public sealed partial class SimulationCheck
         Of(simulation, new WorkMeter(limits, 0, stop));
 
     internal static SimulationCheck Of(DrivelineSimulation simulation, WorkMeter meter) =>
-        new(Guard.NotNull(simulation, nameof(simulation)), meter);
+        Of(new SimulationRuns(Guard.NotNull(simulation, nameof(simulation)), meter));
+
+    /// <summary>Goes on from the two runs of a simulation.</summary>
+    internal static SimulationCheck Of(SimulationRuns runs) => new(runs);
 
     /// <summary>The cautions of a machine of which nothing could be simulated.</summary>
     /// <param name="machine">The kind of machine.</param>
@@ -127,23 +120,6 @@ public sealed partial class SimulationCheck
     /// <summary>What happened with the device.</summary>
     public override string ToString() => With?.ToString() ?? "not simulated";
 
-    private SimulationOutcome? NotKnown(ProtectiveDevice unsure)
-    {
-        missingWith.Add(Finding.Of(SimulationFindings.DeviceNotKnown, Severity.Warning).With("name", unsure.Name));
-        return null;
-    }
-
-    private SimulationOutcome? Run(SimulatedDevices devices, BandPoint device, BandPoint severity, List<Finding> missing)
-    {
-        if (Simulation.TryRun(devices, device, severity, meter, out SimulationOutcome? outcome, out IReadOnlyList<Finding> lacks))
-        {
-            return outcome;
-        }
-
-        missing.AddRange(lacks);
-        return null;
-    }
-
     private List<SimulatedLoad> AllLoads()
     {
         var loads = new List<SimulatedLoad>();
@@ -157,10 +133,9 @@ public sealed partial class SimulationCheck
             }
 
             Element element = Chain.Nodes[k].Element!;
-            double? steady = SteadyNm(k);
             Answer with = Damaged(element, k, With, severeWith);
             Answer without = Damaged(element, k, Without, severeWithout);
-            loads.Add(new SimulatedLoad(element, Whole(With, k) ?? steady, Whole(Without, k) ?? steady, with, without));
+            loads.Add(new SimulatedLoad(element, runs.PeakNm(With, k), runs.PeakNm(Without, k), with, without));
         }
 
         return loads;
@@ -178,24 +153,12 @@ public sealed partial class SimulationCheck
         foreach (BandPoint stiffness in isBand ? DevicePoints : [BandPoint.Expected])
         {
             yield return Simulation.RunAt(
-                SimulationEnds.Of(devices, device, BandPoint.High, Simulation.Strike is not null).WithStiffness(stiffness), [], meter);
+                SimulationEnds.Of(devices, device, BandPoint.High, Simulation.Strike is not null).WithStiffness(stiffness), [], runs.Meter);
         }
-    }
-
-    // A blow that does not pass leaves the line at the torque it carried.
-    private double? SteadyNm(int node)
-    {
-        double ratio = Chain.Nodes[node].Ratio;
-        return Simulation is { Strike.MissesDriveline: true, Drive.Load: { HasExpected: true } load } && !double.IsNaN(ratio)
-            ? load.SiBand.Expected / ratio
-            : null;
     }
 
     private static bool IsUnbounded(SimulationOutcome? run) => run is not null
         && run.Findings.Any(f => f.Code == TorsionFindings.RigidBlow);
-
-    private static double? Whole(SimulationOutcome? run, int node) => run is { IsComplete: true } && run.IsPeakWhole(node)
-        ? run.PeakNm(node) : null;
 
     private Answer Damaged(Element element, int node, SimulationOutcome? expected, SimulationOutcome?[] severe)
     {

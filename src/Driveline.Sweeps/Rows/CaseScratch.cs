@@ -1,0 +1,15 @@
+using Driveline.Torsion;
+
+namespace Driveline.Sweeps.Rows;
+
+/// <summary>What a thread needs to answer rows, made once and used for each of them.</summary>
+internal sealed class CaseScratch
+{
+    public CaseScratch(int factors) => Values = new object[factors];
+
+    /// <summary>A place for the value of each factor.</summary>
+    public object[] Values { get; }
+
+    /// <summary>Memory that simulations run in.</summary>
+    public TransientWorkspaces Workspaces { get; } = new();
+}
