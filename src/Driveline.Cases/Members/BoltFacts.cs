@@ -51,8 +51,7 @@ internal static class BoltFacts
 
     private static FittedBolt InJoint(CaseObject facts, StatedBolt stated)
     {
-        FittedBolt bolt = FittedBolt.Undated(NameOf(facts));
-        bolt = bolt.Open().At(facts.Place).With(stated)
+        FittedBolt bolt = FittedBolt.Open(NameOf(facts)).At(facts.Place).With(stated)
             .WithLayout(facts.Get(ShearBoltMembers.Layout))
             .WithHub(facts.Get(ShearBoltMembers.Hub))
             .WithHoleFit(facts.Get(ShearBoltMembers.HoleFit));

@@ -13,7 +13,13 @@ internal static class CaseChain
     public static DrivelineChain? Of(CaseFile file, List<CaseError> errors) => Of(file, errors, null);
 
     /// <summary>The same, with the elements of facts that were mapped before.</summary>
-    public static DrivelineChain? Of(CaseFile file, List<CaseError> errors, SharedMapping? known)
+    public static DrivelineChain? Of(CaseFile file, List<CaseError> errors, SharedMapping? known) =>
+        Laid(file, errors, known) is { } chain
+            ? chain.InPlace(file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed), CaseWork.Stated(file, chain)?.Torque)
+            : null;
+
+    /// <summary>The chain before its clutches are judged in their place.</summary>
+    public static DrivelineChain? Laid(CaseFile file, List<CaseError> errors, SharedMapping? known)
     {
         List<Element> elements = ElementsOf(file, file.Facts.Get(CaseFileMembers.Driveline), errors, known);
         if (errors.Count > 0)
@@ -26,10 +32,8 @@ internal static class CaseChain
             elements.Insert(0, stub);
         }
 
-        DrivelineChain chain = DrivelineChain.Of(
+        return known?.ChainOf(elements) ?? DrivelineChain.Of(
             elements.Count > 0 ? [.. elements] : [Part.Of(PartKind.PtoStub, "PTO stub").At(FactPlace.Of("tractor", []))]);
-        return chain.InPlace(
-            file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed), CaseWork.Stated(file, chain)?.Torque);
     }
 
     /// <summary>The element of facts alone; null, with errors, when they contradict each other.</summary>

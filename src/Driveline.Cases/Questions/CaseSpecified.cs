@@ -12,7 +12,12 @@ namespace Driveline.Cases.Questions;
 internal static class CaseSpecified
 {
     /// <summary>One for each device of the chain, in order from the tractor; null where nothing is stated.</summary>
-    public static IReadOnlyList<ProtectiveDevice?> InOrder(CaseFile file, DrivelineChain chain, List<CaseError> errors)
+    public static IReadOnlyList<ProtectiveDevice?> InOrder(CaseFile file, DrivelineChain chain, List<CaseError> errors) =>
+        InOrder(file, chain, errors, null);
+
+    /// <summary>The same, with what was specified for devices that were mapped before.</summary>
+    public static IReadOnlyList<ProtectiveDevice?> InOrder(
+        CaseFile file, DrivelineChain chain, List<CaseError> errors, SharedMapping? known)
     {
         IReadOnlyList<CaseObject> elements = CaseElements.All(file.Facts.Get(CaseFileMembers.Driveline));
         CaseObject? root = file.Facts.Get(CaseFileMembers.Specified);
@@ -32,8 +37,18 @@ internal static class CaseSpecified
                 continue;
             }
 
-            CaseObject? facts = elements[k].Get(ElementMembers.Specified) ?? (root is not null && IsOnly(elements, isClutch) ? root : null);
-            specified[device] = isClutch ? Clutch(facts, devices[device]) : Bolt(facts, devices[device], errors);
+            if (known is not null && known.TrySpecified(device, devices[device], out ProtectiveDevice? same))
+            {
+                specified[device] = same;
+            }
+            else
+            {
+                CaseObject? facts = elements[k].Get(ElementMembers.Specified)
+                    ?? (root is not null && IsOnly(elements, isClutch) ? root : null);
+                specified[device] = isClutch ? Clutch(facts, devices[device])
+                    : Bolt(facts, devices[device], errors, known?.SpecifiedLike(device, devices[device]));
+            }
+
             device++;
         }
 
@@ -82,11 +97,24 @@ internal static class CaseSpecified
     private static bool IsClutch(CaseObject element) => element[ElementMembers.SlipClutch] is not null
         || element[ElementMembers.CutOut] is not null;
 
-    private static ProtectiveDevice? Bolt(CaseObject? facts, ProtectiveDevice fitted, List<CaseError> errors)
+    // In place of a fitted bolt that is the same one in another joint, the specified bolt is the same one too.
+    private static ProtectiveDevice? Bolt(
+        CaseObject? facts, ProtectiveDevice fitted, List<CaseError> errors, ShearBoltDevice? like)
     {
         if (facts?.Get(SpecifiedMembers.ShearBolt) is not { } named)
         {
             return null;
+        }
+
+        if (like is not null && fitted is ShearBoltDevice moved)
+        {
+            ShearBoltDevice? again = moved.Specified(like.BreakTorque.Joint.Bolt, out string? contradiction);
+            if (contradiction is not null)
+            {
+                errors.Add(named.Contradiction(contradiction));
+            }
+
+            return again?.Numbered(like.PartNumber);
         }
 
         StatedBolt stated = BoltFacts.Stated(named, SpecifiedBoltMembers.Bolt);

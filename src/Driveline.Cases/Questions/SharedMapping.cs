@@ -16,6 +16,8 @@ internal sealed class SharedMapping
 {
     private readonly Dictionary<CaseObject, Element> elements = new(new SameFacts());
     private readonly HashSet<Member> varied;
+    private readonly DrivelineChain? chain;
+    private readonly IReadOnlyList<ProtectiveDevice?> specified = [];
 
     /// <param name="mapped">One of the cases, without contradictions.</param>
     /// <param name="varied">The members of the varied facts, and those that lead to them.</param>
@@ -41,6 +43,10 @@ internal sealed class SharedMapping
                 elements.Add(facts, element);
             }
         }
+
+        chain = CaseChain.Laid(file, [], this);
+        specified = chain is null || Varies(CaseFileMembers.Specified, ElementMembers.Specified) ? []
+            : CaseSpecified.InOrder(file, chain, []);
     }
 
     /// <summary>True when the tractor is the same, so that its stub is.</summary>
@@ -60,6 +66,37 @@ internal sealed class SharedMapping
 
     /// <summary>The element of facts; null when they are others, however equal.</summary>
     public Element? Of(CaseObject facts) => elements.TryGetValue(facts, out Element? element) ? element : null;
+
+    /// <summary>The driveline of elements, of which most are those of the shared one; null when it must be made anew.</summary>
+    public DrivelineChain? ChainOf(List<Element> changed)
+    {
+        if (chain is null || chain.Elements.Count != changed.Count)
+        {
+            return null;
+        }
+
+        DrivelineChain made = chain;
+        for (int k = 0; k < changed.Count; k++)
+        {
+            made = ReferenceEquals(changed[k], chain.Elements[k]) ? made : made.With(chain.Elements[k], changed[k]);
+        }
+
+        return made;
+    }
+
+    /// <summary>What is specified for the device of that number in the driveline; false when it is another one, or not shared.</summary>
+    public bool TrySpecified(int number, ProtectiveDevice fitted, out ProtectiveDevice? device)
+    {
+        bool isSame = number < specified.Count && ReferenceEquals(chain!.Devices[number], fitted);
+        device = isSame ? specified[number] : null;
+        return isSame;
+    }
+
+    /// <summary>What is specified in place of the same bolt in another joint; null when it is another bolt, or not shared.</summary>
+    public ShearBoltDevice? SpecifiedLike(int number, ProtectiveDevice fitted) =>
+        number < specified.Count && chain!.Devices[number] is ShearBoltDevice shared && fitted is ShearBoltDevice moved
+            && ReferenceEquals(shared.BreakTorque.Joint.Bolt, moved.BreakTorque.Joint.Bolt)
+            ? specified[number] as ShearBoltDevice : null;
 
     // Whatever stands in the driveline, and the torques of work.
     private static IEnumerable<Member> ChainAndWork =>

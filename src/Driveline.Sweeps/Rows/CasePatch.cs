@@ -42,8 +42,13 @@ internal sealed class CasePatch
             return null;
         }
 
-        // What must hold between the parts of a case asks what is stated, days and names, never a number.
-        isRootGood = areNumbers;
+        // What must hold between the parts of a case asks what is stated, days and names, never a number. Written once: a write of each
+        // row would take the line of memory from the other threads.
+        if (areNumbers && !isRootGood)
+        {
+            isRootGood = true;
+        }
+
         clean = walk;
         problem = null;
         return file.WithFacts(facts);

@@ -120,9 +120,15 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     /// <summary>The same, and why the bolt that the manual names cannot lie in this joint; null when it can.</summary>
     internal ShearBoltDevice? Specified(StatedBolt named, out string? problem)
     {
-        ShearBolt? bolt = Named(named);
-        problem = bolt is null ? null : BreakTorque.Joint.Problem(bolt);
-        return bolt is null || problem is not null ? null : Of("specified bolt", BreakTorque.Joint.With(bolt));
+        problem = null;
+        return Named(named) is { } bolt ? Specified(bolt, out problem) : null;
+    }
+
+    /// <summary>The same of a bolt that is known.</summary>
+    internal ShearBoltDevice? Specified(ShearBolt bolt, out string? problem)
+    {
+        problem = BreakTorque.Joint.Problem(bolt);
+        return problem is null ? Of("specified bolt", BreakTorque.Joint.With(bolt)) : null;
     }
 
     internal static ShearBoltDevice Of(string name, BreakTorque breakTorque) => new(name, breakTorque, null, []);

@@ -224,12 +224,11 @@ public sealed partial class ShearBoltJoint
     /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant($"{Layout}: {Bolts} × {Bolt} at {RadiusM * 1000:G4} mm radius");
 
-    /// <summary>It again, to be filled by one owner: until it is closed, each change is made in this very object.</summary>
-    internal ShearBoltJoint Open()
+    /// <summary>This very object, which nobody else holds yet: until it is closed, each change is made in it.</summary>
+    internal ShearBoltJoint OpenItself()
     {
-        var open = (ShearBoltJoint)MemberwiseClone();
-        open.isOpen = true;
-        return open;
+        isOpen = true;
+        return this;
     }
 
     internal ShearBoltJoint Closed()

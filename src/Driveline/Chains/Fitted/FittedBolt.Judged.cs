@@ -49,7 +49,7 @@ public sealed partial class FittedBolt
         // A bolt of unknown size fills its hole.
         ShearBolt bolt = Placed.Bolt ?? ShearBolt.Pin(HoleDiameter ?? Length.FromMillimeters(10), FastenerMaterial.NotKnown);
         Length shaft = Length.FromMeters(4 * Math.Max(Si.Meters(bolt.Diameter), HoleDiameter is { } wide ? Si.Meters(wide) : 0));
-        ShearBoltJoint joint = Dated(ShearBoltJoint.ThroughShaft(bolt, shaft).Open().WithHub(Hub).WithHoleFit(HoleFit));
+        ShearBoltJoint joint = Dated(ShearBoltJoint.ThroughShaft(bolt, shaft).OpenItself().WithHub(Hub).WithHoleFit(HoleFit));
         joint = HubFriction is { } friction ? joint.WithHubFriction(friction) : joint;
         joint = HoleDiameter is { } hole ? joint.WithHole(hole) : joint;
         return ShearBoltDevice.Of(Name, joint.Closed(), Place, []);
@@ -74,7 +74,7 @@ public sealed partial class FittedBolt
 
     private ShearBoltJoint Told(ShearBoltJoint joint)
     {
-        joint = Dated(joint.Open().WithHub(Hub).WithHoleFit(HoleFit));
+        joint = Dated(joint.OpenItself().WithHub(Hub).WithHoleFit(HoleFit));
         joint = Planes is { } planes ? joint.WithPlanes(planes) : joint;
         joint = HubFriction is { } friction ? joint.WithHubFriction(friction) : joint;
         joint = StandOff is { } gap ? joint.WithStandOff(gap) : joint;

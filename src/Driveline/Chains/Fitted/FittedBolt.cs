@@ -225,13 +225,8 @@ public sealed partial class FittedBolt
             $"{what} must not be after {today:yyyy-MM-dd}, the day judged on; got {seen:yyyy-MM-dd}."))
         : Changed(seen.Date, change);
 
-    /// <summary>It again, to be filled by one owner: until it is closed, each change is made in this very object.</summary>
-    internal FittedBolt Open()
-    {
-        var open = (FittedBolt)MemberwiseClone();
-        open.isOpen = true;
-        return open;
-    }
+    /// <summary>A joint without a day, to be filled by one owner: until it is closed, each change is made in this very object.</summary>
+    internal static FittedBolt Open(string name) => new(name, null) { isOpen = true };
 
     internal FittedBolt Closed()
     {
