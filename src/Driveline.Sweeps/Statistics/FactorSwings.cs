@@ -44,19 +44,38 @@ internal static class FactorSwings
         double[] ordered = [.. values];
         double[] keys = [.. by];
         Array.Sort(keys, ordered);
-        int tenth = Math.Max(1, ordered.Length / 10);
+        (int low, int high) = Tenths(keys);
         return new SwingFigures
         {
             Output = plan.Outputs[output].Name,
             Factor = plan.Study.Factors[factor].Name,
-            AtLow = ordered.Length == 0 ? null : Median(ordered.AsSpan(0, tenth)),
-            AtHigh = ordered.Length == 0 ? null : Median(ordered.AsSpan(ordered.Length - tenth)),
+            AtLow = ordered.Length == 0 ? null : Median(ordered[..low]),
+            AtHigh = ordered.Length == 0 ? null : Median(ordered[high..]),
         };
     }
 
-    private static double Median(Span<double> values)
+    // Rows with the same value of a factor belong together, so that both ends may hold the same rows.
+    private static (int LowEnd, int HighBegin) Tenths(double[] keys)
     {
-        values.Sort();
+        int tenth = Math.Max(1, keys.Length / 10);
+        int low = Math.Min(tenth, keys.Length);
+        int high = Math.Max(0, keys.Length - tenth);
+        while (low > 0 && low < keys.Length && keys[low] == keys[low - 1])
+        {
+            low++;
+        }
+
+        while (high > 0 && high < keys.Length && keys[high - 1] == keys[high])
+        {
+            high--;
+        }
+
+        return (low, high);
+    }
+
+    private static double Median(double[] values)
+    {
+        Array.Sort(values);
         int middle = values.Length / 2;
         return values.Length % 2 == 1 ? values[middle] : (values[middle - 1] + values[middle]) / 2;
     }
