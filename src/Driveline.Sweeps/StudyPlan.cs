@@ -73,7 +73,7 @@ internal sealed class StudyPlan
             ?? (outputs.Count == 0 ? "A study needs at least one output; got none." : null)
             ?? (Study.Twice(study.Factors.Select(f => f.Name).Concat(outputs.Select(o => o.Name))) is { } twice
                 ? "The name \"" + twice + "\" stands twice among row, factors, outputs and error." : null)
-            ?? RowsProblem(study) ?? IndicesProblem(study);
+            ?? RowsProblem(study) ?? CorrelationProblem(study) ?? IndicesProblem(study);
         if (problem is null && study.Correlation is { } matrix)
         {
             copula = Copula.Of(matrix, study.Factors.Count, out problem);
@@ -110,6 +110,16 @@ internal sealed class StudyPlan
                 $"A maximin Latin hypercube has at most {MaximinPoints.MostRows} rows; got {design.Size}.")
             : null;
     }
+
+    /// <summary>Why factors of a design cannot be correlated; null when they can, or are not.</summary>
+    public static string? CorrelationProblem(Study study) => study.Correlation is null ? null : study.Design.Kind switch
+    {
+        DesignKind.Grid => "A grid holds every combination of its levels, so that its factors are independent; "
+            + "take away correlation, or take a design of kind sobol, random or latinHypercube.",
+        DesignKind.Morris => "Elementary effects step one factor and leave the others where they are; of correlated ones they mean "
+            + "nothing. Take away correlation, or take a design of kind sobol, random or latinHypercube.",
+        _ => null,
+    };
 
     /// <summary>Why variance-based indices cannot be given; null when they can, or are not wanted.</summary>
     public static string? IndicesProblem(Study study) => !study.Sensitivity ? null

@@ -74,6 +74,14 @@ public class StudyReaderTests
     [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }, "
         + "{ \"path\": \"work.steadyPeak\", \"uniform\": [\"300 N.m\", \"340 N.m\"] }",
         "\"correlation\": [[1, 0.5], [0.5, 1]], \"sensitivity\": true, " + Sobol, "\"assess.verdict\"", "sensitivity", "independent")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }, "
+        + "{ \"path\": \"work.steadyPeak\", \"uniform\": [\"300 N.m\", \"340 N.m\"] }",
+        "\"correlation\": [[1, 0.5], [0.5, 1]], \"design\": { \"kind\": \"grid\", \"n\": 3 }", "\"assess.verdict\"", "correlation",
+        "every combination")]
+    [InlineData("{ " + Shaft + ", \"uniform\": [\"30 mm\", \"34 mm\"] }, "
+        + "{ \"path\": \"work.steadyPeak\", \"uniform\": [\"300 N.m\", \"340 N.m\"] }",
+        "\"correlation\": [[1, 0.5], [0.5, 1]], \"design\": { \"kind\": \"morris\", \"n\": 3 }", "\"assess.verdict\"", "correlation",
+        "step one factor")]
     public void Study_ThatIsBad_SaysWhereAndWhy(string factors, string more, string outputs, string path, string says)
     {
         CaseError error = StudyReader.Read(TestStudies.Json(more, factors, outputs)).Errors[0];

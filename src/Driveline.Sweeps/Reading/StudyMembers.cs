@@ -68,6 +68,12 @@ internal sealed class StudyMembers
             walk.Contradiction(facts, design, wrong);
         }
 
+        wrong = StudyPlan.CorrelationProblem(study);
+        if (wrong is not null)
+        {
+            walk.Contradiction(facts, correlation, wrong);
+        }
+
         wrong = StudyPlan.IndicesProblem(study);
         if (wrong is not null)
         {
