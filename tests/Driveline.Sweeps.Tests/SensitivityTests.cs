@@ -5,12 +5,11 @@ namespace Driveline.Sweeps.Tests;
 public class SensitivityTests
 {
     private const int Points = 1 << 16;
-    private const int PointsOfG = 1 << 14;
 
     private static readonly Lazy<StudyResult> Ishigami = new(() => Sweep.Run(Of(3, StudyOutput.Of("y", u => TestFunctions.Ishigami(u)),
         Points)));
     private static readonly double[] A8 = [0, 1, 4.5, 9, 99, 99, 99, 99];
-    private static readonly Lazy<StudyResult> G8 = new(() => Sweep.Run(Of(8, StudyOutput.Of("y", u => TestFunctions.G(u, A8)), PointsOfG)));
+    private static readonly Lazy<StudyResult> G8 = new(() => Sweep.Run(Of(8, StudyOutput.Of("y", u => TestFunctions.G(u, A8)), Points)));
 
     public static TheoryData<ReferenceRow> IshigamiRows => Rows("I_S");
 
@@ -83,6 +82,21 @@ public class SensitivityTests
         Assert.Equal("x2", first.Factor);
         Assert.Equal(0.5 + 0.5, first.AtLow!.Value, 0.05);
         Assert.Equal(0.5 + 9.5, first.AtHigh!.Value, 0.05);
+    }
+
+    // A factor of one value swings nothing. One of two values, a and b, in half of the rows each: all rows of a are its lowest tenth.
+    // y = 100 b + x, x uniform from 0 to 1: the medians are 0.5 and 100.5.
+    [Fact]
+    public void Tornado_FactorOfFewValues_TakesAllRowsOfAValue()
+    {
+        Study study = Study.Of("few").WithFactors(Factor.Uniform("x", 0, 1), Factor.Choice("half", "a", "b"), Factor.Values("one", 7))
+            .WithDesign(Design.Sobol(4096, 2)).WithOutputs(StudyOutput.Of("y", v => v[0] + (100 * v[1])));
+        Cases.Results.SwingFigures[] swings = [.. Sweep.Run(study).Figures.Tornado];
+        Assert.Equal("half", swings[0].Factor);
+        Assert.Equal(0.5, swings[0].AtLow!.Value, 0.001);
+        Assert.Equal(100.5, swings[0].AtHigh!.Value, 0.001);
+        Cases.Results.SwingFigures one = swings.Single(s => s.Factor == "one");
+        Assert.Equal(one.AtLow, one.AtHigh);
     }
 
     private static TheoryData<ReferenceRow> Rows(string prefix) => ReferenceTable.Where("sweeps", "sensitivity.csv", r =>

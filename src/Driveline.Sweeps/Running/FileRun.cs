@@ -26,7 +26,7 @@ internal sealed class FileRun
         this.options = options;
         format = RowFormat.Of(path, plan);
         range = GroupRange.Of(plan.Groups, options.Shard, options.Shards);
-        seen = new Accumulated(plan, options.Shards == 1, RowsOf(range));
+        seen = new Accumulated(plan, options.Shards == 1, RowsOf(range), options.Threads);
     }
 
     private string Partial => path + ".partial";

@@ -12,7 +12,7 @@ internal static class MemoryRun
         GroupRange range = GroupRange.Of(plan.Groups, options.Shard, options.Shards);
         long first = Math.Min(range.First * plan.RowsPerGroup, plan.Count);
         var table = new StudyTable(plan, first, Math.Min(range.End * plan.RowsPerGroup, plan.Count) - first);
-        var seen = new Accumulated(plan, options.Shards == 1, table.Rows);
+        var seen = new Accumulated(plan, options.Shards == 1, table.Rows, options.Threads);
         double told = 0;
         int threads = (int)Math.Clamp(range.End - range.First, 1, options.Threads);
         var ordered = new OrderedGroups<RowGroup>(

@@ -16,13 +16,16 @@ internal sealed class Accumulated
     private readonly Dictionary<string, FailureFigures> failures = new(StringComparer.Ordinal);
     private readonly List<GroupTally> tallies = [];
     private readonly bool isCounting;
+    private readonly int threads;
     private bool isClosed;
 
     /// <param name="plan">The study.</param>
     /// <param name="isWhole">True when every row of it passes.</param>
     /// <param name="rows">How many rows pass.</param>
-    public Accumulated(StudyPlan plan, bool isWhole, long rows)
+    /// <param name="threads">How many threads its figures may take.</param>
+    public Accumulated(StudyPlan plan, bool isWhole, long rows, int threads)
     {
+        this.threads = threads;
         this.plan = plan;
         isCounting = rows > ValueSpread.MostExact;
         spreads = [.. plan.Outputs.Select(_ => new ValueSpread())];
@@ -97,7 +100,7 @@ internal sealed class Accumulated
         if (plan.Study.Sensitivity && whole is not null)
         {
             figures.Sensitivity = [.. Indices(false).SelectMany(
-                o => VarianceIndices.Figures(plan, plan.Outputs[o].Name, Whole(o)))];
+                o => VarianceIndices.Figures(plan, plan.Outputs[o].Name, Whole(o), threads))];
         }
         else if (plan.Study.Sensitivity)
         {

@@ -16,8 +16,9 @@ internal static class VarianceIndices
 
     /// <param name="values">The output of every row, k + 2 a base point: A, B, then A with each coordinate of B.</param>
     /// <param name="factors">Number of factors, k.</param>
+    /// <param name="threads">How many threads draw the bootstrap samples; they change no bit.</param>
     /// <returns>A row a factor: first, low, high, total, low, high; null when the output is not always a number or does not vary.</returns>
-    public static double[][]? Of(ReadOnlySpan<double> values, int factors)
+    public static double[][]? Of(ReadOnlySpan<double> values, int factors, int threads)
     {
         int width = factors + 2;
         int points = values.Length / width;
@@ -57,13 +58,13 @@ internal static class VarianceIndices
             Sum(sums, parts.AsSpan(j * terms, terms));
         }
 
-        return Variance(sums, points) > 0 ? WithIntervals(parts, sums, points, factors) : null;
+        return Variance(sums, points) > 0 ? WithIntervals(parts, sums, points, factors, threads) : null;
     }
 
     /// <summary>The indices of an output of a study, as figures.</summary>
-    public static IEnumerable<IndexFigures> Figures(StudyPlan plan, string output, ReadOnlySpan<double> values)
+    public static IEnumerable<IndexFigures> Figures(StudyPlan plan, string output, ReadOnlySpan<double> values, int threads)
     {
-        double[][]? indices = Of(values, plan.Study.Factors.Count);
+        double[][]? indices = Of(values, plan.Study.Factors.Count, threads);
         return plan.Study.Factors.Select((factor, i) => new IndexFigures
         {
             Output = output,
@@ -77,7 +78,7 @@ internal static class VarianceIndices
         }).ToArray();
     }
 
-    private static double[][] WithIntervals(double[] parts, double[] sums, int points, int factors)
+    private static double[][] WithIntervals(double[] parts, double[] sums, int points, int factors, int threads)
     {
         int terms = sums.Length;
         var first = new double[factors][];
@@ -88,25 +89,15 @@ internal static class VarianceIndices
             total[i] = new double[Resamples];
         }
 
-        double[] drawn = new double[terms];
-        for (int sample = 0; sample < Resamples; sample++)
+        // Each sample is drawn by its own number, whichever thread draws it.
+        Parallel.For(0, Resamples, new ParallelOptions { MaxDegreeOfParallelism = threads }, sample =>
         {
-            Array.Clear(drawn);
-            for (int j = 0; j < points; j += 2)
-            {
-                (ulong a, ulong b) = Philox.Draw(Seed, (ulong)j, (uint)sample, (uint)RandomStream.Bootstrap);
-                Sum(drawn, parts.AsSpan((int)Math.BigMul(a, (ulong)points, out _) * terms, terms));
-                if (j + 1 < points)
-                {
-                    Sum(drawn, parts.AsSpan((int)Math.BigMul(b, (ulong)points, out _) * terms, terms));
-                }
-            }
-
+            double[] drawn = Drawn(parts, points, terms, sample);
             for (int i = 0; i < factors; i++)
             {
                 (first[i][sample], total[i][sample]) = Index(drawn, points, i);
             }
-        }
+        });
 
         var indices = new double[factors][];
         for (int i = 0; i < factors; i++)
@@ -118,6 +109,23 @@ internal static class VarianceIndices
         }
 
         return indices;
+    }
+
+    // The sums of as many base points, drawn with return.
+    private static double[] Drawn(double[] parts, int points, int terms, int sample)
+    {
+        double[] drawn = new double[terms];
+        for (int j = 0; j < points; j += 2)
+        {
+            (ulong a, ulong b) = Philox.Draw(Seed, (ulong)j, (uint)sample, (uint)RandomStream.Bootstrap);
+            Sum(drawn, parts.AsSpan((int)Math.BigMul(a, (ulong)points, out _) * terms, terms));
+            if (j + 1 < points)
+            {
+                Sum(drawn, parts.AsSpan((int)Math.BigMul(b, (ulong)points, out _) * terms, terms));
+            }
+        }
+
+        return drawn;
     }
 
     private static void Sum(double[] into, ReadOnlySpan<double> part)
