@@ -52,8 +52,7 @@ public static class StudyText
         foreach (IGrouping<string, EffectFigures> output in figures.Morris.GroupBy(s => s.Output))
         {
             Head(text, words, "study.effects", output.Key);
-            Table(text, [words.Of("study.factor"), "μ", "μ*", "σ"], output.OrderByDescending(e => e.MuStar ?? -1).Select(
-                e => new[] { e.Factor, Number(e.Mu, words), Number(e.MuStar, words), Number(e.Sigma, words) }));
+            Table(text, [words.Of("study.factor"), "μ", "μ*", "σ"], Effects([.. output], words));
         }
 
         Tornado(text, figures, words);
@@ -105,7 +104,8 @@ public static class StudyText
                 output.Select(s => new[]
                 {
                     s.Factor, Number(s.AtLow, words), Number(s.AtHigh, words),
-                    Number(figures.RankCorrelation.First(r => r.Output == s.Output && r.Factor == s.Factor).Spearman, words),
+                    figures.RankCorrelation.First(r => r.Output == s.Output && r.Factor == s.Factor).Spearman is { } rank
+                        ? Fixed(rank) : words.Of("band.notKnown"),
                 }));
         }
     }
@@ -124,8 +124,26 @@ public static class StudyText
         }
     }
 
-    private static string Ends(double? value, double? low, double? high, Phrase words) => value is { } known
-        ? string.Create(CultureInfo.InvariantCulture, $"{known:F3} ({low:F3} to {high:F3})") : words.Of("band.notKnown");
+    // What is rounding beside the largest effect is none.
+    private static IEnumerable<string[]> Effects(EffectFigures[] effects, Phrase words)
+    {
+        double least = 1e-9 * effects.Max(e => e.MuStar ?? 0);
+        string Shown(double? value) => value is { } known && Math.Abs(known) < least ? "0" : Number(value, words);
+        return effects.OrderByDescending(e => e.MuStar ?? -1).Select(
+            e => new[] { e.Factor, Shown(e.Mu), Shown(e.MuStar), Shown(e.Sigma) });
+    }
+
+    private static string Ends(double? value, double? low, double? high, Phrase words) =>
+        value is { } known && low is { } from && high is { } to
+            ? words.Of(Phrase.Code("study.interval").With("value", Fixed(known)).With("low", Fixed(from)).With("high", Fixed(to)))
+            : words.Of("band.notKnown");
+
+    // A share or a correlation; a small negative one is no negative zero.
+    private static string Fixed(double value)
+    {
+        string text = value.ToString("F3", CultureInfo.InvariantCulture);
+        return text == "-0.000" ? "0.000" : text;
+    }
 
     private static string Number(double? value, Phrase words) => value is { } known ? Number(known) : words.Of("band.notKnown");
 

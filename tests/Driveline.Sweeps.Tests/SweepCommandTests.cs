@@ -70,6 +70,41 @@ public class SweepCommandTests
         Assert.Equal(2, code);
         Assert.Empty(output);
         Assert.Contains(says, error, StringComparison.Ordinal);
+        Assert.DoesNotContain("Parameter", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Merge_FilesOfTwoKinds_AreRefusedWithoutTheNameOfAParameter()
+    {
+        using var folder = new TestFolder();
+        File.WriteAllText(folder["a.parquet"], string.Empty);
+        (int code, _, string error) = Run("merge", folder["a.parquet"], "--to", folder["b.csv"]);
+        Assert.Equal(2, code);
+        Assert.Contains("All files must be of one kind", error, StringComparison.Ordinal);
+        Assert.DoesNotContain("Parameter", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Merge_FileThatIsNotThere_IsNamed()
+    {
+        using var folder = new TestFolder();
+        (int code, _, string error) = Run("merge", folder["none.csv"], "--to", folder["b.csv"]);
+        Assert.Equal(2, code);
+        Assert.Contains("There is no file '" + folder["none.csv"] + "'.", error, StringComparison.Ordinal);
+        Assert.False(File.Exists(folder["b.csv"]));
+    }
+
+    [Theory]
+    [InlineData("en", "4 rows in ")]
+    [InlineData("es", "4 filas en ")]
+    public void Merge_InALanguage_SaysItInIt(string language, string says)
+    {
+        using var folder = new TestFolder();
+        string study = Small(folder, 4, "");
+        File.WriteAllText(study, File.ReadAllText(study).Replace(",\n  \"sensitivity\": true", string.Empty, StringComparison.Ordinal));
+        Assert.Equal(0, Run("sweep", study, "--to", folder["a.csv"], "--shard", "1/1").Code);
+        Assert.StartsWith(says, Run("merge", folder["a.csv"], "--to", folder["b.csv"], "--language", language).Output,
+            StringComparison.Ordinal);
     }
 
     [Theory]

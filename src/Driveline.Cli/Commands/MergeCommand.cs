@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
+using Driveline.Reports;
+using Driveline.Reports.Verdicts;
 using Driveline.Sweeps;
 
 namespace Driveline.Cli.Commands;
@@ -22,17 +24,26 @@ internal static class MergeCommand
         };
         command.SetAction(parsed =>
         {
+            string[] shards = parsed.GetRequiredValue(files);
+            string path = parsed.GetRequiredValue(to);
+            if (Array.Find(shards, f => !File.Exists(f)) is { } none)
+            {
+                throw new BadInputException("There is no file '" + none + "'.");
+            }
+
             try
             {
-                long rows = Sweep.Merge(parsed.GetRequiredValue(files), parsed.GetRequiredValue(to));
+                long rows = Sweep.Merge(shards, path);
+                ReportOptions options = shared.ReportOf(parsed, path);
                 terminal.Output.WriteLine(parsed.GetValue(shared.Json)
                     ? string.Create(CultureInfo.InvariantCulture, $"{{ \"rows\": {rows} }}")
-                    : string.Create(CultureInfo.InvariantCulture, $"{rows:N0} rows in {parsed.GetRequiredValue(to)}"));
+                    : new Phrase(options.Texts, options.Units).Of(Phrase.Code("study.merged")
+                        .With("rows", rows.ToString("N0", CultureInfo.InvariantCulture)).With("file", path)));
                 return ExitCode.Answered;
             }
             catch (Exception failed) when (failed is StudyFileException or ArgumentException)
             {
-                throw new BadInputException(failed.Message);
+                throw BadInputException.Of(failed);
             }
         });
         return command;

@@ -86,7 +86,7 @@ internal static class SweepCommand
         }
         catch (Exception failed) when (failed is StudyFileException or IOException or UnauthorizedAccessException or ArgumentException)
         {
-            throw new BadInputException(failed.Message);
+            throw BadInputException.Of(failed);
         }
     }
 
