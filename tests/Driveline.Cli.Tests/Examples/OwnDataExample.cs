@@ -12,7 +12,7 @@ using Driveline.Wording;
 using UnitsNet;
 
 // Docs example: pause
-namespace Driveline.Cli.Tests;
+namespace Driveline.Cli.Tests.Examples;
 
 /// <summary>The example of the page on own data, compiled; a test keeps both the same.</summary>
 internal static class OwnDataExample

@@ -7,7 +7,7 @@ using Driveline.Reports.Quotes;
 using Driveline.Wording;
 
 // README example: pause
-namespace Driveline.Cli.Tests;
+namespace Driveline.Cli.Tests.Examples;
 
 /// <summary>The README's example of a case file, compiled; a test keeps both the same.</summary>
 internal static class ReadmeCaseExample

@@ -9,7 +9,7 @@ using Driveline.ShearBolts;
 using UnitsNet;
 
 // README example: pause
-namespace Driveline.Cli.Tests;
+namespace Driveline.Cli.Tests.Examples;
 
 /// <summary>The example of the README, compiled; a test keeps both the same.</summary>
 internal static class ReadmeExample

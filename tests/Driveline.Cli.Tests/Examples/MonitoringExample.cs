@@ -4,7 +4,7 @@ using Driveline.Monitoring;
 using UnitsNet;
 
 // Docs example: pause
-namespace Driveline.Cli.Tests;
+namespace Driveline.Cli.Tests.Examples;
 
 /// <summary>The example of monitoring.md, compiled; a test keeps both the same.</summary>
 internal static class MonitoringExample

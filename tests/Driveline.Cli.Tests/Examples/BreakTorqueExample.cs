@@ -5,7 +5,7 @@ using Driveline.ShearBolts;
 using UnitsNet;
 
 // Docs example: pause
-namespace Driveline.Cli.Tests;
+namespace Driveline.Cli.Tests.Examples;
 
 /// <summary>The example of the page on break torques, compiled; a test keeps both the same.</summary>
 internal static class BreakTorqueExample

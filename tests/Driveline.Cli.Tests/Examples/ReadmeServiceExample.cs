@@ -3,7 +3,7 @@ using Driveline.Cases;
 using Driveline.Cases.Results;
 
 // README example: pause
-namespace Driveline.Cli.Tests;
+namespace Driveline.Cli.Tests.Examples;
 
 /// <summary>The README's example of a web service, compiled; a test keeps both the same.</summary>
 internal static class ReadmeServiceExample

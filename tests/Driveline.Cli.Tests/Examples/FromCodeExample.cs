@@ -9,7 +9,7 @@ using Driveline.Torsion;
 using UnitsNet;
 
 // Docs example: pause
-namespace Driveline.Cli.Tests;
+namespace Driveline.Cli.Tests.Examples;
 
 /// <summary>The example of from-code.md, compiled; a test keeps both the same.</summary>
 internal static class FromCodeExample

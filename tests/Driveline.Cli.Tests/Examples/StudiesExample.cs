@@ -1,0 +1,26 @@
+// Docs example: begin
+using Driveline.Sweeps;
+
+// Docs example: pause
+namespace Driveline.Cli.Tests.Examples;
+
+/// <summary>The example of studies.md, compiled; a test keeps both the same.</summary>
+internal static class StudiesExample
+{
+    public static void Run(TextWriter console)
+    {
+        // Docs example: go on
+        Study study = Study.Of("Slip torque of a clutch, worn or not")
+            .WithFactors(Factor.Uniform("friction", 0.25, 0.45), Factor.Triangular("clampN", 6000, 7200, 8000))
+            .WithDesign(Design.Sobol(4096, 7))
+            .WithOutputs(StudyOutput.Of("slipTorqueNm", row => 2 * row[0] * row[1] * 0.10625))
+            .WithSensitivity(true);
+        StudyResult result = Sweep.Run(study);
+        foreach (SensitivityIndex index in result.Sensitivity)
+        {
+            console.WriteLine(index);
+        }
+
+        // Docs example: end
+    }
+}
