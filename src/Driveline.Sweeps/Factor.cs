@@ -65,7 +65,7 @@ public sealed class Factor
     /// </summary>
     /// <exception cref="ArgumentException">No name, or no word.</exception>
     public static Factor Choice(string name, params string[] words) => Guard.NotNull(words, nameof(words)).Length > 0
-        ? OfChoices(name, words, null)
+        ? OfChoices(name, [.. words], null)
         : throw new ArgumentException("A list of values must have at least one; got none.", nameof(words));
 
     internal static Factor OfChoices(string name, IReadOnlyList<string> words, IReadOnlyList<object>? choices) => new(

@@ -87,7 +87,7 @@ public sealed class Study
         return copy.Length == 0 ? throw new ArgumentException("A study needs at least one factor; got none.", nameof(factors))
             : Twice(copy.Select(f => f.Name)) is { } twice
                 ? throw new ArgumentException("The factor \"" + twice + "\" stands twice.", nameof(factors))
-            : Changed(s => s.Factors = copy);
+            : Changed(s => s.Factors = Array.AsReadOnly(copy));
     }
 
     /// <summary>The same study with correlated factors.</summary>
@@ -113,7 +113,7 @@ public sealed class Study
         StudyOutput[] copy = [.. Guard.NotNull(outputs, nameof(outputs))];
         return Twice(copy.Select(f => f.Name)) is { } twice
             ? throw new ArgumentException("The output \"" + twice + "\" stands twice.", nameof(outputs))
-            : Changed(s => s.Outputs = copy);
+            : Changed(s => s.Outputs = Array.AsReadOnly(copy));
     }
 
     /// <summary>The same study with outputs of the case by name, e.g. "assess.guardMargin", before the others.</summary>

@@ -53,12 +53,12 @@ internal sealed class MappedCase
             : [];
         if (chain is null || errors.Count > 0)
         {
-            return new MappedCase(file, chain, clutches, errors);
+            return new MappedCase(file, chain, clutches, errors.AsReadOnly());
         }
 
         ProtectionQuestion stated = Question(file, chain, specified, known);
         CaseComplaint? complaint = file.Facts.Get(CaseFileMembers.Complaint) is null ? null : CaseComplaint.Of(file, stated, errors);
-        return new MappedCase(file, chain, clutches, errors)
+        return new MappedCase(file, chain, clutches, errors.AsReadOnly())
         {
             Stated = errors.Count == 0 ? stated : null,
             Complaint = complaint,

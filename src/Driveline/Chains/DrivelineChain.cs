@@ -18,6 +18,7 @@ public sealed partial class DrivelineChain
 
     private static readonly Basis EfficiencyPractice = Basis.CommonPractice("bevel gearbox efficiency 0.90 to 1.00, expected 0.97");
 
+    private IReadOnlyList<Element>? shown;
     private IReadOnlyList<ProtectiveDevice>? devices;
     private IReadOnlyList<Part>? parts;
 
@@ -30,10 +31,10 @@ public sealed partial class DrivelineChain
     }
 
     /// <summary>The elements as given, in order from the tractor.</summary>
-    public IReadOnlyList<Element> Elements => elements;
+    public IReadOnlyList<Element> Elements => shown ??= Array.AsReadOnly(elements);
 
     /// <summary>Every protective device of the chain and its branches, in order from the tractor.</summary>
-    public IReadOnlyList<ProtectiveDevice> Devices => devices ??= DevicesOf(Nodes);
+    public IReadOnlyList<ProtectiveDevice> Devices => devices ??= Array.AsReadOnly(DevicesOf(Nodes));
 
     /// <summary>Every part of the chain and its branches, those implied by a device included, in order from the tractor.</summary>
     public IReadOnlyList<Part> Parts => parts ??= [.. Nodes.Select(n => n.Part).OfType<Part>()];

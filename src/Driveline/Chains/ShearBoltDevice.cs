@@ -55,7 +55,7 @@ public sealed class ShearBoltDevice : ProtectiveDevice
     public override AfterTrip AfterTrip => AfterTrip.TorqueGone;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Finding> Findings => findings ??= AllFindings(Name, BreakTorque, Place, also);
+    public override IReadOnlyList<Finding> Findings => findings ??= Array.AsReadOnly(AllFindings(Name, BreakTorque, Place, also));
 
     /// <inheritdoc/>
     public override TorqueBand? InGoodOrder => BreakTorque.IsKnown ? BreakTorque.IfHubFree : null;

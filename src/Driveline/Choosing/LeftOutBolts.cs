@@ -18,7 +18,7 @@ internal static class LeftOutBolts
             }
         }
 
-        return leftOut;
+        return leftOut.AsReadOnly();
     }
 
     private static Finding? Reason(BoltSearch search, StockItem item, RankedBolt? bolt)

@@ -27,7 +27,7 @@ public sealed class CutOutClutch
         AfterTrip = afterTrip;
         this.reengageRadPerS = reengageRadPerS;
         ReengageBasis = reengageBasis;
-        Findings = Judge();
+        Findings = Array.AsReadOnly(Judge());
     }
 
     /// <summary>How it lets go.</summary>

@@ -16,7 +16,8 @@ public sealed class Finding : IEquatable<Finding>
     private readonly FindingParameter[] parameters;
     private readonly string[] because;
     private readonly FactPlace? place;
-    private string[]? placed;
+    private FixedList<FindingParameter>? shown;
+    private FixedList<string>? told;
 
     private Finding(string code, Severity severity, Bars bars)
     {
@@ -66,13 +67,16 @@ public sealed class Finding : IEquatable<Finding>
     /// <remarks>
     /// A finding of a thing whose <see cref="FactPlace"/> is not known has the names of its facts alone, such as "grade".
     /// </remarks>
-    public IReadOnlyList<string> Because => Told;
+    public IReadOnlyList<string> Because => ToldList;
 
     /// <summary>Its typed values, in the order they were added.</summary>
-    public IReadOnlyList<FindingParameter> Parameters => parameters;
+    public IReadOnlyList<FindingParameter> Parameters => shown ??= new FixedList<FindingParameter>(parameters);
 
     /// <summary>Its values, to be gone through without an enumerator.</summary>
     internal FindingParameter[] AllParameters => parameters;
+
+    /// <summary>The paths of its facts, to be gone through without an enumerator.</summary>
+    internal string[] AllBecause => Told;
 
     /// <summary>A finding without parameters yet; it bars both questions when its code ends in "NotKnown", else nothing.</summary>
     /// <exception cref="ArgumentException">The code is missing or blank.</exception>
@@ -169,7 +173,9 @@ public sealed class Finding : IEquatable<Finding>
     internal Finding At(FactPlace? place) => place is null ? this : new Finding(this, place);
 
     // The paths are put together when somebody asks for them; most findings only bar or do not.
-    private string[] Told => place is null ? because : placed ??= place.Of(because);
+    private string[] Told => place is null ? because : ToldList.Items;
+
+    private FixedList<string> ToldList => told ??= new FixedList<string>(place is null ? because : place.Of(because));
 
     private static Bars BarsOf(string code) => code.EndsWith(NotKnownEnding, StringComparison.Ordinal) ? Bars.Both : Bars.Nothing;
 

@@ -41,7 +41,7 @@ internal sealed class FirstToAct
             none *= trips[k].UnboundedShare;
         }
 
-        return new FirstToAct(first, new Probability(none, basis));
+        return new FirstToAct(Array.AsReadOnly(first), new Probability(none, basis));
     }
 
     private static double IsFirst(Distribution[] trips, int index)

@@ -45,7 +45,7 @@ internal static class NextMeasurements
         }
 
         Sort(all, (first, second) => MeasurementEffort.Of(first.Code).Rank.CompareTo(MeasurementEffort.Of(second.Code).Rank));
-        return all;
+        return all.AsReadOnly();
     }
 
     // In place; what is alike keeps its order. There are seldom more than ten.
@@ -126,7 +126,7 @@ internal static class NextMeasurements
             }
         }
 
-        return new Measurement(same[0].Finding.SettledBy!, subjects, same[0].Finding.Code, bars, isAsSpecified);
+        return new Measurement(same[0].Finding.SettledBy!, subjects.AsReadOnly(), same[0].Finding.Code, bars, isAsSpecified);
     }
 
     // What nobody has looked at yet, and what the manual names where nobody has told.

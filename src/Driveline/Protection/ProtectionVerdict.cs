@@ -18,6 +18,8 @@ public sealed class ProtectionVerdict
     private List<Doubt>? doubts;
     private AsSpecified? asSpecified;
     private Standing? standing;
+    private IReadOnlyList<PartCheck>? shownParts;
+    private IReadOnlyList<DeviceCheck>? shownDevices;
     private IReadOnlyList<Finding>? findings;
     private IReadOnlyList<Measurement>? measureNext;
     private IReadOnlyList<NeighbourGrade>? neighbourGrades;
@@ -57,10 +59,10 @@ public sealed class ProtectionVerdict
     public bool IsQuietByExperience => Quiet == Answer.Yes && QuietByNumbers != Answer.Yes;
 
     /// <summary>Every part, in order from the tractor.</summary>
-    public IReadOnlyList<PartCheck> Parts => parts;
+    public IReadOnlyList<PartCheck> Parts => shownParts ??= Array.AsReadOnly(parts);
 
     /// <summary>Every device, in order from the tractor.</summary>
-    public IReadOnlyList<DeviceCheck> Devices => devices;
+    public IReadOnlyList<DeviceCheck> Devices => shownDevices ??= Array.AsReadOnly(devices);
 
     /// <summary>The torque at which the first device acts, referred to the PTO; null when no device is known.</summary>
     public TorqueBand? Trip => First?.TripAtPto;

@@ -64,7 +64,7 @@ internal static class VerdictCautions
         Add(cautions, hasClutch ? Clutch : []);
         Add(cautions, Always);
         Add(cautions, policy.Cautions);
-        return cautions;
+        return cautions.AsReadOnly();
     }
 
     private static void Add(List<Caution> cautions, IReadOnlyList<Caution> more)

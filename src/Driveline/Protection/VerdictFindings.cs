@@ -68,7 +68,7 @@ internal static class VerdictFindings
             findings[k] = question.Places.Name(question.Chain, findings[k]);
         }
 
-        return WorstFirst(EachOnce.Of(findings));
+        return Array.AsReadOnly(WorstFirst(EachOnce.Of(findings)));
     }
 
     // In the order in which they were found, within one severity.

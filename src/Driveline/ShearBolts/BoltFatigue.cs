@@ -97,7 +97,7 @@ public sealed class BoltFatigue
         }
 
         double? cycles = applies ? SNCurve.BoltsInShear.CyclesAt(Pressure.FromPascals(rangePa)) : null;
-        return new BoltFatigue(rangePa, cycles, rate, basis, findings);
+        return new BoltFatigue(rangePa, cycles, rate, basis, findings.AsReadOnly());
     }
 
     /// <summary>Lowest shear yield strength of the bolt's class, f_y/√3; 0 when its tensile strength is not known.</summary>

@@ -13,7 +13,7 @@ internal static class JointFindings
         AddHub(findings, joint);
         AddBolt(findings, joint.Bolt, plane);
         HoleFindings.Add(findings, joint, freeTorque);
-        return findings;
+        return findings.AsReadOnly();
     }
 
     private static void AddHub(List<Finding> findings, ShearBoltJoint joint)

@@ -65,7 +65,7 @@ public static class TorsionFindings
                 .With("ratio", QuantityKind.Number, double.IsNaN(imbalance) ? double.PositiveInfinity : imbalance));
         }
 
-        return findings;
+        return findings.AsReadOnly();
     }
 
     private static Finding Stopped(string code, TransientResult result, double end) => Finding.Of(code, Severity.Warning)

@@ -2,8 +2,18 @@ using System.Collections;
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using Driveline.Cases;
+using Driveline.Cases.Questions;
+using Driveline.Cases.TorsionModels;
 using Driveline.Chains;
+using Driveline.Choosing;
+using Driveline.Clutches;
+using Driveline.Fasteners;
+using Driveline.Monitoring;
+using Driveline.Pto;
+using Driveline.ShearBolts;
 using Driveline.Tests.Cases;
+using Driveline.Tests.Consistency.Rules;
+using UnitsNet;
 
 namespace Driveline.Tests.Consistency;
 
@@ -32,6 +42,37 @@ public class StoredResultsTests
         }
 
         Assert.Empty(computed);
+    }
+
+    [Theory]
+    [InlineData("millbrook-feed-auger")]
+    [InlineData("larkfield-soft-bolts")]
+    [InlineData("dunmarsh-clutch-well-set")]
+    [InlineData("ravensmoor-rock")]
+    public void Results_ListCastToWhatHoldsIt_CannotBeChanged(string demo)
+    {
+        CaseAssessment asked = CaseAssessment.Of(DemoCases.Read(demo));
+        object[] results = [asked, asked.Verdict(), asked.Settings(), asked.Simulation(), asked.Advice(), asked.Clutches()];
+        string[] changeable = [.. results.SelectMany(ChangeableLists.In).Distinct().Order(StringComparer.Ordinal)];
+        Assert.True(changeable.Length == 0, string.Join(Environment.NewLine, changeable));
+    }
+
+    [Fact]
+    public void Objects_ListCastToWhatHoldsIt_CannotBeChanged()
+    {
+        CaseAssessment bolts = CaseAssessment.Of(DemoCases.Read("millbrook-feed-auger"));
+        MonitorSettings settings = MonitorSettings.Of(Torque.FromNewtonMeters(900), Duration.FromSeconds(0.1));
+        StatedBolt bolt = StatedBolt.OfPin(Length.FromMillimeters(10));
+        object[] objects =
+        [
+            bolts.Choice(), CaseInterview.From(bolts.File!), CaseReader.Read("{ \"titel\": 1 }"), TorsionModelReader.Read("{}"),
+            TorsionModelReader.Read(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "cases", "stopped-rotor.model.json"))).Model!.Run(),
+            CaseWatch.Of(settings).Report(Duration.FromHours(5), ActedInWork.Never), StubStrength.Of(PtoType.Of(1)), bolt,
+            CutOutClutch.Of(CutOutKind.NotKnown), HeadMark.RadialLines(3).Identify(ScrewThread.Parse("1/2-13 UNC")),
+            StockFile.Parse("sku,designation,grade\nA,M10,8.8\nB,what,8.8"),
+        ];
+        string[] changeable = [.. objects.SelectMany(ChangeableLists.In).Distinct().Order(StringComparer.Ordinal)];
+        Assert.True(changeable.Length == 0, string.Join(Environment.NewLine, changeable));
     }
 
     private static void Walk(object result, int depth, HashSet<object> seen, SortedSet<string> computed)

@@ -14,8 +14,8 @@ internal static class FindingRows
         .MaybeText("part", PartOf, "The part or device it is about; null when it is about none.")
         .Choice("bars", f => f.Bars, "Which answer is no Yes while it holds.")
         .MaybeText("settledBy", f => f.SettledBy, "Code of the measurement that would settle it; null when none is named.")
-        .Texts("because", f => f.Because, "Paths of the facts of the case that it rests on.")
-        .List("parameters", f => f.Parameters, ParameterRows.Shape, "Its values.");
+        .Texts("because", f => f.AllBecause, "Paths of the facts of the case that it rests on.")
+        .List("parameters", f => f.AllParameters, ParameterRows.Shape, "Its values.");
 
     private static string? PartOf(Finding finding)
     {

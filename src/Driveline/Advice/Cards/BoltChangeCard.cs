@@ -52,6 +52,6 @@ public sealed class BoltChangeCard
         steps.Add(new("boltChange.turnByHand", Caution.StopAndKeyOut));
         steps.Add(new("boltChange.clearAway", Caution.GuardsOn, Caution.BystandersAway));
         steps.Add(new("boltChange.startGently", true, Caution.BystandersAway));
-        return new BoltChangeCard(steps);
+        return new BoltChangeCard(steps.AsReadOnly());
     }
 }

@@ -14,7 +14,7 @@ public sealed class CardStep
     {
         Code = code;
         TurnsPto = turnsPto;
-        Cautions = cautions;
+        Cautions = Array.AsReadOnly(cautions);
     }
 
     /// <summary>Stable code, e.g. "boltChange.getStubOut".</summary>

@@ -52,8 +52,8 @@ public sealed class Diagnosis
         Causes = [.. Enumerable.Range(0, chances.Length)
             .OrderByDescending(c => chances[c])
             .Select(c => new LikelyCause(
-                (Cause)c, new Probability(chances[c], Basis), IsSeen(c, prior, told), Reasons(c, prior, facts, true),
-                    Reasons(c, prior, facts, false)))];
+                (Cause)c, new Probability(chances[c], Basis), IsSeen(c, prior, told), Reasons(c, prior, facts, true).AsReadOnly(),
+                    Reasons(c, prior, facts, false).AsReadOnly()))];
         Next = Best(facts);
         IReadOnlyList<Cause> pool = Advice.Remedies.Pool(Causes[0].Cause, complaint);
         Pooled = [.. Causes.Select(c => c.Cause).Where(pool.Contains)];

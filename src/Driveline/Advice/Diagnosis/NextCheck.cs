@@ -5,12 +5,12 @@ namespace Driveline.Advice;
 /// <summary>What to find out next: the most information for the least effort, danger counted.</summary>
 public sealed class NextCheck
 {
-    internal NextCheck(FactQuestion question, double bits, double effort, IReadOnlyList<Cause> tellsApart)
+    internal NextCheck(FactQuestion question, double bits, double effort, Cause[] tellsApart)
     {
         Question = question;
         Bits = bits;
         Effort = effort;
-        TellsApart = tellsApart;
+        TellsApart = Array.AsReadOnly(tellsApart);
     }
 
     /// <summary>The question with its possible answers, its place and its cautions.</summary>

@@ -64,7 +64,7 @@ public sealed class StockFile
         }
 
         problem = null;
-        file = new StockFile(StockList.OfFile(items), leftOut);
+        file = new StockFile(StockList.OfFile(items.AsReadOnly()), leftOut.AsReadOnly());
         return true;
     }
 }

@@ -31,7 +31,7 @@ public sealed class SlipHeat
         this.path = path;
         this.facing = facing;
         this.startK = startK;
-        Findings = Judge();
+        Findings = Array.AsReadOnly(Judge());
     }
 
     /// <summary>

@@ -7,19 +7,17 @@ namespace Driveline.Clutches;
 /// </remarks>
 public sealed partial class ServiceProcedure
 {
-    private readonly ServiceStep[] steps;
-
     internal ServiceProcedure(string code, ServiceStep[] steps)
     {
         Code = code;
-        this.steps = steps;
+        Steps = Array.AsReadOnly(steps);
     }
 
     /// <summary>Stable code of the procedure; its text is its title.</summary>
     public string Code { get; }
 
     /// <summary>The steps in order.</summary>
-    public IReadOnlyList<ServiceStep> Steps => steps;
+    public IReadOnlyList<ServiceStep> Steps { get; }
 
     /// <inheritdoc/>
     public override string ToString() => Code;

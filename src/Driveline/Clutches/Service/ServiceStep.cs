@@ -12,13 +12,11 @@ namespace Driveline.Clutches;
 /// </remarks>
 public sealed class ServiceStep
 {
-    private readonly Caution[] cautions;
-
     internal ServiceStep(Finding words, Basis source, Caution[] cautions, bool turnsPto)
     {
         Words = words;
         Source = source;
-        this.cautions = cautions;
+        Cautions = Array.AsReadOnly(cautions);
         TurnsPto = turnsPto;
     }
 
@@ -26,7 +24,7 @@ public sealed class ServiceStep
     public string Code => Words.Code;
 
     /// <summary>The cautions to show before the step, in order.</summary>
-    public IReadOnlyList<Caution> Cautions => cautions;
+    public IReadOnlyList<Caution> Cautions { get; }
 
     /// <summary>The figures of the step.</summary>
     public IReadOnlyList<FindingParameter> Parameters => Words.Parameters;

@@ -169,13 +169,13 @@ public sealed class ClutchSetting
             findings.Add(Finding.Of(ClutchFindings.SettingNotReached, Severity.Warning)
                 .With("wanted", QuantityKind.Torque, nm)
                 .With("most", QuantityKind.Torque, clutch.Springs.LargestN * nmPerNewton));
-            return new ClutchSetting(clutch, fresh, nm, Math.Min(force, double.MaxValue), double.NaN, pitchM, double.NaN, findings);
+            return new ClutchSetting(clutch, fresh, nm, Math.Min(force, double.MaxValue), double.NaN, pitchM, double.NaN, findings.AsReadOnly());
         }
 
         double rate = clutch.Springs.RateNPerM(deflection) * clutch.Springs.Factor.Expected * nmPerNewton;
         Reserve(clutch, deflection, findings);
         SlipTorqueRules.Pressure(clutch, fresh, ForceBand.OfSi(Band.Exactly(force), clutch.Springs.ForceBasis), findings);
-        return new ClutchSetting(clutch, fresh, nm, force, deflection, pitchM, rate, findings);
+        return new ClutchSetting(clutch, fresh, nm, force, deflection, pitchM, rate, findings.AsReadOnly());
     }
 
     private static void Reserve(DiscClutch clutch, double deflectionM, List<Finding> findings)

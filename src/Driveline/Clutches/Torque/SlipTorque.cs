@@ -244,6 +244,6 @@ public sealed class SlipTorque
 
         SlipTorqueRules.Trust(condition, findings);
         return new SlipTorque(
-            clutch, condition, source, running, SlipTorqueRules.Released(breakaway, condition), clamp, findings.ToArray());
+            clutch, condition, source, running, SlipTorqueRules.Released(breakaway, condition), clamp, findings.AsReadOnly());
     }
 }

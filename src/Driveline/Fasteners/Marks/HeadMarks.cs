@@ -54,7 +54,7 @@ internal static class HeadMarks
             findings.Add(Finding.Of(FastenerFindings.CoarseThreadAssumed, Severity.Note).With("thread", thread.Designation));
         }
 
-        return new HeadMarkIdentification(mark, thread, candidates, findings);
+        return new HeadMarkIdentification(mark, thread, candidates.AsReadOnly(), findings.AsReadOnly());
     }
 
     private static bool BelongsElsewhere(HeadMark mark, ScrewThread thread) => thread.System == ThreadSystem.Metric

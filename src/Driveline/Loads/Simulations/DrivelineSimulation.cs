@@ -31,8 +31,8 @@ public sealed partial class DrivelineSimulation
         Chain = Guard.NotNull(chain, nameof(chain));
         Drive = Guard.NotNull(drive, nameof(drive));
         Strike = strike;
-        Missing = AllMissing();
-        Assumed = AllAssumed();
+        Missing = AllMissing().AsReadOnly();
+        Assumed = AllAssumed().AsReadOnly();
     }
 
     /// <summary>The driveline.</summary>

@@ -50,7 +50,7 @@ public sealed class SimulationOutcome
         EnergyError = Math.Abs(result.EnergyImbalance);
         IsComplete = result.IsComplete;
         Length = Duration.FromSeconds(line.DurationS);
-        Findings = AllFindings(result);
+        Findings = AllFindings(result).AsReadOnly();
     }
 
     /// <summary>What was simulated.</summary>

@@ -89,7 +89,7 @@ public sealed class SimulationSpan
             }
         }
 
-        return new SimulationSpan(line, expected, loads, without.Count, isSure ? with.Count(o => o.Tripped) : null);
+        return new SimulationSpan(line, expected, loads.AsReadOnly(), without.Count, isSure ? with.Count(o => o.Tripped) : null);
     }
 
     private static IEnumerable<DrivelineSimulation> Corner(SupposedLine line)

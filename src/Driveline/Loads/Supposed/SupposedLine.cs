@@ -21,7 +21,7 @@ internal sealed class SupposedLine
         SupposeDrive();
     }
 
-    public IReadOnlyList<SupposedFact> Facts => facts;
+    public IReadOnlyList<SupposedFact> Facts => facts.AsReadOnly();
 
     /// <summary>The line; null when it branches, or nothing is to be supposed.</summary>
     public static SupposedLine? Of(DrivelineSimulation stated, UsualMachine machine) =>

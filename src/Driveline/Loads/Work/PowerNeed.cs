@@ -142,6 +142,6 @@ internal sealed class PowerNeed
         }
 
         findings.AddRange(row.Remarks.Select(code => Finding.Of(code, Severity.Note)));
-        return new PowerNeed(row, widthM, feedKgPerS, power, findings);
+        return new PowerNeed(row, widthM, feedKgPerS, power, findings.AsReadOnly());
     }
 }

@@ -55,7 +55,7 @@ public sealed class ConsumedLife
             low,
             holds ? Sum(detail, counted, cycles.ClassNm, 0) : double.PositiveInfinity,
             holds && cycles.Clipped == 0 ? Sum(detail, counted, cycles.ClassNm, 1) : double.PositiveInfinity);
-        return new ConsumedLife(detail, RatioBand.OfSi(band, BandBasis.Of(detail.Basis)), findings);
+        return new ConsumedLife(detail, RatioBand.OfSi(band, BandBasis.Of(detail.Basis)), findings.AsReadOnly());
     }
 
     private static double Sum(FatigueDetail detail, double[] counted, double classNm, int wider)

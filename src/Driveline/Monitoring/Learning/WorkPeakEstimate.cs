@@ -76,7 +76,7 @@ public sealed class WorkPeakEstimate
         {
             findings.Add(Finding.Of(MonitoringFindings.TooFewPeaks, Severity.Warning)
                 .With("peaks", QuantityKind.Count, peaks.Length).With("needed", QuantityKind.Count, ParetoTail.LeastPeaks));
-            return new WorkPeakEstimate(null, store.Clusters, hours, horizon, store.LevelNm, null, findings).Of(settings.IsUpperBound);
+            return new WorkPeakEstimate(null, store.Clusters, hours, horizon, store.LevelNm, null, findings.AsReadOnly()).Of(settings.IsUpperBound);
         }
 
         bool isBounded = IsBounded(settings, gate, acted, neverInWork, findings);
@@ -106,7 +106,7 @@ public sealed class WorkPeakEstimate
         Basis basis = Basis.Given(FormattableString.Invariant(
             $"measured: {peaks.Length} peaks above {levelNm:G4} N·m in {hours:G3} h, highest of {horizon:G3} h"));
         var ends = new BandBasis(basis, basis, basis, BandEnd.Interval95, BandEnd.Interval95);
-        return new WorkPeakEstimate(TorqueBand.OfSi(band, ends), peaks.Length, hours, horizon, levelNm, tail, findings)
+        return new WorkPeakEstimate(TorqueBand.OfSi(band, ends), peaks.Length, hours, horizon, levelNm, tail, findings.AsReadOnly())
             .Of(settings.IsUpperBound);
     }
 

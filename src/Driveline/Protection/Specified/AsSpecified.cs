@@ -66,6 +66,6 @@ public sealed class AsSpecified
         }
 
         Answer answer = against.Count > 0 ? Answer.No : !isKnown ? Answer.NotKnown : open.Count > 0 ? Answer.Maybe : Answer.Yes;
-        return new AsSpecified(answer, EachOnce.Of(speaksFor), EachOnce.Of(against), EachOnce.Of(open));
+        return new AsSpecified(answer, EachOnce.Of(speaksFor).AsReadOnly(), EachOnce.Of(against).AsReadOnly(), EachOnce.Of(open).AsReadOnly());
     }
 }

@@ -44,7 +44,7 @@ public sealed class FittedAgainstSpecified
             each[k] = Compare(devices[k], question.SpecifiedFor(devices[k]), policy);
         }
 
-        return each;
+        return Array.AsReadOnly(each);
     }
 
     /// <summary>The worst of them: stronger, then weaker, then not known, then the same.</summary>

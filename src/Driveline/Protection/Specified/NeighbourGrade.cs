@@ -36,7 +36,7 @@ public sealed class NeighbourGrade
     public GradeRatio Ratio => GradeRatio.Of(device.BreakTorque.IfHubFree.SiBand, fitted.BreakTorque.IfHubFree.SiBand);
 
     /// <summary>Every part that the bolt is expected to guard, and what it must then take; in order from the tractor.</summary>
-    public IReadOnlyList<GuardedPart> Parts => guarded ??= Guarded();
+    public IReadOnlyList<GuardedPart> Parts => guarded ??= Guarded().AsReadOnly();
 
     /// <summary>True for a stronger grade than the fitted one, false for a weaker.</summary>
     public bool IsStronger { get; }
@@ -56,11 +56,12 @@ public sealed class NeighbourGrade
     /// <summary>The neighbours of the first graded shear bolt of a verdict, and the manual's grade; empty when there is none.</summary>
     internal static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict) =>
         Array.Find(verdict.AllDevices, d => d.Device is ShearBoltDevice)?.Device is ShearBoltDevice fitted
-            ? Of(verdict, fitted, verdict.Question.Specified as ShearBoltDevice)
+            ? Of(verdict, fitted, verdict.Question.Specified as ShearBoltDevice).AsReadOnly()
             : [];
 
     /// <summary>The neighbours of one graded shear bolt of a verdict.</summary>
-    internal static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict, ShearBoltDevice fitted) => Of(verdict, fitted, null);
+    internal static IReadOnlyList<NeighbourGrade> Of(ProtectionVerdict verdict, ShearBoltDevice fitted) =>
+        Of(verdict, fitted, null).AsReadOnly();
 
     private static List<NeighbourGrade> Of(ProtectionVerdict verdict, ShearBoltDevice fitted, ShearBoltDevice? specified)
     {

@@ -46,7 +46,7 @@ internal static class StandingRules
 
         if (forbidding.Count > 0)
         {
-            return new Standing(StandingState.Stop, forbidding);
+            return new Standing(StandingState.Stop, forbidding.AsReadOnly());
         }
 
         bool isKnown = verdict is { Guards: not Answer.NotKnown } or { Headline: Headline.AsSpecified };
@@ -62,7 +62,7 @@ internal static class StandingRules
             AddCare(care, true, careful);
         }
 
-        return new Standing(!isKnown ? StandingState.NotKnown : careful.Count > 0 ? StandingState.WithCare : StandingState.GoOn, careful);
+        return new Standing(!isKnown ? StandingState.NotKnown : careful.Count > 0 ? StandingState.WithCare : StandingState.GoOn, careful.AsReadOnly());
     }
 
     // Each once.

@@ -31,8 +31,8 @@ public sealed partial class SimulationCheck
     private SimulationCheck(SimulationRuns runs)
     {
         this.runs = runs;
-        Loads = AllLoads();
-        Findings = AllFindings();
+        Loads = AllLoads().AsReadOnly();
+        Findings = AllFindings().AsReadOnly();
         Work = runs.Work;
     }
 

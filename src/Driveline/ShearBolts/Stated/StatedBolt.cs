@@ -69,7 +69,7 @@ public sealed class StatedBolt
     public ShearBolt? Bolt => Conflicts.Count > 0 ? null : built ??= Built();
 
     /// <summary>Facts that contradict each other; empty when all fit.</summary>
-    public IReadOnlyList<FactConflict> Conflicts => conflicts ??= StatedBoltConflicts.Of(this).ToArray();
+    public IReadOnlyList<FactConflict> Conflicts => conflicts ??= [.. StatedBoltConflicts.Of(this)];
 
     /// <summary>
     /// What the marks on the head mean. A stated grade settles which of several it is, or contradicts them all, which the bolt reports.

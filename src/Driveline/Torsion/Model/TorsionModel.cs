@@ -12,8 +12,8 @@ public sealed class TorsionModel
     private readonly RotorPart[] rotorParts;
     private readonly LinkPart[] linkParts;
     private readonly LoadPart[] loadParts;
-    private string[]? rotorNames;
-    private string[]? elementNames;
+    private IReadOnlyList<string>? rotorNames;
+    private IReadOnlyList<string>? elementNames;
 
     private TorsionModel(TorsionModelBuilder parts, Mechanism mechanism)
     {
@@ -27,12 +27,12 @@ public sealed class TorsionModel
     }
 
     /// <summary>Names of the rotors, in the order they were added.</summary>
-    public IReadOnlyList<string> Rotors => rotorNames ??= Array.ConvertAll(rotorParts, r => r.Name);
+    public IReadOnlyList<string> Rotors => rotorNames ??= Array.AsReadOnly(Array.ConvertAll(rotorParts, r => r.Name));
 
     /// <summary>
     /// Names of the elements that carry torque between rotors or to the ground: shafts, couplings, friction loads, obstacles.
     /// </summary>
-    public IReadOnlyList<string> Elements => elementNames ??= Array.ConvertAll(linkParts, l => l.Name);
+    public IReadOnlyList<string> Elements => elementNames ??= Array.AsReadOnly(Array.ConvertAll(linkParts, l => l.Name));
 
     internal Mechanism Mechanism { get; }
 

@@ -10,6 +10,7 @@ public static class PackageRules
         ["no optional parameters"] = SurfaceRules.OptionalParameters,
         ["nothing can be set"] = SurfaceRules.Settable,
         ["no content can be changed"] = SurfaceRules.ChangeableContent,
+        ["what is shared cannot be changed"] = ChangeableLists.Shared,
         ["defaults of enums mean something"] = SurfaceRules.DefaultsOfNoMeaning,
         ["equal by value in every way"] = SurfaceRules.HalfEquality,
         ["quantities are told in words"] = SurfaceRules.WithoutWords,

@@ -14,8 +14,8 @@ internal static class StandingRows
             .Text("code", r => r.Why.Code, "Stable code.")
             .Choice("severity", r => r.Why.Severity, "How much it matters, worst first.")
             .Words("text", (r, texts, units) => texts.Of(r.Why, units), "It in words.")
-            .Texts("because", r => r.Why.Because, "Paths of the facts of the case that it rests on.")
-            .List("parameters", r => r.Why.Parameters, ParameterRows.Shape, "Its values.")
+            .Texts("because", r => r.Why.AllBecause, "Paths of the facts of the case that it rests on.")
+            .List("parameters", r => r.Why.AllParameters, ParameterRows.Shape, "Its values.")
             .Object("lift", r => r.LiftCode, CodeRows.Shape, "What lifts it."), "Why, worst first.");
 
     private static StandingReason? First(Standing standing) => standing.Reasons.Count > 0 ? standing.Reasons[0] : null;
