@@ -1,5 +1,6 @@
 """Looks into every package: what a stranger's feed and debugger need is there, and nothing local is. Prints the sizes."""
 import pathlib
+import posixpath
 import re
 import sys
 import zipfile
@@ -28,6 +29,11 @@ for path in sorted(feed.glob("*.nupkg")):
             check(name, f'version="[{version}]"' in dependency, f"{dependency} is not the exact version of its own release")
         readme = package.read("README.md").decode()
         check(name, not re.search(r"\]\((?!https?://)", readme), "a link of the README is dead on a feed")
+        for page in (n for n in names if n.startswith("docs/") and n.endswith(".md")):
+            text = package.read(page).decode()
+            for link in re.findall(r"\]\(([^)#]+)", text) + re.findall(r'src(?:set)?="([^"]+)"', text):
+                at = posixpath.normpath(posixpath.join(posixpath.dirname(page), link))
+                check(name, link.startswith("https://") or at in names, f"{page} leads to {link}, which is not packed")
         for doc in (n for n in names if n.endswith(".xml") and n.startswith("lib/")):
             check(name, b"InternalsVisible" not in package.read(doc), f"{doc} tells of internals")
         print(f"{path.stat().st_size / 1024:8.0f} KiB  {name}")
