@@ -99,12 +99,8 @@ internal sealed class DiscPack : SpringPack
         return nominal <= 0 ? 0 : nominal >= most ? top : Brent.FindRoot(s => NominalN(s) - nominal, 0, top, 1e-16, 300);
     }
 
-    private protected override double LeastN(double lowM, double highM)
-    {
-        double least = Math.Min(NominalN(lowM), NominalN(highM));
-        double valley = Series * DiscSpringKernel.ValleyM(Spring.Shape);
-        return valley > lowM && valley < highM ? Math.Min(least, NominalN(valley)) : least;
-    }
+    // Where the force has a minimum of its own, it lies as far beyond flat as its peak lies before it.
+    private protected override double LeastN(double lowM, double highM) => Math.Min(NominalN(lowM), NominalN(highM));
 
     private protected override double MostN(double lowM, double highM)
     {

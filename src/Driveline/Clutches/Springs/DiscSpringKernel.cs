@@ -62,10 +62,12 @@ internal static class DiscSpringKernel
     }
 
     /// <summary>Deflection of the first force maximum; +∞ for a spring whose force always rises.</summary>
-    public static double PeakM(in DiscSpringShape shape) => Turn(shape, -1);
-
-    /// <summary>Deflection of the force minimum behind the maximum; +∞ for a spring whose force always rises.</summary>
-    public static double ValleyM(in DiscSpringShape shape) => Turn(shape, 1);
+    public static double PeakM(in DiscSpringShape shape)
+    {
+        double h = shape.ConeM / shape.ThicknessM;
+        double under = (h * h / 3) - (2 / (3 * shape.K4 * shape.K4));
+        return under <= 0 ? double.PositiveInfinity : shape.ThicknessM * (h - Math.Sqrt(under));
+    }
 
     /// <summary>Stress at the upper edge's middle, σOM; compression negative.</summary>
     public static double SigmaOmPa(in DiscSpringShape shape, double deflectionM) =>
@@ -92,12 +94,5 @@ internal static class DiscSpringKernel
         double t = shape.ThicknessM;
         double x = deflectionM / t;
         return -shape.StiffnessPaPerM2 * t * t * shape.K4 * x * scale * ((shape.K4 * slope * ((shape.ConeM / t) - (x / 2))) + offset);
-    }
-
-    private static double Turn(in DiscSpringShape shape, int sign)
-    {
-        double h = shape.ConeM / shape.ThicknessM;
-        double under = (h * h / 3) - (2 / (3 * shape.K4 * shape.K4));
-        return under <= 0 ? double.PositiveInfinity : shape.ThicknessM * (h + (sign * Math.Sqrt(under)));
     }
 }
