@@ -31,7 +31,7 @@ internal sealed class StudyPlan
         Rows = rows;
         Kernel = kernel;
         RowsPerGroup = study.RowsPerGroup > 0 ? study.RowsPerGroup : Usual(outputs, kernel is not null);
-        Mark = MarkOf(study, outputs, RowsPerGroup);
+        Mark = MarkOf(study, outputs, RowsPerGroup, typeof(StudyPlan).Assembly.GetName().Version?.ToString());
     }
 
     public Study Study { get; }
@@ -53,7 +53,10 @@ internal sealed class StudyPlan
 
     public long Groups => (Count + RowsPerGroup - 1) / RowsPerGroup;
 
-    /// <summary>What tells this study from another, as far as data can tell; delegates are told by their names alone.</summary>
+    /// <summary>
+    /// What tells this study from another, and from itself as another version of the library computes it; delegates are told by their
+    /// names alone.
+    /// </summary>
     public string Mark { get; }
 
     /// <summary>True when the design asks for the ends of the ranges.</summary>
@@ -203,10 +206,11 @@ internal sealed class StudyPlan
         _ => 65536,
     };
 
-    private static string MarkOf(Study study, IReadOnlyList<StudyOutput> outputs, int rowsPerGroup)
+    /// <summary>The mark of a study as a version of the library computes it.</summary>
+    public static string MarkOf(Study study, IReadOnlyList<StudyOutput> outputs, int rowsPerGroup, string? version)
     {
         var text = new StringBuilder();
-        text.Append(study.Title).Append('\n').Append(study.Design).Append('\n').Append(study.Sensitivity).Append('\n').Append(rowsPerGroup);
+        text.Append(version).Append('\n').Append(study.Title).Append('\n').Append(study.Design).Append('\n').Append(study.Sensitivity).Append('\n').Append(rowsPerGroup);
         foreach (Factor factor in study.Factors)
         {
             text.Append('\n').Append(factor).Append(' ').AppendJoin('|', factor.Words ?? []);

@@ -76,6 +76,16 @@ public class FileTests
         Assert.False(File.Exists(path));
     }
 
+    // Another version may compute other numbers: a file must not hold both.
+    [Fact]
+    public void Mark_OfAnotherVersionOfTheLibrary_IsAnother()
+    {
+        StudyPlan plan = StudyPlan.Of(TestStudies.Mixed(10));
+        string MarkOf(string version) => StudyPlan.MarkOf(plan.Study, plan.Outputs, plan.RowsPerGroup, version);
+        Assert.Equal(plan.Mark, MarkOf(typeof(StudyPlan).Assembly.GetName().Version!.ToString()));
+        Assert.NotEqual(MarkOf("0.1.0.0"), MarkOf("0.1.1.0"));
+    }
+
     [Fact]
     public void File_OfAnotherStudy_IsNotGoneOnWith()
     {
