@@ -16,11 +16,13 @@ internal static class ThreadFigures
         // Each run takes half a second or more on one thread, so that its threads count and not its start.
         var studies = new StudyBenchmarks();
         Study typed = studies.Cases(1 << 16);
-        Study simulated = studies.Simulations(512);
+        Study simulated = studies.Simulations(2048);
         Study closed = StudyBenchmarks.ClosedFormOf(1 << 23);
         Study device = studies.OneDevice(1 << 23);
+        // What this machine gives to two threads that share nothing: no study can have more.
+        Print("arithmetic alone, without memory", double.NaN, Computed);
         Print("typed rows, assessed cases, 65,536", 1.8, threads => StudyBenchmarks.Seconds(typed, threads));
-        Print("simulated rows, 512", 1.8, threads => StudyBenchmarks.Seconds(simulated, threads));
+        Print("simulated rows, 2,048", 1.8, threads => StudyBenchmarks.Seconds(simulated, threads));
         double rows = Print("closed-form rows, 4 times 8,388,608", double.NaN, threads => Times(4, closed, threads));
         double device8M = Print("rows of a study file over columns, 4 times 8,388,608", double.NaN, threads => Times(4, device, threads));
         double[][] columns = [.. Enumerable.Range(0, 8).Select(_ => new double[Large])];
@@ -57,18 +59,35 @@ internal static class ThreadFigures
         return median;
     }
 
+    private static double Computed(int threads)
+    {
+        double[] sums = new double[16 * threads];
+        return Elapsed(threads, t =>
+        {
+            double sum = 1;
+            for (int k = 0; k < 100_000_000 / threads; k++)
+            {
+                sum = Math.Sqrt(sum + k);
+            }
+
+            sums[16 * t] = sum;
+        });
+    }
+
     // The same work on one thread, or halved between two, each with columns of its own.
-    private static double Streamed(double[][] columns, int threads)
+    private static double Streamed(double[][] columns, int threads) => Elapsed(threads, t =>
+    {
+        double[] into = columns[4 * t];
+        for (int round = 0; round < 32 / threads; round++)
+        {
+            Multiply(columns[(4 * t) + 1], columns[(4 * t) + 2], into);
+        }
+    });
+
+    private static double Elapsed(int threads, Action<int> work)
     {
         long start = Stopwatch.GetTimestamp();
-        Thread[] all = [.. Enumerable.Range(0, threads).Select(t => new Thread(() =>
-        {
-            double[] into = columns[4 * t];
-            for (int round = 0; round < 32 / threads; round++)
-            {
-                Multiply(columns[(4 * t) + 1], columns[(4 * t) + 2], into);
-            }
-        }))];
+        Thread[] all = [.. Enumerable.Range(0, threads).Select(t => new Thread(() => work(t)))];
         Array.ForEach(all, t => t.Start());
         Array.ForEach(all, t => t.Join());
         return Stopwatch.GetElapsedTime(start).TotalSeconds;
