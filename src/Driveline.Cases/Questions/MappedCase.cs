@@ -49,8 +49,8 @@ internal sealed class MappedCase
         var errors = new List<CaseError>();
         DrivelineChain? chain = CaseChain.Of(Guard.NotNull(file, nameof(file)), errors, known);
         IReadOnlyList<CaseClutch> clutches = chain is null ? [] : CaseClutch.In(chain);
-        IReadOnlyList<ProtectiveDevice?> specified = chain is not null && errors.Count == 0 ? CaseSpecified.InOrder(file, chain, errors, known)
-            : [];
+        IReadOnlyList<ProtectiveDevice?> specified = chain is not null && errors.Count == 0
+            ? CaseSpecified.InOrder(file, chain, errors, known) : [];
         if (chain is null || errors.Count > 0)
         {
             return new MappedCase(file, chain, clutches, errors.AsReadOnly());
