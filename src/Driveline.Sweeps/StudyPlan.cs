@@ -210,7 +210,8 @@ internal sealed class StudyPlan
     public static string MarkOf(Study study, IReadOnlyList<StudyOutput> outputs, int rowsPerGroup, string? version)
     {
         var text = new StringBuilder();
-        text.Append(version).Append('\n').Append(study.Title).Append('\n').Append(study.Design).Append('\n').Append(study.Sensitivity).Append('\n').Append(rowsPerGroup);
+        text.Append(version).Append('\n');
+        text.Append(study.Title).Append('\n').Append(study.Design).Append('\n').Append(study.Sensitivity).Append('\n').Append(rowsPerGroup);
         foreach (Factor factor in study.Factors)
         {
             text.Append('\n').Append(factor).Append(' ').AppendJoin('|', factor.Words ?? []);
