@@ -65,7 +65,8 @@ internal sealed class CaseAdvice
         OwnerAdvice advice = OwnerAdvice.On(complaint, CaseQuestion.MachineOf(file));
         advice = told.Deck is { } deck ? advice.WithDeck(deck) : advice;
         advice = CaseLetter.AddTo(advice, file);
-        return new CaseAdvice(CaseCosts.AddTo(advice, file.Facts.Get(CaseFileMembers.Costs)).WithNotes(notes), errors.AsReadOnly(), meter.Done);
+        advice = CaseCosts.AddTo(advice, file.Facts.Get(CaseFileMembers.Costs)).WithNotes(notes);
+        return new CaseAdvice(advice, errors.AsReadOnly(), meter.Done);
     }
 
     private static ModelEvidence Model(

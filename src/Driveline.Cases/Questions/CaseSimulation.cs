@@ -108,7 +108,8 @@ public sealed class CaseSimulation
         DrivelineSimulation? simulation = mapped is { Chain: { } chain, Errors.Count: 0 }
             ? Simulate(mapped.File, chain, happened, missing) : null;
         return new CaseSimulation(
-            happened, Usual(mapped.File), mapped.Errors.Count == 0 ? mapped.Chain : null, simulation, meter, missing.AsReadOnly(), mapped.Errors);
+            happened, Usual(mapped.File), mapped.Errors.Count == 0 ? mapped.Chain : null, simulation, meter, missing.AsReadOnly(),
+            mapped.Errors);
     }
 
     private static UsualMachine Usual(CaseFile file)

@@ -169,7 +169,8 @@ public sealed class ClutchSetting
             findings.Add(Finding.Of(ClutchFindings.SettingNotReached, Severity.Warning)
                 .With("wanted", QuantityKind.Torque, nm)
                 .With("most", QuantityKind.Torque, clutch.Springs.LargestN * nmPerNewton));
-            return new ClutchSetting(clutch, fresh, nm, Math.Min(force, double.MaxValue), double.NaN, pitchM, double.NaN, findings.AsReadOnly());
+            return new ClutchSetting(
+                clutch, fresh, nm, Math.Min(force, double.MaxValue), double.NaN, pitchM, double.NaN, findings.AsReadOnly());
         }
 
         double rate = clutch.Springs.RateNPerM(deflection) * clutch.Springs.Factor.Expected * nmPerNewton;

@@ -76,7 +76,8 @@ public sealed class WorkPeakEstimate
         {
             findings.Add(Finding.Of(MonitoringFindings.TooFewPeaks, Severity.Warning)
                 .With("peaks", QuantityKind.Count, peaks.Length).With("needed", QuantityKind.Count, ParetoTail.LeastPeaks));
-            return new WorkPeakEstimate(null, store.Clusters, hours, horizon, store.LevelNm, null, findings.AsReadOnly()).Of(settings.IsUpperBound);
+            return new WorkPeakEstimate(null, store.Clusters, hours, horizon, store.LevelNm, null, findings.AsReadOnly())
+                .Of(settings.IsUpperBound);
         }
 
         bool isBounded = IsBounded(settings, gate, acted, neverInWork, findings);

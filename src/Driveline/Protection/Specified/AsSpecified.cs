@@ -66,6 +66,7 @@ public sealed class AsSpecified
         }
 
         Answer answer = against.Count > 0 ? Answer.No : !isKnown ? Answer.NotKnown : open.Count > 0 ? Answer.Maybe : Answer.Yes;
-        return new AsSpecified(answer, EachOnce.Of(speaksFor).AsReadOnly(), EachOnce.Of(against).AsReadOnly(), EachOnce.Of(open).AsReadOnly());
+        return new AsSpecified(
+            answer, EachOnce.Of(speaksFor).AsReadOnly(), EachOnce.Of(against).AsReadOnly(), EachOnce.Of(open).AsReadOnly());
     }
 }

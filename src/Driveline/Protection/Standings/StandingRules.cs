@@ -62,7 +62,8 @@ internal static class StandingRules
             AddCare(care, true, careful);
         }
 
-        return new Standing(!isKnown ? StandingState.NotKnown : careful.Count > 0 ? StandingState.WithCare : StandingState.GoOn, careful.AsReadOnly());
+        return new Standing(
+            !isKnown ? StandingState.NotKnown : careful.Count > 0 ? StandingState.WithCare : StandingState.GoOn, careful.AsReadOnly());
     }
 
     // Each once.
