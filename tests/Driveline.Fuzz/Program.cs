@@ -7,7 +7,8 @@ namespace Driveline.Fuzz;
 /// <summary>Reads what a fuzzer wrote; whatever is thrown is a crash.</summary>
 /// <remarks>
 /// TARGET: run under afl-fuzz. --seeds FOLDER: a folder of first inputs for each target. --replay FOLDER: reads each file twice, says how
-/// many, and ends with 1 when one throws or takes more than a second the second time.
+/// many, and ends with 1 when one throws or takes more than a second the second time. --keep RUN FOLDER: packs what found new branches in
+/// a run of AFL++, a file a target.
 /// </remarks>
 internal static class Program
 {
@@ -20,13 +21,16 @@ internal static class Program
             case ["--seeds", var folder]:
                 Seeds.Write(folder);
                 return 0;
+            case ["--keep", var run, var folder]:
+                Corpus.Keep(run, folder);
+                return 0;
             case ["--replay", var folder]:
                 return Replay(folder);
             case [var name] when Targets.All.TryGetValue(name, out Action<byte[]>? read):
                 Fuzzer.OutOfProcess.Run(stream => read(BytesOf(stream)));
                 return 0;
             default:
-                Console.Error.WriteLine("One of: --seeds FOLDER, --replay FOLDER, " + string.Join(", ", Targets.All.Keys));
+                Console.Error.WriteLine("One of: --seeds FOLDER, --replay FOLDER, --keep RUN FOLDER, " + string.Join(", ", Targets.All.Keys));
                 return 2;
         }
     }

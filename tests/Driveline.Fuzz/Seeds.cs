@@ -7,7 +7,7 @@ using Driveline.Monitoring;
 
 namespace Driveline.Fuzz;
 
-/// <summary>First inputs, from the demos and from what the library itself writes.</summary>
+/// <summary>First inputs: from the demos, from what the library itself writes, and those that were kept.</summary>
 internal static class Seeds
 {
     private const int Samples = 400;
@@ -43,6 +43,7 @@ internal static class Seeds
             .Select(f => new BatchLedger(new OverloadMonitor(Targets.Settings)).Save(f)[..^sizeof(uint)])]);
         string state = new WatchState { PeriodS = 0.01, Monitor = monitor.Save(), Decoder = decoder.Save() }.Write();
         Bytes(folder, "watch", Convert.FromBase64String(state)[..^System.Security.Cryptography.SHA256.HashSizeInBytes]);
+        Corpus.Unpack(Path.Combine(AppContext.BaseDirectory, "corpus"), folder);
     }
 
     private static OverloadMonitor Fed()
