@@ -13,7 +13,7 @@ public class PtoTypeTests
     public void Of_NumberNotHeld_ListsWhatIsHeld(int number)
     {
         var error = Assert.Throws<ArgumentOutOfRangeException>(() => PtoTypes.Of(number));
-        Assert.Contains("from 1 to 4; got " + number, error.Message, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"from 1 to 4; got {number}"), error.Message, StringComparison.Ordinal);
         Assert.Contains("PTO type 3: 45 mm, 20 splines", error.Message, StringComparison.Ordinal);
         Assert.False(PtoTypes.TryOf(number, out _));
     }
