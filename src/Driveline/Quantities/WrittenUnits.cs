@@ -12,7 +12,7 @@ internal static class WrittenUnits
     private const string InchWord = "in inch inches";
     private const string KilogramForce = "kgf kp kg";
 
-    private static readonly WrittenUnits.Table Held = Build();
+    private static readonly UnitTable Held = Build();
 
     /// <summary>The units of a dimension; the first is SI, the rest in the order in which we offer them.</summary>
     public static IReadOnlyList<WrittenUnit> Of(Dimension dimension) => Held.Units[(int)dimension];
@@ -63,9 +63,9 @@ internal static class WrittenUnits
         _ => throw new ArgumentOutOfRangeException(nameof(dimension), dimension, "No words for this dimension."),
     };
 
-    private static Table Build()
+    private static UnitTable Build()
     {
-        var t = new Table();
+        var t = new UnitTable();
         const double lbfFt = Si.PoundForce * Si.Foot;
         const double lbfIn = Si.PoundForce * Si.Inch;
 
@@ -234,56 +234,4 @@ internal static class WrittenUnits
     }
 
     private static string Ends(string spellings, string end) => spellings.Replace(" ", end + " ") + end;
-
-    private sealed class Table
-    {
-        private readonly Dictionary<string, WrittenUnit>[] exact;
-        private readonly Dictionary<string, WrittenUnit>[] anyCase;
-
-        public Table()
-        {
-            int count = (int)Dimension.HeatTransfer + 1;
-            Units = new List<WrittenUnit>[count];
-            exact = new Dictionary<string, WrittenUnit>[count];
-            anyCase = new Dictionary<string, WrittenUnit>[count];
-            for (int i = 0; i < count; i++)
-            {
-                Units[i] = [];
-                exact[i] = new Dictionary<string, WrittenUnit>(StringComparer.Ordinal);
-                anyCase[i] = new Dictionary<string, WrittenUnit>(StringComparer.OrdinalIgnoreCase);
-            }
-        }
-
-        public List<WrittenUnit>[] Units { get; }
-
-        public void Add(Dimension dimension, string symbol, double numerator, double denominator, string alsoWritten) =>
-            Add(dimension, symbol, numerator, denominator, 0, alsoWritten);
-
-        public void Add(Dimension dimension, string symbol, double numerator, double denominator, double offset, string alsoWritten)
-        {
-            var unit = new WrittenUnit(dimension, symbol, numerator, denominator, offset);
-            Units[(int)dimension].Add(unit);
-            foreach (string spelling in (symbol + " " + alsoWritten).Split(' '))
-            {
-                exact[(int)dimension][spelling] = unit;
-
-                // A later spelling that differs by case only (Mg beside mg) would be a guess: the first one keeps it.
-                if (!anyCase[(int)dimension].ContainsKey(spelling))
-                {
-                    anyCase[(int)dimension].Add(spelling, unit);
-                }
-            }
-        }
-
-        public WrittenUnit? Find(int dimension, string spelling)
-        {
-            if (exact[dimension].TryGetValue(spelling, out WrittenUnit? unit))
-            {
-                return unit;
-            }
-
-            bool smallToCapital = spelling.Length > 1 && spelling[0] == 'm';
-            return anyCase[dimension].TryGetValue(spelling, out unit) && !(smallToCapital && unit.Symbol[0] == 'M') ? unit : null;
-        }
-    }
 }
