@@ -14,18 +14,21 @@ internal static class SimulationLead
     {
         string acts = Acts(check, phrase);
         bool isKnown = check.With is not null && check.Simulation.Strike is not { MissesDriveline: true };
-        string said = isKnown ? string.Join(" ", new[] { acts }.Concat(Parts(check, phrase))) : acts;
+        string said = isKnown ? string.Join(" ", new[] { acts }.Concat(Engaged(check, phrase)).Concat(Parts(check, phrase))) : acts;
         return check.Simulation is { CanRun: true, Strike.Place: StrikePlace.Pan }
             ? phrase.Of("simulate.lead.pan") + " " + said : said;
     }
 
-    /// <summary>Red where a part is damaged, green only where every part is known to hold.</summary>
+    /// <summary>
+    /// Red where a part is damaged, green only where every part is known to hold and no device acts that should not: what breaks as the PTO
+    /// is engaged is the trouble itself, whatever it spares; what breaks in a strike did its work.
+    /// </summary>
     public static LeadTone ToneOf(SimulationCheck check)
     {
         SimulatedLoad[] parts = [.. check.Loads.Where(l => l.Element is Part { StoresEnergy: false })];
         return parts.Any(l => l.DamagedWith == Answer.Yes) ? LeadTone.Bad
             : check.With is not null && check.Simulation.Strike is not { MissesDriveline: true } && parts.Length > 0
-                && parts.All(l => l.DamagedAt is not null && l.DamagedWith == Answer.No) ? LeadTone.Good
+                && parts.All(l => l.DamagedAt is not null && l.DamagedWith == Answer.No) && Nuisance(check) is null ? LeadTone.Good
             : LeadTone.Careful;
     }
 
@@ -39,6 +42,13 @@ internal static class SimulationLead
         { Tripped: false } => phrase.Of("simulate.lead.notTripped"),
         _ => phrase.Of("simulate.lead.notKnown"),
     };
+
+    // The device that engaging makes act although that is not its job.
+    private static ProtectiveDevice? Nuisance(SimulationCheck check) =>
+        check is { Simulation.Event: SimulatedEvent.Engagement, With.TrippedDevice: { StandsEngagement: false } device } ? device : null;
+
+    private static IEnumerable<string> Engaged(SimulationCheck check, Phrase phrase) =>
+        Nuisance(check) is { } device ? [phrase.Of("simulate.lead.engaging." + device.Kind)] : [];
 
     private static IEnumerable<string> Parts(SimulationCheck check, Phrase phrase)
     {

@@ -1,3 +1,4 @@
+using Driveline.Chains;
 using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
@@ -50,7 +51,7 @@ internal static class SimulationReport
         if (check.Loads.Any(l => l.WithProtection is not null || l.WithoutProtection is not null))
         {
             blocks.Add(ReportBlock.Heading(phrase.Of("simulate.table")));
-            blocks.Add(ReportBlock.Table([Heads(phrase), .. check.Loads.Select(load => Row(load, check.IsBlowUnbounded, phrase))]));
+            blocks.Add(ReportBlock.Table([Heads(phrase), .. check.Loads.Select(load => Row(load, check, phrase))]));
         }
 
         if (check.With is null && check.Without is null)
@@ -105,14 +106,15 @@ internal static class SimulationReport
         phrase.Of("simulate.table.damaged"),
     ];
 
-    private static string[] Row(SimulatedLoad load, bool isUnbounded, Phrase phrase) =>
+    private static string[] Row(SimulatedLoad load, SimulationCheck check, Phrase phrase) =>
     [
         phrase.Name(load.Element.Name),
         Number(load.WithProtection?.NewtonMeters, phrase),
         Number(load.WithoutProtection?.NewtonMeters, phrase),
         Damaged(load.DamagedAt, phrase),
-        phrase.Of(load.DamagedAt is not null && load.DamagedWith != Answer.NotKnown ? "answer." + load.DamagedWith
-            : isUnbounded && load.WithProtection < load.DamagedAt?.Low ? "simulate.damaged.notByThis"
+        phrase.Of(load.Element is ProtectiveDevice device ? DeviceWords.CodeOf(device, load, check)
+            : load.DamagedAt is not null && load.DamagedWith != Answer.NotKnown ? "answer." + load.DamagedWith
+            : check.IsBlowUnbounded && load.WithProtection < load.DamagedAt?.Low ? "simulate.damaged.notByThis"
             : "simulate.damaged.notKnown"),
     ];
 

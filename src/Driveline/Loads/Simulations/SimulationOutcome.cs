@@ -15,6 +15,7 @@ public sealed class SimulationOutcome
     private readonly double[] peakNm;
     private readonly double[] peakAtS;
     private readonly string?[] peakLink;
+    private readonly double[] tripAtS;
 
     internal SimulationOutcome(DrivelineChain chain, SimulatedLine line, SimulatedEvent happened, WorkMeter meter)
     {
@@ -31,13 +32,15 @@ public sealed class SimulationOutcome
         }
 
         double trip = double.PositiveInfinity;
+        tripAtS = new double[peakNm.Length];
         for (int k = 0; k < peakNm.Length; k++)
         {
-            if (chain.Nodes[k].Device is { } device && line.CouplingOf(k) is { } link && result.TripTime(link) is { } at
-                && at.Seconds < trip)
+            bool acts = chain.Nodes[k].Device is not null && line.CouplingOf(k) is not null;
+            tripAtS[k] = acts && result.TripTime(line.CouplingOf(k)!) is { } at ? at.Seconds : double.PositiveInfinity;
+            if (tripAtS[k] < trip)
             {
-                trip = at.Seconds;
-                TrippedDevice = device;
+                trip = tripAtS[k];
+                TrippedDevice = chain.Nodes[k].Device;
             }
         }
 
@@ -66,6 +69,12 @@ public sealed class SimulationOutcome
     [MemberNotNullWhen(true, nameof(TrippedDevice))]
     [MemberNotNullWhen(true, nameof(TripTime))]
     public bool Tripped => TrippedDevice is not null && TripTime is not null;
+
+    /// <summary>When a device acted, since the start of the run; null when it did not.</summary>
+    /// <exception cref="ArgumentException">The device is not in the chain.</exception>
+    public Duration? TripTimeOf(ProtectiveDevice device) =>
+        tripAtS[chain.IndexOf(Guard.NotNull(device, nameof(device)))] is < double.PositiveInfinity and var at
+            ? Duration.FromSeconds(at) : null;
 
     /// <summary>When what was struck was cut through, since the start of the run; null when it was not.</summary>
     public Duration? ThroughTime { get; }
