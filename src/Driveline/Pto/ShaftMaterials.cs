@@ -5,10 +5,29 @@ using UnitsNet;
 
 namespace Driveline.Pto;
 
-/// <summary>Shaft steels with textbook strengths, all remembered.</summary>
+/// <summary>Shaft steels with the strengths of textbooks, standards and data sheets.</summary>
 internal static class ShaftMaterials
 {
-    private static readonly Basis Remembered = Basis.FromMemory("textbook table of steel strengths");
+    private static readonly Basis SaeHandbook =
+        Basis.Published("SAE Handbook", "1986", "p. 2.15, estimated minimum strengths, 18 to 32 mm")
+            .ReadVia("Mechanical Engineering Design, 9th ed., Table A-20, p. 1040");
+
+    private static readonly Basis C45Normalized =
+        Basis.Published("DIN EN 10083-2", "2006-10", "C45 normalized, over 16 to 100 mm").ReadVia("a data sheet of a key to steels");
+
+    private static readonly Basis Tempered =
+        Basis.CommonPractice("EN 10083, quenched and tempered, 16 to 40 mm (C45), 40 to 100 mm (42CrMo4), edition not stated")
+            .ReadVia("data sheets of a steel maker");
+
+    private static readonly Basis Structural =
+        Basis.CommonPractice("EN 10025-2, Table 7, up to 16 mm, edition not stated").ReadVia("a public page with the table");
+
+    private static readonly Basis SupplierMinimum =
+        Basis.CommonPractice("estimated minimum strengths of carbon steel bars, two suppliers' tables");
+
+    private static readonly Basis SingleHeats = Basis.CommonPractice("tensile properties of 4140 by treatment, a public page");
+
+    private static readonly Basis Remembered = Basis.FromMemory("table of steel strengths: E355, drawn 1026 tube");
 
     // Other spellings, and what a name without a state means.
     private static readonly Dictionary<string, string> Aliases = new(StringComparer.Ordinal)
@@ -30,38 +49,38 @@ internal static class ShaftMaterials
     };
 
     /// <summary>1045, hot rolled: yield 310 MPa, tensile 565 MPa.</summary>
-    public static SteelGrade HotRolled1045 { get; } = new("1045 hot rolled", 310, 565, Remembered);
+    public static SteelGrade HotRolled1045 { get; } = new("1045 hot rolled", 310, 565, SaeHandbook);
 
-    /// <summary>1045, cold drawn: yield 530 MPa, tensile 625 MPa.</summary>
-    public static SteelGrade ColdDrawn1045 { get; } = new("1045 cold drawn", 530, 625, Remembered);
+    /// <summary>1045, cold drawn: yield 530 MPa, tensile 627 MPa.</summary>
+    public static SteelGrade ColdDrawn1045 { get; } = new("1045 cold drawn", 530, 627, SaeHandbook);
 
     /// <summary>4140, quenched and tempered at 650 °C: yield 655 MPa, tensile 758 MPa.</summary>
-    public static SteelGrade Tempered650C4140 { get; } = new("4140 quenched, tempered 650 °C", 655, 758, Remembered);
+    public static SteelGrade Tempered650C4140 { get; } = new("4140 quenched, tempered 650 °C", 655, 758, SingleHeats);
 
     /// <summary>4140, quenched and tempered at 540 °C: yield 834 MPa, tensile 951 MPa.</summary>
-    public static SteelGrade Tempered540C4140 { get; } = new("4140 quenched, tempered 540 °C", 834, 951, Remembered);
+    public static SteelGrade Tempered540C4140 { get; } = new("4140 quenched, tempered 540 °C", 834, 951, SingleHeats);
 
     /// <summary>4140, quenched and tempered at 425 °C: yield 1140 MPa, tensile 1250 MPa.</summary>
-    public static SteelGrade Tempered425C4140 { get; } = new("4140 quenched, tempered 425 °C", 1140, 1250, Remembered);
+    public static SteelGrade Tempered425C4140 { get; } = new("4140 quenched, tempered 425 °C", 1140, 1250, SingleHeats);
 
     /// <summary>All of them, weakest first; the usual names of plain, tube and quenched steels beside those above.</summary>
     /// <remarks>A name without a state, such as "4140", means the weakest state in which that steel is sold for shafts and tubes.</remarks>
     public static IReadOnlyList<SteelGrade> All { get; } = Array.AsReadOnly(
     [
-        new("1020 hot rolled", 205, 380, Remembered),
-        new("S235", 235, 360, Remembered),
-        new("1026 hot finished", 240, 450, Remembered),
-        new("C45 normalized", 305, 580, Remembered),
+        new("1020 hot rolled", 207, 380, SaeHandbook),
+        new("S235", 235, 360, Structural),
+        new("1026 hot finished", 240, 440, SupplierMinimum),
+        new("C45 normalized", 305, 580, C45Normalized),
         HotRolled1045,
-        new("1020 cold drawn", 350, 420, Remembered),
-        new("S355", 355, 470, Remembered),
+        new("1020 cold drawn", 350, 420, SupplierMinimum),
+        new("S355", 355, 470, Structural),
         new("E355", 355, 490, Remembered),
-        new("4140 annealed", 415, 655, Remembered),
-        new("42CrMo4 annealed", 415, 655, Remembered),
-        new("C45 quenched, tempered", 430, 650, Remembered),
+        new("4140 annealed", 415, 655, SingleHeats),
+        new("42CrMo4 annealed", 415, 655, SingleHeats),
+        new("C45 quenched, tempered", 430, 650, Tempered),
         new("1026 cold drawn", 480, 550, Remembered),
         ColdDrawn1045,
-        new("42CrMo4 quenched, tempered", 650, 900, Remembered),
+        new("42CrMo4 quenched, tempered", 650, 900, Tempered),
         Tempered650C4140,
         Tempered540C4140,
         Tempered425C4140,

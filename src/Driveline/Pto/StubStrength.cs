@@ -49,7 +49,8 @@ public sealed class StubStrength
         Torque = TorqueBand.OfSi(
             Predict(ref none),
             BandBasis.Combine(yield.Basis, type.RootDiameter.Basis)
-                .With(Basis.CommonPractice("distortion energy: shear yield is 1/√3 of tensile yield, in textbooks of mechanics")));
+                .With(Basis.Published("NASA TM-106943", "1995", "p. 16, shear yield 0.577 of tensile yield")
+                    .ReadVia("a public source file that quotes the page")));
     }
 
     /// <summary>The PTO type.</summary>

@@ -13,7 +13,8 @@ namespace Driveline.Pto;
 public sealed class TorsionCapacity
 {
     private static readonly Basis DistortionEnergy =
-        Basis.CommonPractice("distortion energy: shear yield is 1/√3 of tensile yield, in textbooks of mechanics");
+        Basis.Published("NASA TM-106943", "1995", "p. 16, shear yield 0.577 of tensile yield")
+            .ReadVia("a public source file that quotes the page");
 
     private readonly StressBand yield;
 

@@ -20,8 +20,8 @@ internal sealed class CrossHole
     private static readonly Basis NetSection = Basis.FromMemory(
         "net section of a round bar with a cross-hole, textbook tables of stress concentration");
 
-    private static readonly Basis ShearYield = Basis.CommonPractice(
-        "distortion energy: shear yield is 1/√3 of tensile yield, in textbooks of mechanics");
+    private static readonly Basis ShearYield = Basis.Published("NASA TM-106943", "1995", "p. 16, shear yield 0.577 of tensile yield")
+        .ReadVia("a public source file that quotes the page");
 
     private CrossHole(double shaftM, double holeM, StressBand yield)
     {

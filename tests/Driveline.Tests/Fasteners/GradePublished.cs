@@ -42,7 +42,10 @@ public sealed class GradePublished
         }
 
         CheckHardness(row["core_hardness_min"], row["core_hardness_max"], range);
-        Assert.Equal(BasisKind.Published, range.Basis.Kind);
+        // 5.1 stands in no table that names its edition; no hardness of the others does, but that of edition j.
+        bool isChart = row["grade"] == "5.1";
+        Assert.Equal(isChart ? BasisKind.CommonPractice : BasisKind.Published, range.Basis.Kind);
+        Assert.True(range.HardnessBasis.Kind == BasisKind.CommonPractice || range.HardnessBasis.Edition == "edition j");
     }
 
     [Theory]

@@ -22,7 +22,7 @@ public class RotorPublished
     {
         Close.Relative(150 * 1609.344 / 3600, TipSpeed.TypicalCutter.Value, 1e-3, "WE18 and CI01: 150 mph = 13 200 ft/min = 67.06 m/s");
         Close.Relative(19000 * 0.3048 / 60, TipSpeed.LawnMowerLimit.Value, 1e-3, "CI03: 19 000 ft/min");
-        Assert.Equal(BasisKind.FromMemory, TipSpeed.LawnMowerLimit.Basis.Kind);
+        Assert.Equal(BasisKind.CommonPractice, TipSpeed.LawnMowerLimit.Basis.Kind);
         Assert.Equal(20, TipSpeed.LeastForCutting.Value);
         Assert.Equal("20-40", Row("CI04")["value_SI"]);
     }

@@ -40,7 +40,7 @@ public class TorsionCapacityTests
 
         // Half a printed unit, and 0.06 % because the rows used 0.577 for 1/√3.
         Close.Absolute(mpa, shear, 0.5 + (0.0006 * mpa), "shaft-strength rows, note column: shear yield");
-        Assert.Equal(BasisKind.FromMemory, ShaftMaterials.Of(steel).Basis.Kind);
+        Assert.NotEqual(BasisKind.FromMemory, ShaftMaterials.Of(steel).Basis.Kind);
     }
 
     [Fact]
@@ -51,7 +51,7 @@ public class TorsionCapacityTests
         Close.Absolute(948.8, band.Low.NewtonMeters, 0.1, "hand: π 30³/16 mm³ = 5301.4 mm³; × 310/√3 = 178.98 MPa");
         Close.Absolute(1265, band.High!.Value.NewtonMeters, 0.5, "hand: 4/3 × 948.8");
         Assert.Equal(band.Low.NewtonMeters, band.Expected!.Value.NewtonMeters);
-        Assert.Equal(BasisKind.CommonPractice, band.WeakestBasis.Kind);
+        Assert.Equal(BasisKind.Given, band.WeakestBasis.Kind);
     }
 
     [Fact]

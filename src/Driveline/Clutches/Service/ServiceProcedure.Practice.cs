@@ -88,14 +88,14 @@ public sealed partial class ServiceProcedure
     public static ServiceProcedure Storage { get; } = Procedure(
         "clutch.service.storage",
         Step("clutch.service.stop", Safety, Stop, Raised),
-        Draft.Of("clutch.service.storage.loosen", Basis.Published("farm trade magazine", "undated copy", "mechanic's column"), Stop,
-            Manual),
-        Draft.Of("clutch.service.storage.after", Basis.Published("farm trade magazine", "undated copy", "mechanic's column"), Stop, People,
-            Guards, Tight));
+        Draft.Of("clutch.service.storage.loosen", Magazine, Stop, Manual),
+        Draft.Of("clutch.service.storage.after", Magazine, Stop, People, Guards, Tight));
 
     /// <summary>All procedures.</summary>
     public static IReadOnlyList<ServiceProcedure> All { get; } =
         [RunIn, YearlyCheck, ScribeLineTest, LeverSetting, WearLimits, AfterSlip, Storage];
+
+    private static Basis Magazine => Basis.CommonPractice("farm trade magazine, mechanic's column, undated");
 
     private static ServiceProcedure Procedure(string code, params Draft[] steps) =>
         new(code, Array.ConvertAll(steps, s => s.Step()));

@@ -14,7 +14,10 @@ public sealed class CoilSpring
 {
     private const double RateTolerance = 0.10;
 
-    private static readonly Basis Formula = Basis.CommonPractice("G · d⁴ / (8 · D³ · Na), elementary spring theory");
+    private static readonly Basis Formula =
+        Basis.Published("Mechanical Engineering Design", "10th ed.", "Example 10-1, p. 519, rate G · d⁴ / (8 · D³ · Na)")
+            .ReadVia("a public source file that quotes the page");
+
     private static readonly Basis Tolerance = Basis.FromMemory("rate of a coiled spring within 10 % of the formula");
 
     private readonly double wireM;

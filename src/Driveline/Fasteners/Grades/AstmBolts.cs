@@ -5,8 +5,12 @@ namespace Driveline.Fasteners;
 /// <summary>Bolts and rods of ASTM specifications, inch sizes. Figures in ksi as printed.</summary>
 internal static class AstmBolts
 {
+    private static readonly Basis Textbook1989 =
+        Basis.Published("ASTM bolts, in Mechanical Engineering Design", "5th ed., 1989", "table ASTM specifications for steel bolts")
+            .ReadVia("a university course page");
+
     private static readonly Basis TextbookTable =
-        Basis.Published("ASTM bolt specifications", "1980s", "table of bolt specifications").ReadVia("a machine-design textbook");
+        Basis.CommonPractice("table of bolt specifications, edition not stated").ReadVia("a machine-design textbook");
 
     /// <summary>A307 A: low-carbon bolt; no tensile maximum, only a hardness maximum.</summary>
     public static BoltGrade A307A { get; } = new(
@@ -36,9 +40,9 @@ internal static class AstmBolts
     /// <summary>A449 type 1: medium carbon steel, quenched and tempered; as SAE 5.</summary>
     public static BoltGrade A449 { get; } = new(
         "ASTM A449", "type 1", "ASTM A449", "A449; older stock 3 radial lines", MaterialFamily.QuenchedSteel, ShearClass.Quenched88,
-        Row("A449", QuarterTo(1, "1/4 to 1 in"), 85, 92, 120, RockwellC(25, 34)),
-        Row("A449", SizeRange.InchesOver(1, 1.5, "over 1 to 1-1/2 in"), 74, 81, 105, RockwellC(19, 30)),
-        Row("A449", SizeRange.InchesOver(1.5, 3, "over 1-1/2 to 3 in"), 55, 58, 90, RockwellB(91, 100)));
+        Old("A449", QuarterTo(1, "1/4 to 1 in"), 85, 92, 120, RockwellC(25, 34)),
+        Old("A449", SizeRange.InchesOver(1, 1.5, "over 1 to 1-1/2 in"), 74, 81, 105, RockwellC(19, 30)),
+        Old("A449", SizeRange.InchesOver(1.5, 3, "over 1-1/2 to 3 in"), 55, 58, 90, RockwellB(91, 100)));
 
     /// <summary>F3125 grade A325, 2014 on: structural bolt. Copies disagree on its hardness; the wider range is used.</summary>
     public static BoltGrade A325 { get; } = new(
@@ -50,13 +54,13 @@ internal static class AstmBolts
     /// <summary>A325 before 2014, over 1 in: weaker than the current one.</summary>
     public static BoltGrade A325Before2014 { get; } = new(
         "ASTM A325", "before 2014", "ASTM A325 before 2014", "A325", MaterialFamily.QuenchedSteel, ShearClass.Quenched88,
-        Row("A325", SizeRange.InchesOver(1, 1.5, "over 1 to 1-1/2 in"), 74, 81, 105, RockwellC(19, 31)));
+        Old("A325", SizeRange.InchesOver(1, 1.5, "over 1 to 1-1/2 in"), 74, 81, 105, RockwellC(19, 31)));
 
     /// <summary>F3125 grade A490: structural bolt; its tensile maximum is remembered, not seen.</summary>
     public static BoltGrade A490 { get; } = new(
         "ASTM F3125", "A490", "ASTM A490", "A490", MaterialFamily.QuenchedSteel, ShearClass.Quenched109,
-        GradeRange.Of(SizeRange.Inches(0.5, 1.5, "1/2 to 1-1/2 in"), "ksi", 120, 130, 150, RockwellC(33, 38), TextbookTable)
-            .WithMaximum(Ksi(173, A490Maximum)));
+        GradeRange.Of(SizeRange.Inches(0.5, 1.5, "1/2 to 1-1/2 in"), "ksi", 120, 130, 150, RockwellC(33, 38), Textbook1989)
+            .WithHardnessOf(TextbookTable).WithMaximum(Ksi(173, A490Maximum)));
 
     /// <summary>A354 BC: alloy steel, quenched and tempered.</summary>
     public static BoltGrade A354Bc { get; } = new(
@@ -66,7 +70,8 @@ internal static class AstmBolts
     /// <summary>A354 BD: alloy steel, quenched and tempered; as SAE 8.</summary>
     public static BoltGrade A354Bd { get; } = new(
         "ASTM A354", "BD", "ASTM A354 BD", "BD, sometimes with 6 radial lines", MaterialFamily.QuenchedSteel, ShearClass.Quenched109,
-        GradeRange.Of(QuarterTo(2.5, "1/4 to 2-1/2 in"), "ksi", 120, 130, 150, RockwellC(33, 39), TextbookTable));
+        GradeRange.Of(QuarterTo(2.5, "1/4 to 2-1/2 in"), "ksi", 120, 130, 150, RockwellC(33, 39), Textbook1989)
+            .WithHardnessOf(TextbookTable));
 
     /// <summary>A574: socket head cap screw.</summary>
     public static BoltGrade A574 { get; } = new(
@@ -86,8 +91,8 @@ internal static class AstmBolts
     private static Basis A490Maximum => Basis.Published("ASTM A490", "2011", "1.1, tensile strength of 150 to 173 ksi")
         .ReadVia("a public copy of its first page");
 
-    private static Basis A574Basis => Basis.Published("ASTM A574", "1980s", "table of bolt specifications")
-        .ReadVia("a machine-design textbook");
+    private static Basis A574Basis =>
+        Basis.CommonPractice("ASTM A574, mechanical requirements, edition not stated").ReadVia("a machine-design textbook");
 
     private static Basis Chart(string specification) =>
         Basis.CommonPractice("ASTM " + specification + ", mechanical requirements, edition not stated")
@@ -98,6 +103,10 @@ internal static class AstmBolts
         GradeRange.Of(sizes, "ksi", proof, yield, tensile, hardness, Chart(specification));
 
     private static SizeRange QuarterTo(double inches, string text) => SizeRange.Inches(0.25, inches, text);
+
+    private static GradeRange Old(
+        string specification, SizeRange sizes, double proof, double yield, double tensile, HardnessRange hardness) =>
+        GradeRange.Of(sizes, "ksi", proof, yield, tensile, hardness, Textbook1989).WithHardnessOf(Chart(specification));
 
     private static HardnessRange RockwellB(double low, double high) => HardnessRange.Of(HardnessScale.RockwellB, low, high);
 

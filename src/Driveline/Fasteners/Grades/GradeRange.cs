@@ -21,7 +21,7 @@ internal sealed class GradeRange
 
     private GradeRange(
         SizeRange sizes, Sourced tensileMinimum, Sourced? tensileMaximum, Sourced? proof, Sourced? yield,
-        HardnessRange? hardness, Sourced? worstHardness, Basis basis, IReadOnlyList<SourceConflict> conflicts)
+        HardnessRange? hardness, Sourced? worstHardness, Basis basis, Basis hardnessBasis, IReadOnlyList<SourceConflict> conflicts)
     {
         Sizes = sizes;
         this.tensileMinimum = tensileMinimum;
@@ -31,6 +31,7 @@ internal sealed class GradeRange
         this.hardness = hardness;
         this.worstHardness = worstHardness;
         Basis = basis;
+        HardnessBasis = hardnessBasis;
         Conflicts = conflicts;
         Strength = new GradeStrength(sizes.Text, TensileBand(), tensileMinimum, proof, yield, hardness, basis);
     }
@@ -43,6 +44,9 @@ internal sealed class GradeRange
 
     /// <summary>Basis of the row.</summary>
     public Basis Basis { get; }
+
+    /// <summary>Basis of its hardness: that of the row, unless it was read elsewhere.</summary>
+    public Basis HardnessBasis { get; }
 
     /// <summary>Numbers of this row on which sources disagree.</summary>
     public IReadOnlyList<SourceConflict> Conflicts { get; }
@@ -60,17 +64,22 @@ internal sealed class GradeRange
         hardness,
         null,
         basis,
+        basis,
         []);
 
+    /// <summary>The same row whose hardness was read in another document.</summary>
+    internal GradeRange WithHardnessOf(Basis other) =>
+        new(Sizes, tensileMinimum, tensileMaximum, proof, yield, hardness, worstHardness, Basis, other, Conflicts);
+
     internal GradeRange WithMaximum(Sourced maximum) =>
-        new(Sizes, tensileMinimum, maximum, proof, yield, hardness, worstHardness, Basis, Conflicts);
+        new(Sizes, tensileMinimum, maximum, proof, yield, hardness, worstHardness, Basis, HardnessBasis, Conflicts);
 
     /// <summary>The same row with a maximum hardness that older or other copies allow, used for the high end.</summary>
     internal GradeRange WithWorstHardness(Sourced value) =>
-        new(Sizes, tensileMinimum, tensileMaximum, proof, yield, hardness, value, Basis, Conflicts);
+        new(Sizes, tensileMinimum, tensileMaximum, proof, yield, hardness, value, Basis, HardnessBasis, Conflicts);
 
     internal GradeRange WithConflict(string subject, Sourced used, Sourced other) =>
-        new(Sizes, tensileMinimum, tensileMaximum, proof, yield, hardness, worstHardness, Basis,
+        new(Sizes, tensileMinimum, tensileMaximum, proof, yield, hardness, worstHardness, Basis, HardnessBasis,
             [.. Conflicts, new SourceConflict(subject, used, other)]);
 
     private StressBand TensileBand()
@@ -96,7 +105,7 @@ internal sealed class GradeRange
             Hardness most = worstHardness is null ? hardness.Maximum : Hardness.Of(hardness.Maximum.Scale, worstHardness.Value);
             if (HardnessTables.TryPreferred(most, out double pa, out Basis? table))
             {
-                Basis row = worstHardness is null ? Basis : worstHardness.Basis;
+                Basis row = worstHardness is null ? HardnessBasis : worstHardness.Basis;
                 return (pa, Basis.Weakest(row, table), BandEnd.Interval95);
             }
         }

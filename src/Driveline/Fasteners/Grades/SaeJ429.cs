@@ -8,10 +8,14 @@ public static class SaeJ429
     private const string Standard = "SAE J429";
 
     private static readonly Basis Table1 =
-        Basis.Published(Standard, "text of 2011 to 2014", "Table 1").ReadVia("two trade grade charts that agree");
+        Basis.Published("SAE J429, in Mechanical Engineering Design", "5th ed., 1989", "SAE specifications for steel bolts, p. 341")
+            .ReadVia("a university course page");
+
+    private static readonly Basis Chart =
+        Basis.CommonPractice("SAE J429, mechanical requirements, edition not stated").ReadVia("trade pages that agree");
 
     private static readonly Basis EditionJ =
-        Basis.Published("ANSI/SAE J429j", "1980s", "table of bolt specifications").ReadVia("a machine-design textbook");
+        Basis.Published("ANSI/SAE J429", "edition j", "mechanical requirements").ReadVia("a machine-design textbook");
 
     /// <summary>Grade 1: low or medium carbon steel.</summary>
     public static BoltGrade Grade1 { get; } = new(
@@ -41,7 +45,7 @@ public static class SaeJ429
     /// <summary>Grade 5.1: low or medium carbon steel, quenched and tempered; screws with captive washers.</summary>
     public static BoltGrade Grade5_1 { get; } = new(
         Standard, "5.1", "SAE 5.1", "3 radial lines as an upside-down T", MaterialFamily.QuenchedSteel, ShearClass.Quenched88,
-        Row(SizeRange.Inches(0.112, 0.625, "No. 4 to 5/8 in"), 85, null, 120, RockwellC(25, 40), Table1));
+        Row(SizeRange.Inches(0.112, 0.625, "No. 4 to 5/8 in"), 85, null, 120, RockwellC(25, 40), Chart));
 
     /// <summary>Grade 5.2: low carbon boron steel, quenched and tempered.</summary>
     public static BoltGrade Grade5_2 { get; } = new(
@@ -70,15 +74,16 @@ public static class SaeJ429
         Standard, "8.2", "SAE 8.2", "6 radial lines grouped", MaterialFamily.QuenchedSteel, ShearClass.Quenched109,
         Row(SizeRange.Inches(0.25, 1, "1/4 to 1 in"), 120, 130, 150, RockwellC(33, 39), Table1)
             .WithWorstHardness(new Sourced(42, "HRC", EditionJ))
-            .WithConflict("maximum core hardness", new Sourced(42, "HRC", EditionJ), new Sourced(39, "HRC", Table1))
-            .WithConflict("minimum core hardness", new Sourced(33, "HRC", Table1), new Sourced(35, "HRC", EditionJ)));
+            .WithConflict("maximum core hardness", new Sourced(42, "HRC", EditionJ), new Sourced(39, "HRC", Chart))
+            .WithConflict("minimum core hardness", new Sourced(33, "HRC", Chart), new Sourced(35, "HRC", EditionJ)));
 
     /// <summary>Every grade held, weakest first.</summary>
     public static IReadOnlyList<BoltGrade> All { get; } =
         [Grade1, Grade2, Grade4, Grade5, Grade5_1, Grade5_2, Grade7, Grade8, Grade8_1, Grade8_2];
 
     private static GradeRange Row(SizeRange sizes, double proof, double? yield, double tensile, HardnessRange hardness, Basis basis) =>
-        GradeRange.Of(sizes, "ksi", proof, yield, tensile, hardness, basis);
+        GradeRange.Of(sizes, "ksi", proof, yield, tensile, hardness, basis)
+            .WithHardnessOf(ReferenceEquals(basis, Table1) ? Chart : basis);
 
     private static HardnessRange RockwellB(double low, double high) => HardnessRange.Of(HardnessScale.RockwellB, low, high);
 

@@ -34,10 +34,10 @@ internal sealed class UnifiedThread : ScrewThread
     public override Sourced? PublishedStressArea => new(stressAreaIn2, "in²", AreaBasis);
 
     /// <inheritdoc/>
-    public override Basis AreaBasis => Series == ThreadSeries.Unf ? UnifiedThreads.FineBasis : UnifiedThreads.CoarseBasis;
+    public override Basis AreaBasis => UnifiedThreads.AreaBasis(Size);
 
     /// <inheritdoc/>
-    public override Basis RootAreaBasis => UnifiedThreads.RootBasis;
+    public override Basis RootAreaBasis => UnifiedThreads.RootBasis(Size);
 
     internal double DiameterInch { get; }
 

@@ -5,15 +5,15 @@ namespace Driveline.Fasteners;
 /// <summary>The Unified threads held, with their stress areas as printed, in in².</summary>
 internal static class UnifiedThreads
 {
-    public static readonly Basis CoarseBasis =
-        Basis.CommonPractice("ASME B1.1, UNC tensile stress areas, edition not stated").ReadVia("two public thread tables that agree");
+    private const string Copy = "Mechanical Engineering Design, 9th ed., Table 8-2, p. 413";
 
-    public static readonly Basis FineBasis =
-        Basis.CommonPractice("ASME B1.1, UNF tensile stress areas, edition not stated").ReadVia("a fastener reference page");
+    private static readonly Basis TabledArea = Basis.Published("ANSI B1.1", "1974", "tensile-stress areas, UNC and UNF").ReadVia(Copy);
 
-    public static readonly Basis RootBasis =
-        Basis.CommonPractice("ASME B1.1, section at the minor diameter D − 1.299038/n, edition not stated")
-            .ReadVia("public thread tables and textbooks");
+    private static readonly Basis TabledRoot =
+        Basis.Published("ANSI B1.1", "1974", "minor-diameter areas, d − 1.299038 p").ReadVia(Copy);
+
+    private static readonly Basis OffTheTable =
+        Basis.CommonPractice("ASME B1.1 at 1-1/8 and 1-3/8 in, edition not stated").ReadVia("public thread tables that agree");
 
     public static readonly IReadOnlyList<UnifiedThread> All =
     [
@@ -48,6 +48,13 @@ internal static class UnifiedThreads
         Thread("1-3/8", 1.375, 12, ThreadSeries.Unf, 1.315),
         Thread("1-1/2", 1.5, 12, ThreadSeries.Unf, 1.581),
     ];
+
+    public static Basis AreaBasis(string size) => IsTabled(size) ? TabledArea : OffTheTable;
+
+    public static Basis RootBasis(string size) => IsTabled(size) ? TabledRoot : OffTheTable;
+
+    // The table goes from 1 to 1 1/4 to 1 1/2 in.
+    private static bool IsTabled(string size) => size is not ("1-1/8" or "1-3/8");
 
     private static UnifiedThread Thread(string size, double diameterInch, int threadsPerInch, ThreadSeries series, double stressAreaIn2) =>
         new(size, diameterInch, threadsPerInch, series, stressAreaIn2, false);

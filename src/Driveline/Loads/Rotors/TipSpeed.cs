@@ -18,10 +18,11 @@ internal sealed class TipSpeed
 
     /// <summary>The least that is typical of agricultural rotary cutters.</summary>
     public static Sourced TypicalCutter { get; } =
-        new(67.1, "m/s", Basis.Published("State extension page on rotary cutters", "undated", "more than 150 mph"));
+        new(67.1, "m/s", Basis.CommonPractice("state extension page on rotary cutters, undated: more than 150 mph"));
 
     /// <summary>The limit of lawn and turf mowers: not a limit of farm cutters.</summary>
-    public static Sourced LawnMowerLimit { get; } = new(96.5, "m/s", Basis.FromMemory("ANSI B71 family, 19 000 ft/min"));
+    public static Sourced LawnMowerLimit { get; } =
+        new(96.5, "m/s", Basis.CommonPractice("19 000 ft/min by the safety standards of lawn mowers, as two public pages say"));
 
     /// <summary>Below about this speed the energy of a cut rises.</summary>
     public static Sourced LeastForCutting { get; } =

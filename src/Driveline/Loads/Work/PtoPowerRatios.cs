@@ -10,7 +10,7 @@ internal static class PtoPowerRatios
     public static IReadOnlyList<Sourced> All { get; } = Array.AsReadOnly<Sourced>(
     [
         new(0.86, "1",
-            Basis.Published("Introduction to Agricultural Engineering Technology", "edition not shown", "86 % rule").ReadVia("web copy")),
+            Basis.CommonPractice("Introduction to Agricultural Engineering Technology, 86 % rule, edition not shown").ReadVia("web copy")),
         new(0.922, "1", Basis.CommonPractice("repower article on one tractor's official test: 94 PTO hp of 102 engine hp")),
         new(0.80, "1", Basis.CommonPractice("farm trade magazine: 10 to 20 % less than the engine")),
         new(0.90, "1", Basis.CommonPractice("farm trade magazine: 10 to 20 % less than the engine")),
