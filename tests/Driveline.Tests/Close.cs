@@ -6,6 +6,12 @@ internal static class Close
     [ThreadStatic]
     private static List<(double Deviation, string Source)>? record;
 
+    [ThreadStatic]
+    private static string? cited;
+
+    /// <summary>Names the document that a row is held against, where neither the row nor a comparison does.</summary>
+    public static void Cite(string source) => cited ??= source;
+
     public static void Absolute(double expected, double actual, double tolerance, string source)
     {
         Record(expected, actual, source);
@@ -31,18 +37,22 @@ internal static class Close
         Assert.Equal(expected, actual, decimals);
     }
 
-    /// <summary>Every comparison of some work: how far off, as a share of what was expected, and against which source.</summary>
-    public static IReadOnlyList<(double Deviation, string Source)> Recorded(Action work)
+    /// <summary>
+    /// Every comparison of some work: how far off, as a share of what was expected, and against which source; and what was cited.
+    /// </summary>
+    public static (IReadOnlyList<(double Deviation, string Source)> Compared, string? Cited) Recorded(Action work)
     {
         record = [];
+        cited = null;
         try
         {
             work();
-            return record;
+            return (record, cited);
         }
         finally
         {
             record = null;
+            cited = null;
         }
     }
 

@@ -33,10 +33,32 @@ public class CoilSpringPublished
         }
     }
 
+    // Inches and pounds as printed: wire, mean diameter, active coils, modulus in Mpsi, rate in lbf/in.
+    [Theory]
+    [InlineData(0.037, 0.400, 10.5, 11.85, 4.13, 0.005, "Mechanical Engineering Design, 10th ed., 2015, Example 10-1, p. 519")]
+    [InlineData(0.035, 0.213, 12.574, 11.6, 17.91, 0.005, "Mechanical Engineering Design, 10th ed., 2015, Example 10-6, p. 561")]
+    [InlineData(0.250, 1.69, 13, 11.5, 89, 0.5, "Comprehensive Spring Design, 7.13.1, calculation examples")]
+    public void Rate_PrintedInchExample_Matches(
+        double wire, double mean, double active, double megapsi, double expected, double tolerance, string source)
+    {
+        var log = default(NoSteps);
+        double newtonsPerMeter = CoilSpringKernel.RateNPerM(megapsi * 6894.757293e6, wire * 0.0254, mean * 0.0254, active, ref log);
+        Close.Absolute(expected, newtonsPerMeter / 175.126835, tolerance, source);
+    }
+
+    [Fact]
+    public void SolidLength_SquaredEnds_MatchesPrinted()
+    {
+        // 12.5 turns of 0.037 in: 13.5 · 0.037 = 0.4995, printed 0.500 in.
+        Close.Cite("Mechanical Engineering Design, 10th ed., 2015, Example 10-1, p. 519");
+        Close.Within(0.500, CoilSpringKernel.SolidLengthM(0.037, 12.5, CoilEnds.Squared), 0.0006);
+    }
+
     [Fact]
     public void ActiveCoils_ForWantedRate_MatchPrinted()
     {
         // CS03 Bhandari, Ex 10.4: d 4, D 24 mm, G 81.37 GPa, 150 N over 5 mm: Na 6.28, 7 taken, Nt 9, solid 36 mm.
+        Close.Cite("CS03");
         var log = default(NoSteps);
         double oneCoil = CoilSpringKernel.RateNPerM(81.37e9, 0.004, 0.024, 1, ref log);
         Close.Within(6.28, oneCoil / 30e3, 0.006);
@@ -49,15 +71,21 @@ public class CoilSpringPublished
     [InlineData(5, 1.3105, 0.00006, "CS02")]
     [InlineData(8, 1.184, 0.0006, "CS04")]
     [InlineData(4.84, 1.322, 0.0006, "CS06")]
+    [InlineData(6.76, 1.221, 0.0006, "Comprehensive Spring Design, 7.13.1, calculation examples")]
     public void Wahl_PrintedIndex_Matches(double index, double expected, double tolerance, string source) =>
         Assert.True(Math.Abs(CoilSpringKernel.Wahl(index) - expected) <= tolerance, source);
 
     [Fact]
-    public void Bergstrasser_PrintedIndex_Matches() => Close.Within(1.124, CoilSpringKernel.Bergstrasser(10.16 / 0.9398), 0.0006); // CS10
+    public void Bergstrasser_PrintedIndex_Matches()
+    {
+        Close.Cite("CS10");
+        Close.Within(1.124, CoilSpringKernel.Bergstrasser(10.16 / 0.9398), 0.0006);
+    }
 
     [Theory]
     [InlineData(40, 3, 18, 85.05, 0.006, "CS05 Singh, Ex 8.3")]
     [InlineData(1000, 4, 19.36, 1018.5, 0.2, "CS06 Singh, Ex 8.8: index rounded to 4.84")]
+    [InlineData(1583.567, 6.35, 42.926, 825.27, 0.35, "Comprehensive Spring Design, 7.13.1, calculation examples")]
     public void ShearStress_PrintedExample_Matches(
         double newtons, double wireMm, double meanMm, double mpa, double tolerance, string source)
     {

@@ -58,19 +58,24 @@ public class DiscSpringPublished
     {
         foreach (ReferenceRow row in Table().Where(r => r["t_reduced_m"].Length > 0))
         {
+            Close.Cite(row["source"]);
             Close.Within(row.Number("K4"), Of(row).Shape.K4, 0.00006);
         }
     }
 
     [Fact]
-    // DK1, public test value, 250/125 mm
-    public void K1_RatioTwo_MatchesPrinted() => Close.Within(0.69433320, DiscSpringKernel.K1(2), 0.00000002);
+    public void K1_RatioTwo_MatchesPrinted()
+    {
+        Close.Cite("DK1");   // 250/125 mm
+        Close.Within(0.69433320, DiscSpringKernel.K1(2), 0.00000002);
+    }
 
     [Fact]
     public void FrictionFactor_PrintedStack_Matches()
     {
         // DFR: n = 2, wM 0.02, wR 0.03, loading: 1 / 0.95. DP3: 3 in parallel with 3 % an interface: 5000 · 3 · 1.06 = 15900 N,
         // a first-order sum; the standard's quotient 1/(1 - 0.06) gives 15957 N, 0.4 % more.
+        Close.Cite("DFR");
         Close.Within(1 / 0.95, DiscPack.FrictionFactor(2, 0.02, 0.03, true), 1e-12);
         Close.Within(1 / 1.05, DiscPack.FrictionFactor(2, 0.02, 0.03, false), 1e-12);
         Close.Within(15900, 5000 * 3 * DiscPack.FrictionFactor(3, 0.03, 0, true), 15900 * 0.004);

@@ -52,6 +52,7 @@ public class FactoryTorquesPublished
     [Fact]
     public void RunInSpeed_IsThePrintedOne()
     {
+        Close.Cite("LP17");
         ServiceStep step = ServiceProcedure.RunIn.Steps.Single(s => s.Code == "clutch.service.runIn.slip");
         Close.Within(Values("LP17")[0], Value(step, "speed") * 30 / Math.PI, 1e-9);
     }

@@ -20,8 +20,11 @@ public class SlipHeatPublished
     }
 
     [Fact]
-    public void TwoInertias_PrintedExample_GivesPrintedHeat() =>
-        Close.Within(156000.0, Engage(0).Energy!.Value.Joules, 500.0); // SH01: 156000 N·m, rounded to thousands
+    public void TwoInertias_PrintedExample_GivesPrintedHeat()
+    {
+        Close.Cite("SH01");   // 156000 N·m, rounded to thousands
+        Close.Within(156000.0, Engage(0).Energy!.Value.Joules, 500.0);
+    }
 
     [Theory]
     [InlineData(44.33, 7.2, 300, 5.1, 0.05, 3553.06, 0.01, "SH02 Jindal, Machine Design, Ex 22-1")]
@@ -41,6 +44,8 @@ public class SlipHeatPublished
     [Fact]
     public void LumpedRise_PrintedBrake_Matches()
     {
+        Close.Cite("SH07");
+
         // SH07 Wentzell, Ex 16.5: 289619.6 ft·lb into 40 lb of drums, c = 93 ft·lb/(lb·°F): 77.85 °F = 43.25 K.
         RepeatedSlips brake = RepeatedSlips.Of(
             Energy.FromFootPounds(289619.6),
@@ -63,13 +68,16 @@ public class SlipHeatPublished
     }
 
     [Fact]
-    public void SemiInfinite_Pulse_MatchesPrinted() =>
-        Close.Within(513, 40 + PlateHeating.PulseRise(1e7, 2, 0.002, 7800.0 * 460, 0.44e-5), 0.5); // SH10 Holman, Ex 4.3
+    public void SemiInfinite_Pulse_MatchesPrinted()
+    {
+        Close.Cite("SH10");
+        Close.Within(513, 40 + PlateHeating.PulseRise(1e7, 2, 0.002, 7800.0 * 460, 0.44e-5), 0.5);
+    }
 
     [Theory]
     [InlineData(0.8828, 0.00006, "P1: cast iron 4 % C and moulded facing")]
-    [InlineData(0.9173, 0.00006, "P2: carbon steel 0.5 % and woven facing")]
-    [InlineData(0.6883, 0.00006, "P3: carbon steel 0.5 % and sintered facing")]
+    [InlineData(0.9170, 0.00006, "P2: carbon steel 0.5 % and woven facing")]
+    [InlineData(0.6875, 0.00006, "P3: carbon steel 0.5 % and sintered facing")]
     public void PlateShare_PrintedPair_Matches(double expected, double tolerance, string source)
     {
         (ThermalMaterial plate, ThermalMaterial facing) = source[..2] switch
@@ -88,7 +96,7 @@ public class SlipHeatPublished
     [InlineData("M3", "sintered metal facing", 6349.8)]
     [InlineData("M6", "plain carbon steel", 14360)]
     [InlineData("M8", "grey cast iron", 12937)]
-    [InlineData("M9", "steel, 0.5 % carbon", 14025)]
+    [InlineData("M9", "steel, 0.5 % carbon", 13972)]
     [InlineData("M10", "cast iron, 4 % carbon", 12602)]
     public void ThermalMaterial_Held_IsTheReferenceRow(string id, string name, double effusivity)
     {
@@ -98,8 +106,10 @@ public class SlipHeatPublished
         Close.Within(row.Number("rho_kg_per_m3"), held.Density.KilogramsPerCubicMeter, 1e-9);
         Close.Within(row.Number("c_J_per_kgK"), held.HeatCapacity.JoulesPerKilogramKelvin, 1e-9);
         Close.Within(effusivity, held.Effusivity, effusivity * 1e-4);
-        Assert.Equal(row["confidence"].StartsWith("primary", StringComparison.Ordinal) ? BasisKind.Published : BasisKind.FromMemory,
-            held.Basis.Kind);
+        BasisKind kind = row["confidence"].StartsWith("primary", StringComparison.Ordinal) ? BasisKind.Published
+            : row["confidence"].StartsWith("secondary", StringComparison.Ordinal) ? BasisKind.CommonPractice
+            : BasisKind.FromMemory;
+        Assert.Equal(kind, held.Basis.Kind);
     }
 
     [Theory]

@@ -44,6 +44,7 @@ public class SlipTorquePublished
     [Fact]
     public void ClampForce_UniformPressure_MatchesPrinted()
     {
+        Close.Cite("CL02");
         // CL02 Bhandari, Ex 11.2: F = π · 1 MPa · (100² - 50²) mm² = 23561.94 N.
         Close.Within(23561.94, 1.0e6 * DiscClutchKernel.AreaM2(0.1, 0.05), 0.005);
     }
@@ -80,6 +81,7 @@ public class SlipTorquePublished
     [Fact]
     public void UniformWearTorque_AtFixedPressure_PeaksAtPrintedRatio()
     {
+        Close.Cite("CL03");
         // CL03 Bhandari, Ex 11.5: d 123.22, D 213.55 mm, one pair of faces, μ 0.35, 350 kPa: 180 N·m, d/D 0.577.
         double best = Nm(123.22e-3 / 2);
         Close.Within(180, best, 0.5);
@@ -97,6 +99,7 @@ public class SlipTorquePublished
     [Fact]
     public void CoilSprings_WearToSlip_MatchesPrinted()
     {
+        Close.Cite("CL04");
         // CL04 Bhandari, Ex 11.6: 9 springs of 160 N/mm at 5 mm slip at 250 N·m after 2.666 mm of wear (107.1 N·m for a millimeter).
         ClutchCondition worn = Build.Trusted(RunInState.RunIn).WithWear(LengthBand.Exactly(Length.FromMillimeters(2.666), Build.Stated));
         Close.Within(250, Build.Expected(SlipTorque.Of(Build.NineSprings(), worn).Running), 0.0005 * 107.1);
@@ -105,6 +108,7 @@ public class SlipTorquePublished
     [Fact]
     public void FacingPressures_MatchPrinted()
     {
+        Close.Cite("CL07");
         // CL07 Khurmi & Gupta, Ex 10.22: 4 kN on 100/50 mm radii: 0.2546 at the inside, 0.17 N/mm² on the mean.
         SlipTorque torque = SlipTorque.Of(Build.Pressed(0.3, 0.1, 0.05, 1, 4000), Build.Trusted(RunInState.RunIn));
         Close.Within(0.2546, torque.PeakPressure!.Expected!.Value.Megapascals, 0.00006);
@@ -119,6 +123,7 @@ public class SlipTorquePublished
     [Fact]
     public void UniformPressureIntensity_OnMeanRadius_MatchesPrinted()
     {
+        Close.Cite("CL09");
         // CL09 Khurmi & Gupta, Ex 10.25: r 127.26/98.98 mm, 0.07 N/mm² on the mean, μ 0.25, 2 faces: 7.5 kW at 900 rpm = 79.58 N·m.
         double force = 0.07e6 * DiscClutchKernel.AreaM2(0.12726, 0.09898);
         SlipTorque torque = SlipTorque.Of(Build.Pressed(0.25, 0.12726, 0.09898, 2, force), Build.Trusted(RunInState.RunIn));
@@ -131,6 +136,7 @@ public class SlipTorquePublished
     [Fact]
     public void Springs_ForcePrinted_MatchesDeflection()
     {
+        Close.Cite("CL10");
         // CL10: 3969.4 N on 8 springs of 40 N/mm: 12.404 mm. CL12: 800 N at 10 mm is 80 N/mm.
         SpringPack eight = SpringPack.Of(
             CoilSpring.OfRate(
@@ -158,5 +164,9 @@ public class SlipTorquePublished
     }
 
     [Fact]
-    public void FacesOf_FiveAndFour_IsEight() => Assert.Equal(8, DiscClutch.FacesOf(5, 4)); // CL06: z = 8
+    public void FacesOf_FiveAndFour_IsEight()
+    {
+        Close.Cite("CL06");   // z = 8
+        Assert.Equal(8, DiscClutch.FacesOf(5, 4));
+    }
 }

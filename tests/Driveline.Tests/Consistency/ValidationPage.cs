@@ -31,15 +31,16 @@ internal static class ValidationPage
 
             ## By kind
 
-            | kind | what it shows | rows | numbers compared | largest deviation |
-            |---|---|---|---|---|
+            | kind | what it shows | rows | of a named document | numbers compared | largest deviation |
+            |---|---|---|---|---|---|
 
             """);
         foreach ((ValidationKind kind, string name, string shows) in Kinds)
         {
             ValidationRow[] of = [.. rows.Where(r => r.Kind == kind)];
             page.Append(CultureInfo.InvariantCulture,
-                $"| {name} | {shows} | {of.Length} | {of.Sum(r => r.Comparisons)} | {Deviation(kind, of)} |\n");
+                $"| {name} | {shows} | {of.Length} | {of.Count(r => r.IsNamed)} | {of.Sum(r => r.Comparisons)} | ")
+                .Append(Deviation(kind, of)).Append(" |\n");
         }
 
         page.Append(CultureInfo.InvariantCulture, $"""
@@ -49,10 +50,25 @@ internal static class ValidationPage
 
             ## By capability and source
 
-            | capability | source | kind | rows | largest deviation |
-            |---|---|---|---|---|
+            Document, edition, table or page, and the copy in which it was read.
 
             """);
+        Table(page, rows.Where(r => r.IsNamed || r.Kind == ValidationKind.SecondMethod));
+        page.Append("""
+
+            ## Where the document cannot be named
+
+            Pages of questions, guides, makers' data and manuals without a number, an edition or a date. The arithmetic is checked;
+            the figure cannot be looked up again.
+
+            """);
+        Table(page, rows.Where(r => !r.IsNamed && r.Kind != ValidationKind.SecondMethod));
+        return page.ToString().Replace("\r\n", "\n", StringComparison.Ordinal);
+    }
+
+    private static void Table(StringBuilder page, IEnumerable<ValidationRow> rows)
+    {
+        page.Append("| capability | source | kind | rows | largest deviation |\n|---|---|---|---|---|\n");
         foreach (IGrouping<(string Capability, string Source, ValidationKind Kind), ValidationRow> group in rows
             .GroupBy(r => (r.Capability, r.Source, r.Kind))
             .OrderBy(g => g.Key.Capability, StringComparer.Ordinal).ThenBy(g => g.Key.Kind)
@@ -64,8 +80,6 @@ internal static class ValidationPage
                 $"| {group.Key.Capability} | {group.Key.Source.Replace("|", "/", StringComparison.Ordinal)} | {name} | {of.Length} | ")
                 .Append(Deviation(group.Key.Kind, of)).Append(" |\n");
         }
-
-        return page.ToString().Replace("\r\n", "\n", StringComparison.Ordinal);
     }
 
     private static string Deviation(ValidationKind kind, ValidationRow[] rows)

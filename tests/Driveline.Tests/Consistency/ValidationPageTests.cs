@@ -9,6 +9,10 @@ public class ValidationPageTests
         GeneratedPage.IsTheOneIn("validation.md", ValidationPage.Markdown(ValidationRun.All(), Remembered()));
 
     [Fact]
+    public void Rows_EachOfThem_NamesItsSource() =>
+        Assert.Empty(ValidationRun.All().Where(r => r.Source.Length == 0).Select(r => r.Test).Distinct());
+
+    [Fact]
     public void PublishedClasses_EachOfThem_IsInTheTable() => Assert.Equal(
         typeof(ValidationPageTests).Assembly.GetTypes().Where(t => t.Name.EndsWith("Published", StringComparison.Ordinal))
             .Select(t => t.Name).Order(StringComparer.Ordinal),

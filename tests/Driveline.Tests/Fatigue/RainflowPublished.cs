@@ -12,6 +12,7 @@ public class RainflowPublished
     public void Count_StandardsExample_GivesTheStandardsCycles()
     {
         ReferenceRow[] rows = [.. Rows.Where(r => r["id"] == "R1")];
+        Close.Cite(rows[0]["source"]);
         Assert.Equal(7, rows.Length);
         IReadOnlyList<RainflowCycle> cycles = Rainflow.Count(History(rows[0]));
         Assert.Equal(rows.Length, cycles.Count);
@@ -29,6 +30,7 @@ public class RainflowPublished
     public void Count_StandardsExample_GivesTheStandardsTable(string id)
     {
         ReferenceRow[] rows = [.. Rows.Where(r => r["id"] == id)];
+        Close.Cite(rows[0]["source"]);
         IReadOnlyList<RainflowCycle> cycles = Rainflow.Count(History(rows[0]));
         Assert.All(rows, row => Close.Absolute(
             row.Number("cycles"), cycles.Where(c => c.Range == row.Number("range")).Sum(c => c.Count), 1e-12, row.ToString()));
@@ -39,6 +41,7 @@ public class RainflowPublished
     public void Count_SumOfTwoSines_GivesTheLibrarysCycles()
     {
         ReferenceRow[] rows = [.. Rows.Where(r => r["id"] == "R7")];
+        Close.Cite(rows[0]["source"]);
         double[] history =
             [.. Enumerable.Range(0, 1001).Select(i => (0.8 * Math.Sin(0.01 * Math.PI * i)) + (0.2 * Math.Sin(0.032 * Math.PI * i)))];
         IReadOnlyList<RainflowCycle> cycles = Rainflow.Count(history);
@@ -55,6 +58,7 @@ public class RainflowPublished
     public void ClosedCycles_PublicTestData_Matches(string id)
     {
         ReferenceRow[] rows = [.. Rows.Where(r => r["id"] == id)];
+        Close.Cite(rows[0]["source"]);
         IReadOnlyList<RainflowCycle> cycles = Rainflow.ClosedCycles(History(rows[0]), out IReadOnlyList<double> residue);
         Assert.Equal(rows.Select(r => r.Number("range")), cycles.Select(c => c.Range));
         Assert.Equal(rows.Select(r => r.Number("mean")), cycles.Select(c => c.Mean));
@@ -65,6 +69,7 @@ public class RainflowPublished
     public void ClosedCycles_ResidueTwice_ClosesWhatThePublicDataClose()
     {
         ReferenceRow[] rows = [.. Rows.Where(r => r["id"] == "R6res")];
+        Close.Cite(rows[0]["source"]);
         double[] residue = History(rows[0]);
         IReadOnlyList<RainflowCycle> cycles = Rainflow.ClosedCycles([.. residue, .. residue], out _);
         Assert.Equal(rows.Select(r => r.Number("range")).Order(), cycles.Select(c => c.Range).Order());

@@ -25,6 +25,7 @@ public class LoadSpectrumPublished
     [Fact]
     public void PeakFactor_OfTillage_HoldsBothSpectraAndTheReportedMaximum()
     {
+        Close.Cite("WE13");
         RatioBand used = PeakFactor.For(MachineKind.RotaryTiller);
         Assert.All(LoadSpectra.All, s => Assert.InRange(s.PeakFactor.Expected!.Value, used.Low, used.High!.Value));
         Assert.Equal(2.5, used.High);

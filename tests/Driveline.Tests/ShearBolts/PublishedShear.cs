@@ -5,7 +5,8 @@ namespace Driveline.Tests.ShearBolts;
 
 /// <summary>A published shear load of a bolt, with what must be stripped from it to compare it with a breaking load.</summary>
 internal sealed record PublishedShear(
-    string Spec, string Size, string Grade, int Planes, PlaneThrough Plane, double LoadN, string Kind, string Confidence)
+    string Spec, string Size, string Grade, int Planes, PlaneThrough Plane, double LoadN, string Kind, string Confidence,
+    string Source)
 {
     /// <summary>What the load becomes without safety factors and at the specified minimum instead of the nominal strength.</summary>
     public double Stripped => LoadN * Safety / Clearance / LongJoint * MinimumOverNominal;
@@ -51,7 +52,8 @@ internal sealed record PublishedShear(
                     row["plane_location"].Contains("out of", StringComparison.Ordinal) ? PlaneThrough.Shank : PlaneThrough.Thread,
                     row.Number("load_kN") * 1000,
                     row["value_kind"],
-                    row["confidence"]);
+                    row["confidence"],
+                    row["source"]);
             }
         }
     }

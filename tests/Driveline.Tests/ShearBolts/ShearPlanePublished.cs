@@ -29,6 +29,7 @@ public class ShearPlanePublished
     public void Load_PublishedMinimumStripped_LiesBetweenLowAndHigh(string row)
     {
         PublishedShear published = Row(row);
+        Close.Cite(published.Source);
         Band load = Band(published);
         Assert.True(published.Stripped >= published.Planes * load.Low * (1 - Printed),
             $"low {published.Planes * load.Low:F0} N above {published.Stripped:F0} N: {row}");
@@ -41,6 +42,7 @@ public class ShearPlanePublished
     public void Load_PublishedMean_LiesWithinTheBand(string row)
     {
         PublishedShear published = Row(row);
+        Close.Cite(published.Source);
         Band load = Band(published);
         Assert.InRange(published.Stripped, published.Planes * load.Low, published.Planes * load.High);
     }
@@ -55,6 +57,7 @@ public class ShearPlanePublished
         foreach (ReferenceRow row in ReferenceTable.Read("fasteners", "published-shear.csv")
             .Where(r => r["spec"].StartsWith("flat-head", StringComparison.Ordinal)))
         {
+            Close.Cite(row["source"]);
             double inches = row["size"] switch
             {
                 "No. 4" => 0.112,
@@ -92,6 +95,7 @@ public class ShearPlanePublished
         foreach (ReferenceRow row in ReferenceTable.Read("fasteners", "published-shear.csv")
             .Where(r => r["spec"].StartsWith("threaded weld stud", StringComparison.Ordinal)))
         {
+            Close.Cite(row["source"]);
             string note = row["note"];
             int at = note.IndexOf("ultimate ", StringComparison.Ordinal) + "ultimate ".Length;
             double ultimate = double.Parse(

@@ -102,6 +102,7 @@ public class ImpactPublished
     [InlineData(45, "1.41421", "0.70711")]
     public void Joint_StiffShaftBetweenHeldAndLightRotor_SwingsWithinThePrintedRatios(int degrees, string largest, string least)
     {
+        Close.Cite("closed forms 1/cos β and cos β (reference table ujoint.csv)");
         foreach ((string quantity, string printed) in new[] { ("w2max/w1", largest), ("w2min/w1", least) })
         {
             IReadOnlyList<string> row = ReferenceTable.Read("pto", "ujoint.csv").Select(r => r.Cells)
