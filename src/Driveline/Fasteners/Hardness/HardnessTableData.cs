@@ -11,8 +11,8 @@ internal static class HardnessTableData
         Basis.CommonPractice("DIN 50150, conversion of hardness, edition not stated").ReadVia("a public technical page");
 
     // The page with Rockwell B misprints five lines: two further pages agree against it.
-    private static readonly Basis Din50150OtherPages = Basis.Published(
-        "DIN 50150", "predecessor of ISO 18265 Table A.1", "conversion table").ReadVia("two further public technical pages");
+    private static readonly Basis Din50150OtherPages = Basis.CommonPractice(
+        "DIN 50150, conversion of hardness, edition not stated").ReadVia("two further public technical pages");
 
     private static readonly Basis SteelByBrinellBasis =
         Basis.CommonPractice("approximate conversion for steel by Brinell, after SAE J417 or ASTM A370, edition not stated")
