@@ -13,14 +13,12 @@ public sealed class RegistrationAnswer
     [Id(1)]
     private readonly string[] problems;
 
-    private IReadOnlyList<string>? shown;
-
     /// <summary>True when it was not registered before.</summary>
     [Id(0)]
     public bool IsNew { get; }
 
     /// <summary>Everything that is wrong; empty when it is registered.</summary>
-    public IReadOnlyList<string> Problems => shown ??= Array.AsReadOnly(problems);
+    public IReadOnlyList<string> Problems => Array.AsReadOnly(problems);
 
     /// <summary>True when it is registered, now or before, with just these facts.</summary>
     public bool IsRegistered => problems.Length == 0;

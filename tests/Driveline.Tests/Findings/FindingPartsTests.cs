@@ -1,5 +1,4 @@
 using Driveline.Findings;
-using Driveline.Quantities;
 
 namespace Driveline.Tests.Findings;
 

@@ -1,6 +1,5 @@
 using Driveline.Loads;
 using Driveline.Provenance;
-using Driveline.Pto;
 using UnitsNet;
 
 namespace Driveline.Tests.Loads;

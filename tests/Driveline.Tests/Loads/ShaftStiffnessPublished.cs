@@ -1,5 +1,4 @@
 using Driveline.Loads;
-using Driveline.Provenance;
 using Driveline.Pto;
 using Driveline.Quantities;
 using UnitsNet;
