@@ -52,6 +52,7 @@ internal static class ValidationPage
 
             Document, edition, table or page, and the copy in which it was read.
 
+
             """);
         Table(page, rows.Where(r => r.IsNamed || r.Kind == ValidationKind.SecondMethod));
         page.Append("""
@@ -60,6 +61,7 @@ internal static class ValidationPage
 
             Pages of questions, guides, makers' data and manuals without a number, an edition or a date. The arithmetic is checked;
             the figure cannot be looked up again.
+
 
             """);
         Table(page, rows.Where(r => !r.IsNamed && r.Kind != ValidationKind.SecondMethod));
