@@ -84,7 +84,7 @@ public static class ProtectionCheck
         }
 
         // A device whose expected torque is not known might act earlier: that bars a No, not the bound of a known one.
-        bool neverActs = limit.IsRating && !reach.HasUnknown && double.IsPositiveInfinity(reach.Band.Expected);
+        bool neverActs = limit.IsRating && double.IsPositiveInfinity(reach.Band.Expected);
         if (reach.Band.Expected > damaged.Expected || neverActs)
         {
             return limit.IsAssumed || reach.MayActEarlier ? Answer.Maybe : Answer.No;

@@ -17,7 +17,6 @@ internal static class VerdictAnswers
 
         bool isBarred = IsBarred(verdict.Question, Bars.Guards);
         bool anyKnown = false;
-        bool anyLimit = false;
         bool isYes = true;
         foreach (PartCheck part in verdict.AllParts)
         {
@@ -32,13 +31,11 @@ internal static class VerdictAnswers
                 return Answer.No;
             }
 
-            anyLimit = true;
             anyKnown |= part.Guards != Answer.NotKnown && part.Part.Limit is { IsDefault: false };
             isYes &= part.Guards == Answer.Yes;
-            isBarred |= part.Guards == Answer.NotKnown;
         }
 
-        return !anyLimit || !anyKnown ? Answer.NotKnown : isYes && !isBarred ? Answer.Yes : Answer.Maybe;
+        return !anyKnown ? Answer.NotKnown : isYes && !isBarred ? Answer.Yes : Answer.Maybe;
     }
 
     /// <summary>Does it stay quiet in normal work, by the numbers?</summary>

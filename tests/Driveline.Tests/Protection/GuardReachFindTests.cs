@@ -55,6 +55,14 @@ public class GuardReachFindTests
         Assert.DoesNotContain(Found(Bolt(360, 450, 540), Part.Gearbox("gearbox", 2), Shaft), r => r.RestsOnEfficiency);
     }
 
+    // Two efficiencies nobody stated are no better than one.
+    [Fact]
+    public void Find_TwoEfficienciesNobodyStated_StillCarryTheHighEnd()
+    {
+        Reach[] found = Found(Shaft, Part.Gearbox("first", 2), Part.Gearbox("second", 2), Bolt(360, 450, 540));
+        Assert.Equal([true, true, true, false], found.Select(r => r.RestsOnEfficiency));
+    }
+
     // A ratio of 1 with a loss is no shaft: 1000 / 0.8 = 1250 N·m before it, 1000 · 0.8 behind it.
     [Fact]
     public void Find_AngleDriveOfRatioOne_LosesItsShare()

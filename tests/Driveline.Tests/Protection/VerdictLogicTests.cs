@@ -1,5 +1,6 @@
 using Driveline.Chains;
 using Driveline.Fasteners;
+using Driveline.Findings;
 using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Quantities;
@@ -55,6 +56,35 @@ public class VerdictLogicTests
         ProtectionVerdict verdict = Of(Stub, Joint, Tube, Bare, Good, Gearbox, Blades);
         Assert.Equal(Answer.NotKnown, verdict.Parts[3].Guards);
         Assert.Equal(Answer.Maybe, verdict.Guards);
+    }
+
+    // One part of unknown strength bars the Yes, and so do two.
+    [Fact]
+    public void Guards_TwoLimitsNotKnown_BarTheYesToo()
+    {
+        ProtectionVerdict verdict = Of(Stub, Joint, Tube, Bare, Bare, Good, Gearbox, Blades);
+        Assert.Equal(Answer.Maybe, verdict.Guards);
+        Assert.Equal(Answer.Maybe, Of(Stub, Joint, Tube, Bare, Bare, Bare, Good, Gearbox, Blades).Guards);
+    }
+
+    [Fact]
+    public void Guards_ChainThatBeginsWithASeizedBolt_IsANo() => Assert.Equal(Answer.No, Of(Seized, Bare).Parts[^1].Guards);
+
+    // Each note is asked, not the first alone.
+    [Fact]
+    public void Notes_OneThatBarsBehindOneThatDoesNot_Bars()
+    {
+        Finding mild = Finding.NotKnown("made.up").BarringNothing(), grave = Finding.NotKnown("made.up");
+        Assert.Equal((Answer.Yes, Answer.Yes), Answers(With(Good).WithNotes([mild, mild])));
+        Assert.Equal((Answer.Maybe, Answer.Maybe), Answers(With(Good).WithNotes([mild, grave])));
+        Assert.Equal((Answer.Maybe, Answer.Yes), Answers(With(Good).WithNotes([mild, grave.Barring(Bars.Guards)])));
+    }
+
+    [Fact]
+    public void Run_WithoutQuestionOrPolicy_IsRefused()
+    {
+        Assert.Throws<ArgumentNullException>(() => ProtectionCheck.Run(null!));
+        Assert.Throws<ArgumentNullException>(() => ProtectionCheck.Run(With(Good), null!));
     }
 
     // A rating says where a part still holds, never where it fails; what never acts passes any rating, what might act earlier does not.
