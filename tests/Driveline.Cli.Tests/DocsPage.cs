@@ -29,8 +29,9 @@ internal static partial class DocsPage
     public static string Shown(string example)
     {
         string[] parts = Marker().Split(Text("Examples/" + example + ".cs"));
-        IEnumerable<string> shown = parts.Where((_, k) => k % 2 == 1).Select(p => string.Join('\n', WithoutIndent(p.Trim('\n').Split('\n'))));
-        return string.Join("\n\n", shown.Select(p => p.Trim())).Replace("console.", "Console.", StringComparison.Ordinal);
+        IEnumerable<string> shown = parts.Where((_, k) => k % 2 == 1)
+            .Select(p => string.Join('\n', WithoutIndent(p.Trim('\n').Split('\n'))).Trim());
+        return string.Join("\n\n", shown).Replace("console.", "Console.", StringComparison.Ordinal);
     }
 
     private static IEnumerable<string> WithoutIndent(string[] lines)

@@ -22,7 +22,8 @@ public class ReadmeTests
     {
         string letter = CliRun.Of("advise", "larkfield-soft-bolts", "--units", "us").Output.Replace("\r\n", "\n", StringComparison.Ordinal);
         string page = letter[..letter.IndexOf("\nTake care\n", StringComparison.Ordinal)].TrimEnd();
-        Assert.True(DocsPage.Text("README.md").Contains("```text\n" + page + "\n```", StringComparison.Ordinal), "README.md does not show\n" + page);
+        bool isShown = DocsPage.Text("README.md").Contains("```text\n" + page + "\n```", StringComparison.Ordinal);
+        Assert.True(isShown, "README.md does not show\n" + page);
     }
 
     [Fact]

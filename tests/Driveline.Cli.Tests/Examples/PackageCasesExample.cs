@@ -18,7 +18,8 @@ internal static class PackageCasesExample
               "tractor": { "ptoPower": "35 hp", "ptoType": 1, "ptoSpeed": "540 rpm" },
               "driveline": [
                 { "shaft": "drive tube", "damagedAt": { "low": "1400 lbf.ft" } },
-                { "shearBolt": { "thread": "3/8-16 UNC", "grade": "SAE 2", "layout": "throughShaft", "shaftDiameter": "1 1/4 in", "hub": "free" } } ],
+                { "shearBolt": { "thread": "3/8-16 UNC", "grade": "SAE 2", "layout": "throughShaft",
+                  "shaftDiameter": "1 1/4 in", "hub": "free" } } ],
               "specified": { "shearBolt": { "thread": "3/8-16 UNC", "grade": "SAE 5" } }
             }
             """);

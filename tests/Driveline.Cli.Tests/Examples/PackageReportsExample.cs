@@ -15,7 +15,8 @@ internal static class PackageReportsExample
             {
               "driveline": [
                 { "shaft": "drive tube", "damagedAt": { "low": "1400 lbf.ft" } },
-                { "shearBolt": { "thread": "3/8-16 UNC", "grade": "SAE 2", "layout": "throughShaft", "shaftDiameter": "1 1/4 in", "hub": "free" } } ],
+                { "shearBolt": { "thread": "3/8-16 UNC", "grade": "SAE 2", "layout": "throughShaft",
+                  "shaftDiameter": "1 1/4 in", "hub": "free" } } ],
               "complaint": { "symptom": "breaksOften" }
             }
             """);

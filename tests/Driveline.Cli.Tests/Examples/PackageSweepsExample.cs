@@ -15,7 +15,9 @@ internal static class PackageSweepsExample
             .WithDesign(Design.Sobol(4096, 7))
             .WithOutputs(StudyOutput.Of("slipTorqueNm", row => 2 * row[0] * row[1] * 0.10625));
         StudyResult result = Sweep.Run(study);
-        console.WriteLine($"9 of 10 slip between {result.Quantile("slipTorqueNm", 0.05):F0} and {result.Quantile("slipTorqueNm", 0.95):F0} N·m");
+        double? low = result.Quantile("slipTorqueNm", 0.05);
+        double? high = result.Quantile("slipTorqueNm", 0.95);
+        console.WriteLine($"9 of 10 slip between {low:F0} and {high:F0} N·m");
 
         // Docs example: end
     }

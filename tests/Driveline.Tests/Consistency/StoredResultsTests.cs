@@ -63,10 +63,11 @@ public class StoredResultsTests
         CaseAssessment bolts = CaseAssessment.Of(DemoCases.Read("millbrook-feed-auger"));
         MonitorSettings settings = MonitorSettings.Of(Torque.FromNewtonMeters(900), Duration.FromSeconds(0.1));
         StatedBolt bolt = StatedBolt.OfPin(Length.FromMillimeters(10));
+        string model = Path.Combine(AppContext.BaseDirectory, "cases", "stopped-rotor.model.json");
         object[] objects =
         [
             bolts.Choice(), CaseInterview.From(bolts.File!), CaseReader.Read("{ \"titel\": 1 }"), TorsionModelReader.Read("{}"),
-            TorsionModelReader.Read(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "cases", "stopped-rotor.model.json"))).Model!.Run(),
+            TorsionModelReader.Read(File.ReadAllText(model)).Model!.Run(),
             CaseWatch.Of(settings).Report(Duration.FromHours(5), ActedInWork.Never), StubStrength.Of(PtoType.Of(1)), bolt,
             CutOutClutch.Of(CutOutKind.NotKnown), HeadMark.RadialLines(3).Identify(ScrewThread.Parse("1/2-13 UNC")),
             StockFile.Parse("sku,designation,grade\nA,M10,8.8\nB,what,8.8"),
