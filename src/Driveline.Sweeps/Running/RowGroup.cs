@@ -1,3 +1,5 @@
+using Driveline.Sweeps.Statistics;
+
 namespace Driveline.Sweeps.Running;
 
 /// <summary>A group of consecutive rows in memory, computed and written together. Reused; owned by one thread at a time.</summary>

@@ -1,6 +1,5 @@
 using System.Xml.Linq;
 using Driveline.Loads;
-using Driveline.Protection;
 using Driveline.Provenance;
 using Driveline.Quantities;
 using Driveline.Reports;
