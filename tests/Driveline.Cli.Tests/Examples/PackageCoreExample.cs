@@ -1,6 +1,5 @@
 // Docs example: begin
 using Driveline.Fasteners;
-using Driveline.Provenance;
 using Driveline.ShearBolts;
 using UnitsNet;
 
