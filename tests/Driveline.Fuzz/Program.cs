@@ -30,7 +30,8 @@ internal static class Program
                 Fuzzer.OutOfProcess.Run(stream => read(BytesOf(stream)));
                 return 0;
             default:
-                Console.Error.WriteLine("One of: --seeds FOLDER, --replay FOLDER, --keep RUN FOLDER, " + string.Join(", ", Targets.All.Keys));
+                Console.Error.WriteLine(
+                    "One of: --seeds FOLDER, --replay FOLDER, --keep RUN FOLDER, " + string.Join(", ", Targets.All.Keys));
                 return 2;
         }
     }

@@ -135,9 +135,9 @@ public sealed class ScrewThreadTests
         Assert.Equal(81.1032, thread.RootArea.SquareMillimeters, 3);
         Assert.Equal(126.6769, thread.ShankArea.SquareMillimeters, 3);
 
-        // 0.1419 in² × 645.16 mm²/in² = 91.5482 mm².
+        // 0.1419 in² × 645.16 mm²/in² = 91.5482 mm²; ANSI B1.1-1974, in Mechanical Engineering Design, 9th ed., Table 8-2, p. 413.
         Assert.Equal(91.5482, thread.StressArea.SquareMillimeters, 3);
-        Assert.Equal(BasisKind.CommonPractice, thread.AreaBasis.Kind);
+        Assert.Equal(BasisKind.Published, thread.AreaBasis.Kind);
     }
 
     [Fact]

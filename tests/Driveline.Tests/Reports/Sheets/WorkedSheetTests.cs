@@ -55,7 +55,7 @@ public class WorkedSheetTests
 
     [Fact]
     public void Sheet_OfABasisToldInWords_SetsItApart() => Assert.Contains(
-        "SAE J429, text of 2011 to 2014, Table 1",
+        "SAE J429, in Mechanical Engineering Design, 5th ed., 1989, SAE specifications for steel bolts, p. 341",
         CalculationSheet.Markdown(DemoCases.Verdict("thornbeck-bolt-right"), ReportOptions.Default), StringComparison.Ordinal);
 
     [Fact]
