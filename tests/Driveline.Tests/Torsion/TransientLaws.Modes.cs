@@ -20,7 +20,13 @@ public partial class TransientLaws
     });
 
     [Law(MaxTest = 40)]
-    public Property DevicesOfAllKindsAtOnce_BetweenTheirFirstEvents_MoveByModesAsBySeries() =>
+    public Property DevicesOfAllKindsAtOnce_BetweenTheirFirstEvents_MoveByModesAsBySeries() => AsBySeries();
+
+    // Its twelfth event comes 6 µs after a branch was met, and another in the same moment: a run cut off there lacks what it took.
+    [FsCheck.Xunit.Property(MaxTest = 1, Replay = "16429129621078234160,16907106179940569801,21")]
+    public Property DevicesOfAllKindsAtOnce_WhereTwoEventsAreOneMoment_MoveByModesAsBySeries() => AsBySeries();
+
+    private static Property AsBySeries() =>
         Prop.ForAll(Chains(0.4), LogUniform(5, 500).ToArbitrary(), Gen.Elements(true, false).ToArbitrary(), (chain, torque, isHeld) =>
     {
         // After many events rounding has grown by slips that all but end; the first dozen agree closely, those of one moment
@@ -37,10 +43,14 @@ public partial class TransientLaws
             wrong = same ? wrong : FormattableString.Invariant($"event {i}");
         }
 
+        // A run that is cut off at an event need not have the peaks of that moment: both go again, to a time between two events.
+        double end = modes.IsComplete ? chain.Seconds : BetweenLast(modes, 1e-6 * chain.Seconds);
+        TransientResult first = Transient.Run(start, S(end), TransientLimits.Usual, new TransientWorkspace());
+        TransientResult second = Transient.Run(start, S(end), TransientLimits.Usual, new TransientWorkspace { UsesSeries = true });
         foreach (string element in start.Model.Elements.Where(_ => wrong.Length == 0))
         {
-            bool same = modes.Peak(element).Own is not { } peak
-                || Close(peak.NewtonMeters, series.Peak(element).Own!.Value.NewtonMeters, 1e-9 * chain.TorqueScale);
+            bool same = first.Peak(element).Own is not { } peak
+                || Close(peak.NewtonMeters, second.Peak(element).Own!.Value.NewtonMeters, 1e-9 * chain.TorqueScale);
             wrong = same ? wrong : element;
         }
 
@@ -65,6 +75,14 @@ public partial class TransientLaws
             && Close(fast.Turned("r0").Radians, slow.Turned("r0").Radians, 1e-10 * slow.Turned("r0").Radians)
             && Math.Abs(fast.EnergyImbalance) < 1e-10;
     });
+
+    private static double BetweenLast(TransientResult run, double apart)
+    {
+        int last = Enumerable.Range(1, run.EventCount - 1).Last(i => At(i) - At(i - 1) > apart);
+        return (At(last - 1) + At(last)) / 2;
+
+        double At(int index) => run.Event(index).Time.Seconds;
+    }
 
     private static TorsionStart WithDevices(Drawn chain, double torque, bool isHeld)
     {
