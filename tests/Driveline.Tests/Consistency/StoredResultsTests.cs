@@ -1,6 +1,5 @@
 using System.Collections;
 using System.Reflection;
-using System.Runtime.CompilerServices;
 using Driveline.Cases;
 using Driveline.Cases.Questions;
 using Driveline.Cases.TorsionModels;
@@ -34,7 +33,7 @@ public class StoredResultsTests
     {
         CaseAssessment asked = CaseAssessment.Of(DemoCases.Read(demo));
         var computed = new SortedSet<string>(StringComparer.Ordinal);
-        var seen = new HashSet<object>(new SameObject());
+        var seen = new HashSet<object>(SeenObjects.Comparer);
         object[] results = [asked.Verdict(), asked.Settings(), asked.Simulation(), asked.Advice()];
         foreach (object result in asked.Verdict().Devices.Any(d => d.Device is ShearBoltDevice) ? [.. results, asked.Choice()] : results)
         {
@@ -98,12 +97,12 @@ public class StoredResultsTests
 
         foreach (PropertyInfo property in result.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance))
         {
-            if (property.GetIndexParameters().Length > 0 || Value(property, result) is not { } value)
+            if (property.GetIndexParameters().Length > 0 || SeenObjects.Value(property, result) is not { } value)
             {
                 continue;
             }
 
-            if (value is IEnumerable and not string && !ReferenceEquals(value, Value(property, result)))
+            if (value is IEnumerable and not string && !ReferenceEquals(value, SeenObjects.Value(property, result)))
             {
                 computed.Add(property.DeclaringType!.Name + "." + property.Name);
             }
@@ -114,23 +113,4 @@ public class StoredResultsTests
 
     private static bool IsOurs(object value) => value is not string && value.GetType() is { IsClass: true, IsPublic: true } type
         && type.Namespace?.StartsWith("Driveline", StringComparison.Ordinal) == true;
-
-    private static object? Value(PropertyInfo property, object of)
-    {
-        try
-        {
-            return property.GetValue(of);
-        }
-        catch (TargetInvocationException)
-        {
-            return null;
-        }
-    }
-
-    private sealed class SameObject : IEqualityComparer<object>
-    {
-        public new bool Equals(object? x, object? y) => ReferenceEquals(x, y);
-
-        public int GetHashCode(object obj) => RuntimeHelpers.GetHashCode(obj);
-    }
 }

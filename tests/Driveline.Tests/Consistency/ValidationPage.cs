@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Driveline.Tests.SecondTyping;
 
 namespace Driveline.Tests.Consistency;
 
@@ -47,6 +48,10 @@ internal static class ValidationPage
 
             Not counted: {remembered} rows of the reference tables are from memory. They are tested too, in classes of other names, and
             validate nothing. The direction numbers of the Sobol sequence are held against their published file in `Driveline.Sweeps.Tests`.
+
+            Of the tables that the copies come from, {TypedValue.All.Count} values were typed a second time by somebody who saw neither
+            copy nor code: {TypedValue.All.Count(v => v.IsRead)} from a page, the others from memory;
+            {TypedValue.All.Count(v => v.MayDiffer)} of them differ by edition (`shared/reference/second-typing`; `SecondTypingTests`).
 
             ## By capability and source
 

@@ -1,6 +1,5 @@
 using System.Collections;
 using System.Reflection;
-using System.Runtime.CompilerServices;
 
 namespace Driveline.Tests.Consistency.Rules;
 
@@ -14,7 +13,7 @@ internal static class ChangeableLists
     public static IEnumerable<string> Shared(Assembly of)
     {
         var found = new SortedSet<string>(StringComparer.Ordinal);
-        var seen = new HashSet<object>(new SameObject());
+        var seen = new HashSet<object>(SeenObjects.Comparer);
         foreach (MemberInfo member in SurfaceRules.Types(of).SelectMany(t => t.GetMembers(BindingFlags.Public | BindingFlags.Static)))
         {
             object? value = member switch
@@ -35,7 +34,7 @@ internal static class ChangeableLists
     public static IReadOnlyCollection<string> In(object result)
     {
         var found = new SortedSet<string>(StringComparer.Ordinal);
-        Walk(result, result.GetType().Name, 0, new HashSet<object>(new SameObject()), found);
+        Walk(result, result.GetType().Name, 0, new HashSet<object>(SeenObjects.Comparer), found);
         return found;
     }
 
@@ -81,26 +80,7 @@ internal static class ChangeableLists
         foreach (PropertyInfo property in type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
             .Where(p => p.GetIndexParameters().Length == 0 && !p.PropertyType.IsByRefLike))
         {
-            Walk(Value(property, value), property.DeclaringType!.Name + "." + property.Name, depth + 1, seen, found);
+            Walk(SeenObjects.Value(property, value), property.DeclaringType!.Name + "." + property.Name, depth + 1, seen, found);
         }
-    }
-
-    private static object? Value(PropertyInfo property, object of)
-    {
-        try
-        {
-            return property.GetValue(of);
-        }
-        catch (TargetInvocationException)
-        {
-            return null;
-        }
-    }
-
-    private sealed class SameObject : IEqualityComparer<object>
-    {
-        public new bool Equals(object? x, object? y) => ReferenceEquals(x, y);
-
-        public int GetHashCode(object obj) => RuntimeHelpers.GetHashCode(obj);
     }
 }
