@@ -45,7 +45,7 @@ public static class LoadsFindings
     /// <summary>How much the PTO clutch can pass is not known: the engagement peak has no bound.</summary>
     public const string EngagementCapacityNotKnown = "engagement.capacityNotKnown";
 
-    /// <summary>The driver of such a PTO clutch cannot let it in gently.</summary>
+    /// <summary>The driver of such a PTO clutch cannot engage it gently.</summary>
     public const string EngagementNotFeatherable = "engagement.notFeatherable";
 
     /// <summary>The clutch may bite faster than the line can follow: the peak may overshoot its capacity.</summary>

@@ -5,11 +5,11 @@ namespace Driveline.Advice;
 /// <summary>Facts of the trade that the advice rests on. Common practice: widely said, no document we can name.</summary>
 internal static class TradePractice
 {
-    /// <summary>Lower end of the engine speed at which the PTO is usually let in. Some PTO clutches snap in whatever one does.</summary>
+    /// <summary>Lower end of the engine speed at which the PTO is usually engaged. Some PTO clutches snap in whatever one does.</summary>
     public static readonly Sourced EngageFrom = new(
         1200, "min⁻¹", Basis.CommonPractice("engage slowly at a low engine speed, 1200 to 1600 usual"));
 
-    /// <summary>Upper end of the engine speed at which the PTO is usually let in.</summary>
+    /// <summary>Upper end of the engine speed at which the PTO is usually engaged.</summary>
     public static readonly Sourced EngageTo = new(
         1600, "min⁻¹", Basis.CommonPractice("engage slowly at a low engine speed, 1200 to 1600 usual"));
 

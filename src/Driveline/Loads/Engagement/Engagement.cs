@@ -24,7 +24,7 @@ public sealed class Engagement
     /// <summary>How the tractor engages its PTO.</summary>
     public PtoClutchKind Clutch { get; }
 
-    /// <summary>How the driver lets it in.</summary>
+    /// <summary>How the driver engages it.</summary>
     public EngagementManner Manner { get; }
 
     /// <summary>Torque the PTO clutch can pass, at the PTO; null when not known.</summary>

@@ -9,6 +9,6 @@ public enum EngagementManner
     /// <summary>Snapped in, or at high engine speed.</summary>
     Abrupt,
 
-    /// <summary>Let in slowly at low engine speed.</summary>
+    /// <summary>Engaged slowly at low engine speed.</summary>
     Gentle,
 }

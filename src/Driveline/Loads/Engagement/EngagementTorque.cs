@@ -7,7 +7,7 @@ namespace Driveline.Loads;
 /// <summary>What letting the PTO clutch in puts on the driveline, and the time and heat until rotor and engine turn together.</summary>
 /// <remarks>
 /// All at the PTO. A slipping clutch passes at most its capacity T_c, whatever the engine speed: a low speed shortens time
-/// and heat, not the peak. Only a clutch let in slowly meets the rotor's speed before it passes all it can: rising evenly over
+/// and heat, not the peak. Only a clutch engaged slowly meets the rotor's speed before it passes all it can: rising evenly over
 /// t_r, at T_l + √(2 J ω T_c / t_r). Behind the clutch the line swings: peak T_l + f (T_c − T_l), f = 2 for a sudden bite,
 /// 1 + |sin x| / x with x = ω_n t_r / 2 for a ramp (the high end uses 1 + 1 / x), ω_n = √(k / J) as the lowest it can be.
 /// Heat of a drive held at its speed is ½ J ω² + T_l φ, free of the clutch torque without load; an engine that slows
