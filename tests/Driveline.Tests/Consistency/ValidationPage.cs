@@ -51,7 +51,8 @@ internal static class ValidationPage
 
             Of the tables that the copies come from, {TypedValue.All.Count} values were typed a second time by somebody who saw neither
             copy nor code: {TypedValue.All.Count(v => v.IsRead)} from a page, the others from memory;
-            {TypedValue.All.Count(v => v.MayDiffer)} of them differ by edition (`shared/reference/second-typing`; `SecondTypingTests`).
+            {TypedValue.All.Count(v => v.MayDiffer)} of them differ by edition
+            (`shared/reference/second-typing`; held by `tests/Driveline.Tests/SecondTyping`).
 
             ## By capability and source
 
