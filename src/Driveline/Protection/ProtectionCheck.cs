@@ -83,9 +83,9 @@ public static class ProtectionCheck
             return Answer.NotKnown;
         }
 
-        // A device whose expected torque is not known might act earlier: that bars a No, not the bound of a known one.
-        bool neverActs = limit.IsRating && double.IsPositiveInfinity(reach.Band.Expected);
-        if (reach.Band.Expected > damaged.Expected || neverActs)
+        // What is known never to act passes every part, also one of which only the least is known. A device whose expected torque is
+        // not known might act earlier: that bars a No, not the bound of a known one.
+        if (reach.Band.Expected > damaged.Expected || !reach.Band.HasExpected)
         {
             return limit.IsAssumed || reach.MayActEarlier ? Answer.Maybe : Answer.No;
         }

@@ -24,6 +24,9 @@ public class VerdictLogicTests
         ShearBolt.Of(ScrewThread.Parse("3/8-16 UNC"), SaeJ429.Grade2).With(PlaneThrough.Shank), Length.FromInches(1.25))
             .WithHub(HubState.Seized));
 
+    private static ProtectiveDevice Stuck => SlipClutchDevice.Of("clutch", Driveline.Clutches.SlipTorque.Of(
+        Clutches.Build.NineSprings(), Clutches.Build.Clean(Driveline.Clutches.RunInState.RunIn).Stuck()));
+
     private static ProtectionVerdict Of(params Element[] elements) => ProtectionCheck.Run(With(DrivelineChain.Of(elements)));
 
     private static Answer Guards(PartLimit tube, ProtectiveDevice device) =>
@@ -94,11 +97,23 @@ public class VerdictLogicTests
         PartLimit rating = PartLimit.Rating(Torque.FromNewtonMeters(460));
         Assert.Equal(Answer.Maybe, Guards(rating, AtLeast(1200)));
         Assert.Equal(Answer.Maybe, Guards(rating, Good));
-        ProtectiveDevice stuck = SlipClutchDevice.Of("clutch", Driveline.Clutches.SlipTorque.Of(
-            Clutches.Build.NineSprings(), Clutches.Build.Clean(Driveline.Clutches.RunInState.RunIn).Stuck()));
-        Assert.Equal(Answer.No, Guards(rating, stuck));
-        Assert.Equal(Answer.No, Guards(PartLimit.DamageTorque(Nm(2100, 2300, 2600)), stuck));
+        Assert.Equal(Answer.No, Guards(rating, Stuck));
+        Assert.Equal(Answer.No, Guards(PartLimit.DamageTorque(Nm(2100, 2300, 2600)), Stuck));
         Assert.Equal(Answer.Maybe, Guards(PartLimit.DamageTorque(Nm(2100, 2300, 2600)), AtLeast(1200)));
+    }
+
+    // Whatever damages it, it is less than what never acts lets through; so too where nothing acts at all.
+    [Fact]
+    public void Guards_LeastDamageTorqueAlone_IsNoWhereNothingActs()
+    {
+        PartLimit least = PartLimit.DamageTorque(TorqueBand.AtLeast(Torque.FromNewtonMeters(2100), Stated));
+        Assert.Equal(Answer.No, Guards(least, Stuck));
+        ProtectionVerdict branched = Of(
+            Stub, Branch.Of("side", RatioBand.Exactly(0.5, Stated), Good, Tube), Part.Shaft("open").WithLimit(least));
+        Assert.Equal(Answer.No, branched.Parts.Single(p => p.Part.Name == "open").Guards);
+        Assert.Equal(Answer.Maybe, Guards(least, AtLeast(1200)));
+        Assert.Equal(Answer.Maybe, Guards(least, Bolt(1200, 1500, 2200)));
+        Assert.Equal(Answer.Yes, Guards(least, Good));
     }
 
     // 500 times a factor of 2 that nobody sourced: 1000 expected, below the bolt's 1500. An assumption makes no No, and no Yes.
