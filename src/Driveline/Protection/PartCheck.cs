@@ -33,7 +33,7 @@ public sealed class PartCheck
     public ProtectiveDevice? GuardedBy => IsGuarded ? chain.Nodes[reach.Device].Device : null;
 
     /// <summary>From which side it is guarded.</summary>
-    public GuardSide Side => !IsGuarded ? GuardSide.NotGuarded : reach.Device < Index && IsAhead(reach.Device) ? GuardSide.DriveSide
+    public GuardSide Side => !IsGuarded ? GuardSide.NotGuarded : IsAhead(reach.Device) ? GuardSide.DriveSide
         : GuardSide.WorkSide;
 
     /// <summary>The rotor or flywheel whose energy reaches the part past every device; null when none does.</summary>
@@ -104,7 +104,7 @@ public sealed class PartCheck
         : MarginKernel.Guard(limit.DamagedAt.SiBand.Low, reach.Band.High, ref log);
 
     private TorqueBand? ActingTrip =>
-        reach.IsOpen || (reach.HasUnknown && !reach.Band.HasExpected) ? null : GuardedBy?.Breakaway;
+        reach.HasUnknown && !reach.Band.HasExpected ? null : GuardedBy?.Breakaway;
 
     private bool IsGuarded => reach.Device >= 0 && !reach.PassesInertia;
 

@@ -151,6 +151,49 @@ public class VerdictMarginsTests
         Assert.Null(Of(Tube).Parts[0].ActsAtMost);
     }
 
+    // A bolt that comes first guards each part behind it from the drive's side; one that comes last, each before it from the work's.
+    [Fact]
+    public void Side_DeviceFirstOrLast_IsThatOfTheWayToIt()
+    {
+        Assert.All(Of(Good, Limited("near", 2100, 2300, 2600), Tube).Parts, p => Assert.Equal(GuardSide.DriveSide, p.Side));
+        Assert.All(Of(Limited("far", 2100, 2300, 2600), Tube, Good).Parts, p => Assert.Equal(GuardSide.WorkSide, p.Side));
+    }
+
+    [Fact]
+    public void ActsAt_WhereItIsKnownInPart_IsWhatIsKnown()
+    {
+        ProtectiveDevice atLeast = StatedDevice.Of(
+            "pin", DeviceKind.ShearBolt, AfterTrip.TorqueGone, TorqueBand.AtLeast(Torque.FromNewtonMeters(1200), Stated));
+        PartCheck pinned = Of(atLeast, Tube).Parts[0];
+        Assert.Equal(1200, pinned.ActsAt!.Low.NewtonMeters);
+        Assert.Null(pinned.ActsAtMost);
+        PartCheck beside = Of(StatedDevice.NotIdentified("x"), Good, Tube).Parts[0];   // the one not known may act at any torque
+        Assert.Equal(new Band(0, 1500, 2000), beside.ActsAt!.SiBand);
+        Assert.Equal(2000, beside.ActsAtMost!.Value.NewtonMeters);
+        Assert.Null(Of(StatedDevice.NotIdentified("x"), Tube).Parts[0].ActsAt);
+        PartCheck behindBlades = Of(Stub, Good, Blades, Tube).Parts[^1];   // what the blades store passes the bolt
+        Assert.Null(behindBlades.ActsAt);
+        Assert.Null(behindBlades.ActsAtMost);
+    }
+
+    // A gearbox of unstated efficiency between part and device counts in the torque, whichever of the two comes first.
+    [Fact]
+    public void ActsAt_AcrossAnAssumedEfficiency_RestsOnIt()
+    {
+        Part gearbox = Part.Gearbox("gearbox", 2);
+        Assert.NotEqual(Stated, Of(Tube, gearbox, Good).Parts[0].ActsAt!.WeakestBasis);
+        Assert.NotEqual(Stated, Of(Good, gearbox, Tube).Parts[^1].ActsAt!.WeakestBasis);
+        Assert.Equal(Stated, Of(Good, Tube, gearbox).Parts[0].ActsAt!.WeakestBasis);
+    }
+
+    [Fact]
+    public void TorquesAtThePto_AskedTwice_AreTheSame()
+    {
+        ProtectionVerdict verdict = Of(Good, Tube);
+        Assert.Same(verdict.Parts[0].DamagedAtPto, verdict.Parts[0].DamagedAtPto);
+        Assert.Same(verdict.Devices[0].TripAtPto, verdict.Devices[0].TripAtPto);
+    }
+
     [Fact]
     public void WeakestBasis_OfAVerdict_IsTheWeakestOfEveryNumber()
     {
