@@ -9,10 +9,9 @@ namespace Driveline.ShearBolts;
 /// </remarks>
 internal sealed class ShearRatio
 {
-    internal ShearRatio(RatioBand ratio, ShearArea lowArea, ShearArea expectedArea, ShearArea highArea)
+    internal ShearRatio(RatioBand ratio, ShearArea expectedArea, ShearArea highArea)
     {
         Ratio = ratio;
-        LowArea = lowArea;
         ExpectedArea = expectedArea;
         HighArea = highArea;
     }
@@ -20,8 +19,12 @@ internal sealed class ShearRatio
     /// <summary>Low, expected and high κ, each with its basis.</summary>
     public RatioBand Ratio { get; }
 
-    /// <summary>The area the low ratio holds for.</summary>
-    public ShearArea LowArea { get; }
+    /// <summary>
+    /// The area the low ratio holds for; through a thread the root for a ratio above the code's 0.5, which goes with the stress area.
+    /// </summary>
+    public ShearArea LowArea => ExpectedArea == ShearArea.Plain ? ShearArea.Plain
+        : Ratio.SiBand.Low > 0.5 ? ShearArea.Root
+        : ShearArea.Stress;
 
     /// <summary>The area the expected ratio holds for.</summary>
     public ShearArea ExpectedArea { get; }

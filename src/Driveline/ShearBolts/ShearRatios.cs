@@ -127,10 +127,9 @@ internal static class ShearRatios
         {
             YieldRatio = yieldRatio;
             Plain = new ShearRatio(
-                Band(plainLow, expected, high, plainBasis, expectedBasis, highBasis), ShearArea.Plain, ShearArea.Plain, ShearArea.Plain);
+                Band(plainLow, expected, high, plainBasis, expectedBasis, highBasis), ShearArea.Plain, ShearArea.Plain);
             Threaded = new ShearRatio(
                 Band(threadLow, expected, high, threadBasis, expectedBasis, highBasis),
-                threadLow > 0.5 ? ShearArea.Root : ShearArea.Stress,
                 ShearArea.MeanThreaded,
                 ShearArea.GreatestThreaded);
         }

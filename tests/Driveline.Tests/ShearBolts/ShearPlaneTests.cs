@@ -105,6 +105,15 @@ public class ShearPlaneTests
         Close.Relative(0.89 * 113.097e-6, plane.High.AreaM2, 1e-3, "0.89 · π/4 12² = 100.66 mm², above 1.16 A_s = 97.75");
     }
 
+    // The table prints the stress area; the root's is worked from the thread's shape.
+    [Fact]
+    public void Threaded_LowBasis_IsThatOfItsArea()
+    {
+        Assert.NotEqual(M12.AreaBasis, M12.RootAreaBasis);
+        Assert.Equal(M12.RootAreaBasis, PlaneAreas.Threaded(Bolt).AreaBasis.Low);
+        Assert.Equal(M12.AreaBasis, PlaneAreas.Threaded(ShearBolt.Of(M12, BoltGrade.Parse("4.8"))).AreaBasis.Low);
+    }
+
     // A fine thread leaves more: M12x1.25 has A_s = π/4 · (12 − 0.9382 · 1.25)² = 92.07 mm²; 1.16 · 92.07 = 106.8 mm² passes 100.66.
     [Fact]
     public void Threaded_FineThread_HighIsTheStressAreas() => Close.Relative(

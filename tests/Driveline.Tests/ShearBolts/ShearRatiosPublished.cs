@@ -68,6 +68,16 @@ public class ShearRatiosPublished
         Assert.Equal(ShearArea.GreatestThreaded, ratio.HighArea);
     }
 
+    // A bolt of a class not known may be of the one with the lowest ratio: 4.8, 0.5 · 400/420 on the stress area.
+    [Fact]
+    public void Low_ThreadedPlaneOfClassNotKnown_IsTheLowestOfTheCode()
+    {
+        ShearRatio unknown = ShearRatios.Of(ShearClass.NotKnown, PlaneThrough.Thread);
+        Close.Absolute(0.476190, unknown.Ratio.Low, 1e-6, "EN 1993-1-8:2005 Table 3.4, class 4.8");
+        Assert.Equal(ShearArea.Stress, unknown.LowArea);
+        Assert.Equal(ShearArea.Plain, ShearRatios.Of(ShearClass.NotKnown, PlaneThrough.Shank).LowArea);
+    }
+
     [Theory]
     [InlineData(ShearClass.Soft46)]
     [InlineData(ShearClass.ColdWorked58)]
