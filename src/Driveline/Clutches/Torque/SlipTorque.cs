@@ -210,7 +210,7 @@ public sealed class SlipTorque
     {
         Band force = ClampForce!.SiBand;
         SlipTorqueRules.Record(Clutch!, Condition, force, ref log);
-        if (Breakaway.SiBand is { IsBounded: true } first && force.IsBounded)
+        if (Breakaway.SiBand is { IsBounded: true } first)
         {
             SlipTorqueRules.RecordBreakaway(Clutch!, Condition, force, first.High, ref log);
         }

@@ -87,9 +87,8 @@ internal sealed class GradeRange
         double low = Si.Pascals(tensileMinimum);
         (double high, Basis highBasis, BandEnd highEnd) = High();
         (double expected, Basis expectedBasis) = Expected(low, high, highBasis);
-        expected = double.IsPositiveInfinity(expected) ? expected : Math.Min(Math.Max(expected, low), high);
         return StressBand.OfSi(
-            new Band(low, expected, high),
+            new Band(low, Math.Min(Math.Max(expected, low), high), high),
             new BandBasis(tensileMinimum.Basis, expectedBasis, highBasis, BandEnd.Limit, highEnd));
     }
 
