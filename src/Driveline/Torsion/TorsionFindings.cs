@@ -27,6 +27,12 @@ public static class TorsionFindings
 
     internal static IReadOnlyList<Finding> Of(TransientResult result, TorsionModel model, RunLog log, double end)
     {
+        double imbalance = Math.Abs(result.EnergyImbalance);
+        if (imbalance <= WorstImbalance && !log.IsCutOff && Array.IndexOf(log.Struck, true) < 0)
+        {
+            return [];
+        }
+
         var findings = new List<Finding>();
         if (log.Chattered)
         {
@@ -58,7 +64,6 @@ public static class TorsionFindings
             }
         }
 
-        double imbalance = Math.Abs(result.EnergyImbalance);
         if (!(imbalance <= WorstImbalance))
         {
             findings.Add(Finding.Of(EnergyImbalance, Severity.Warning)

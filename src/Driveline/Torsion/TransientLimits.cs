@@ -42,6 +42,10 @@ public sealed class TransientLimits
     /// <exception cref="ArgumentOutOfRangeException">The amount is outside its range.</exception>
     public TransientLimits WithWork(long most) => new(Events, Steps, Guard.NotNegative(most, "Work", nameof(most)), Stop);
 
+    /// <summary>The same limits with another amount of work, 0 or more, and a token.</summary>
+    internal TransientLimits With(long work, CancellationToken stop) =>
+        new(Events, Steps, Guard.NotNegative(work, "Work", nameof(work)), stop);
+
     /// <summary>The same limits with a token that ends a run from outside; it is asked after every step.</summary>
     public TransientLimits WithStop(CancellationToken stop) => new(Events, Steps, Work, stop);
 }

@@ -5,6 +5,8 @@ namespace Driveline.Loads;
 /// <summary>What twists, slips or breaks between two lumps of the line; all at the PTO.</summary>
 internal sealed class LineLink
 {
+    private NodeSet nodes;
+
     /// <summary>Twist over torque, rad/(N·m): compliances in series add. 0 is rigid.</summary>
     public double Compliance { get; private set; }
 
@@ -17,7 +19,7 @@ internal sealed class LineLink
     public string Name { get; private set; } = string.Empty;
 
     /// <summary>Positions of the chain that carry this link's torque.</summary>
-    public List<int> Nodes { get; } = [];
+    public ref readonly NodeSet Nodes => ref nodes;
 
     public bool IsRigid => Compliance == 0 && Coupling is null;
 
@@ -38,12 +40,12 @@ internal sealed class LineLink
 
     public LineLink Carrying(int node)
     {
-        Nodes.Add(node);
+        nodes.Add(node);
         return this;
     }
 
     /// <summary>This link and the next with nothing but massless elements between them; null when both have a coupling.</summary>
-    public LineLink? InSeries(LineLink next, IEnumerable<int> between)
+    public LineLink? InSeries(LineLink next, Lump between)
     {
         if (Coupling is not null && next.Coupling is not null)
         {
@@ -57,9 +59,9 @@ internal sealed class LineLink
             Coupling = Coupling ?? next.Coupling,
             Name = Coupling is not null || (next.Coupling is null && Compliance > 0) ? Name : next.Name,
         };
-        joined.Nodes.AddRange(Nodes);
-        joined.Nodes.AddRange(between);
-        joined.Nodes.AddRange(next.Nodes);
+        joined.nodes.Add(in nodes);
+        between.PassOn(ref joined.nodes);
+        joined.nodes.Add(in next.nodes);
         return joined;
     }
 }

@@ -7,14 +7,14 @@ namespace Driveline.Loads;
 /// <content>Facts that are missing, and what is taken in place of facts.</content>
 public sealed partial class DrivelineSimulation
 {
-    private List<Finding> AllMissing()
+    private IReadOnlyList<Finding> AllMissing()
     {
-        var missing = new List<Finding>();
         if (Strike is { MissesDriveline: true })
         {
-            return missing;
+            return [];
         }
 
+        var missing = new List<Finding>();
         if (Strike is not null && Drive.Load is not { HasExpected: true })
         {
             missing.Add(Finding.Of(SimulationFindings.LoadNotKnown, Severity.Warning));
@@ -25,9 +25,9 @@ public sealed partial class DrivelineSimulation
             missing.Add(Finding.Of(SimulationFindings.RiseNotKnown, Severity.Warning));
         }
 
-        LineMapping.Of(Chain, Drive, Strike,
+        expected = LineMapping.Of(Chain, Drive, Strike,
             SimulationEnds.Of(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, Strike is not null), missing);
-        return missing;
+        return missing.Count == 0 ? [] : missing.AsReadOnly();
     }
 
     private List<Finding> AllAssumed()

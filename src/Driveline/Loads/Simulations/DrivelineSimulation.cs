@@ -26,13 +26,16 @@ public sealed partial class DrivelineSimulation
     private static readonly Basis Undamped = Basis.CommonPractice(
         "masses on springs, gears without loss, simulated at the ends of what is stated");
 
+    // The line in which no device acts, everything as expected: what is missing was found by laying it.
+    private SimulatedLine? expected;
+    private IReadOnlyList<Finding>? assumed;
+
     private DrivelineSimulation(DrivelineChain chain, SimulationDrive drive, SimulatedStrike? strike)
     {
         Chain = Guard.NotNull(chain, nameof(chain));
         Drive = Guard.NotNull(drive, nameof(drive));
         Strike = strike;
-        Missing = AllMissing().AsReadOnly();
-        Assumed = AllAssumed().AsReadOnly();
+        Missing = AllMissing();
     }
 
     /// <summary>The driveline.</summary>
@@ -51,7 +54,7 @@ public sealed partial class DrivelineSimulation
     public IReadOnlyList<Finding> Missing { get; }
 
     /// <summary>What was taken in place of facts; with any, a run decides nothing.</summary>
-    public IReadOnlyList<Finding> Assumed { get; }
+    public IReadOnlyList<Finding> Assumed => assumed ??= AllAssumed().AsReadOnly();
 
     /// <summary>True when it can be run.</summary>
     public bool CanRun => Missing.Count == 0;
@@ -138,8 +141,10 @@ public sealed partial class DrivelineSimulation
             ? PeakBand(meter) : null;
 
     internal SimulationOutcome? RunAt(in SimulationEnds ends, List<Finding> missing, WorkMeter meter) =>
-        meter.TrySpend(LayingWork()) && LineMapping.Of(Chain, Drive, Strike, in ends, missing) is { } line
-            ? new SimulationOutcome(Chain, line, Event, meter) : null;
+        meter.TrySpend(LayingWork()) && LineAt(in ends, missing) is { } line ? new SimulationOutcome(Chain, line, Event, meter) : null;
+
+    private SimulatedLine? LineAt(in SimulationEnds ends, List<Finding> missing) =>
+        expected is not null && ends.AreExpected ? expected : LineMapping.Of(Chain, Drive, Strike, in ends, missing);
 
     private TorqueBand? PeakBand(WorkMeter meter)
     {

@@ -12,7 +12,7 @@ internal sealed partial class LineMapping
         {
             if (links[l].IsRigid)
             {
-                lumps[l].Join(lumps[l + 1], links[l].Nodes);
+                lumps[l].Join(lumps[l + 1], links[l]);
                 lumps.RemoveAt(l + 1);
                 links.RemoveAt(l);
             }
@@ -63,7 +63,7 @@ internal sealed partial class LineMapping
                 continue;
             }
 
-            LineLink? joined = l < links.Count && !lump.IsStruck ? links[l - 1].InSeries(links[l], lump.AtInput) : null;
+            LineLink? joined = l < links.Count && !lump.IsStruck ? links[l - 1].InSeries(links[l], lump) : null;
             if (joined is null)
             {
                 missing.Add(lump.IsStruck || l == links.Count

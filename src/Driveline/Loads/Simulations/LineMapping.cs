@@ -18,8 +18,8 @@ internal sealed partial class LineMapping
     private readonly SimulationDrive drive;
     private readonly SimulatedStrike? strike;
     private readonly SimulationEnds ends;
-    private readonly List<Lump> lumps = [];
-    private readonly List<LineLink> links = [];
+    private readonly List<Lump> lumps;
+    private readonly List<LineLink> links;
     private readonly List<Finding> missing;
 
     private LineMapping(DrivelineChain chain, SimulationDrive drive, SimulatedStrike? strike, in SimulationEnds ends, List<Finding> missing)
@@ -29,6 +29,8 @@ internal sealed partial class LineMapping
         this.strike = strike;
         this.ends = ends;
         this.missing = missing;
+        lumps = new List<Lump>(chain.Nodes.Length + 2);
+        links = new List<LineLink>(chain.Nodes.Length + 1);
     }
 
     /// <summary>The line at one value of each band; null, with what is missing, when facts do not suffice.</summary>

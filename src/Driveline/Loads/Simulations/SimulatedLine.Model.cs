@@ -6,16 +6,36 @@ namespace Driveline.Loads;
 /// <content>The torsional model of the line and the state in which its run begins.</content>
 internal sealed partial class SimulatedLine
 {
-    private static string Unused(HashSet<string> taken, string name)
+    private const int Few = 16;
+
+    // Each has a name of its own. A few are looked through, of many a table is kept.
+    private void Name()
+    {
+        HashSet<string>? taken = lumps.Count > Few ? new HashSet<string>(StringComparer.Ordinal) { Drive, Load, Struck } : null;
+        for (int k = 0; k < lumpNames.Length; k++)
+        {
+            lumpNames[k] = Unused(taken, k == 0 ? Engine : "inertia at " + lumps[k].Name);
+        }
+
+        for (int l = 0; l < linkNames.Length; l++)
+        {
+            linkNames[l] = Unused(taken, links[l].Name);
+        }
+    }
+
+    private string Unused(HashSet<string>? taken, string name)
     {
         string free = name;
-        for (int k = 2; !taken.Add(free); k++)
+        for (int k = 2; !(taken?.Add(free) ?? !IsTaken(free)); k++)
         {
             free = FormattableString.Invariant($"{name} ({k})");
         }
 
         return free;
     }
+
+    private bool IsTaken(string name) => name is Drive or Load or Struck || Array.IndexOf(lumpNames, name) >= 0
+        || Array.IndexOf(linkNames, name) >= 0;
 
     // T0 + K·(ω0 − ω) meets the load here; a line without slope, or none, carries it at the stated speed.
     private double SteadySpeed(SimulationDrive drive) => drive is { EngineInertia: not null, EngineLine: { SlopeNms: > 0 } line }
@@ -24,7 +44,7 @@ internal sealed partial class SimulatedLine
 
     private TorsionModel Build(SimulationDrive drive, double radPerS, bool isStrike)
     {
-        var model = new TorsionModelBuilder();
+        var model = new TorsionModelBuilder(lumps.Count, links.Count + 2);
         for (int k = 0; k < lumps.Count; k++)
         {
             if (double.IsPositiveInfinity(lumps[k].InertiaKgM2))
@@ -54,19 +74,19 @@ internal sealed partial class SimulatedLine
             }
         }
 
-        int loaded = lumps.FindIndex(lump => lump.TakesLoad);
+        int loaded = Loaded;
         if (loadNm > 0 && loaded > 0)
         {
             model.AddFrictionLoad(Load, lumpNames[loaded], Torque.FromNewtonMeters(loadNm), Torque.FromNewtonMeters(loadNm));
         }
 
-        int struck = lumps.FindIndex(lump => lump.IsStruck);
+        int struck = lumps.FindIndex(static lump => lump.IsStruck);
         if (strike is not null && struck >= 0)
         {
             model.AddObstacle(Struck, lumpNames[struck], strike.AtPto(chain.Nodes[chain.IndexOf(strike.At)].Ratio, ends.Load));
         }
 
-        return model.Build();
+        return model.BuildLast();
     }
 
     private void AddLink(TorsionModelBuilder model, int l)
@@ -78,7 +98,7 @@ internal sealed partial class SimulatedLine
             return;
         }
 
-        Shaft shaft = Shaft.OfStiffness(RotationalStiffness.FromNewtonMetersPerRadian(1 / link.Compliance)).WithDamping(link.DampingNms);
+        var shaft = Shaft.Of(1 / link.Compliance, link.DampingNms);
         if (link.Coupling is null)
         {
             model.AddShaft(linkNames[l], lumpNames[l], lumpNames[l + 1], shaft);
@@ -92,16 +112,8 @@ internal sealed partial class SimulatedLine
     private TorsionStart Steady(double radPerS)
     {
         TorsionStart start = Model.TurningAt(RotationalSpeed.FromRadiansPerSecond(radPerS));
-        int loaded = lumps.FindIndex(lump => lump.TakesLoad);
-        for (int l = 0; l < links.Count && l < loaded; l++)
-        {
-            if (links[l].Compliance > 0)
-            {
-                start = start.WithTorque(linkNames[l], Torque.FromNewtonMeters(loadNm));
-            }
-        }
-
-        return start;
+        int before = Math.Min(links.Count, Loaded);
+        return before > 0 ? start.WithTorqueInFirst(before, loadNm) : start;
     }
 
     private TorsionStart Standing(double radPerS)

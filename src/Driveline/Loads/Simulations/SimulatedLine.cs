@@ -43,9 +43,9 @@ internal sealed partial class SimulatedLine
         this.ends = ends;
         this.lumps = lumps;
         this.links = links;
-        var taken = new HashSet<string>(StringComparer.Ordinal) { Drive, Load, Struck };
-        lumpNames = [.. lumps.Select((lump, k) => Unused(taken, k == 0 ? Engine : "inertia at " + lump.Name))];
-        linkNames = [.. links.Select(link => Unused(taken, link.Name))];
+        lumpNames = new string[lumps.Count];
+        linkNames = new string[links.Count];
+        Name();
         loadNm = drive.LoadNm(ends.Load);
         bool isStrike = strike is not null;
         RadPerS = isStrike ? SteadySpeed(drive) : drive.SpeedRadPerS;
@@ -64,35 +64,41 @@ internal sealed partial class SimulatedLine
     {
         get
         {
-            durationS = double.IsNaN(durationS) ? strike is null ? EngagementS() : StrikeS(strike.StartS) : durationS;
-            return durationS;
+            double known = Volatile.Read(ref durationS);
+            if (double.IsNaN(known))
+            {
+                known = strike is null ? EngagementS() : StrikeS(strike.StartS);
+                Volatile.Write(ref durationS, known);
+            }
+
+            return known;
         }
     }
 
-    /// <summary>Links whose torque an element may see; empty for one behind everything that turns.</summary>
-    public IReadOnlyList<string> LinksOf(int node)
+    /// <summary>Links whose torque an element may see, the second null when there is one; none behind everything that turns.</summary>
+    public (string? One, string? Other) LinksOf(int node)
     {
         for (int l = 0; l < links.Count; l++)
         {
             if (links[l].Nodes.Contains(node))
             {
-                return [linkNames[l]];
+                return (linkNames[l], null);
             }
         }
 
         for (int k = 0; k < lumps.Count; k++)
         {
-            bool isAtInput = lumps[k].AtInput.Contains(node);
-            if (isAtInput || lumps[k].Between.Contains(node))
+            bool isAtInput = lumps[k].IsAtInput(node);
+            if (isAtInput || lumps[k].IsBetween(node))
             {
                 // Between two inertias of one lump the torque lies between those before and behind the lump.
                 string? before = k > 0 ? linkNames[k - 1] : null;
                 string? behind = k < links.Count && (!isAtInput || before is null) ? linkNames[k] : null;
-                return [.. new[] { before, behind }.OfType<string>()];
+                return before is null ? (behind, null) : (before, behind);
             }
         }
 
-        return [];
+        return (null, null);
     }
 
     /// <summary>
@@ -101,7 +107,15 @@ internal sealed partial class SimulatedLine
     public bool IsWithinStop(int node)
     {
         int struck = strike is null ? -1 : chain.IndexOf(strike.At);
-        return lumps.Exists(lump => lump.IsStruck && node <= struck && lump.Between.Contains(node));
+        for (int k = 0; k < lumps.Count && node <= struck; k++)
+        {
+            if (lumps[k].IsStruck && lumps[k].IsBetween(node))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>A device that the blow reaches with nothing that twists between them; null when there is none.</summary>
@@ -115,23 +129,33 @@ internal sealed partial class SimulatedLine
         }
     }
 
-    /// <summary>The links with a clutch that slips and heats, and the link of the PTO clutch among them.</summary>
-    public IEnumerable<string> SlippingLinks => links.Select((link, l) => (link, l)).Where(p => p.link.Coupling is FrictionCoupling)
-        .Select(p => linkNames[p.l]);
+    /// <summary>How many links there are.</summary>
+    public int LinkCount => links.Count;
+
+    /// <summary>The link of that number when it has a clutch that slips and heats; null else. The PTO clutch is the first.</summary>
+    public string? SlippingLink(int link) => links[link].Coupling is FrictionCoupling ? linkNames[link] : null;
 
     /// <summary>The link of a device's coupling; null when it is rigid in this run.</summary>
     public string? CouplingOf(int node)
     {
-        int l = links.FindIndex(
-            link => link.Coupling is not null && link.Nodes.Contains(node) && link.Name == chain.Nodes[node].Element!.Name);
-        return l < 0 ? null : linkNames[l];
+        for (int l = 0; l < links.Count; l++)
+        {
+            if (links[l].Coupling is not null && links[l].Nodes.Contains(node) && links[l].Name == chain.Nodes[node].Element!.Name)
+            {
+                return linkNames[l];
+            }
+        }
+
+        return null;
     }
 
     /// <summary>The link of the PTO clutch; null when nothing slips there.</summary>
     public string? PtoClutchLink => links.Count > 0 && links[0].Name == PtoClutch && links[0].Coupling is not null ? linkNames[0] : null;
 
     /// <summary>What a link carries before a strike, N·m at the PTO: the load of work, and nothing behind what takes it.</summary>
-    public double SteadyNm(string link) => Array.IndexOf(linkNames, link) < lumps.FindIndex(lump => lump.TakesLoad) ? loadNm : 0;
+    public double SteadyNm(string link) => Array.IndexOf(linkNames, link) < Loaded ? loadNm : 0;
+
+    private int Loaded => lumps.FindIndex(static lump => lump.TakesLoad);
 
     private double SwingS()
     {
@@ -145,7 +169,12 @@ internal sealed partial class SimulatedLine
     private double EngagementS()
     {
         double capacity = drive.Engagement.Capacity!.SiBand.At(ends.Capacity);
-        double inertia = lumps.Skip(1).Sum(lump => lump.InertiaKgM2);
+        double inertia = 0;
+        for (int k = 1; k < lumps.Count; k++)
+        {
+            inertia += lumps[k].InertiaKgM2;
+        }
+
         double slip = capacity > loadNm ? inertia * drive.SpeedRadPerS / (capacity - loadNm) : LongestSlipS;
         return Math.Min(LongestRunS, drive.RiseS(ends.Rise) + Math.Max(LeastRunS, Math.Min(LongestSlipS, 1.2 * slip) + SwingS()));
     }

@@ -28,6 +28,13 @@ internal readonly struct SimulationEnds
 
     public BandPoint Load { get; }
 
+    /// <summary>True when no device acts and everything is as expected.</summary>
+    public bool AreExpected => this is
+    {
+        Devices: SimulatedDevices.Blocked, Device: BandPoint.Expected, Capacity: BandPoint.Expected, Stiffness: BandPoint.Expected,
+        Rise: BandPoint.Expected, Load: BandPoint.Expected,
+    };
+
     /// <summary>The values that make the event mild (Low), as expected, or severe (High).</summary>
     /// <remarks>A severe strike finds the line loaded; a severe engagement finds it unloaded and is quick.</remarks>
     public static SimulationEnds Of(SimulatedDevices devices, BandPoint device, BandPoint severity, bool isStrike) =>

@@ -8,7 +8,7 @@ using UnitsNet;
 namespace Driveline.Loads;
 
 /// <summary>What one run of a simulation found. Immutable; it keeps its line, so that traces can be drawn.</summary>
-public sealed class SimulationOutcome
+public sealed partial class SimulationOutcome
 {
     private readonly DrivelineChain chain;
     private readonly SimulatedLine line;
@@ -35,8 +35,8 @@ public sealed class SimulationOutcome
         tripAtS = new double[peakNm.Length];
         for (int k = 0; k < peakNm.Length; k++)
         {
-            bool acts = chain.Nodes[k].Device is not null && line.CouplingOf(k) is not null;
-            tripAtS[k] = acts && result.TripTime(line.CouplingOf(k)!) is { } at ? at.Seconds : double.PositiveInfinity;
+            string? coupling = chain.Nodes[k].Device is null ? null : line.CouplingOf(k);
+            tripAtS[k] = coupling is not null && result.TripTime(coupling) is { } at ? at.Seconds : double.PositiveInfinity;
             if (tripAtS[k] < trip)
             {
                 trip = tripAtS[k];
@@ -45,15 +45,13 @@ public sealed class SimulationOutcome
         }
 
         TripTime = TrippedDevice is null ? null : Duration.FromSeconds(trip);
-        Slips = [.. line.SlippingLinks.Select(
-            name => new SimulatedSlip(name, result.SlipEnergy(name).Joules, Math.Abs(result.SlipAngle(name).Radians)))];
-        ThroughTime = Enumerable.Range(0, result.EventCount).Select(result.Event)
-            .Where(e => e.Kind == TransientEventKind.CutThrough).Select(e => (Duration?)e.Time).FirstOrDefault();
+        Slips = AllSlips(result);
+        ThroughTime = CutThrough(result);
         StruckJ = ThroughTime is null ? 0 : result.SlipEnergy(SimulatedLine.Struck).Joules;
         EnergyError = Math.Abs(result.EnergyImbalance);
         IsComplete = result.IsComplete;
         Length = Duration.FromSeconds(line.DurationS);
-        Findings = AllFindings(result).AsReadOnly();
+        Findings = AllFindings(result);
     }
 
     /// <summary>What was simulated.</summary>
@@ -201,49 +199,4 @@ public sealed class SimulationOutcome
     internal double PeakNm(int node) => peakNm[node];
 
     internal bool IsPeakWhole(int node) => !line.IsWithinStop(node);
-
-    // The largest of the links it may ride on, in either direction; its own torque is T_pto / i.
-    private void ReadPeak(TransientResult result, int node)
-    {
-        double ratio = chain.Nodes[node].Ratio;
-        foreach (string link in line.LinksOf(node))
-        {
-            TorquePeak forward = result.Peak(link);
-            TorquePeak reverse = result.ReversePeak(link);
-            foreach (TorquePeak peak in new[] { forward, reverse })
-            {
-                double nm = Si.NewtonMeters(peak.Own!.Value) / ratio;
-                if (peakLink[node] is null || nm > peakNm[node])
-                {
-                    peakNm[node] = nm;
-                    peakAtS[node] = Si.Seconds(peak.Time);
-                    peakLink[node] = link;
-                }
-            }
-        }
-    }
-
-    private List<Finding> AllFindings(TransientResult result)
-    {
-        var findings = new List<Finding>(result.Findings);
-        if (Event == SimulatedEvent.Engagement && line.PtoClutchLink is { } clutch && IsStillSlipping(result, clutch))
-        {
-            findings.Add(Finding.Of(SimulationFindings.StillSlipping, Severity.Warning).With("time", QuantityKind.Time, line.DurationS));
-        }
-
-        return findings;
-    }
-
-    private static bool IsStillSlipping(TransientResult result, string clutch)
-    {
-        TransientEventKind last = TransientEventKind.SlipStarted;
-        for (int e = 0; e < result.EventCount; e++)
-        {
-            TransientEvent happened = result.Event(e);
-            bool isClutch = happened.Part == clutch && happened.Kind is (TransientEventKind.SlipStarted or TransientEventKind.SlipEnded);
-            last = isClutch ? happened.Kind : last;
-        }
-
-        return last == TransientEventKind.SlipStarted;
-    }
 }

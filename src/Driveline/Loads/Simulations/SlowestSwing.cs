@@ -8,26 +8,32 @@ namespace Driveline.Loads;
 internal static class SlowestSwing
 {
     private const double LeastRadPerS = 1e-3;
+    private const int MostOnStack = 64;
 
     /// <summary>In rad/s; +∞ when nothing swings.</summary>
     public static double RadPerS(IReadOnlyList<Lump> lumps, IReadOnlyList<LineLink> links)
     {
-        var inertia = new List<double> { lumps[0].InertiaKgM2 };
-        var stiffness = new List<double>();
+        bool isSmall = lumps.Count <= MostOnStack;
+        Span<double> inertias = isSmall ? stackalloc double[lumps.Count] : new double[lumps.Count];
+        Span<double> springs = isSmall ? stackalloc double[lumps.Count] : new double[lumps.Count];
+        inertias[0] = lumps[0].InertiaKgM2;
+        int count = 0;
         double highest = 0;
         for (int l = 0; l < links.Count; l++)
         {
             if (links[l].Compliance == 0)
             {
-                inertia[inertia.Count - 1] += lumps[l + 1].InertiaKgM2;
+                inertias[count] += lumps[l + 1].InertiaKgM2;
                 continue;
             }
 
-            stiffness.Add(1 / links[l].Compliance);
-            inertia.Add(lumps[l + 1].InertiaKgM2);
+            springs[count++] = 1 / links[l].Compliance;
+            inertias[count] = lumps[l + 1].InertiaKgM2;
         }
 
-        for (int l = 0; l < stiffness.Count; l++)
+        ReadOnlySpan<double> inertia = inertias.Slice(0, count + 1);
+        ReadOnlySpan<double> stiffness = springs.Slice(0, count);
+        for (int l = 0; l < stiffness.Length; l++)
         {
             highest = Math.Max(highest, 4 * stiffness[l] * ((1 / inertia[l]) + (1 / inertia[l + 1])));
         }
@@ -61,15 +67,15 @@ internal static class SlowestSwing
         return Math.Sqrt(high);
     }
 
-    private static int Below(double lambda, List<double> inertia, List<double> stiffness)
+    private static int Below(double lambda, ReadOnlySpan<double> inertia, ReadOnlySpan<double> stiffness)
     {
         int count = 0;
         double before = 0;
-        for (int k = 0; k < inertia.Count; k++)
+        for (int k = 0; k < inertia.Length; k++)
         {
             bool isHeld = double.IsPositiveInfinity(inertia[k]);
             double own = isHeld ? double.PositiveInfinity : before - (lambda * inertia[k]);
-            double spring = k < stiffness.Count ? stiffness[k] : 0;
+            double spring = k < stiffness.Length ? stiffness[k] : 0;
             double pivot = own + spring;
             count += pivot < 0 ? 1 : 0;
             before = isHeld ? spring : pivot == 0 ? double.NegativeInfinity : spring * own / pivot;

@@ -54,7 +54,7 @@ internal class WorkMeter
     public TransientResult Run(TorsionStart start, double seconds)
     {
         TransientResult result = RunWithin(
-            start, Duration.FromSeconds(seconds), TransientLimits.Usual.WithWork(most - Done).WithStop(stop));
+            start, Duration.FromSeconds(seconds), TransientLimits.Usual.With(most - Done, stop));
         Done += result.Work;
         IsSpent |= Done > most;
         return result;

@@ -9,17 +9,25 @@ namespace Driveline.Protection;
 internal sealed class SimulationRuns
 {
     private readonly long before;
-    private readonly List<Finding> missingWith = [];
 
     public SimulationRuns(DrivelineSimulation simulation, WorkMeter meter)
     {
         Meter = meter;
         before = meter.Done;
         Simulation = simulation;
-        Without = Run(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, []);
-        With = simulation.Chain.Devices.FirstOrDefault(SimulatedDevice.IsUnsure) is { } unsure && Without is not null
-            ? NotKnown(unsure)
-            : Run(SimulatedDevices.Fitted, BandPoint.Expected, BandPoint.Expected, missingWith);
+        _ = simulation.TryRun(
+            SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, meter, out SimulationOutcome? without, out _);
+        Without = without;
+        if (without is not null && Unsure(simulation.Chain) is { } unsure)
+        {
+            MissingWith = [Finding.Of(SimulationFindings.DeviceNotKnown, Severity.Warning).With("name", unsure.Name)];
+            return;
+        }
+
+        _ = simulation.TryRun(SimulatedDevices.Fitted, BandPoint.Expected, BandPoint.Expected, meter, out SimulationOutcome? with,
+            out IReadOnlyList<Finding> missing);
+        With = with;
+        MissingWith = with is null ? missing : [];
     }
 
     public DrivelineSimulation Simulation { get; }
@@ -33,7 +41,7 @@ internal sealed class SimulationRuns
     public SimulationOutcome? With { get; }
 
     /// <summary>What the run with the devices lacks.</summary>
-    public IReadOnlyList<Finding> MissingWith => missingWith;
+    public IReadOnlyList<Finding> MissingWith { get; }
 
     /// <summary>Work since the first of them began.</summary>
     public long Work => Meter.Done - before;
@@ -63,9 +71,16 @@ internal sealed class SimulationRuns
         return null;
     }
 
-    private SimulationOutcome? NotKnown(ProtectiveDevice unsure)
+    private static ProtectiveDevice? Unsure(DrivelineChain chain)
     {
-        missingWith.Add(Finding.Of(SimulationFindings.DeviceNotKnown, Severity.Warning).With("name", unsure.Name));
+        for (int k = 0; k < chain.Devices.Count; k++)
+        {
+            if (SimulatedDevice.IsUnsure(chain.Devices[k]))
+            {
+                return chain.Devices[k];
+            }
+        }
+
         return null;
     }
 

@@ -38,10 +38,10 @@ internal sealed class Mechanism
         EndSlip = new double[links];
         JointCosine = new double[links];
         JointPhase = new double[links];
-        TorqueRotor = new int[torques];
-        Torque = new double[torques];
-        TorqueStart = new double[torques];
-        TorqueRamp = new double[torques];
+        TorqueRotor = torques == 0 ? [] : new int[torques];
+        Torque = torques == 0 ? [] : new double[torques];
+        TorqueStart = torques == 0 ? [] : new double[torques];
+        TorqueRamp = torques == 0 ? [] : new double[torques];
         DriveRotor = -1;
     }
 

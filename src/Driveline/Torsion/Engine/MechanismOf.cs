@@ -3,6 +3,8 @@ namespace Driveline.Torsion;
 /// <summary>Refers the builder's parts to the first rotor's speed and checks that they hang together.</summary>
 internal static class MechanismOf
 {
+    private const int MostOnStack = 64;
+
     public static Mechanism Parts(TorsionModelBuilder parts)
     {
         int rotors = parts.Rotors.Count;
@@ -12,7 +14,12 @@ internal static class MechanismOf
                 FormattableString.Invariant($"A torsional model must have at least 2 rotors; got {rotors}."));
         }
 
-        int torques = parts.Loads.Count(p => !p.IsViscous);
+        int torques = 0;
+        for (int k = 0; k < parts.Loads.Count; k++)
+        {
+            torques += parts.Loads[k].IsViscous ? 0 : 1;
+        }
+
         var m = new Mechanism(rotors, parts.Links.Count, torques);
         for (int l = 0; l < parts.Links.Count; l++)
         {
@@ -21,14 +28,16 @@ internal static class MechanismOf
         }
 
         Ratios(parts, m);
+        int held = 0;
         for (int i = 0; i < rotors; i++)
         {
             double r = m.RotorRatio[i];
             m.Inertia[i] = parts.Rotors[i].Inertia * r * r;
             m.InverseInertia[i] = 1 / m.Inertia[i];
+            held += m.IsHeld(i) ? 1 : 0;
         }
 
-        if (Enumerable.Range(0, rotors).All(m.IsHeld))
+        if (held == rotors)
         {
             throw new InvalidOperationException("At least one rotor must be free to move; all are held at their speeds.");
         }
@@ -45,13 +54,16 @@ internal static class MechanismOf
     // Walks the tree from the first rotor; a link met twice closes a ring, a rotor never met is detached.
     private static void Ratios(TorsionModelBuilder parts, Mechanism m)
     {
-        var walk = new Queue<int>();
-        bool[] used = new bool[m.Links];
+        bool isSmall = m.Links < MostOnStack;
+        Span<int> walk = isSmall ? stackalloc int[m.Links + 1] : new int[m.Links + 1];
+        Span<bool> used = isSmall ? stackalloc bool[m.Links] : new bool[m.Links];
+        used.Clear();
         m.RotorRatio[0] = 1;
-        walk.Enqueue(0);
-        while (walk.Count > 0)
+        walk[0] = 0;
+        int met = 1;
+        for (int at = 0; at < met; at++)
         {
-            int i = walk.Dequeue();
+            int i = walk[at];
             for (int l = 0; l < m.Links; l++)
             {
                 if (used[l] || m.To[l] == Mechanism.Ground || (m.From[l] != i && m.To[l] != i))
@@ -69,7 +81,7 @@ internal static class MechanismOf
 
                 double ratio = parts.Links[l].Shaft?.Ratio ?? 1;
                 m.RotorRatio[other] = m.From[l] == i ? m.RotorRatio[i] * ratio : m.RotorRatio[i] / ratio;
-                walk.Enqueue(other);
+                walk[met++] = other;
             }
         }
 

@@ -53,6 +53,13 @@ public sealed class Shaft
     public static Shaft OfStiffness(RotationalStiffness stiffness) =>
         new(Guard.Positive(Si.NewtonMetersPerRadian(stiffness), "Shaft stiffness", "N·m/rad", nameof(stiffness)));
 
+    /// <summary>A shaft of a stiffness above 0, N·m/rad, with a damping of 0 or more, N·m·s/rad.</summary>
+    internal static Shaft Of(double stiffness, double damping) =>
+        new(Guard.Positive(stiffness, "Shaft stiffness", "N·m/rad", nameof(stiffness)))
+        {
+            DampingNmsPerRad = Guard.NotNegative(damping, "Shaft damping", "N·m·s/rad", nameof(damping)),
+        };
+
     /// <summary>A solid round shaft: k = G·J/L with J = π·d⁴/32.</summary>
     /// <param name="diameter">Diameter d; above 0.</param>
     /// <param name="length">Length L between the ends that twist against each other; above 0.</param>

@@ -7,32 +7,35 @@ namespace Driveline.Torsion;
 /// <remarks>Built by <see cref="TorsionModelBuilder"/>; safe for many threads. Start a run with <see cref="TurningAt"/>.</remarks>
 public sealed class TorsionModel
 {
-    private readonly Dictionary<string, int> rotors;
-    private readonly Dictionary<string, int> links;
-    private readonly RotorPart[] rotorParts;
-    private readonly LinkPart[] linkParts;
+    // A few names are looked through faster than a table of them is made.
+    private const int Few = 16;
+
+    private readonly Dictionary<string, int>? rotors;
+    private readonly Dictionary<string, int>? links;
+    private readonly List<RotorPart> rotorParts;
+    private readonly List<LinkPart> linkParts;
     private readonly LoadPart[] loadParts;
     private IReadOnlyList<string>? rotorNames;
     private IReadOnlyList<string>? elementNames;
 
-    private TorsionModel(TorsionModelBuilder parts, Mechanism mechanism)
+    private TorsionModel(TorsionModelBuilder parts, List<RotorPart> rotorParts, List<LinkPart> linkParts)
     {
-        Mechanism = mechanism;
-        rotorParts = parts.Rotors.ToArray();
-        linkParts = parts.Links.ToArray();
-        loadParts = parts.Loads.ToArray();
-        rotors = Index(rotorParts.Select(r => r.Name));
-        links = Index(linkParts.Select(l => l.Name));
+        Mechanism = MechanismOf.Parts(parts);
+        this.rotorParts = rotorParts;
+        this.linkParts = linkParts;
+        loadParts = [.. parts.Loads];
+        rotors = rotorParts.Count > Few ? Index(rotorParts.Select(r => r.Name)) : null;
+        links = linkParts.Count > Few ? Index(linkParts.Select(l => l.Name)) : null;
         DriveName = parts.DriveName;
     }
 
     /// <summary>Names of the rotors, in the order they were added.</summary>
-    public IReadOnlyList<string> Rotors => rotorNames ??= Array.AsReadOnly(Array.ConvertAll(rotorParts, r => r.Name));
+    public IReadOnlyList<string> Rotors => rotorNames ??= rotorParts.ConvertAll(r => r.Name).AsReadOnly();
 
     /// <summary>
     /// Names of the elements that carry torque between rotors or to the ground: shafts, couplings, friction loads, obstacles.
     /// </summary>
-    public IReadOnlyList<string> Elements => elementNames ??= Array.AsReadOnly(Array.ConvertAll(linkParts, l => l.Name));
+    public IReadOnlyList<string> Elements => elementNames ??= linkParts.ConvertAll(l => l.Name).AsReadOnly();
 
     internal Mechanism Mechanism { get; }
 
@@ -67,24 +70,55 @@ public sealed class TorsionModel
     /// <exception cref="ArgumentException">There is no such rotor.</exception>
     public double RatioOf(string rotor) => Mechanism.RotorRatio[RotorIndex(rotor)];
 
-    internal static TorsionModel From(TorsionModelBuilder parts) => new(parts, MechanismOf.Parts(parts));
+    internal static TorsionModel From(TorsionModelBuilder parts, List<RotorPart> rotors, List<LinkPart> links) => new(parts, rotors, links);
 
-    internal int RotorIndex(string rotor) => rotors.TryGetValue(Guard.NotNull(rotor, nameof(rotor)), out int i)
-        ? i
-        : throw new ArgumentException("There is no rotor \"" + rotor + "\"; there are: " + string.Join(", ", Rotors) + ".", nameof(rotor));
+    internal int RotorIndex(string rotor)
+    {
+        Guard.NotNull(rotor, nameof(rotor));
+        if (rotors is not null && rotors.TryGetValue(rotor, out int known))
+        {
+            return known;
+        }
 
-    internal int LinkIndex(string element) => links.TryGetValue(Guard.NotNull(element, nameof(element)), out int l)
+        for (int i = 0; i < rotorParts.Count && rotors is null; i++)
+        {
+            if (rotorParts[i].Name == rotor)
+            {
+                return i;
+            }
+        }
+
+        throw new ArgumentException("There is no rotor \"" + rotor + "\"; there are: " + string.Join(", ", Rotors) + ".", nameof(rotor));
+    }
+
+    internal int LinkIndex(string element) => TryLinkIndex(Guard.NotNull(element, nameof(element)), out int l)
         ? l
         : throw new ArgumentException(
             "There is no element \"" + element + "\"; there are: " + string.Join(", ", Elements) + ".", nameof(element));
 
-    internal bool TryLinkIndex(string element, out int link) => links.TryGetValue(element, out link);
+    internal bool TryLinkIndex(string element, out int link)
+    {
+        if (links is not null)
+        {
+            return links.TryGetValue(element, out link);
+        }
+
+        for (link = 0; link < linkParts.Count; link++)
+        {
+            if (linkParts[link].Name == element)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     internal string LinkName(int link) => linkParts[link].Name;
 
     internal double HeldSpeed(int rotor) => rotorParts[rotor].HeldSpeed;
 
-    private static Dictionary<string, int> Index(IEnumerable<string> names)
+    internal static Dictionary<string, int> Index(IEnumerable<string> names)
     {
         var index = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (string name in names)

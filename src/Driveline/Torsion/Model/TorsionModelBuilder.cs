@@ -8,22 +8,34 @@ namespace Driveline.Torsion;
 /// Each part has a name of its own, by which results are asked for. The first rotor's speed is the one that referred
 /// figures relate to. Shafts and couplings must join all rotors to one tree: a chain, with branches where wanted.
 /// </remarks>
-public sealed class TorsionModelBuilder
+public sealed partial class TorsionModelBuilder
 {
-    private readonly HashSet<string> names = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, int> rotors = new(StringComparer.Ordinal);
-    private readonly List<RotorPart> rotorParts = [];
-    private readonly List<LinkPart> links = [];
+    private readonly List<RotorPart> rotorParts;
+    private readonly List<LinkPart> links;
     private readonly List<LoadPart> loads = [];
     private string? driveName;
     private int driveRotor = -1;
     private TorqueSpeedLine? drive;
 
-    internal IReadOnlyList<RotorPart> Rotors => rotorParts;
+    /// <summary>A builder without parts.</summary>
+    public TorsionModelBuilder()
+    {
+        rotorParts = [];
+        links = [];
+    }
 
-    internal IReadOnlyList<LinkPart> Links => links;
+    /// <summary>A builder with room for as many parts.</summary>
+    internal TorsionModelBuilder(int rotors, int links)
+    {
+        rotorParts = new List<RotorPart>(rotors);
+        this.links = new List<LinkPart>(links);
+    }
 
-    internal IReadOnlyList<LoadPart> Loads => loads;
+    internal List<RotorPart> Rotors => rotorParts;
+
+    internal List<LinkPart> Links => links;
+
+    internal List<LoadPart> Loads => loads;
 
     internal string? DriveName => driveName;
 
@@ -36,8 +48,10 @@ public sealed class TorsionModelBuilder
     /// <exception cref="ArgumentException">The name is blank or already used.</exception>
     public TorsionModelBuilder AddRotor(string name, MassMomentOfInertia inertia)
     {
-        double value = Guard.Positive(Si.KilogramSquareMeters(inertia), "Inertia of \"" + name + "\"", "kg·m²", nameof(inertia));
-        return Add(new RotorPart(Unused(name), value, 0));
+        double value = Si.KilogramSquareMeters(inertia);
+        return value > 0 && Guard.IsFinite(value)
+            ? Add(new RotorPart(Unused(name), value, 0))
+            : throw Guard.OutOfRange("Inertia of \"" + name + "\"", "a finite value above 0 kg·m²", value, "kg·m²", nameof(inertia));
     }
 
     /// <summary>Adds a rotor held at a speed by something far stronger than the driveline; 0 is a fixed end.</summary>
@@ -138,50 +152,36 @@ public sealed class TorsionModelBuilder
         drive = Guard.NotNull(line, nameof(line));
         driveName = Unused(name);
         driveRotor = index;
-        names.Add(name);
-        return this;
+        return Named(name);
     }
 
     /// <summary>The model.</summary>
     /// <exception cref="InvalidOperationException">
     /// Fewer than two rotors, a detached rotor, a ring of shafts, no rotor that is free to move, or held rotors coupled directly.
     /// </exception>
-    public TorsionModel Build() => TorsionModel.From(this);
+    public TorsionModel Build() => TorsionModel.From(this, [.. rotorParts], [.. links]);
+
+    /// <summary>The model, to which the builder gives its parts: it must not be used again.</summary>
+    internal TorsionModel BuildLast() => TorsionModel.From(this, rotorParts, links);
 
     private TorsionModelBuilder Add(RotorPart part)
     {
-        names.Add(part.Name);
-        rotors.Add(part.Name, rotorParts.Count);
+        rotors?.Add(part.Name, rotorParts.Count);
         rotorParts.Add(part);
-        return this;
+        return Named(part.Name);
     }
 
     private TorsionModelBuilder Add(LinkPart part)
     {
-        names.Add(part.Name);
         links.Add(part);
-        return this;
+        return Named(part.Name);
     }
 
     private TorsionModelBuilder Add(LoadPart part)
     {
-        names.Add(part.Name);
         loads.Add(part);
-        return this;
+        return Named(part.Name);
     }
-
-    private string Unused(string name)
-    {
-        Guard.NotBlank(name, "Name of a part", nameof(name));
-        return names.Contains(name)
-            ? throw new ArgumentException("Each part must have a name of its own; \"" + name + "\" is used already.", nameof(name))
-            : name;
-    }
-
-    private int Rotor(string name, string parameter) => rotors.TryGetValue(Guard.NotNull(name, parameter), out int index)
-        ? index
-        : throw new ArgumentException(
-            "There is no rotor \"" + name + "\" yet; there are: " + string.Join(", ", rotorParts.Select(r => r.Name)) + ".", parameter);
 
     private int Driven(string from, string to)
     {

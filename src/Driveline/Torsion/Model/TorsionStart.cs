@@ -76,6 +76,19 @@ public sealed class TorsionStart
         return new TorsionStart(model, speeds, new double[m.Links]);
     }
 
+    /// <summary>The same with the first shafts, as far as they are springs, wound up to a torque, their own.</summary>
+    internal TorsionStart WithTorqueInFirst(int links, double newtonMeters)
+    {
+        Mechanism m = Model.Mechanism;
+        double[] changed = (double[])twists.Clone();
+        for (int l = 0; l < links; l++)
+        {
+            changed[l] = m.IsElastic(l) ? newtonMeters * m.LinkRatio[l] / m.Stiffness[l] : changed[l];
+        }
+
+        return new TorsionStart(Model, speeds, changed);
+    }
+
     internal void WriteTo(RunState state)
     {
         speeds.CopyTo(state.Speed, 0);
