@@ -16,14 +16,31 @@ public sealed partial class DrivelineChain
     public DrivelineChain InPlace(RotationalSpeed? ptoSpeed, TorqueBand? work)
     {
         DrivelineChain chain = this;
-        foreach (ProtectiveDevice device in Devices)
+        for (int k = 0; k < Devices.Count; k++)
         {
-            if (device is SlipClutchDevice { Fitted: not null } clutch)
+            if (Devices[k] is SlipClutchDevice { Fitted: not null } clutch)
             {
                 chain = chain.With(clutch, ClutchInPlace.Of(clutch, chain, ptoSpeed, work));
             }
         }
 
         return chain;
+    }
+
+    /// <summary>True when a fitted slip clutch is to be judged in its place.</summary>
+    internal bool HasFittedClutch
+    {
+        get
+        {
+            for (int k = 0; k < Devices.Count; k++)
+            {
+                if (Devices[k] is SlipClutchDevice { Fitted: not null })
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
     }
 }

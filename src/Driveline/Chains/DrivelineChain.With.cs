@@ -24,6 +24,62 @@ public sealed partial class DrivelineChain
         return found ? Of(replaced) : throw new ArgumentException("'" + old.Name + "' is not an element of this chain.", nameof(old));
     }
 
+    /// <summary>The same chain with other elements in the places of some; those that stay are the very same objects.</summary>
+    /// <param name="changed">As many as there are elements; they are kept.</param>
+    internal DrivelineChain With(Element[] changed)
+    {
+        DrivelineChain made = this;
+        bool isInPlace = true;
+        int count = 0;
+        for (int k = 0; k < changed.Length; k++)
+        {
+            if (!ReferenceEquals(changed[k], elements[k]))
+            {
+                count++;
+                isInPlace = isInPlace && IsAlike(elements[k], changed[k]) && TryPlace(elements[k], out _);
+            }
+        }
+
+        if (count == 0)
+        {
+            return this;
+        }
+
+        if (isInPlace)
+        {
+            var nodes = (ChainNode[])Nodes.Clone();
+            for (int k = 0; k < changed.Length; k++)
+            {
+                if (!ReferenceEquals(changed[k], elements[k]))
+                {
+                    Swap(nodes, elements[k], changed[k]);
+                }
+            }
+
+            return new DrivelineChain(changed, nodes);
+        }
+
+        for (int k = 0; k < changed.Length; k++)
+        {
+            made = ReferenceEquals(changed[k], elements[k]) ? made : made.With(elements[k], changed[k]);
+        }
+
+        return made;
+    }
+
+    /// <summary>True when the positions of both chains come of elements in the same way: as many, and devices with as many parts.</summary>
+    internal bool IsLaidLike(DrivelineChain other)
+    {
+        bool isLike = Nodes.Length == other.Nodes.Length;
+        for (int k = 0; k < Nodes.Length && isLike; k++)
+        {
+            isLike = (Nodes[k].Element is null) == (other.Nodes[k].Element is null)
+                && Nodes[k].Device?.ImpliedParts.Count == other.Nodes[k].Device?.ImpliedParts.Count;
+        }
+
+        return isLike;
+    }
+
     // The one place of an element in a chain without branches: a branch is made anew, and the nodes must hold the new one.
     private bool TryPlace(Element old, out int place)
     {
@@ -61,8 +117,13 @@ public sealed partial class DrivelineChain
 
     private ChainNode[] Swapped(Element old, Element replacement)
     {
-        var swapped = new ChainNode[Nodes.Length];
-        Array.Copy(Nodes, swapped, swapped.Length);
+        var swapped = (ChainNode[])Nodes.Clone();
+        Swap(swapped, old, replacement);
+        return swapped;
+    }
+
+    private static void Swap(ChainNode[] swapped, Element old, Element replacement)
+    {
         IReadOnlyList<Part> implied = (replacement as ProtectiveDevice)?.ImpliedParts ?? [];
         for (int k = 0; k < swapped.Length; k++)
         {
@@ -77,8 +138,6 @@ public sealed partial class DrivelineChain
                 swapped[k - implied.Count + j] = swapped[k - implied.Count + j].With(implied[j]);
             }
         }
-
-        return swapped;
     }
 
     private static Element[] Replace(IReadOnlyList<Element> elements, Element old, Element replacement, ref bool found)

@@ -125,7 +125,7 @@ public sealed partial class DrivelineChain
             {
                 foreach (Part implied in device.ImpliedParts)
                 {
-                    nodes[count] = new ChainNode(implied, parent, 1, Band.Exactly(1), false, ratio, efficiency, share);
+                    nodes[count] = new ChainNode(implied, new ChainPlace(parent, 1, Band.Exactly(1), false, ratio, efficiency, share));
                     parent = count++;
                 }
             }
@@ -140,7 +140,8 @@ public sealed partial class DrivelineChain
                 ownEfficiency = gearbox.Efficiency is { } stated ? Band.Exactly(stated) : UnstatedEfficiency;
             }
 
-            nodes[count] = new ChainNode(element, parent, ownRatio, ownEfficiency, assumed, ratio, efficiency, share);
+            nodes[count] = new ChainNode(
+                element, new ChainPlace(parent, ownRatio, ownEfficiency, assumed, ratio, efficiency, share));
             parent = count++;
             ratio *= ownRatio;
             efficiency = efficiency.Times(ownEfficiency);
@@ -158,7 +159,8 @@ public sealed partial class DrivelineChain
                 share = entering.Times(Rest(taken));
                 if (isLast && taken.Expected < 1 - 1e-9)
                 {
-                    nodes[count++] = new ChainNode(null, parent, 1, Band.Exactly(1), false, ratio, efficiency, share);
+                    nodes[count++] = new ChainNode(
+                        null, new ChainPlace(parent, 1, Band.Exactly(1), false, ratio, efficiency, share));
                 }
             }
         }
@@ -166,16 +168,23 @@ public sealed partial class DrivelineChain
 
     private static ProtectiveDevice[] DevicesOf(ChainNode[] nodes)
     {
-        var devices = new List<ProtectiveDevice>(2);
+        int count = 0;
         for (int k = 0; k < nodes.Length; k++)
         {
-            if (nodes[k].Element is ProtectiveDevice device)
+            count += nodes[k].Device is null ? 0 : 1;
+        }
+
+        var devices = new ProtectiveDevice[count];
+        int at = 0;
+        for (int k = 0; k < nodes.Length; k++)
+        {
+            if (nodes[k].Device is { } device)
             {
-                devices.Add(device);
+                devices[at++] = device;
             }
         }
 
-        return devices.ToArray();
+        return devices;
     }
 
     /// <summary>Why the power shares of the branches of one list do not add up; null when they do.</summary>

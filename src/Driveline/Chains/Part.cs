@@ -8,6 +8,8 @@ namespace Driveline.Chains;
 /// <remarks>Immutable. A part of any kind but <see cref="PartKind.Gearbox"/> turns at the speed of its input (ratio 1).</remarks>
 public sealed class Part : Element
 {
+    private bool isOpen;
+
     private Part(string name, PartKind kind, double? throughRatio)
         : base(name)
     {
@@ -33,13 +35,13 @@ public sealed class Part : Element
     public PartKind Kind { get; }
 
     /// <summary>The torque that damages it, at its own input; null when not known.</summary>
-    public PartLimit? Limit { get; private init; }
+    public PartLimit? Limit { get; private set; }
 
     /// <summary>Output speed over input speed, speed up above 1; null when not known (gearboxes only).</summary>
-    public double? Ratio { get; private init; }
+    public double? Ratio { get; private set; }
 
     /// <summary>Efficiency, above 0 to 1; null when not known (gearboxes only).</summary>
-    public double? Efficiency { get; private init; }
+    public double? Efficiency { get; private set; }
 
     /// <summary>Inertia at its own speed; null when none is stated.</summary>
     public MassMomentOfInertia? Inertia =>
@@ -52,23 +54,26 @@ public sealed class Part : Element
     /// Torsional stiffness from its input to its output, at its own speed; null when not known: it is then rigid, or a shaft that nobody
     /// can wind up.
     /// </summary>
-    public StiffnessBand? Stiffness { get; private init; }
+    public StiffnessBand? Stiffness { get; private set; }
 
     /// <summary>Viscous damping of its twist, N·m·s/rad, at its own speed; 0 unless given.</summary>
-    public double DampingNms { get; private init; }
+    public double DampingNms { get; private set; }
 
     /// <inheritdoc/>
     public override FactPlace? Place => FactsAt;
 
-    internal double InertiaKgM2 { get; private init; }
+    internal double InertiaKgM2 { get; private set; }
 
-    private FactPlace? FactsAt { get; init; }
+    private FactPlace? FactsAt { get; set; }
 
     /// <summary>A part of a kind without a speed ratio.</summary>
     /// <param name="kind">What it is; a gearbox is made with <see cref="Gearbox(string)"/>.</param>
     /// <param name="name">Name by which people know it.</param>
     public static Part Of(PartKind kind, string name) =>
         kind == PartKind.Gearbox ? Gearbox(name) : new Part(name, kind, 1);
+
+    /// <summary>A part of a kind to be filled by one owner: until it is closed, each change is made in this very object.</summary>
+    internal static Part Open(PartKind kind, string name) => new(name, kind, kind == PartKind.Gearbox ? null : 1) { isOpen = true };
 
     /// <summary>A shaft or drive tube.</summary>
     public static Part Shaft(string name) => Of(PartKind.Shaft, name);
@@ -90,10 +95,22 @@ public sealed class Part : Element
     public static Part Flywheel(string name, MassMomentOfInertia inertia) => Of(PartKind.Flywheel, name).WithInertia(inertia);
 
     /// <summary>The same part with the place of its facts.</summary>
-    public Part At(FactPlace place) => new(this) { FactsAt = Guard.NotNull(place, nameof(place)) };
+    public Part At(FactPlace place)
+    {
+        Guard.NotNull(place, nameof(place));
+        Part changed = Copy();
+        changed.FactsAt = place;
+        return changed;
+    }
 
     /// <summary>The same part with a limit.</summary>
-    public Part WithLimit(PartLimit limit) => new(this) { Limit = Guard.NotNull(limit, nameof(limit)) };
+    public Part WithLimit(PartLimit limit)
+    {
+        Guard.NotNull(limit, nameof(limit));
+        Part changed = Copy();
+        changed.Limit = limit;
+        return changed;
+    }
 
     /// <summary>The same part with a stated damage torque.</summary>
     public Part WithDamageTorque(TorqueBand damagedAt) => WithLimit(PartLimit.DamageTorque(damagedAt));
@@ -103,7 +120,10 @@ public sealed class Part : Element
     public Part WithRatio(double ratio)
     {
         NeedsGearbox("speed ratio");
-        return new Part(this) { Ratio = Guard.Within(ratio, 0.01, 100, "Speed ratio", string.Empty, nameof(ratio)) };
+        Guard.Within(ratio, 0.01, 100, "Speed ratio", string.Empty, nameof(ratio));
+        Part changed = Copy();
+        changed.Ratio = ratio;
+        return changed;
     }
 
     /// <summary>The same gearbox with an efficiency.</summary>
@@ -111,35 +131,59 @@ public sealed class Part : Element
     public Part WithEfficiency(double efficiency)
     {
         NeedsGearbox("efficiency");
-        return efficiency > 0 && efficiency <= 1
-            ? new Part(this) { Efficiency = efficiency }
-            : throw Guard.OutOfRange("Efficiency", "above 0 to 1", efficiency, string.Empty, nameof(efficiency));
+        if (!(efficiency > 0 && efficiency <= 1))
+        {
+            throw Guard.OutOfRange("Efficiency", "above 0 to 1", efficiency, string.Empty, nameof(efficiency));
+        }
+
+        Part changed = Copy();
+        changed.Efficiency = efficiency;
+        return changed;
     }
 
     /// <summary>The same part with an inertia at its own speed.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The inertia is not above 0.</exception>
-    public Part WithInertia(MassMomentOfInertia inertia) => new(this)
+    public Part WithInertia(MassMomentOfInertia inertia)
     {
-        InertiaKgM2 = Guard.Positive(Si.KilogramSquareMeters(inertia), "Inertia", "kg·m²", nameof(inertia)),
-    };
+        double value = Guard.Positive(Si.KilogramSquareMeters(inertia), "Inertia", "kg·m²", nameof(inertia));
+        Part changed = Copy();
+        changed.InertiaKgM2 = value;
+        return changed;
+    }
 
     /// <summary>The same part with a torsional stiffness at its own speed.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The stiffness is not above 0.</exception>
     public Part WithStiffness(StiffnessBand stiffness)
     {
         Guard.NotNull(stiffness, nameof(stiffness));
-        return stiffness.SiBand.Low > 0
-            ? new Part(this) { Stiffness = stiffness }
-            : throw Guard.OutOfRange("Stiffness", "above 0 N·m/rad", stiffness.SiBand.Low, "N·m/rad", nameof(stiffness));
+        if (!(stiffness.SiBand.Low > 0))
+        {
+            throw Guard.OutOfRange("Stiffness", "above 0 N·m/rad", stiffness.SiBand.Low, "N·m/rad", nameof(stiffness));
+        }
+
+        Part changed = Copy();
+        changed.Stiffness = stiffness;
+        return changed;
     }
 
     /// <summary>The same part with viscous damping of its twist.</summary>
     /// <param name="newtonMeterSecondsPerRadian">Damping at its own speed; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The damping is negative or not finite.</exception>
-    public Part WithDamping(double newtonMeterSecondsPerRadian) => new(this)
+    public Part WithDamping(double newtonMeterSecondsPerRadian)
     {
-        DampingNms = Guard.NotNegative(newtonMeterSecondsPerRadian, "Damping", "N·m·s/rad", nameof(newtonMeterSecondsPerRadian)),
-    };
+        Guard.NotNegative(newtonMeterSecondsPerRadian, "Damping", "N·m·s/rad", nameof(newtonMeterSecondsPerRadian));
+        Part changed = Copy();
+        changed.DampingNms = newtonMeterSecondsPerRadian;
+        return changed;
+    }
+
+    internal Part Closed()
+    {
+        isOpen = false;
+        return this;
+    }
+
+    private Part Copy() => isOpen ? this : new Part(this);
 
     private void NeedsGearbox(string what)
     {

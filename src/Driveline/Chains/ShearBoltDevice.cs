@@ -207,8 +207,8 @@ public sealed class ShearBoltDevice : ProtectiveDevice
             return [];
         }
 
-        Part shaft = Part.Of(PartKind.ShaftAtCrossHole, "shaft at the bolt hole");
-        return [CrossHole.TryOf(joint, out CrossHole? hole) ? shaft.WithLimit(PartLimit.Section(hole!.PermanentTwist)) : shaft];
+        Part shaft = Part.Open(PartKind.ShaftAtCrossHole, "shaft at the bolt hole");
+        return [(CrossHole.TryOf(joint, out CrossHole? hole) ? shaft.WithLimit(PartLimit.Section(hole.PermanentTwist)) : shaft).Closed()];
     }
 
     private static IReadOnlyList<Part> AtYoke(ShearBoltJoint joint) => HoleTearOut.TryOf(joint, out HoleTearOut? tearOut)

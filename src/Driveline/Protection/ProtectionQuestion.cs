@@ -132,12 +132,26 @@ public sealed class ProtectionQuestion
     public ProtectionQuestion WithLookedOver(bool isLookedOver) => Changed(isLookedOver, static (q, value) => q.IsLookedOver = value);
 
     /// <summary>The same question of a like case, of which only chain, work and places differ; what was experienced holds for it.</summary>
-    internal ProtectionQuestion Like(DrivelineChain chain, WorkPeak? work, TorqueBand? mean, StatedPlaces places)
+    /// <param name="chain">Its chain.</param>
+    /// <param name="work">Its peaks of work.</param>
+    /// <param name="mean">Its mean torque of work.</param>
+    /// <param name="places">Where its facts are stated.</param>
+    /// <param name="specified">One for each device at most; handed over.</param>
+    internal ProtectionQuestion Like(
+        DrivelineChain chain, WorkPeak? work, TorqueBand? mean, StatedPlaces places, IReadOnlyList<ProtectiveDevice?> specified)
     {
-        ProtectionQuestion like = WithPlaces(places);
+        var like = (ProtectionQuestion)MemberwiseClone();
         like.Chain = chain;
         like.Work = work;
         like.SteadyMean = mean;
+        like.Places = places;
+        like.specifiedInOrder = specified;
+        like.Specified = null;
+        for (int k = specified.Count - 1; k >= 0; k--)
+        {
+            like.Specified = specified[k] ?? like.Specified;
+        }
+
         return like;
     }
 

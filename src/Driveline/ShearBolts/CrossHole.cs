@@ -23,50 +23,75 @@ internal sealed class CrossHole
     private static readonly Basis ShearYield = Basis.Published("NASA TM-106943", "1995", "p. 16, shear yield 0.577 of tensile yield")
         .ReadVia("a public source file that quotes the page");
 
+    private readonly StressBand yield;
+
     private CrossHole(double shaftM, double holeM, StressBand yield)
     {
         ShaftM = shaftM;
         HoleM = holeM;
-        Band stress = yield.SiBand;
-        double cube = shaftM * shaftM * shaftM;
-        double lost = holeM * shaftM * shaftM;
-        double net = (Math.PI / 16 * cube) - (lost / 6);
-        double plastic = (Math.PI / 12 * cube) - (lost / 4);
-        double root3 = Math.Sqrt(3);
-        BandBasis basis = yield.Basis.With(NetSection);
-        Torque = TorqueBand.OfSi(new Band(net * stress.Low / 4, net * stress.Expected / root3, plastic * stress.High / root3), basis);
-        WithoutHole = TorqueBand.OfSi(
-            new Band(Math.PI / 16 * cube * stress.Low / root3, Math.PI / 16 * cube * stress.Expected / root3,
-                Math.PI / 12 * cube * stress.High / root3),
-            yield.Basis.With(ShearYield));
-        PermanentTwist = TorqueBand.OfSi(
-            new Band(net * stress.Low / root3, ((net * stress.Expected) + (plastic * stress.Expected)) / 2 / root3,
-                plastic * stress.High / root3), basis);
-        ElasticShare = net / (Math.PI / 16 * cube) * root3 / 4;
+        this.yield = yield;
     }
 
     /// <summary>Hole over shaft diameter, d/D.</summary>
     public double DiameterRatio => HoleM / ShaftM;
 
     /// <summary>Torque from the first yield at the edge of the hole to full yield of the rest of the section.</summary>
-    public TorqueBand Torque { get; }
+    public TorqueBand Torque
+    {
+        get
+        {
+            Band stress = yield.SiBand;
+            return TorqueBand.OfSi(
+                new Band(Net * stress.Low / 4, Net * stress.Expected / Root3, Plastic * stress.High / Root3), yield.Basis.With(NetSection));
+        }
+    }
 
     /// <summary>
     /// Torque that twists the shaft for good at one overload: low when the net section first yields, high when it yields fully,
     /// expected halfway. Local yield at the edge of the hole, far below, starts fatigue cracks but does not twist the shaft.
     /// </summary>
-    public TorqueBand PermanentTwist { get; }
+    public TorqueBand PermanentTwist
+    {
+        get
+        {
+            Band stress = yield.SiBand;
+            return TorqueBand.OfSi(
+                new Band(Net * stress.Low / Root3, ((Net * stress.Expected) + (Plastic * stress.Expected)) / 2 / Root3,
+                    Plastic * stress.High / Root3),
+                yield.Basis.With(NetSection));
+        }
+    }
 
     /// <summary>The same shaft without a hole: first yield to full yield.</summary>
-    public TorqueBand WithoutHole { get; }
+    public TorqueBand WithoutHole
+    {
+        get
+        {
+            Band stress = yield.SiBand;
+            return TorqueBand.OfSi(
+                new Band(Math.PI / 16 * Cube * stress.Low / Root3, Math.PI / 16 * Cube * stress.Expected / Root3,
+                    Math.PI / 12 * Cube * stress.High / Root3),
+                yield.Basis.With(ShearYield));
+        }
+    }
 
     /// <summary>First yield with the hole over first yield without, (1 − 8 d/(3 π D)) · √3/4.</summary>
     /// <example>d/D = 0.4: 0.286.</example>
-    public double ElasticShare { get; }
+    public double ElasticShare => Net / (Math.PI / 16 * Cube) * Root3 / 4;
 
     internal double ShaftM { get; }
 
     internal double HoleM { get; }
+
+    private static double Root3 => Math.Sqrt(3);
+
+    private double Cube => ShaftM * ShaftM * ShaftM;
+
+    private double Lost => HoleM * ShaftM * ShaftM;
+
+    private double Net => (Math.PI / 16 * Cube) - (Lost / 6);
+
+    private double Plastic => (Math.PI / 12 * Cube) - (Lost / 4);
 
     /// <summary>A hole through a solid shaft.</summary>
     /// <param name="shaftDiameter">Diameter D of the solid shaft.</param>
