@@ -33,12 +33,12 @@ public sealed class CaseAssessment
     private readonly TransientWorkspaces? memory;
     private readonly Once<CaseQuestion> question = new();
     private readonly Once<ProtectionVerdict> verdict = new();
-    private readonly Once<CaseSimulation> engagement = new();
-    private readonly Once<CaseSimulation> strike = new();
-    private readonly Once<CaseSimulation> bare = new();
-    private readonly Once<BoltChoice> choice = new();
-    private readonly Once<IReadOnlyList<ClutchChoice>> settings = new();
-    private readonly Once<OwnerAdvice> advice = new();
+    private Once<CaseSimulation>? engagement;
+    private Once<CaseSimulation>? strike;
+    private Once<CaseSimulation>? bare;
+    private Once<BoltChoice>? choice;
+    private Once<IReadOnlyList<ClutchChoice>>? settings;
+    private Once<OwnerAdvice>? advice;
 
     private CaseAssessment(
         MappedCase? mapped, IReadOnlyList<CaseError> errors, SimulationLimits limits, ProtectionPolicy policy,
@@ -114,7 +114,7 @@ public sealed class CaseAssessment
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public ProtectionVerdict Verdict(CancellationToken stop) =>
-        verdict.Get(s => ProtectionCheck.Run(Asked(s).Question!, policy), stop);
+        verdict.Get(static (c, s) => ProtectionCheck.Run(c.Asked(s).Question!, c.policy), this, stop);
 
     /// <summary>The slip clutches, in order from the tractor; empty when there are none.</summary>
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
@@ -134,7 +134,8 @@ public sealed class CaseAssessment
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public CaseSimulation Simulation(SimulatedEvent happened, CancellationToken stop) =>
-        (happened == SimulatedEvent.Strike ? strike : engagement).Get(s => Simulated(happened, s), stop);
+        (happened == SimulatedEvent.Strike ? Once<CaseSimulation>.In(ref strike) : Once<CaseSimulation>.In(ref engagement))
+            .Get(s => Simulated(happened, s), stop);
 
     /// <summary>The terms on which its first shear bolt may be chosen: stock, holes and bolt as the case states them.</summary>
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
@@ -151,7 +152,7 @@ public sealed class CaseAssessment
     /// <summary>The same, until it is stopped.</summary>
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public BoltChoice Choice(CancellationToken stop) => choice.Get(s => Choice(Terms(), s), stop);
+    public BoltChoice Choice(CancellationToken stop) => Once<BoltChoice>.In(ref choice).Get(s => Choice(Terms(), s), stop);
 
     /// <summary>The choice of a bolt on other terms, such as another stock; it is not kept.</summary>
     /// <exception cref="ArgumentException">The terms name a shear bolt that the case does not have.</exception>
@@ -167,7 +168,7 @@ public sealed class CaseAssessment
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public IReadOnlyList<ClutchChoice> Settings(CancellationToken stop) =>
-        settings.Get(s => CaseChoice.SettingsOf(Asked(s).Question!, policy, s), stop);
+        Once<IReadOnlyList<ClutchChoice>>.In(ref settings).Get(s => CaseChoice.SettingsOf(Asked(s).Question!, policy, s), stop);
 
     /// <summary>True when the case has a shear bolt or a slip clutch, however little is known of it.</summary>
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
@@ -180,7 +181,7 @@ public sealed class CaseAssessment
     /// <summary>The same, until it is stopped.</summary>
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public OwnerAdvice Advice(CancellationToken stop) => advice.Get(Advised, stop);
+    public OwnerAdvice Advice(CancellationToken stop) => Once<OwnerAdvice>.In(ref advice).Get(Advised, stop);
 
     /// <summary>Maps a case that shares what it can with one mapped before, and runs in memory of its thread.</summary>
     internal static CaseAssessment Of(CaseFile file, SharedMapping? known, TransientWorkspaces memory)
@@ -193,13 +194,8 @@ public sealed class CaseAssessment
     /// <exception cref="InvalidOperationException">Something is wrong with the case.</exception>
     internal SimulationRuns? Runs(CancellationToken stop)
     {
-        SimulatedEvent happened = Happened;
-        return ((happened == SimulatedEvent.Strike ? strike : engagement).Known ?? bare.Get(s =>
-        {
-            CaseSimulation run = CaseSimulation.Of(Good, happened, Meter(0, s));
-            _ = run.Runs;
-            return run;
-        }, stop)).Runs;
+        Once<CaseSimulation>? whole = Happened == SimulatedEvent.Strike ? strike : engagement;
+        return (whole?.Known ?? bare?.Known ?? Once<CaseSimulation>.In(ref bare).Get(static (c, s) => c.Bare(s), this, stop)).Runs;
     }
 
     /// <summary>The driveline.</summary>
@@ -222,7 +218,14 @@ public sealed class CaseAssessment
         new(mapped, mapped.Errors, limits, ProtectionPolicy.Default, null);
 
     private CaseQuestion Asked(CancellationToken stop) =>
-        question.Get(s => CaseQuestion.Of(Good, Meter(0, s)), stop);
+        question.Get(static (c, s) => CaseQuestion.Of(c.Good, c.Meter(0, s)), this, stop);
+
+    private CaseSimulation Bare(CancellationToken stop)
+    {
+        CaseSimulation run = CaseSimulation.Of(Good, Happened, Meter(0, stop));
+        _ = run.Runs;
+        return run;
+    }
 
     private CaseSimulation Simulated(SimulatedEvent happened, CancellationToken stop)
     {

@@ -13,7 +13,14 @@ internal sealed class Once<T>
     /// <summary>What was made; null as long as nothing is.</summary>
     public T? Known => Volatile.Read(ref made);
 
-    public T Get(Func<CancellationToken, T> make, CancellationToken stop)
+    /// <summary>The one that stands in a place, put there when it is first asked for.</summary>
+    public static Once<T> In(ref Once<T>? place) => Volatile.Read(ref place)
+        ?? Interlocked.CompareExchange(ref place, new Once<T>(), null) ?? place;
+
+    public T Get(Func<CancellationToken, T> make, CancellationToken stop) => Get(static (m, s) => m(s), make, stop);
+
+    /// <summary>The same with what the maker works on, so that it need capture nothing.</summary>
+    public T Get<S>(Func<S, CancellationToken, T> make, S from, CancellationToken stop)
     {
         if (Volatile.Read(ref made) is { } known)
         {
@@ -29,7 +36,7 @@ internal sealed class Once<T>
         {
             if (made is null)
             {
-                Volatile.Write(ref made, make(stop));
+                Volatile.Write(ref made, make(from, stop));
             }
 
             return made!;

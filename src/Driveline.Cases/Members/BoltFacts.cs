@@ -33,8 +33,7 @@ internal static class BoltFacts
     /// <summary>Takes what is told of the bolt from other facts, which differ in facts of the joint alone.</summary>
     public static void ShareBolt(CaseObject facts, CaseObject from)
     {
-        StatedBolt stated = from.Made(Undated).Stated;
-        facts.Made(f => InJoint(f, stated));
+        facts.Make(InJoint(facts, from.Made(Undated).Stated));
     }
 
     private static FittedBolt Undated(CaseObject facts)

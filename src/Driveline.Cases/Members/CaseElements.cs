@@ -20,8 +20,19 @@ internal static class CaseElements
     public static IEnumerable<CaseObject> All(CaseList list, ObjectMember device) => All(list).Select(e => e.Get(device))
         .OfType<CaseObject>();
 
-    private static List<CaseObject> AllOf(CaseList list)
+    private static IReadOnlyList<CaseObject> AllOf(CaseList list)
     {
+        bool hasBranch = false;
+        for (int k = 0; k < list.Count && !hasBranch; k++)
+        {
+            hasBranch = list[k].Get(ElementMembers.Driveline).Count > 0;
+        }
+
+        if (!hasBranch)
+        {
+            return list;
+        }
+
         var all = new List<CaseObject>(list.Count);
         AddTo(all, list);
         return all;

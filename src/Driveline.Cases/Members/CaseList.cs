@@ -8,9 +8,15 @@ internal sealed class CaseList : IReadOnlyList<CaseObject>, IEquatable<CaseList>
     private readonly CaseObject[] items;
     private IReadOnlyList<CaseObject>? made;
 
-    public CaseList(List<CaseObject> items) => this.items = items.ToArray();
+    public CaseList(List<CaseObject> items)
+        : this(items.ToArray())
+    {
+    }
 
-    public static CaseList Empty { get; } = new([]);
+    /// <summary>A list of items that the caller hands over.</summary>
+    public CaseList(CaseObject[] items) => this.items = items;
+
+    public static CaseList Empty { get; } = new(Array.Empty<CaseObject>());
 
     public int Count => items.Length;
 

@@ -55,8 +55,11 @@ internal sealed class CaseObject : IEquatable<CaseObject>, IToldFacts
         .. stated.Concat(slots.Where(s => IndexOf(s) < 0).Distinct().Select(s => new StatedFact(s, Offset, null))).OrderBy(s => s.Slot),
     ];
 
-    /// <summary>The same object with other facts, in the order of the rows.</summary>
+    /// <summary>The same object with other facts, in the order of the rows; they are kept.</summary>
     public CaseObject With(StatedFact[] changed) => new(Table, text, path, Offset, changed);
+
+    /// <summary>Forgets what was made of it: for the one who keeps the facts that it was made with, and has changed them.</summary>
+    public void Renew() => made = null;
 
     /// <summary>The fact; null when it is not stated.</summary>
     public T? Get<T>(ReferenceMember<T> member)
@@ -73,6 +76,9 @@ internal sealed class CaseObject : IEquatable<CaseObject>, IToldFacts
     /// <summary>What the core makes of it, made once.</summary>
     public T Made<T>(Func<CaseObject, T> make)
         where T : class => (T)(made ??= make(this));
+
+    /// <summary>Keeps what the core makes of it; for its one owner, before anybody has asked for it.</summary>
+    public void Make(object known) => made = known;
 
     /// <summary>The objects of a list; none when it is not stated.</summary>
     public CaseList Get(ListMember member) => (CaseList?)ValueAt(member.Slot) ?? CaseList.Empty;

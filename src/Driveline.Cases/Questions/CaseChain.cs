@@ -14,9 +14,9 @@ internal static class CaseChain
 
     /// <summary>The same, with the elements of facts that were mapped before.</summary>
     public static DrivelineChain? Of(CaseFile file, List<CaseError> errors, SharedMapping? known) =>
-        Laid(file, errors, known) is { } chain
-            ? chain.InPlace(file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed), CaseWork.Stated(file, chain)?.Torque)
-            : null;
+        Laid(file, errors, known) is not { } chain ? null
+            : !chain.HasFittedClutch ? chain
+            : chain.InPlace(file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed), CaseWork.Stated(file, chain)?.Torque);
 
     /// <summary>The chain before its clutches are judged in their place.</summary>
     public static DrivelineChain? Laid(CaseFile file, List<CaseError> errors, SharedMapping? known)

@@ -54,6 +54,19 @@ public sealed class CaseClutch
 
     /// <summary>The slip clutches of a case's driveline.</summary>
     internal static IReadOnlyList<CaseClutch> In(DrivelineChain chain) =>
-        chain.Devices.Any(d => d is SlipClutchDevice)
+        HasAny(chain)
             ? [.. chain.Devices.OfType<SlipClutchDevice>().Select(device => new CaseClutch(device))] : [];
+
+    private static bool HasAny(DrivelineChain chain)
+    {
+        for (int k = 0; k < chain.Devices.Count; k++)
+        {
+            if (chain.Devices[k] is SlipClutchDevice)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 }

@@ -40,6 +40,9 @@ internal sealed class CaseComplaint
         return new CaseComplaint(ComplaintOf(file, question, deck, errors), deck, notes);
     }
 
+    /// <summary>True when no answer of a complaint can contradict the rest of its case, whatever that says.</summary>
+    public static bool IsSure(CaseObject? told) => told is null || ComplaintMembers.FactsOf(told).All(f => !Exact.Contains(f.Question));
+
     private static Complaint ComplaintOf(CaseFile file, ProtectionQuestion? question, DeckReading? deck, List<CaseError> errors)
     {
         CaseObject? told = file.Facts.Get(CaseFileMembers.Complaint);

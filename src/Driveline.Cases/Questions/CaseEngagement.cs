@@ -18,6 +18,9 @@ internal static class CaseEngagement
         return facts?.Get(EngagementMembers.Peak) is { } peak ? engagement.WithPeak(peak) : engagement;
     }
 
+    /// <summary>True when the case asks for peaks to be simulated.</summary>
+    public static bool IsSimulated(CaseFile file) => file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.Peaks) == PeaksFrom.Simulated;
+
     /// <summary>
     /// The same with a simulated peak when the case asks for it and states none; when it lacks a fact, the peak is not known.
     /// </summary>
@@ -30,7 +33,7 @@ internal static class CaseEngagement
         strike = null;
         CaseFile file = mapped.File;
         Engagement engagement = mapped.Stated?.Engagement ?? Of(file);
-        if (file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.Peaks) != PeaksFrom.Simulated)
+        if (!IsSimulated(file))
         {
             return engagement;
         }

@@ -12,14 +12,14 @@ internal static class CasePart
 {
     public static Part Of(CaseFile file, CaseObject facts)
     {
-        Part part = Part.Of(KindOf(CaseElements.KindOf(facts)), CaseElements.NameOf(facts)!).At(facts.Place);
+        Part part = Part.Open(KindOf(CaseElements.KindOf(facts)), CaseElements.NameOf(facts)!).At(facts.Place);
         part = facts.Get(ElementMembers.Ratio) is { } ratio ? part.WithRatio(ratio) : part;
         part = facts.Get(ElementMembers.Efficiency) is { } efficiency ? part.WithEfficiency(efficiency) : part;
         part = facts.Get(ElementMembers.Inertia) is { } inertia ? part.WithInertia(inertia) : part;
         part = StiffnessOf(facts) is { } stiffness ? part.WithStiffness(stiffness) : part;
         part = facts.Get(ElementMembers.Damping) is { } damping ? part.WithDamping(damping) : part;
         RotationalSpeed? ptoSpeed = file.Facts.Get(CaseFileMembers.Tractor)?.Get(TractorMembers.PtoSpeed);
-        return LimitOf(facts, ptoSpeed) is { } limit ? part.WithLimit(limit) : part;
+        return (LimitOf(facts, ptoSpeed) is { } limit ? part.WithLimit(limit) : part).Closed();
     }
 
     public static ShaftSection? SectionOf(CaseObject facts) =>

@@ -10,6 +10,27 @@ internal static class CasePlaces
     private const string Clutch = "tractor.ptoClutch.capacity";
     private const string EngineMost = "tractor.engineTorqueLine.highest";
 
+    /// <summary>The element of the chain itself that has a name; null when none has, or more than one.</summary>
+    public static Element? OnlyNamed(DrivelineChain chain, string name)
+    {
+        Element? found = null;
+        IReadOnlyList<Element> elements = chain.Elements;
+        for (int k = 0; k < elements.Count; k++)
+        {
+            if (elements[k].Name == name)
+            {
+                if (found is not null)
+                {
+                    return null;
+                }
+
+                found = elements[k];
+            }
+        }
+
+        return found;
+    }
+
     public static StatedPlaces Of(CaseFile file, DrivelineChain chain, IReadOnlyDictionary<SeenDefect, string[]> defects) =>
         StatedPlaces.Of(ByNode(file, chain), defects, code => ByCode(file, code));
 

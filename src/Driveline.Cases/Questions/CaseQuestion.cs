@@ -43,6 +43,11 @@ internal sealed class CaseQuestion
             return new CaseQuestion(null, mapped.Errors);
         }
 
+        if (mapped.Shared?.Notes is { Count: 0 } && stated.Notes.Count == 0 && !CaseEngagement.IsSimulated(mapped.File))
+        {
+            return new CaseQuestion(stated, mapped.Errors);
+        }
+
         var notes = new List<Finding>(mapped.Shared?.Notes ?? CaseNotes.Of(mapped.File));
         Engagement engagement = CaseEngagement.Simulated(mapped, notes, meter, out CaseSimulation? strike);
         return new CaseQuestion(stated.Open().WithEngagement(engagement).WithNotes(notes).Closed(), mapped.Errors)

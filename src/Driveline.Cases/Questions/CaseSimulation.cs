@@ -14,13 +14,15 @@ public sealed class CaseSimulation
 {
     private IReadOnlyList<Finding>? findings;
     private IReadOnlyList<Caution>? cautions;
-    private readonly Lazy<SimulationRuns?> runs;
-    private readonly Lazy<SimulationCheck?> check;
-    private readonly Lazy<SimulationSpan?> span;
+    private readonly CaseFile file;
+    private readonly WorkMeter meter;
+    private readonly Once<SimulationRuns> runs = new();
+    private readonly Once<SimulationCheck> check = new();
+    private readonly Once<FoundSpan> span = new();
 
     private CaseSimulation(
         SimulatedEvent happened,
-        UsualMachine usual,
+        CaseFile file,
         DrivelineChain? chain,
         DrivelineSimulation? simulation,
         WorkMeter meter,
@@ -30,10 +32,9 @@ public sealed class CaseSimulation
         Event = happened;
         Chain = chain;
         Simulation = simulation;
-        Machine = usual.Kind;
-        runs = new Lazy<SimulationRuns?>(() => simulation is null ? null : new SimulationRuns(simulation, meter));
-        check = new Lazy<SimulationCheck?>(() => Runs is null ? null : SimulationCheck.Of(Runs).WithMachine(Machine));
-        span = new Lazy<SimulationSpan?>(() => simulation is null ? null : SimulationSpan.Of(simulation, usual, meter));
+        Machine = CaseQuestion.MachineOf(file);
+        this.file = file;
+        this.meter = meter;
         Missing = missing;
         Errors = errors;
     }
@@ -54,15 +55,19 @@ public sealed class CaseSimulation
     public DrivelineSimulation? Simulation { get; }
 
     /// <summary>The runs with and without protection alone; null when there is no simulation.</summary>
-    internal SimulationRuns? Runs => runs.Value;
+    internal SimulationRuns? Runs => Simulation is null ? null
+        : runs.Get(static (c, _) => new SimulationRuns(c.Simulation!, c.meter), this, CancellationToken.None);
 
     /// <summary>The runs with and without protection, and what they say; null when there is no simulation.</summary>
-    public SimulationCheck? Check => check.Value;
+    public SimulationCheck? Check => Simulation is null ? null
+        : check.Get(static (c, _) => SimulationCheck.Of(c.Runs!).WithMachine(c.Machine), this, CancellationToken.None);
 
     /// <summary>
     /// What usual values in place of missing facts give; null when no fact is missing, or one has no usual value. It decides nothing.
     /// </summary>
-    public SimulationSpan? Span => span.Value;
+    public SimulationSpan? Span => Simulation is null ? null
+        : span.Get(
+            static (c, _) => new FoundSpan(SimulationSpan.Of(c.Simulation!, Usual(c.file), c.meter)), this, CancellationToken.None).Span;
 
     /// <summary>True when there are torques to show: of what is stated, or a span of usual values.</summary>
     public bool IsAnswered => (Check?.With ?? Check?.Without) is not null || Simulation is { Strike.MissesDriveline: true }
@@ -104,12 +109,10 @@ public sealed class CaseSimulation
 
     internal static CaseSimulation Of(MappedCase mapped, SimulatedEvent happened, WorkMeter meter)
     {
-        var missing = new List<Finding>();
-        DrivelineSimulation? simulation = mapped is { Chain: { } chain, Errors.Count: 0 }
-            ? Simulate(mapped.File, chain, happened, missing) : null;
+        IReadOnlyList<Finding> missing = [];
+        DrivelineSimulation? simulation = mapped is { Chain: not null, Errors.Count: 0 } ? Simulate(mapped, happened, out missing) : null;
         return new CaseSimulation(
-            happened, Usual(mapped.File), mapped.Errors.Count == 0 ? mapped.Chain : null, simulation, meter, missing.AsReadOnly(),
-            mapped.Errors);
+            happened, mapped.File, mapped.Errors.Count == 0 ? mapped.Chain : null, simulation, meter, missing, mapped.Errors);
     }
 
     private static UsualMachine Usual(CaseFile file)
@@ -122,23 +125,28 @@ public sealed class CaseSimulation
         return joint is null ? usual : usual.WithJoint(joint);
     }
 
-    private static DrivelineSimulation? Simulate(CaseFile file, DrivelineChain chain, SimulatedEvent happened, List<Finding> missing)
+    private static DrivelineSimulation? Simulate(MappedCase mapped, SimulatedEvent happened, out IReadOnlyList<Finding> missing)
     {
+        CaseFile file = mapped.File;
+        DrivelineChain chain = mapped.Chain!;
         bool isStrike = happened == SimulatedEvent.Strike;
         SimulatedStrike? strike = isStrike ? CaseStrike.Of(file.Facts.Get(CaseFileMembers.Strike), chain) : null;
-        SimulationDrive? drive = CaseDrive.Of(file, chain, isStrike);
-        Miss(missing, drive is null, SimulationFindings.SpeedNotKnown);
-        Miss(missing, isStrike && strike is null, SimulationFindings.StrikeNotKnown);
-        return drive is null || (isStrike && strike is null) ? null
+        SimulationDrive? drive = mapped.Shared?.Drive(isStrike) ?? CaseDrive.Of(file, chain, isStrike);
+        bool isStrikeMissing = isStrike && strike is null;
+        missing = drive is null || isStrikeMissing
+            ? [.. Missed(drive is null, SimulationFindings.SpeedNotKnown), .. Missed(isStrikeMissing, SimulationFindings.StrikeNotKnown)]
+            : [];
+        return drive is null || isStrikeMissing ? null
             : strike is null ? DrivelineSimulation.OfEngagement(chain, drive)
             : DrivelineSimulation.OfStrike(chain, drive, strike);
     }
 
-    private static void Miss(List<Finding> missing, bool holds, string code)
+    private static IEnumerable<Finding> Missed(bool holds, string code) => holds ? [Finding.Of(code, Severity.Warning)] : [];
+
+    private sealed class FoundSpan
     {
-        if (holds)
-        {
-            missing.Add(Finding.Of(code, Severity.Warning));
-        }
+        public FoundSpan(SimulationSpan? span) => Span = span;
+
+        public SimulationSpan? Span { get; }
     }
 }

@@ -68,8 +68,16 @@ internal static class CaseSpecified
         return false;
     }
 
-    private static bool IsOnly(IReadOnlyList<CaseObject> elements, bool isClutch) =>
-        elements.Count(e => isClutch ? IsClutch(e) : e[ElementMembers.ShearBolt] is not null && !IsClutch(e)) == 1;
+    private static bool IsOnly(IReadOnlyList<CaseObject> elements, bool isClutch)
+    {
+        int count = 0;
+        for (int k = 0; k < elements.Count; k++)
+        {
+            count += IsClutch(elements[k]) ? (isClutch ? 1 : 0) : !isClutch && elements[k][ElementMembers.ShearBolt] is not null ? 1 : 0;
+        }
+
+        return count == 1;
+    }
 
     /// <summary>What the case says of the only device of a kind, when none of that kind is in its driveline.</summary>
     public static IEnumerable<Finding> NotListed(CaseFile file)

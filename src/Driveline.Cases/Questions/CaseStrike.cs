@@ -42,10 +42,26 @@ internal static class CaseStrike
 
     private static Element? Struck(string? name, DrivelineChain chain)
     {
-        Element[] named = name is null
-            ? [.. chain.Parts.Where(p => p.Kind == PartKind.Rotor)]
-            : [.. chain.Elements.Where(e => e.Name == name)];
-        return named.Length == 1 ? named[0] : null;
+        if (name is not null)
+        {
+            return CasePlaces.OnlyNamed(chain, name);
+        }
+
+        Part? found = null;
+        foreach (Part part in chain.Parts)
+        {
+            if (part.Kind == PartKind.Rotor)
+            {
+                if (found is not null)
+                {
+                    return null;
+                }
+
+                found = part;
+            }
+        }
+
+        return found;
     }
 
     private static Obstacle? Yielding(Duration time, CaseObject facts)

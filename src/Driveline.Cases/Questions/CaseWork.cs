@@ -89,8 +89,7 @@ internal static class CaseWork
             return work?.Get(member);
         }
 
-        Element[] named = [.. chain.Elements.Where(e => e.Name == place)];
-        return named.Length == 1 ? chain.ReferToPto(named[0], torque) : null;
+        return CasePlaces.OnlyNamed(chain, place) is { } named ? chain.ReferToPto(named, torque) : null;
     }
 
     /// <summary>True for the place that needs no referring.</summary>

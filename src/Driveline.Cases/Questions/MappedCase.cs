@@ -11,6 +11,8 @@ namespace Driveline.Cases.Questions;
 /// <summary>A case mapped to the core's own types, once, and every fact of it that contradicts another. Nothing is simulated.</summary>
 internal sealed class MappedCase
 {
+    private CaseComplaint? complaint;
+
     private MappedCase(CaseFile file, DrivelineChain? chain, IReadOnlyList<CaseClutch> clutches, IReadOnlyList<CaseError> errors)
     {
         File = file;
@@ -33,8 +35,9 @@ internal sealed class MappedCase
     /// <summary>The question with what is stated alone; null when facts contradict each other.</summary>
     public ProtectionQuestion? Stated { get; private init; }
 
-    /// <summary>What the owner complains of, with what the rest of the case answers.</summary>
-    public CaseComplaint? Complaint { get; private init; }
+    /// <summary>What the owner complains of, with what the rest of the case answers; null when nobody complains.</summary>
+    public CaseComplaint? Complaint => complaint
+        ??= Stated is null || File.Facts.Get(CaseFileMembers.Complaint) is null ? null : CaseComplaint.Of(File, Stated, []);
 
     /// <summary>What it shares with other cases; null when it stands alone.</summary>
     public SharedMapping? Shared { get; private init; }
@@ -46,6 +49,11 @@ internal sealed class MappedCase
     /// <summary>The mapping of a case that shares what it can with one mapped before.</summary>
     public static MappedCase Of(CaseFile file, SharedMapping? known)
     {
+        if (known?.Like(Guard.NotNull(file, nameof(file))) is { } like)
+        {
+            return like;
+        }
+
         var errors = new List<CaseError>();
         DrivelineChain? chain = CaseChain.Of(Guard.NotNull(file, nameof(file)), errors, known);
         IReadOnlyList<CaseClutch> clutches = chain is null ? [] : CaseClutch.In(chain);
@@ -57,14 +65,23 @@ internal sealed class MappedCase
         }
 
         ProtectionQuestion stated = Question(file, chain, specified, known);
-        CaseComplaint? complaint = file.Facts.Get(CaseFileMembers.Complaint) is null ? null : CaseComplaint.Of(file, stated, errors);
-        return new MappedCase(file, chain, clutches, errors.AsReadOnly())
+        CaseComplaint? complaint = file.Facts.Get(CaseFileMembers.Complaint) is null || known is { IsComplaintSure: true } ? null
+            : CaseComplaint.Of(file, stated, errors);
+        return new MappedCase(file, chain, clutches, errors.Count == 0 ? [] : errors.AsReadOnly())
         {
             Stated = errors.Count == 0 ? stated : null,
-            Complaint = complaint,
+            complaint = complaint,
             Shared = known,
         };
     }
+
+    /// <summary>The mapping of a case that differs in nothing that is mapped.</summary>
+    public MappedCase For(CaseFile like, SharedMapping known) => new(like, Chain, Clutches, Errors)
+    {
+        Stated = Stated,
+        complaint = complaint,
+        Shared = known,
+    };
 
     private static ProtectionQuestion Question(
         CaseFile file, DrivelineChain chain, IReadOnlyList<ProtectiveDevice?> specified, SharedMapping? known)
@@ -72,8 +89,9 @@ internal sealed class MappedCase
         IReadOnlyDictionary<SeenDefect, string[]> defects = known?.Defects ?? CaseDefects.Of(file);
         if (known?.Question is { } like)
         {
-            return like.Like(chain, CaseWork.Peak(file, chain), CaseWork.Mean(file, chain), CasePlaces.Of(file, chain, defects))
-                .WithSpecifiedInOrder(specified);
+            return like.Like(
+                chain, CaseWork.Peak(file, chain), CaseWork.Mean(file, chain),
+                known.PlacesOf(chain) ?? CasePlaces.Of(file, chain, defects), specified);
         }
 
         CaseObject? work = file.Facts.Get(CaseFileMembers.Work);

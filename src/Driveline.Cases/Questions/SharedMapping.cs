@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using Driveline.Cases.Members;
 using Driveline.Chains;
 using Driveline.Findings;
+using Driveline.Loads;
 using Driveline.Protection;
 
 namespace Driveline.Cases.Questions;
@@ -17,6 +18,9 @@ internal sealed class SharedMapping
     private readonly Dictionary<CaseObject, Element> elements = new(new SameFacts());
     private readonly HashSet<Member> varied;
     private readonly DrivelineChain? chain;
+    private readonly MappedCase? whole;
+    private readonly SimulationDrive? strikeDrive;
+    private readonly SimulationDrive? engagementDrive;
     private readonly IReadOnlyList<ProtectiveDevice?> specified = [];
 
     /// <param name="mapped">One of the cases, without contradictions.</param>
@@ -25,6 +29,15 @@ internal sealed class SharedMapping
     {
         this.varied = [.. varied];
         CaseFile file = mapped.File;
+        CaseObject? complaint = file.Facts.Get(CaseFileMembers.Complaint);
+        IsComplaintSure = !Varies(CaseFileMembers.Complaint) && CaseComplaint.IsSure(complaint);
+        whole = this.varied.IsSubsetOf(OfStrike) && (complaint is null || IsComplaintSure) ? mapped : null;
+        if (!Varies(CaseFileMembers.Tractor, CaseFileMembers.Work) && IsWorkAtPto(file))
+        {
+            strikeDrive = CaseDrive.Of(file, mapped.Chain!, isStrike: true);
+            engagementDrive = CaseDrive.Of(file, mapped.Chain!, isStrike: false);
+        }
+
         IsStubShared = !Varies(CaseFileMembers.Tractor);
         Stub = IsStubShared ? CaseChain.Stub(file.Facts.Get(CaseFileMembers.Tractor)) : null;
         Defects = Varies(CaseFileMembers.Complaint, ShearBoltMembers.Hub, ShearBoltMembers.HubFriction, SlipClutchMembers.SlipTestResult,
@@ -64,25 +77,26 @@ internal sealed class SharedMapping
     /// <summary>A question that differs in its chain, its work and its places alone; null when more may differ.</summary>
     public ProtectionQuestion? Question { get; }
 
+    /// <summary>True when nothing that the owner answers can contradict the rest of the case.</summary>
+    public bool IsComplaintSure { get; }
+
+    /// <summary>The mapping of a case that differs in the numbers of its strike alone; null of another.</summary>
+    public MappedCase? Like(CaseFile file) => whole?.For(file, this);
+
+    /// <summary>What drives the chain; null when it is not shared, or not known.</summary>
+    public SimulationDrive? Drive(bool isStrike) => isStrike ? strikeDrive : engagementDrive;
+
     /// <summary>The element of facts; null when they are others, however equal.</summary>
     public Element? Of(CaseObject facts) => elements.TryGetValue(facts, out Element? element) ? element : null;
 
     /// <summary>The driveline of elements, of which most are those of the shared one; null when it must be made anew.</summary>
     public DrivelineChain? ChainOf(List<Element> changed)
     {
-        if (chain is null || chain.Elements.Count != changed.Count)
-        {
-            return null;
-        }
-
-        DrivelineChain made = chain;
-        for (int k = 0; k < changed.Count; k++)
-        {
-            made = ReferenceEquals(changed[k], chain.Elements[k]) ? made : made.With(chain.Elements[k], changed[k]);
-        }
-
-        return made;
+        return chain is null || chain.Elements.Count != changed.Count ? null : chain.With(changed.ToArray());
     }
+
+    /// <summary>Where the facts of a question are stated that differs in its chain and its work alone; null when they are not shared.</summary>
+    public StatedPlaces? PlacesOf(DrivelineChain other) => Question is not null && other.IsLaidLike(Question.Chain) ? Question.Places : null;
 
     /// <summary>What is specified for the device of that number in the driveline; false when it is another one, or not shared.</summary>
     public bool TrySpecified(int number, ProtectiveDevice fitted, out ProtectiveDevice? device)
@@ -104,6 +118,13 @@ internal sealed class SharedMapping
         CaseFileMembers.Driveline, CaseFileMembers.Work, WorkMembers.SteadyPeak, WorkMembers.SteadyMean, WorkMembers.MeanPower,
         WorkMembers.PeakFactor, .. MemberTables.From(ElementMembers.Table).SelectMany(t => t.Members),
     ];
+
+    // What was struck answers a question of the complaint; all else of a strike is simulated, and nothing is mapped of it.
+    private static IEnumerable<Member> OfStrike => StrikeMembers.Table.Members.Where(m => m != StrikeMembers.What)
+        .Append(CaseFileMembers.Strike);
+
+    private static bool IsWorkAtPto(CaseFile file) =>
+        file.Facts.Get(CaseFileMembers.Work)?.Get(WorkMembers.At) is not { } place || CaseWork.IsPto(place);
 
     private bool Varies(params Member[] members) => Array.Exists(members, varied.Contains);
 

@@ -27,15 +27,20 @@ internal static class ElementChecks
         }
         else
         {
-            foreach (Member other in facts.Table.Naming.Where(m => m != first && facts.IsStated(m)))
-            {
-                walk.Contradiction(facts, other,
-                    "An element has one kind: it is named \"" + first.Name + "\" and \"" + other.Name + "\"; make them two elements.");
-            }
+            SeveralKinds(facts, walk, first);
         }
 
         Limits(facts, walk);
         SpecifiedChecks.OfElement(facts, walk);
+    }
+
+    private static void SeveralKinds(CaseObject facts, CaseWalk walk, Member first)
+    {
+        foreach (Member other in facts.Table.Naming.Where(m => m != first && facts.IsStated(m)))
+        {
+            walk.Contradiction(facts, other,
+                "An element has one kind: it is named \"" + first.Name + "\" and \"" + other.Name + "\"; make them two elements.");
+        }
     }
 
     // Of those that are stated, the one that stands first in the file.
