@@ -56,32 +56,6 @@ public class SimulatedRowTests
         Assert.Equal(whole.Numbers(All[2]).ToArray(), peaks.Numbers(All[2]).ToArray());
     }
 
-    // A workspace of each shape costs some 100 kB: made once a thread, not once a row.
-    [Fact]
-    public void Rows_AfterTheFirst_AllocateNoWorkspace()
-    {
-        CaseFile file = Stump;
-        Factor[] factors = [Factor.Uniform("strike.force", 1500, 9000)];
-        Assert.True(CaseTarget.TryFind(file, factors[0].Name, out CaseTarget? target, out _));
-        Assert.True(CaseOutputs.TryFind(file, All[0], out CaseOutput? output, out _, out _));
-        var rows = new CaseRows(file, factors, [target]);
-        var scratch = new CaseScratch(1);
-        double[][] columns = [[.. Enumerable.Range(0, 200).Select(k => 1500.0 + (30 * k))]];
-        long Bytes(int from, int to)
-        {
-            long before = GC.GetAllocatedBytesForCurrentThread();
-            for (int row = from; row < to; row++)
-            {
-                Assert.Null(rows.Answer(columns, row, scratch, new[] { output }, new double[1], new string?[1], CancellationToken.None));
-            }
-
-            return (GC.GetAllocatedBytesForCurrentThread() - before) / (to - from);
-        }
-
-        Bytes(0, 150);
-        Assert.InRange(Bytes(150, 200), 0, 80_000);
-    }
-
     [Fact]
     public void Workspaces_OfShapesByTurns_AreTheOnesUsedBefore()
     {

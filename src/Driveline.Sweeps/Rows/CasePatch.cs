@@ -4,7 +4,7 @@ using Driveline.Cases.Members;
 namespace Driveline.Sweeps.Rows;
 
 /// <summary>Puts values into a case: only the objects on the way to them are copied, all others are shared with the case.</summary>
-/// <remarks>Built once a study; safe for several threads.</remarks>
+/// <remarks>Built once a study; safe for several threads, each with a copy of its own.</remarks>
 internal sealed class CasePatch
 {
     // A walk that has found nothing wrong, to be used again by its thread.
@@ -30,11 +30,24 @@ internal sealed class CasePatch
     }
 
     /// <summary>The case with the values in place of its own; null, with the first reason, when they contradict something.</summary>
-    public CaseFile? With(object[] values, out string? problem)
+    public CaseFile? With(object[] values, out string? problem) => Put(NewCopy(), values, out problem);
+
+    /// <summary>A copy of what the values change, for one thread.</summary>
+    public PatchedCase NewCopy()
+    {
+        PatchedObject made = root.NewCopy();
+        return new PatchedCase(file.WithFacts(made.Object), made);
+    }
+
+    /// <summary>
+    /// Puts values into a copy, in place of those it has; null, with the first reason, when they contradict something. The case is the
+    /// copy's own: it holds until the next values.
+    /// </summary>
+    public CaseFile? Put(PatchedCase copy, object[] values, out string? problem)
     {
         CaseWalk walk = clean ?? new CaseWalk([]);
         clean = null;
-        CaseObject facts = root.With(values, walk, isRootGood);
+        root.Fill(copy.Facts, values, walk, isRootGood);
         if (walk.HasErrors)
         {
             CaseError error = walk.Errors()[0];
@@ -51,14 +64,15 @@ internal sealed class CasePatch
 
         clean = walk;
         problem = null;
-        return file.WithFacts(facts);
+        return copy.File;
     }
 
     private sealed class Node(CaseObject shared)
     {
         private readonly List<(int Slot, int Factor)> facts = [];
         private readonly List<(int Slot, Node Inner)> objects = [];
-        private readonly List<(ListMember Member, Dictionary<int, Node> Items)> lists = [];
+        private readonly List<(ListMember Member, SortedDictionary<int, Node> Items)> lists = [];
+        private (ListMember Member, Node[] Items)[] itemsInOrder = [];
         private StatedFact[] template = [];
         private bool isSameBolt;
 
@@ -104,48 +118,68 @@ internal sealed class CasePatch
             template = shared.StatedWith(facts.Select(f => f.Slot));
             isSameBolt = shared.Table == ShearBoltMembers.Table && facts.TrueForAll(f => BoltFacts.IsOfJoint(shared.Table.Members[f.Slot]));
             objects.ForEach(o => o.Inner.Seal());
-            lists.ForEach(l => l.Items.Values.ToList().ForEach(i => i.Seal()));
+            itemsInOrder = [.. lists.Select(l => (l.Member, l.Items.Values.ToArray()))];
+            Array.ForEach(itemsInOrder, l => Array.ForEach(l.Items, i => i.Seal()));
         }
 
-        public CaseObject With(object[] values, CaseWalk walk, bool isChecked)
+        public PatchedObject NewCopy()
         {
             var copy = (StatedFact[])template.Clone();
-            foreach ((int slot, int factor) in facts)
+            var inner = new List<PatchedObject>();
+            foreach ((int slot, Node node) in objects)
             {
-                Put(copy, slot, values[factor]);
+                inner.Add(node.NewCopy());
+                Put(copy, slot, inner[inner.Count - 1].Object);
             }
 
-            foreach ((int slot, Node inner) in objects)
+            foreach ((ListMember member, SortedDictionary<int, Node> items) in lists)
             {
-                Put(copy, slot, inner.With(values, walk, false));
-            }
-
-            foreach ((ListMember member, Dictionary<int, Node> items) in lists)
-            {
-                CaseList own = shared.Get(member);
-                var list = new List<CaseObject>(own.Count);
-                for (int k = 0; k < own.Count; k++)
+                CaseObject[] list = [.. shared.Get(member)];
+                foreach ((int at, Node node) in items)
                 {
-                    list.Add(items.TryGetValue(k, out Node? item) ? item.With(values, walk, false) : own[k]);
+                    inner.Add(node.NewCopy());
+                    list[at] = inner[inner.Count - 1].Object;
                 }
 
-                var changed = new CaseList(list);
-                Put(copy, member.Slot, changed);
-                member.Check(changed, shared.OffsetOf(member), walk);
+                Put(copy, member.Slot, new CaseList(list));
             }
 
-            CaseObject made = shared.With(copy);
+            return new PatchedObject(shared.With(copy), copy, [.. inner]);
+        }
+
+        public void Fill(PatchedObject copy, object[] values, CaseWalk walk, bool isChecked)
+        {
+            foreach ((int slot, int factor) in facts)
+            {
+                Put(copy.Facts, slot, values[factor]);
+            }
+
+            int at = 0;
+            foreach ((_, Node node) in objects)
+            {
+                node.Fill(copy.Inner[at++], values, walk, false);
+            }
+
+            foreach ((ListMember member, Node[] items) in itemsInOrder)
+            {
+                foreach (Node node in items)
+                {
+                    node.Fill(copy.Inner[at++], values, walk, false);
+                }
+
+                member.Check(copy.Object.Get(member), shared.OffsetOf(member), walk);
+            }
+
+            copy.Object.Renew();
             if (isSameBolt)
             {
-                BoltFacts.ShareBolt(made, shared);
+                BoltFacts.ShareBolt(copy.Object, shared);
             }
 
             if (!isChecked)
             {
-                shared.Table.Across?.Invoke(made, walk);
+                shared.Table.Across?.Invoke(copy.Object, walk);
             }
-
-            return made;
         }
 
         private static void Put(StatedFact[] facts, int slot, object value)

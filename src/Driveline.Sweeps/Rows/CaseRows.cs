@@ -71,6 +71,7 @@ internal sealed class CaseRows
     }
 
     /// <summary>The case of a row; null, with the reason, when its facts are not permitted or contradict each other.</summary>
+    /// <remarks>It holds until the next row is asked with the same scratch.</remarks>
     public CaseAssessment? Asked(double[][] columns, int row, CaseScratch scratch, out string? problem)
     {
         object[] values = scratch.Values;
@@ -88,12 +89,15 @@ internal sealed class CaseRows
             values[d] = fact;
         }
 
-        if (patch.With(values, out problem) is not { } file)
+        // What is shared is taken of a row that keeps its case; each later row of the thread takes the place of the one before.
+        SharedMapping? known = Volatile.Read(ref shared);
+        PatchedCase copy = known is null ? patch.NewCopy() : scratch.Case ??= patch.NewCopy();
+        if (patch.Put(copy, values, out problem) is not { } file)
         {
             return null;
         }
 
-        CaseAssessment asked = CaseAssessment.Of(file, Volatile.Read(ref shared), scratch.Workspaces);
+        CaseAssessment asked = CaseAssessment.Of(file, known, scratch.Workspaces);
         if (!asked.IsGood)
         {
             problem = asked.Errors[0].Path + ": " + asked.Errors[0].Message;
@@ -101,7 +105,7 @@ internal sealed class CaseRows
         }
 
         // What the rows share does not depend on the row of which it is taken.
-        if (Volatile.Read(ref shared) is null)
+        if (known is null)
         {
             Interlocked.CompareExchange(ref shared, asked.Share(varied), null);
         }

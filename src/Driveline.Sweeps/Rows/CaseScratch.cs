@@ -10,6 +10,9 @@ internal sealed class CaseScratch
     /// <summary>A place for the value of each factor.</summary>
     public object[] Values { get; }
 
+    /// <summary>The case of the last row; null before there is one.</summary>
+    public PatchedCase? Case { get; set; }
+
     /// <summary>Memory that simulations run in.</summary>
     public TransientWorkspaces Workspaces { get; } = new();
 }
