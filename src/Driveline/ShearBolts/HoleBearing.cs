@@ -17,8 +17,9 @@ internal sealed class HoleBearing
     private static readonly Basis Clause =
         Basis.Published("EN 1993-1-8", "2005", "Table 3.10, bearing of plate and pin").ReadVia("a public extract of the page");
 
-    private static readonly Basis CrossPin = Basis.FromMemory(
-        "peak pressure of a cross pin in its shaft, 6 T / (d D²), machine-element textbooks");
+    private static readonly Basis CrossPin =
+        Basis.Published("teaching pages on machine elements", "2023", "cross pin under torque: pressure by the section modulus d D² / 6")
+            .ReadVia("the page itself");
 
     private HoleBearing(ShearBoltJoint joint, StressBand yield)
     {

@@ -19,6 +19,8 @@ public class CoilSpringPublished
     [InlineData(2, 18, 11, "SquaredGround", 81, 60, 3.086, 0.0006, 0,
         "CS08 Jindal, Ex 8-8, recomputed: transcription and print both unreliable")]
     [InlineData(2.667, 15.748, 12.79, "SquaredGround", 81.7, 60, 12.259, 0.02, 0, "CS09 Wentzell, Ex 8.2: 70 lb/in, 12.79 coils")]
+    [InlineData(7, 42, 24, "SquaredGround", 81.37, 300, 14.9829, 0.00006, 0, "CS12 Bhandari, Ex 10.5: Na 22")]
+    [InlineData(20, 120, 15, "SquaredGround", 81.37, 484, 72.4448, 0.00006, 0, "CS13 Bhandari, Ex 10.6: Na 13")]
     public void CoilSpring_PrintedExample_Matches(
         double wireMm, double meanMm, double coils, string ends, double gpa, double freeMm, double nPerMm, double tolerance, double solidMm,
             string source)
@@ -66,6 +68,26 @@ public class CoilSpringPublished
         Close.Within(0.036, CoilSpringKernel.SolidLengthM(0.004, 9, CoilEnds.SquaredGround), 1e-12);
     }
 
+    // Rate wanted over that of one coil; ends and solid length of the coils taken, 0 where none is printed.
+    [Theory]
+    [InlineData(21, 150, 75, 7.814775, 10, 0, "CS11 Bhandari, Ex 10.3")]
+    [InlineData(7, 42, 15, 21.974923, 24, 0, "CS12 Bhandari, Ex 10.5: 1500 N over 100 mm")]
+    [InlineData(20, 120, 75, 12.557099, 15, 0, "CS13 Bhandari, Ex 10.6: 11 250 N over 150 mm")]
+    [InlineData(14, 84, 117.809725, 5.595868, 8, 112, "CS14 Bhandari, Ex 10.9: 1.5 MPa on 50 mm, 2945.2431 N over 25 mm")]
+    [InlineData(18, 108, 90.9090909, 9.323646, 12, 216, "CS15 Bhandari, Ex 10.10: 250 J between 30 and 80 mm")]
+    public void ActiveCoils_PrintedExample_Match(
+        double wireMm, double meanMm, double nPerMm, double active, double turns, double solidMm, string source)
+    {
+        var log = default(NoSteps);
+        double oneCoil = CoilSpringKernel.RateNPerM(81.37e9, wireMm / 1000, meanMm / 1000, 1, ref log);
+        Close.Absolute(active, oneCoil / (nPerMm * 1000), 0.0000006, source);
+        Assert.Equal(Math.Ceiling(active), CoilSpringKernel.ActiveCoils(turns, CoilEnds.SquaredGround));
+        if (solidMm > 0)
+        {
+            Close.Absolute(solidMm / 1000, CoilSpringKernel.SolidLengthM(wireMm / 1000, turns, CoilEnds.SquaredGround), 1e-9, source);
+        }
+    }
+
     [Theory]
     [InlineData(6, 1.2525, 0.00006, "CS01, CS05")]
     [InlineData(5, 1.3105, 0.00006, "CS02")]
@@ -99,6 +121,10 @@ public class CoilSpringPublished
     [InlineData(1250, 6.625, 6, 545, 0.2, "CS01: d 6.625 mm at 0.5 · 1090 MPa")]
     [InlineData(3500, 10.55, 5, 525, 0.5, "CS02: d 10.55 mm at 0.5 · 1050 MPa")]
     [InlineData(300, 4.15, 8, 420, 0.5, "CS04: d 4.15 mm at 420 MPa")]
+    [InlineData(1500, 6.497192, 6, 680, 0.0003, "CS12: d 6.497192 mm at 0.5 · 1360 MPa")]
+    [InlineData(11250, 18.559694, 6, 625, 0.0003, "CS13: d 18.559694 mm at 0.5 · 1250 MPa")]
+    [InlineData(4123.340358, 13.241979, 6, 450, 0.0003, "CS14: d 13.241979 mm at 0.3 · 1500 MPa, 117.81 N/mm over 35 mm")]
+    [InlineData(7272.727273, 17.586400, 6, 450, 0.0003, "CS15: d 17.586400 mm at 0.3 · 1500 MPa, 90.909 N/mm over 80 mm")]
     public void ShearStress_AtPrintedWire_IsThePermittedOne(
         double newtons, double wireMm, double index, double mpa, double tolerance, string source)
     {

@@ -58,6 +58,21 @@ public class SlipHeatPublished
         Close.Within(43.25, brake.RisePerSlip.Kelvins, 0.006);
     }
 
+    [Fact]
+    public void LumpedRise_PrintedDrum_Matches()
+    {
+        Close.Cite("SH11");   // Jindal, Ex 23-5: 49307.97 N·m into a drum of 12 kg, c = 460 J/(kg·K): 8.93 K.
+        RepeatedSlips brake = RepeatedSlips.Of(
+            Energy.FromJoules(49307.97),
+            Mass.FromKilograms(12),
+            Material(460),
+            HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(20),
+            Area.FromSquareMeters(1),
+            Temperature.FromDegreesCelsius(20),
+            Duration.FromMinutes(10));
+        Close.Within(8.93, brake.RisePerSlip.Kelvins, 0.005);
+    }
+
     [Theory]
     [InlineData(0.025, 79.3, 0.05, "SH09 Holman, Ex 4.2: at 25 mm")]
     [InlineData(0, 199.4, 0.05, "SH09 Holman, Ex 4.2: face")]

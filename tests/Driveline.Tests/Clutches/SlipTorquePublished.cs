@@ -16,6 +16,7 @@ public class SlipTorquePublished
     [InlineData("wear", 0.1, 0.075, 0.0375, 8, 2650.72, 119.28, 0.006, "CL06 Bhandari, Ex 11.8")]
     [InlineData("wear", 0.3, 0.3048, 0.2286, 1, 533.787, 42.708, 0.0005, "CL16 Wentzell, Machine Design, Ex 16.1: 378 in·lb")]
     [InlineData("wear", 0.35, 0.12, 0.08, 4, 3500, 490.0, 0.05, "CL20 agricultural-engineering question bank")]
+    [InlineData("wear", 0.25, 0.125, 0.0870830905, 2, 10373.292814, 550.0, 0.0005, "CL21 Bhandari, Ex 11.3: d found for 550 N·m")]
     public void SlipTorque_PrintedExample_Matches(
         string model, double mu, double outerM, double innerM, int faces, double forceN, double expectedNm, double toleranceNm,
             string source)
@@ -34,6 +35,8 @@ public class SlipTorquePublished
     [InlineData(0.07e6, 0.2375, 0.19, 3969.4, 0.05, "CL10 recomputed; the book's answer is called wrong")]
     [InlineData(0.127e6, 0.125, 0.075, 2992.37, 0.06, "CL11 Khurmi & Gupta, Ex 10.28, through P 18.8 kW")]
     [InlineData(0.4e6, 0.0625, 0.0375, 2356.2, 0.05, "CL13 Jindal, Machine Design, Ex 22-6")]
+    [InlineData(0.5e6, 0.125, 0.0870830905, 10373.292814, 0.0005, "CL21 Bhandari, Ex 11.3")]
+    [InlineData(0.5e6, 0.05, 0.02885, 1916.929151, 0.0000006, "CL22 Bhandari, Ex 11.9")]
     public void ClampForPeakPressure_PrintedExample_Matches(
         double peakPa, double outerM, double innerM, double expectedN, double toleranceN, string source)
     {
@@ -163,10 +166,12 @@ public class SlipTorquePublished
         Close.Absolute(expected, quotient, tolerance, source);
     }
 
-    [Fact]
-    public void FacesOf_FiveAndFour_IsEight()
+    [Theory]
+    [InlineData(5, 4, 8, "CL06: z = 8")]
+    [InlineData(6, 5, 10, "CL22: 11 discs for 9.924 faces, 6 plain and 5 lined")]
+    public void FacesOf_PrintedDiscs_IsThePrinted(int driving, int driven, int faces, string source)
     {
-        Close.Cite("CL06");   // z = 8
-        Assert.Equal(8, DiscClutch.FacesOf(5, 4));
+        Close.Cite(source);
+        Assert.Equal(faces, DiscClutch.FacesOf(driving, driven));
     }
 }

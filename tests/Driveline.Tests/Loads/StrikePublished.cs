@@ -9,6 +9,8 @@ namespace Driveline.Tests.Loads;
 
 public class StrikePublished
 {
+    private const string Flywheels = "Theory of Machines, Ex 2.3 (author not named in the record); open textbook-companion copy";
+
     [Theory]
     [InlineData(0, 56.548668, 2.0, 5000, 5655.0, 1e-3, "WE28: 540 min⁻¹, machine side stops dead")]
     [InlineData(0, 56.548668, 0.5, 2000, 1788.2259, 1e-7, "T02")]
@@ -37,6 +39,17 @@ public class StrikePublished
                 StressBand.Exactly(Pressure.FromGigapascals(79), Given)));
         double nm = StrikeEstimate.Of(StrikePlace.Driveline, side).Peak.Expected!.Value.NewtonMeters;
         Close.Relative(321.7, nm * 16 / Math.PI / 8e-6 / 1e6, 1e-3, "T14, printed 322 MPa");
+    }
+
+    // 500 and 1500 lb·ft² on a spring of 150 lbf·ft/rad, the first at 150 min⁻¹: 375 lb·ft² to stop. Printed 1435 lbf·ft, as 1915 less 480,
+    // each rounded (1915.7 and 478.9); printed 250°, cut from the 250.6° of that.
+    [Fact]
+    public void Peak_TwoFlywheelsOnASpring_WindsItAsPrinted()
+    {
+        NoSteps none = default;
+        double peak = StrikeKernel.ImpactNm(0, 150 * Math.PI / 30, 500.0 * 1500 / 2000 / 32.2, 150, ref none);
+        Close.Absolute(1435, peak * peak / 2 / 150, 2, Flywheels);
+        Close.Absolute(250, peak / 150 * 180 / Math.PI, 1, Flywheels);
     }
 
     [Fact]

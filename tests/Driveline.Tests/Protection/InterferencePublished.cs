@@ -12,6 +12,7 @@ public class InterferencePublished
     [InlineData("RI02", 0.00747845, 5e-9, "P(load>strength)=0.00747845")]
     [InlineData("RI06", 0.00636268, 5e-9, "P(load>strength)=0.00636268")]
     [InlineData("RI07", 8.39591e-13, 5e-18, "P(load>strength)=8.39591e-13")]
+    [InlineData("RI10", 3.872108e-06, 5e-13, "P(load>strength)=3.872108e-06")]
     public void NormalNormal_Row_MatchesInClosedFormAndByQuadrature(string id, double expected, double tolerance, string printed)
     {
         ReferenceRow row = Row(id);

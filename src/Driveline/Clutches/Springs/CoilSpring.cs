@@ -18,7 +18,9 @@ public sealed class CoilSpring
         Basis.Published("Mechanical Engineering Design", "10th ed.", "Example 10-1, p. 519, rate G · d⁴ / (8 · D³ · Na)")
             .ReadVia("a public source file that quotes the page");
 
-    private static readonly Basis Tolerance = Basis.FromMemory("rate of a coiled spring within 10 % of the formula");
+    private static readonly Basis Tolerance =
+        Basis.CommonPractice("rate of a coiled spring within 10 % of the formula")
+            .ReadVia("commercial tolerances on two spring makers' pages");
 
     private readonly double wireM;
     private readonly double meanDiameterM;

@@ -16,7 +16,9 @@ public sealed class DiscSpring
     private const double SteelPoisson = 0.3;
 
     private static readonly Basis Formula = Basis.CommonPractice("EN 16984 disc-spring formula, read in secondary copies");
-    private static readonly Basis ToleranceBasis = Basis.FromMemory("DIN 2093 tolerance of the disc-spring force");
+    private static readonly Basis ToleranceBasis =
+        Basis.CommonPractice("DIN 2093 (now EN 16983), tolerance of the disc-spring force, edition not stated")
+            .ReadVia("pages of three spring makers that agree");
 
     private DiscSpring(double outerM, double innerM, double thicknessM, double reducedM, double freeHeightM)
     {

@@ -76,10 +76,10 @@ internal static class AstmBolts
     /// <summary>A574: socket head cap screw.</summary>
     public static BoltGrade A574 { get; } = new(
         "ASTM A574", "socket head cap screw", "ASTM A574", "knurled socket head", MaterialFamily.QuenchedSteel, ShearClass.Quenched129,
-        GradeRange.Of(SizeRange.Inches(0.06, 0.5, "No. 0 to 1/2 in"), "ksi", 140, 160, 180, RockwellC(39, 45), A574Basis)
-            .WithConflict("minimum yield strength", Ksi(160, A574Basis), Ksi(162, Basis.FromMemory("other tables of ASTM A574"))),
-        GradeRange.Of(SizeRange.InchesOver(0.5, 1.5, "over 1/2 to 1-1/2 in"), "ksi", 135, 160, 170, RockwellC(37, 45), A574Basis)
-            .WithConflict("minimum yield strength", Ksi(160, A574Basis), Ksi(153, Basis.CommonPractice("a socket-screw data page"))));
+        GradeRange.Of(SizeRange.Inches(0.06, 0.5, "No. 0 to 1/2 in"), "ksi", 140, 153, 180, RockwellC(39, 45), A574Basis)
+            .WithConflict("minimum yield strength", Ksi(153, A574Basis), Ksi(160, TextbookTable)),
+        GradeRange.Of(SizeRange.InchesOver(0.5, 1.5, "over 1/2 to 1-1/2 in"), "ksi", 135, 153, 170, RockwellC(37, 45), A574Basis)
+            .WithConflict("minimum yield strength", Ksi(153, A574Basis), Ksi(160, TextbookTable)));
 
     /// <summary>Every specification held.</summary>
     public static IReadOnlyList<BoltGrade> All { get; } =
@@ -92,7 +92,7 @@ internal static class AstmBolts
         .ReadVia("a public copy of its first page");
 
     private static Basis A574Basis =>
-        Basis.CommonPractice("ASTM A574, mechanical requirements, edition not stated").ReadVia("a machine-design textbook");
+        Basis.Published("ASTM A574", "2013", "mechanical requirements").ReadVia("a public technical page");
 
     private static Basis Chart(string specification) =>
         Basis.CommonPractice("ASTM " + specification + ", mechanical requirements, edition not stated")

@@ -90,7 +90,8 @@ internal static class HeadMarkMeanings
 
         if (text is "4T" or "7T" or "9T" or "11T")
         {
-            Basis old = Basis.FromMemory("JIS B 1051, old marks: the number is the tensile strength in 10 kgf/mm²");
+            Basis old = Basis.CommonPractice("JIS B 1051, old marks: the number is the tensile strength in 10 kgf/mm²")
+                .ReadVia("pages of two Japanese screw dealers; the marks lapsed in 1999");
             double pascals = int.Parse(
                 text.TrimEnd('T'), System.Globalization.CultureInfo.InvariantCulture) * 10 * KilogramForcePerSquareMillimeter;
             candidates.Add(new HeadMarkCandidate(

@@ -12,8 +12,12 @@ internal static class BodyDiameters
     private static readonly Basis SquareNeckBolt =
         Basis.Published("ASME B18.5", "1990", "body diameters of round-head square-neck bolts").ReadVia("distributor data sheets");
 
-    private static readonly Basis Iso4014 =
-        Basis.FromMemory("ISO 4014 body diameters, h13 to M24 (grade A), h14 above (grade B)");
+    private static readonly Basis Iso4014ToM10 =
+        Basis.CommonPractice("AS 1110.1 (ISO 4014), body diameters of grade A to M10, edition not stated")
+            .ReadVia("a bolt supplier's page of the standard");
+
+    private static readonly Basis Iso4014AboveM10 =
+        Basis.FromMemory("ISO 4014 body diameters above M10, h13 to M24 (grade A), h14 above (grade B)");
 
     private static readonly Row[] Inch =
     [
@@ -75,15 +79,17 @@ internal static class BodyDiameters
 
             low = Math.Min(low, row.Minimum * unit);
             high = Math.Max(high, row.Maximum * unit);
-            Basis source = BasisOf(thread.System, row.Style);
+            Basis source = BasisOf(thread, row.Style);
             basis = basis is null ? source : Basis.Weakest(basis, source);
         }
 
         return basis is null ? null : LengthBand.OfSi(new Band(low, (low + high) / 2, high), BandBasis.Of(basis));
     }
 
-    private static Basis BasisOf(ThreadSystem system, BodyStyle style) =>
-        system == ThreadSystem.Metric ? Iso4014 : style == BodyStyle.SquareNeckBolt ? SquareNeckBolt : HexCapScrew;
+    private static Basis BasisOf(ScrewThread thread, BodyStyle style) =>
+        thread.System != ThreadSystem.Metric ? style == BodyStyle.SquareNeckBolt ? SquareNeckBolt : HexCapScrew
+        : thread.MajorDiameterM < 0.010 + 1e-9 ? Iso4014ToM10
+        : Iso4014AboveM10;
 
     private sealed class Row(string size, BodyStyle style, double minimum, double maximum)
     {

@@ -7,17 +7,19 @@ namespace Driveline.Fasteners;
 internal static class ClearanceHoles
 {
     private const double Quarter = 0.00635;
-    private const double Sixteen = 0.016;
+    private const double OneInch = 0.0254;
 
     // The loose holes of inch bolts from 1/4 to 1 1/2 in.
     private static readonly Basis InchLoose = Basis.Published("ASME B18.2.8", "1999, reaffirmed 2017", "Table 1a, loose fit, least hole")
         .ReadVia("Machinery's Handbook, 31st edition, p. 1741");
 
-    private static readonly Basis MetricToM16 = Basis.CommonPractice("ISO 273, medium and coarse holes to M16, edition not stated")
-        .ReadVia("a fastener reference page");
+    private static readonly Basis Iso273 = Basis.Published("ISO 273", "1979", "medium and coarse series")
+        .ReadVia("the hole tables of an open CAD system");
 
-    private static readonly Basis Others = Basis.FromMemory(
-        "clearance holes of ISO 273:1979 above M16, and of ASME B18.2.8:1999 for the normal fit and No. 10");
+    private static readonly Basis InchTo1 = Basis.Published("ASME B18.2.8", "1999", "least hole, normal fit to 1 in, loose fit of No. 10")
+        .ReadVia("the chart of an open machinists' project");
+
+    private static readonly Basis InchAbove1 = Basis.FromMemory("clearance holes of ASME B18.2.8:1999, normal fit above 1 in");
 
     // Nominal size, normal hole, loose hole: millimeters.
     private static readonly double[][] Metric =
@@ -37,12 +39,14 @@ internal static class ClearanceHoles
     ];
 
     /// <summary>Where the normal hole of a bolt comes from.</summary>
-    public static Basis NormalBasis(ScrewThread thread) => IsMetricToM16(thread) ? MetricToM16 : Others;
+    public static Basis NormalBasis(ScrewThread thread) => thread.System == ThreadSystem.Metric ? Iso273
+        : thread.MajorDiameterM < OneInch + 1e-9 ? InchTo1
+        : InchAbove1;
 
     /// <summary>Where the widest hole in which a bolt is still a fit comes from.</summary>
-    public static Basis LooseBasis(ScrewThread thread) => IsMetricToM16(thread) ? MetricToM16
-        : thread.System != ThreadSystem.Metric && thread.MajorDiameterM > Quarter - 1e-9 ? InchLoose
-        : Others;
+    public static Basis LooseBasis(ScrewThread thread) => thread.System == ThreadSystem.Metric ? Iso273
+        : thread.MajorDiameterM > Quarter - 1e-9 ? InchLoose
+        : InchTo1;
 
     /// <summary>The widest hole in which a plain pin is still a fit, m: the loose hole of a metric bolt as thick.</summary>
     public static double LooseForPinM(double diameterM) => diameterM + Clearance(Metric, 1e-3, diameterM, 2);
@@ -60,9 +64,6 @@ internal static class ClearanceHoles
     private static double Clearance(ScrewThread thread, int column) => thread.System == ThreadSystem.Metric
         ? Clearance(Metric, 1e-3, thread.MajorDiameterM, column)
         : Clearance(Inch, Si.Inch, thread.MajorDiameterM, column);
-
-    private static bool IsMetricToM16(ScrewThread thread) =>
-        thread.System == ThreadSystem.Metric && thread.MajorDiameterM < Sixteen + 1e-9;
 
     private static double Clearance(double[][] rows, double unit, double diameterM, int column)
     {
