@@ -28,10 +28,15 @@ internal sealed class CaseInput
 
     public ProtectionVerdict Verdict => Asked.Verdict();
 
-    /// <summary>The case of a path; "-" is standard input.</summary>
+    /// <summary>The case of a path; "-" is standard input, the bare name of a built-in case that case when there is no such file.</summary>
     /// <exception cref="BadInputException">It cannot be read, or anything in it is wrong.</exception>
     public static CaseInput Of(string path, Terminal terminal)
     {
+        if (path != "-" && !System.IO.File.Exists(path) && EmbeddedCases.Names.Contains(path, StringComparer.OrdinalIgnoreCase))
+        {
+            return EmbeddedCases.Of(path);
+        }
+
         string name = path == "-" ? "case" : EmbeddedCases.NameOf(Path.GetFileName(path));
         CaseReadResult read = InputFile.Read(path, "a case file", terminal, CaseReader.Read, CaseReader.Read);
         return Of(name, CaseAssessment.Of(read), path == "-" ? "standard input" : path);

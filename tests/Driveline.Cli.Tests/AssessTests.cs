@@ -85,6 +85,23 @@ public class AssessTests
     public void Assess_HugeInput_IsRefused() =>
         Assert.Contains("4 MiB", CliRun.Refused(new string(' ', 5 * 1024 * 1024), "assess", "-"), StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("assess", "thornbeck-bolt-right")]
+    [InlineData("choose", "larkfield-soft-bolts")]
+    [InlineData("clutch", "wickerby-clutch-oiled")]
+    [InlineData("simulate", "ravensmoor-stump")]
+    [InlineData("advise", "Larkfield-Soft-Bolts")]
+    public void Case_NameOfABuiltInCase_IsAnsweredAsItsFile(string verb, string name)
+    {
+        string file = Path.Combine(AppContext.BaseDirectory, "cases", name.ToLowerInvariant() + ".case.json");
+        Assert.Equal(CliRun.Of(verb, file, "--json").Output, CliRun.Of(verb, name, "--json").Output);
+    }
+
+    [Fact]
+    public void Case_NameOfABuiltInCaseWithAFolderBeforeIt_IsAFile() =>
+        Assert.Contains(
+            "There is no file", CliRun.Refused(string.Empty, "assess", Path.Combine("none", "ravensmoor-stump")), StringComparison.Ordinal);
+
     [Fact]
     public void Assess_MissingFileOrFolder_IsRefused()
     {

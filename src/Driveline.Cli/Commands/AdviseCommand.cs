@@ -92,9 +92,8 @@ internal static class AdviseCommand
         }
     }
 
-    private static CaseInput InputOf(string? from, Terminal terminal) => from is null ? CaseInput.Of("interview", CaseFile.Empty)
-        : from != "-" && !File.Exists(from) && EmbeddedCases.Names.Contains(from, StringComparer.OrdinalIgnoreCase) ? EmbeddedCases.Of(from)
-        : CaseInput.Of(from, terminal);
+    private static CaseInput InputOf(string? from, Terminal terminal) =>
+        from is null ? CaseInput.Of("interview", CaseFile.Empty) : CaseInput.Of(from, terminal);
 
     private static void Print(
         List<CaseInput> cases, ParseResult parsed, Terminal terminal, SharedOptions shared, PageOptions pages)

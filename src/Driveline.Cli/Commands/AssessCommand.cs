@@ -15,7 +15,8 @@ internal static class AssessCommand
 
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
-        Argument<string[]> paths = CaseArgument.Several("A case file (*.case.json), or several; - reads standard input.", isNeeded: true);
+        Argument<string[]> paths = CaseArgument.Several(
+            "A case file (*.case.json), or the name of a built-in case, or several; - reads standard input.", isNeeded: true);
         var pages = new PageOptions(shared);
         var command = new Command("assess", "Says whether the protection acts before a part breaks and stays quiet in normal work.")
         {

@@ -10,7 +10,8 @@ internal static class ChooseCommand
 {
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
-        Argument<string[]> paths = CaseArgument.Several("A case file (*.case.json), or several; - reads standard input.", isNeeded: true);
+        Argument<string[]> paths = CaseArgument.Several(
+            "A case file (*.case.json), or the name of a built-in case, or several; - reads standard input.", isNeeded: true);
         var pages = new PageOptions(shared);
         var quote = new QuoteOptions();
         var bolt = new Option<string?>(

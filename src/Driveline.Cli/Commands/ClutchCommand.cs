@@ -27,7 +27,8 @@ internal static class ClutchCommand
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
         Argument<string[]> paths = CaseArgument.Several(
-            "A case file (*.case.json) with a slip clutch, or several; - reads standard input.", isNeeded: true);
+            "A case file (*.case.json) with a slip clutch, or the name of a built-in case, or several; - reads standard input.",
+            isNeeded: true);
         var pages = new PageOptions(shared);
         var set = new Option<string?>(
             "--set")

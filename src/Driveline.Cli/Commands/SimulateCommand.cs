@@ -11,7 +11,7 @@ internal static class SimulateCommand
     public static Command Create(Terminal terminal, SharedOptions shared)
     {
         Argument<string[]> paths = CaseArgument.Several(
-            "A case file (*.case.json), or several; - reads standard input.", isNeeded: false);
+            "A case file (*.case.json), or the name of a built-in case, or several; - reads standard input.", isNeeded: false);
         var pages = new PageOptions(shared);
         var model = new Option<string?>(
             "--model")
