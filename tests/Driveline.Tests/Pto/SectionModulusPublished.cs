@@ -11,12 +11,14 @@ public class SectionModulusPublished
 {
     private const string Textbook = "Mechanics of Materials (author not named in the record), ch. 3, ";
     private const string Pytel = "Pytel & Kiusalaas, Mechanics of Materials, Indian ed. 2011, Sample Problem ";
+    private const string Jindal = "U. C. Jindal, Machine Design, 1st ed. 2010 (Dorling Kindersley), Ex 15-3 p.421";
     private const string Copy = "; open textbook-companion transcription";
     private const double PoundFoot = 1.3558179483;
     private const double Psi = 6894.757293e-6;
 
     // Inner diameter 0 for a bar; 150 N·m is 200 N·m/m over 1.5 m.
-    // Where a diameter (53.46 mm, 1.62 in, 0.89 in) or a torque (331 lbf·ft) is the printed answer, its rounding is the tolerance.
+    // Where a diameter (53.46 mm, 1.62 in, 0.89 in, 12.46 mm) or a torque (331 lbf·ft) is the printed answer, its rounding sets the
+    // tolerance.
     [Theory]
     [InlineData(38.1, 0, 250 * PoundFoot, 4527 * Psi, 0.5 * Psi, Textbook + "Example 3.1, p. 196" + Copy)]
     [InlineData(38.1, 0, 331 * PoundFoot, 6000 * Psi, 10 * Psi, Textbook + "Example 3.1, p. 196" + Copy)]
@@ -26,6 +28,7 @@ public class SectionModulusPublished
     [InlineData(41.148, 0, 5042 * PoundFoot / 12, 6000 * Psi, 60 * Psi, Textbook + "Example 3.7, p. 219" + Copy)]
     [InlineData(22.606, 0, 840.3 * PoundFoot / 12, 6000 * Psi, 105 * Psi, Textbook + "Example 3.7, p. 219" + Copy)]
     [InlineData(25, 0, 150, 48.9, 0.05, Pytel + "3.4, p. 81" + Copy)]
+    [InlineData(12.46, 0, 16 * 746 * 60 / (2 * Math.PI * 3000), 100, 0.12, Jindal + Copy)]
     public void Stress_PrintedShaft_Matches(
         double outerMm, double innerMm, double nm, double mpa, double tolerance, string source)
     {
