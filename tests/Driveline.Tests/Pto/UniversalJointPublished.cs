@@ -5,6 +5,9 @@ namespace Driveline.Tests.Pto;
 
 public class UniversalJointPublished
 {
+    private const string Khurmi = "R. S. Khurmi & J. K. Gupta, Theory of Machines, 14th ed. 2009, ";
+    private const string Copy = "; open textbook-companion transcription";
+
     public static TheoryData<double, string, double, string> Table()
     {
         var data = new TheoryData<double, string, double, string>();
@@ -46,6 +49,30 @@ public class UniversalJointPublished
     public void OfNonUniformity_OneEighth_Is2004Degrees() => Close.Relative(
         20.04, UniversalJoint.OfNonUniformity(0.125).Angle.Degrees, 0.001,
             "textbook question: 12.5 % fluctuation, 20.04° remembered answer");
+
+    // Total fluctuation of 12 % of the speed, of 100 in 1200 min⁻¹, and of 24 in 240 min⁻¹.
+    [Theory]
+    [InlineData(0.12, 19.64, 0.005, Khurmi + "Ex 9.4 p.252" + Copy)]
+    [InlineData(1 / 12.0, 16.4, 0.05, Khurmi + "Ex 9.5 p.252" + Copy)]
+    [InlineData(0.1, 18.0, 0.05, Khurmi + "Ex 9.6 p.253" + Copy)]
+    public void OfNonUniformity_PrintedFluctuation_IsThePrintedAngle(double share, double degrees, double tolerance, string source) =>
+        Close.Absolute(degrees, UniversalJoint.OfNonUniformity(share).Angle.Degrees, tolerance, source);
+
+    [Fact]
+    public void Speeds_PrintedJoints_ArePrinted()
+    {
+        UniversalJoint wide = UniversalJoint.OfNonUniformity(100 / 1200.0);
+        Close.Absolute(1251, 1200 * wide.MaximumSpeedRatio, 0.5, Khurmi + "Ex 9.5 p.252" + Copy);
+        Close.Absolute(1151, 1200 * wide.MinimumSpeedRatio, 0.5, Khurmi + "Ex 9.5 p.252" + Copy);
+    }
+
+    [Fact]
+    public void Speeds_OfAShaftAt20Degrees_ArePrinted()
+    {
+        UniversalJoint joint = UniversalJoint.At(Angle.FromDegrees(20));
+        Close.Absolute(532.1, 500 * joint.MaximumSpeedRatio, 0.05, Khurmi + "Ex 9.7 p.254" + Copy);
+        Close.Absolute(469.85, 500 * joint.MinimumSpeedRatio, 0.005, Khurmi + "Ex 9.7 p.254" + Copy);
+    }
 
     [Theory]
     [InlineData(15)]

@@ -13,6 +13,9 @@ public class ShearPinSizePublished
 
     private const string Examination = "mechanics examination as a physics forum quotes it: 1 kN·m, 200 MPa, answer 11.28 mm";
 
+    private const string Jindal =
+        "U. C. Jindal, Machine Design, 1st ed. 2010 (Dorling Kindersley), Ex 14-6 p.404; open textbook-companion transcription";
+
     private const string Flange = "MecMovies, Example M1.6: four 22 mm bolts of a flange, 20 kN in each, answer 52.6 MPa";
 
     // 60 hp × 550 ft·lbf/s over 540 min⁻¹ is 583.57 lbf·ft.
@@ -47,6 +50,20 @@ public class ShearPinSizePublished
             Torque.FromNewtonMeters(1000), 2, Length.FromMillimeters(25), Pressure.FromMegapascals(200)).Millimeters,
         0.005,
         Examination);
+
+    // 16 kW at 1000 min⁻¹ times 1.4 on four bolts at 48 mm from the axis, then at 45 mm; 40 MPa.
+    [Theory]
+    [InlineData(48, 5.96)]
+    [InlineData(45, 6.15)]
+    public void Diameter_BoltsOfAFlange_IsThePublishedAnswer(double radiusMm, double diameterMm) => Close.Absolute(
+        diameterMm,
+        ShearPinSize.Diameter(
+            Torque.FromNewtonMeters(1.4 * 16000 * 60 / (2 * Math.PI * 1000)),
+            4,
+            Length.FromMillimeters(radiusMm),
+            Pressure.FromMegapascals(40)).Millimeters,
+        0.005,
+        Jindal);
 
     // On a circle of 250 mm four forces of 20 kN are 10 kN·m; half a unit of the printed stress is 0.1 % of that.
     [Fact]
