@@ -7,7 +7,11 @@ namespace Driveline.Tests.Clutches;
 
 public class SlipTorquePublished
 {
+    private const string Khurmi = "R. S. Khurmi & J. K. Gupta, Theory of Machines, 14th ed. 2009, ";
+    private const string Copy = "; open textbook-companion transcription";
+
     // Torque of a clutch described through the public door; tolerance = printed precision.
+    // Khurmi's are thrust collars, the same ring: power absorbed 26.4 and 25.45 kW at 90, 13.64 kW at 105 min⁻¹.
     [Theory]
     [InlineData("wear", 0.2, 0.1, 0.05, 1, 15707.96, 235.62, 0.006, "CL01 Bhandari, Design of Machine Elements, Ex 11.1")]
     [InlineData("pressure", 0.2, 0.1, 0.05, 1, 23561.94, 366.52, 0.006, "CL02 Bhandari, Design of Machine Elements, Ex 11.2")]
@@ -17,6 +21,9 @@ public class SlipTorquePublished
     [InlineData("wear", 0.3, 0.3048, 0.2286, 1, 533.787, 42.708, 0.0005, "CL16 Wentzell, Machine Design, Ex 16.1: 378 in·lb")]
     [InlineData("wear", 0.35, 0.12, 0.08, 4, 3500, 490.0, 0.05, "CL20 agricultural-engineering question bank")]
     [InlineData("wear", 0.25, 0.125, 0.0870830905, 2, 10373.292814, 550.0, 0.0005, "CL21 Bhandari, Ex 11.3: d found for 550 N·m")]
+    [InlineData("pressure", 0.12, 0.3, 0.15, 1, 100000, 2801.13, 5.4, Khurmi + "Ex 10.19 p.295" + Copy)]
+    [InlineData("wear", 0.12, 0.3, 0.15, 1, 100000, 2700.33, 0.54, Khurmi + "Ex 10.19 p.295" + Copy)]
+    [InlineData("pressure", 0.05, 0.2, 0.125, 1, 150000, 1240.5, 0.46, Khurmi + "Ex 10.20 p.296" + Copy)]
     public void SlipTorque_PrintedExample_Matches(
         string model, double mu, double outerM, double innerM, int faces, double forceN, double expectedNm, double toleranceNm,
             string source)
