@@ -26,6 +26,11 @@ public static class StudyText
         text.Append(CleanText.Title(options.Title ?? result.Study.Title)).Append("\n\n");
         text.Append(words.Of(Phrase.Code("study.rows").With("rows", Whole(figures.Rows)).With("seconds", Number(figures.Seconds))
             .With("perSecond", Whole((long)figures.RowsPerSecond)))).Append('\n');
+        if (figures.Rows == 0)
+        {
+            return text.Append(words.Of("study.none")).Append('\n').ToString();
+        }
+
         Failures(text, figures, words);
         Spreads(text, figures, words);
         foreach (KeyValuePair<string, IReadOnlyList<KeyValuePair<string, double>>> output in figures.Shares)

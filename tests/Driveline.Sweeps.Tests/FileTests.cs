@@ -76,6 +76,22 @@ public class FileTests
         Assert.False(File.Exists(path));
     }
 
+    // A CSV carries no mark of its study; its factors tell it.
+    [Fact]
+    public void Resume_WholeCsvOfAnotherSeed_IsRefused()
+    {
+        using var folder = new TestFolder();
+        Study Of(int seed) => Study.Of("y").WithFactors(TestFunctions.Units(2)).WithDesign(Design.Sobol(64, (ulong)seed))
+            .WithOutputs(StudyOutput.Of("y", x => x[0] + x[1]));
+        Sweep.RunTo(Of(7), folder["y.csv"]);
+        byte[] written = File.ReadAllBytes(folder["y.csv"]);
+        StudyFileException refused = Assert.Throws<StudyFileException>(
+            () => Sweep.RunTo(Of(8), folder["y.csv"], SweepOptions.Default.WithResume(true), default));
+        Assert.Contains("it is not this study", refused.Message, StringComparison.Ordinal);
+        Assert.Equal(written, File.ReadAllBytes(folder["y.csv"]));
+        Assert.Equal(64, Sweep.RunTo(Of(7), folder["y.csv"], SweepOptions.Default.WithResume(true), default).Rows);
+    }
+
     // Another version may compute other numbers: a file must not hold both.
     [Fact]
     public void Mark_OfAnotherVersionOfTheLibrary_IsAnother()

@@ -1,10 +1,18 @@
 using Driveline.Cases;
+using Driveline.Chains;
+using Driveline.Fasteners;
+using Driveline.Loads;
+using Driveline.Protection;
+using Driveline.Provenance;
+using Driveline.Quantities;
+using Driveline.ShearBolts;
 using Driveline.Sweeps.Outputs;
 using Driveline.Sweeps.Rows;
+using UnitsNet;
 
 namespace Driveline.Sweeps.Tests;
 
-/// <summary>What a row costs in new memory once its thread has answered some: the collector stops every thread for each of its rounds.</summary>
+/// <summary>What a row costs in new memory once its thread has answered some: the collector stops every thread.</summary>
 public class RowAllocationTests
 {
     [Theory]
@@ -45,6 +53,40 @@ public class RowAllocationTests
         Assert.InRange(Bytes(150, 200), 0, most);
     }
 
+    // A question of C# whose bolt alone moves, judged: chain, device, question, verdict, and a check for each element.
+    [Fact]
+    public void TypedRow_AfterTheFirst_AllocatesLittle()
+    {
+        Basis stated = Basis.Given("the test");
+        TorqueBand Nm(double nm) => TorqueBand.Exactly(Torque.FromNewtonMeters(nm), stated);
+        ShearBolt bolt = ShearBolt.Of(ScrewThread.Parse("3/8-16 UNC"), SaeJ429.Grade5).With(PlaneThrough.Shank);
+        ShearBoltDevice device = ShearBoltDevice.Of("shear bolt", ShearBoltJoint.ThroughShaft(bolt, Length.FromMeters(0.03175))
+            .WithHub(HubState.Free).WithHoleFit(HoleFit.Tight));
+        DrivelineChain chain = DrivelineChain.Of(
+            Part.Of(PartKind.PtoStub, "PTO stub").WithDamageTorque(Nm(2600)), Part.Shaft("drive tube").WithDamageTorque(Nm(1900)), device,
+            Part.Gearbox("gearbox", 1.47).WithEfficiency(0.96).WithDamageTorque(Nm(2200)),
+            Part.Rotor("blades", MassMomentOfInertia.FromKilogramSquareMeters(4.2)));
+        ProtectionQuestion question = ProtectionQuestion.About(chain).WithMachine(MachineKind.RotaryCutter).WithPartsComplete(true)
+            .WithWork(WorkPeak.Stated(Nm(500))).WithEngagement(Engagement.Through(PtoClutchKind.HandLever).WithCapacity(Nm(800)));
+        int known = 0;
+        long Bytes(int from, int to)
+        {
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            for (int row = from; row < to; row++)
+            {
+                ProtectionVerdict verdict = ProtectionCheck.Run(
+                    question.WithChain(chain.With(device, device.AtRadius(0.0155 + (row * 2e-6)))));
+                known += verdict.Headline == Headline.NotKnown ? 0 : 1;
+            }
+
+            return (GC.GetAllocatedBytesForCurrentThread() - before) / (to - from);
+        }
+
+        Bytes(0, 150);
+        Assert.InRange(Bytes(150, 200), 0, 1_600);
+        Assert.Equal(200, known);
+    }
+
     private static double Stated(CaseTarget target) =>
-        target.Stated is Quantities.QuantityBand band ? band.SiBand.Expected : (double)target.Stated!;
+        target.Stated is QuantityBand band ? band.SiBand.Expected : (double)target.Stated!;
 }

@@ -40,4 +40,18 @@ public class StudyTextTests
         Assert.Contains(" a ", text, StringComparison.Ordinal);
         Assert.DoesNotContain(" to ", text, StringComparison.Ordinal);
     }
+
+    // Two groups of two rows cut into three: the first shard has none of them.
+    [Fact]
+    public void Text_ShardWithoutRows_SaysSoAndShowsNoTable()
+    {
+        Study study = Study.Of("y").WithFactors(TestFunctions.Units(2)).WithDesign(Design.Sobol(4, 2)).WithRowsPerGroup(2)
+            .WithOutputs(StudyOutput.Of("y", x => x[0] + x[1]));
+        StudyResult result = Sweep.Run(study, SweepOptions.Default.WithShard(1, 3), CancellationToken.None);
+        Assert.Equal(0, result.Rows);
+        string text = StudyText.Of(result);
+        Assert.Contains("This shard has no rows", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("not known", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("tenth", text, StringComparison.Ordinal);
+    }
 }

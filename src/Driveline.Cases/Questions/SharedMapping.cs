@@ -95,8 +95,9 @@ internal sealed class SharedMapping
         return chain is null || chain.Elements.Count != changed.Count ? null : chain.With(changed.ToArray());
     }
 
-    /// <summary>Where the facts of a question are stated that differs in its chain and its work alone; null when they are not shared.</summary>
-    public StatedPlaces? PlacesOf(DrivelineChain other) => Question is not null && other.IsLaidLike(Question.Chain) ? Question.Places : null;
+    /// <summary>Where the facts of a question stand that differs in its chain and its work alone; null when they are not shared.</summary>
+    public StatedPlaces? PlacesOf(DrivelineChain other) =>
+        Question is not null && other.IsLaidLike(Question.Chain) ? Question.Places : null;
 
     /// <summary>What is specified for the device of that number in the driveline; false when it is another one, or not shared.</summary>
     public bool TrySpecified(int number, ProtectiveDevice fitted, out ProtectiveDevice? device)

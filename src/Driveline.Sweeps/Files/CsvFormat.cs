@@ -12,6 +12,7 @@ internal sealed class CsvFormat(StudyPlan plan) : RowFormat(plan)
 {
     private const int LongestNumber = 32;
     private const int LongestLine = 1 << 20;
+    private const double LastBits = 1e-12;
 
     public static string Quoted(string text) => text.AsSpan().ContainsAny(",\"\n\r")
         ? "\"" + text.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"" : text;
@@ -122,7 +123,7 @@ internal sealed class CsvFormat(StudyPlan plan) : RowFormat(plan)
         {
             double number = double.NaN;
             bool isNumber = Columns[c].Kind is ColumnKind.Number or ColumnKind.MaybeNumber;
-            if (isNumber && cells[c].Length > 0 && !TryNumber(cells[c], out number))
+            if ((isNumber && cells[c].Length > 0 && !TryNumber(cells[c], out number)) || !IsOfRow(rows, Columns[c], k, number, cells[c]))
             {
                 return false;
             }
@@ -131,6 +132,18 @@ internal sealed class CsvFormat(StudyPlan plan) : RowFormat(plan)
         }
 
         return true;
+    }
+
+    // A factor is that of the study; another kind of processor may have had another last bit.
+    private bool IsOfRow(RowGroup rows, FileColumn column, int k, double number, string cell)
+    {
+        if (column.Kind == ColumnKind.Word)
+        {
+            return cell == Plan.Study.Factors[column.Place].Words![(int)rows.Factors[column.Place][k]];
+        }
+
+        double sampled = column.Kind == ColumnKind.Number ? rows.Factors[column.Place][k] : number;
+        return sampled.Equals(number) || Math.Abs(sampled - number) <= LastBits * Math.Max(Math.Abs(sampled), Math.Abs(number));
     }
 
     private static bool TryNumber(string cell, out double number)

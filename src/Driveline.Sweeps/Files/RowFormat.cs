@@ -31,7 +31,10 @@ internal abstract class RowFormat
     /// <summary>Lays the rows of a slot out into its bytes.</summary>
     public abstract void Encode(GroupSlot slot);
 
-    /// <summary>Reads the next group of a stream back into the rows that the slot stands for; false when it is not all there.</summary>
+    /// <summary>
+    /// Reads the next group of a stream back into the rows that the slot stands for, whose factors are sampled; false when it is not all
+    /// there, or of other rows.
+    /// </summary>
     public abstract bool TryRead(Stream stream, GroupSlot slot);
 
     /// <summary>What the file ends with, when the groups have these sizes.</summary>

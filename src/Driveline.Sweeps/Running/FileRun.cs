@@ -122,12 +122,12 @@ internal sealed class FileRun
             stop.ThrowIfCancellationRequested();
             long first = group * plan.RowsPerGroup;
             slot.Rows.Begin(first, (int)Math.Min(plan.RowsPerGroup, plan.Count - first));
+            work.Sample(slot.Rows);
             if (!format.TryRead(stream, slot))
             {
                 break;
             }
 
-            work.Sample(slot.Rows);
             tally.Take(slot.Rows);
             Take(slot);
             end = stream.Position;

@@ -10,7 +10,7 @@ internal static class VerdictAnswers
     /// <summary>Does the protection act before a part is damaged?</summary>
     public static Answer Guards(ProtectionVerdict verdict)
     {
-        if (verdict.Devices.Count == 0)
+        if (verdict.AllDevices.Length == 0)
         {
             return verdict.Question.PartsComplete ? Answer.No : Answer.NotKnown;
         }
@@ -42,13 +42,13 @@ internal static class VerdictAnswers
     public static Answer Quiet(ProtectionVerdict verdict)
     {
         ProtectionQuestion question = verdict.Question;
-        if ((question.TripsInNormalWork == true && verdict.Devices.Count > 0) || verdict.EngagementTrips)
+        if ((question.TripsInNormalWork == true && verdict.AllDevices.Length > 0) || verdict.EngagementTrips)
         {
             return Answer.No;
         }
 
         Answer worst = Answer.Yes;
-        bool isNotKnown = verdict.Devices.Count == 0 || question.Work is null;
+        bool isNotKnown = verdict.AllDevices.Length == 0 || question.Work is null;
         foreach (DeviceCheck device in verdict.AllDevices)
         {
             if (device.Quiet == Answer.No)
