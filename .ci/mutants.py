@@ -1,4 +1,7 @@
-"""mutants.py LEAST REPORT ...: the score of each mutated file as a table; what survived or ran out of time, with its line."""
+"""mutants.py LEAST REPORT ...: the score of each mutated file as a table; what survived or ran out of time, with its line.
+
+Not tried is what does not compile, and with it each other change of the same method.
+"""
 import json
 import sys
 
@@ -15,7 +18,8 @@ for report in sys.argv[2:]:
         count = {status: sum(m["status"] == status for m in mutants) for status in ("Killed", "Timeout", "Survived", "NoCoverage")}
         score = 100 * (count["Killed"] + count["Timeout"]) / len(mutants)
         survived = count["Survived"] + count["NoCoverage"]
-        rows.append(f"| {name} | {len(mutants)} | {count['Killed']} | {count['Timeout']} | {survived} | {score:.0f} % |")
+        untried = sum(m["status"] == "CompileError" for m in file["mutants"])
+        rows.append(f"| {name} | {len(mutants)} | {count['Killed']} | {count['Timeout']} | {survived} | {score:.0f} % | {untried} |")
         if score < least:
             below.append(f"{name}: {score:.1f} %")
         lines = file["source"].splitlines()
@@ -24,7 +28,7 @@ for report in sys.argv[2:]:
                 start, end = m["location"]["start"], m["location"]["end"]
                 was = lines[start["line"] - 1][start["column"] - 1:end["column"] - 1 if end["line"] == start["line"] else None]
                 left.append(f"{name}:{start['line']} {m['status']} {m['mutatorName']}: {was} -> {' '.join(m['replacement'].split())}")
-print("| file | mutants | killed | out of time | survived | score |\n| --- | --- | --- | --- | --- | --- |")
+print("| file | changes | noticed | out of time | not noticed | score | not tried |\n| --- | --- | --- | --- | --- | --- | --- |")
 print("\n".join(rows))
 print("\n".join(["", *left]))
 sys.exit(f"below {least:g} %: " + "; ".join(below) if below else 0)
