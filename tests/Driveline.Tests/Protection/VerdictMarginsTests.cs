@@ -57,6 +57,7 @@ public class VerdictMarginsTests
         Assert.Equal("early", Of(Limited("early", 500, 599, 700), Good, gearbox, Limited("late", 250, 300, 350)).WeakestPart!.Part.Name);
         Assert.Equal("early", Of(Limited("early", 500, 600, 700), Good, gearbox, Limited("late", 250, 300, 350)).WeakestPart!.Part.Name);
         Assert.Equal("late", Of(Limited("early", 500, 600, 700), Good, gearbox, Limited("late", 240, 300, 350)).WeakestPart!.Part.Name);
+        Assert.Equal("early", Of(Limited("early", 500, 599, 700), Good, gearbox, Limited("late", 240, 300, 350)).WeakestPart!.Part.Name);
     }
 
     [Fact]
@@ -67,6 +68,7 @@ public class VerdictMarginsTests
         Part lost = Limited("lost", 100, 100, 100);
         Assert.Equal("tube", Of(rated, usual, Limited("tube", 500, 600, 700), Good, Part.Gearbox("box"), lost).WeakestPart!.Part.Name);
         Assert.Null(Of(rated, usual, Part.Shaft("bare"), Good).WeakestPart);
+        Assert.Null(Of(Good, Part.Gearbox("box"), lost).WeakestPart);
     }
 
     [Fact]
@@ -80,6 +82,7 @@ public class VerdictMarginsTests
         Assert.Equal("late", Of(StatedDevice.NotIdentified("x"), late).FirstDevice!.Name);
         Assert.Equal("shear bolt", Of(Good, Part.Gearbox("gearbox"), late).FirstDevice!.Name);   // nobody knows where the late one acts
         Assert.Null(Of(StatedDevice.NotIdentified("x"), Tube).FirstDevice);
+        Assert.Null(Of(Part.Gearbox("gearbox"), late).FirstDevice);
         Assert.Equal(1480, Of(Good, gearbox, late).Trip!.SiBand.Expected, 1e-9);
     }
 
@@ -174,6 +177,7 @@ public class VerdictMarginsTests
         PartCheck behindBlades = Of(Stub, Good, Blades, Tube).Parts[^1];   // what the blades store passes the bolt
         Assert.Null(behindBlades.ActsAt);
         Assert.Null(behindBlades.ActsAtMost);
+        Assert.Null(behindBlades.Margin);
     }
 
     // A gearbox of unstated efficiency between part and device counts in the torque, whichever of the two comes first.
