@@ -51,6 +51,28 @@ public sealed partial class BoltStrengthTests
         Assert.Equal(73700, strength.MinimumTensileLoad.Newtons, 6);
     }
 
+    // 9300 lbf stands in a scanned table; a cell that was seen goes before the rule, and says so.
+    [Fact]
+    public void PrintedLoad_Seen_IsTheLoadWithItsBasis()
+    {
+        BoltStrength strength = BoltStrength.Of(SaeJ429.Grade5, ScrewThread.Parse("3/8-16 UNC"));
+        Assert.Equal(9300, strength.MinimumTensileLoad.PoundsForce, 6);
+        Assert.Equal(strength.PublishedMinimumTensileLoad!.Basis, strength.MinimumTensileLoadBasis);
+        Assert.NotEqual(Basis.Weakest(strength.Thread.AreaBasis, strength.Strength.Basis), strength.MinimumTensileLoadBasis);
+    }
+
+    [Fact]
+    public void Of_WithoutGrade_IsRefused()
+    {
+        Assert.Throws<ArgumentNullException>(() => BoltStrength.Of(null!, ScrewThread.Parse("M12")));
+        Assert.Throws<ArgumentNullException>(() => BoltStrength.TryOf(null!, ScrewThread.Parse("M12"), out _));
+    }
+
+    // 800 MPa · 84.3 mm² = 67 440 N, printed 67 400.
+    [Fact]
+    public void ToString_OfAStrength_HasTheLeastLoad() => Assert.EndsWith(
+        "M12: at least 67.4 kN", BoltStrength.Of(Iso898.Class8_8, ScrewThread.Parse("M12")).ToString(), StringComparison.Ordinal);
+
     [Fact]
     public void Calculation_OfALoad_ListsStressAreaAndLoad()
     {

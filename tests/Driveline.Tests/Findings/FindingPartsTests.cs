@@ -78,6 +78,14 @@ public class FindingPartsTests
         Assert.Equal(["driveline[2].shearBolt.hub"], kept.Because);
     }
 
+    [Fact]
+    public void Lists_AskedTwice_AreTheSame()
+    {
+        Assert.Same(Whole.Parameters, Whole.Parameters);
+        Finding placed = Whole.At(FactPlace.Of("driveline[2].shearBolt", ["b"]));
+        Assert.Same(placed.Because, placed.Because);
+    }
+
     [Theory]
     [InlineData(Bars.Nothing, Bars.Both, false)]
     [InlineData(Bars.Guards, Bars.Guards, true)]
