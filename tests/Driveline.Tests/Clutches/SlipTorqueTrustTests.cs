@@ -62,6 +62,7 @@ public class SlipTorqueTrustTests
         Assert.Equal(["breakawayRatio", "breakawayTorque"], lines.Skip(6).Select(l => l.Formula.Code));
         Close.Relative(1.4, lines[6].Value, 1e-12, "first slip over running friction of clean faces, at most");
         Close.Relative(831.6, lines[7].Value, 1e-9, "1.4 · 594 N·m");
+        Assert.Equal(ClutchInputs.BreakawayOfReading, lines[7].Formula);
         Assert.Empty(torque.SpringSheet());
     }
 
@@ -78,6 +79,7 @@ public class SlipTorqueTrustTests
         Assert.True(torque.Breakaway.IsBounded);
         Assert.DoesNotContain(torque.Sheet(), l => l.Formula.Code == "breakawayRatio");
         Close.Relative(825, torque.Sheet()[^1].Value, 1e-9, "250 N · 3 m and 10 %");
+        Assert.Equal(ClutchInputs.BreakawayStated, torque.Sheet()[^1].Formula);
     }
 
     // The reading stands in the sheet, the springs in one of their own: with a reading both, without one only the springs' own sheet.
@@ -101,6 +103,40 @@ public class SlipTorqueTrustTests
         Assert.Contains(SlipTorque.Of(Build.NineSprings(), Read).Findings, f => f.Code == ClutchFindings.FadeNotCounted);
         Assert.DoesNotContain(
             SlipTorque.OfMeasured(Read.WithSurface(SurfaceState.Oiled)).Findings, f => f.Code == ClutchFindings.FadeNotCounted);
+    }
+
+    // 100 N · 3 m = 300 N·m, 330 at most; the springs as set give 2 · 0.35 · 7200 N · 107.35 mm = 541.1 N·m: tightened since.
+    [Fact]
+    public void Findings_SpringsAboveTheReading_AreTighterThanMeasured()
+    {
+        ClutchCondition read = Read.WithSlipTest(SlipTest.Lever(Build.Today.AddDays(-1), Force.FromNewtons(100), Length.FromMeters(3)));
+        Finding tighter = Assert.Single(
+            SlipTorque.Of(Build.NineSprings(), read).Findings, f => f.Code == ClutchFindings.TighterThanMeasured);
+        Close.Relative(300, tighter.Parameter("measured")!.Value, 1e-12, "100 N · 3 m");
+        Close.Relative(541.06, tighter.Parameter("calculated")!.Value, 1e-4, "2 · 0.35 · 7200 N · 107.35 mm");
+        Assert.DoesNotContain(
+            SlipTorque.Of(Build.NineSprings(), Read).Findings, f => f.Code == ClutchFindings.TighterThanMeasured);
+        Assert.DoesNotContain(SlipTorque.OfMeasured(read).Findings, f => f.Code == ClutchFindings.TighterThanMeasured);
+    }
+
+    [Fact]
+    public void Of_WithoutClutchOrCondition_IsRefused()
+    {
+        TorqueBand stated = TorqueBand.Exactly(Torque.FromNewtonMeters(500), Build.Stated);
+        Assert.Throws<ArgumentNullException>(() => SlipTorque.Of(null!, Trusted));
+        Assert.Throws<ArgumentNullException>(() => SlipTorque.Of(Build.NineSprings(), null!));
+        Assert.Throws<ArgumentNullException>(() => SlipTorque.OfStated(stated, null!));
+        Assert.Throws<ArgumentNullException>(() => SlipTorque.OfStated(null!, Trusted));
+        Assert.Throws<ArgumentNullException>(() => SlipTorque.OfMeasured(null!));
+        Assert.Throws<ArgumentNullException>(() => SlipTorque.NotKnown(null!));
+    }
+
+    [Fact]
+    public void OfStated_OiledFaces_AreFound()
+    {
+        TorqueBand stated = TorqueBand.Exactly(Torque.FromNewtonMeters(500), Build.Stated);
+        Assert.Contains(
+            SlipTorque.OfStated(stated, Trusted.WithSurface(SurfaceState.Oiled)).Findings, f => f.Code == ClutchFindings.Oiled);
     }
 
     [Fact]

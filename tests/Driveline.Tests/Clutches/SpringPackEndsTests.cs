@@ -66,6 +66,9 @@ public class SpringPackEndsTests
         Assert.Throws<ArgumentException>(
             () => pack.WithMeasuredForce(Length.FromMillimeters(45), ForceBand.Exactly(Force.Zero, Build.Stated)));
         Assert.Throws<ArgumentException>(() => pack.WithMeasuredForce(Length.FromMillimeters(50), force));
+        Assert.Throws<ArgumentNullException>(() => pack.WithMeasuredForce(Length.FromMillimeters(45), null!));
+        Assert.Throws<ArgumentNullException>(() => SpringPack.Of((DiscSpring)null!));
+        Assert.Throws<ArgumentNullException>(() => SpringPack.Of(null!, 1));
         Assert.Throws<ArgumentOutOfRangeException>(() => pack.WithMeasuredForce(Length.FromMillimeters(39.9), force));
         Assert.Throws<ArgumentOutOfRangeException>(() => pack.WithMeasuredForce(Length.FromMillimeters(50.1), force));
     }
@@ -123,6 +126,36 @@ public class SpringPackEndsTests
         Assert.Equal(0, pack.DeflectionM(0));
         Assert.True(double.IsNaN(pack.DeflectionM(pack.LargestN)));   // flat: nobody knows what it holds there
         Assert.True(double.IsNaN(pack.DeflectionM(pack.LargestN * 1.001)));
+    }
+
+    // A power of two for the rate, so that force over rate is the travel to the bit: solid, nobody knows what they hold.
+    [Fact]
+    public void Coils_ForceAtSolid_HasNoDeflection()
+    {
+        SpringPack pack = SpringPack.Of(
+            CoilSpring.OfRate(
+                ForcePerLength.FromNewtonsPerMeter(131072), Length.FromMillimeters(50), Length.FromMillimeters(40), Build.Stated), 1);
+        Assert.True(double.IsNaN(pack.DeflectionM(pack.LargestN)));
+        Close.Relative(0.005, pack.DeflectionM(131072 * 0.005), 1e-12, "half way");
+    }
+
+    // Measured a quarter above the formula: that force, too, is found at the deflection it was measured at.
+    [Fact]
+    public void Discs_MeasuredForce_ScalesTheDeflection()
+    {
+        double nominal = SpringPack.Of(Disc).NominalN(0.0004);
+        SpringPack pack = SpringPack.Of(Disc).WithMeasuredForce(
+            Length.FromMillimeters(4.1 - 0.4), ForceBand.Exactly(Force.FromNewtons(1.25 * nominal), Build.Stated));
+        Close.Relative(0.0004, pack.DeflectionM(1.25 * nominal), 1e-9, "4.1 - 3.7 mm");
+    }
+
+    [Fact]
+    public void Discs_Steps_HaveTheStack()
+    {
+        StepList log = StepList.New();
+        DiscPack.Of(Disc, 2, 3, 4).NominalN(0.0012, ref log);
+        Assert.Equal(3, Assert.Single(log.Lines, l => l.Formula == ClutchInputs.Series).Value);
+        Assert.Equal(2, Assert.Single(log.Lines, l => l.Formula == ClutchInputs.Parallel).Value);
     }
 
     // Its peak lies before flat at t (h - √((h² - 2)/3)) = 2 (2 - √(2/3)) = 2.367 mm of 4: the largest force is there, and reached.

@@ -223,9 +223,9 @@ public sealed class SlipTorque
         if (condition.LastSlipTest is { Running: { } read } test)
         {
             SlipTorqueRules.Compare(read, running, source, findings);
-            if (clutch is not null && clamp is not null)
+            if (clutch is not null)
             {
-                SlipTorqueRules.Tightened(clutch, clamp, read, findings);
+                SlipTorqueRules.Tightened(clutch, clamp!, read, findings);
             }
 
             findings.Add(Finding.Of(ClutchFindings.Measured, Severity.Note)
