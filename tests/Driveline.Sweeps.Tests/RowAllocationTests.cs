@@ -21,6 +21,7 @@ public class RowAllocationTests
     [InlineData("thornbeck-bolt-right", "assess.verdict", 6_500, "driveline[2].shearBolt.shaftDiameter", "driveline[3].damagedAt",
         "work.steadyPeak")]
     [InlineData("thornbeck-bolt-right", "assess.guardMargin", 2_500, "work.steadyPeak")]
+    [InlineData("dunmarsh-clutch-well-set", "assess.verdict", 13_500, "driveline[2].slipClutch.springLength")]
     public void Row_AfterTheFirst_AllocatesLittle(string name, string asked, int most, params string[] paths)
     {
         CaseFile file = TestStudies.Case(name);

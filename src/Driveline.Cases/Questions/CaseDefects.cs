@@ -36,7 +36,7 @@ internal static class CaseDefects
         for (int k = 0; k < elements.Count; k++)
         {
             bool isSound = elements[k].Get(ElementMembers.ShearBolt) is not { } bolt || HubDefect(bolt) is null;
-            if (!isSound || elements[k][ElementMembers.SlipClutch] is not null)
+            if (!isSound || (elements[k].Get(ElementMembers.SlipClutch) is { } clutch && (IsStuck(clutch) || IsSolid(clutch))))
             {
                 return true;
             }
@@ -54,12 +54,16 @@ internal static class CaseDefects
 
     private static IEnumerable<(SeenDefect? Defect, string[] Paths)> OfClutch(CaseObject clutch)
     {
-        bool isStuck = clutch.Get(SlipClutchMembers.SlipTestResult) == SlipTestOutcome.DidNotSlip;
-        yield return (isStuck ? SeenDefect.ClutchStuck : null, [clutch.PathOf(SlipClutchMembers.SlipTestResult)]);
-        CaseObject? coil = clutch.Get(SlipClutchMembers.Springs)?.Get(ClutchSpringsMembers.Coil);
-        bool isSolid = coil?.Get(CoilSpringsMembers.SolidLength) is { } solid && clutch.Get(SlipClutchMembers.SpringLength) is { } set
-            && SeenDefects.IsSolid(set, clutch.Get(SlipClutchMembers.Wear), solid);
-        yield return (isSolid ? SeenDefect.ClutchSolid : null,
-            [clutch.PathOf(SlipClutchMembers.SpringLength), coil?.PathOf(CoilSpringsMembers.SolidLength) ?? string.Empty]);
+        yield return (IsStuck(clutch) ? SeenDefect.ClutchStuck : null, [clutch.PathOf(SlipClutchMembers.SlipTestResult)]);
+        yield return (IsSolid(clutch) ? SeenDefect.ClutchSolid : null,
+            [clutch.PathOf(SlipClutchMembers.SpringLength), Coil(clutch)?.PathOf(CoilSpringsMembers.SolidLength) ?? string.Empty]);
     }
+
+    private static bool IsStuck(CaseObject clutch) => clutch.Get(SlipClutchMembers.SlipTestResult) == SlipTestOutcome.DidNotSlip;
+
+    private static bool IsSolid(CaseObject clutch) => Coil(clutch)?.Get(CoilSpringsMembers.SolidLength) is { } solid
+        && clutch.Get(SlipClutchMembers.SpringLength) is { } set
+        && SeenDefects.IsSolid(set, clutch.Get(SlipClutchMembers.Wear), solid);
+
+    private static CaseObject? Coil(CaseObject clutch) => clutch.Get(SlipClutchMembers.Springs)?.Get(ClutchSpringsMembers.Coil);
 }

@@ -22,8 +22,7 @@ internal static class CaseSlipClutch
             return null;
         }
 
-        FittedClutch fitted = (day is { } today ? FittedClutch.AsOf(name, today) : FittedClutch.Undated(name))
-            .At(facts.Place)
+        FittedClutch fitted = FittedClutch.Open(name, day).At(facts.Place)
             .WithSurface(facts.Get(SlipClutchMembers.Surface))
             .WithRunIn(facts.Get(SlipClutchMembers.RunIn))
             .WithClimate(facts.Get(SlipClutchMembers.Climate));
@@ -38,7 +37,7 @@ internal static class CaseSlipClutch
         fitted = facts.Get(SlipClutchMembers.ThreadPitch) is { } pitch ? fitted.WithThreadPitch(pitch) : fitted;
         fitted = facts.Get(SlipClutchMembers.PlateThickness) is { } plate ? fitted.WithPlateThickness(plate) : fitted;
         fitted = facts.Get(SlipClutchMembers.SlipsPerHour) is { } perHour ? fitted.WithSlipsInWork(perHour) : fitted;
-        return facts.Get(SlipClutchMembers.SlipTime) is { } time ? fitted.WithSlipTime(time) : fitted;
+        return (facts.Get(SlipClutchMembers.SlipTime) is { } time ? fitted.WithSlipTime(time) : fitted).Closed();
     }
 
     private static DiscClutch? ClutchOf(CaseObject facts, SpringPack? springs)

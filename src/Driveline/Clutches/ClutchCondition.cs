@@ -13,6 +13,8 @@ public sealed class ClutchCondition
     /// <summary>Age beyond which no slip test counts, in days.</summary>
     internal const int OldestTestDays = 365;
 
+    private bool isOpen;
+
     private ClutchCondition(DateTime day) => Day = day;
 
     private ClutchCondition(ClutchCondition other)
@@ -97,20 +99,20 @@ public sealed class ClutchCondition
     }
 
     /// <summary>The same condition with faces new or run in.</summary>
-    public ClutchCondition WithRunIn(RunInState runIn) => new(this) { RunIn = runIn };
+    public ClutchCondition WithRunIn(RunInState runIn) => Changed(runIn, static (c, value) => c.RunIn = value);
 
     /// <summary>The same condition with a surface state.</summary>
-    public ClutchCondition WithSurface(SurfaceState surface) => new(this) { Surface = surface };
+    public ClutchCondition WithSurface(SurfaceState surface) => Changed(surface, static (c, value) => c.Surface = value);
 
     /// <summary>The same condition with the lining wear of the whole pack since the springs were set.</summary>
     /// <param name="wear">Sum over all linings; bounded. 0 when the spring length was measured on this day.</param>
     /// <exception cref="ArgumentException">The wear is unbounded.</exception>
     public ClutchCondition WithWear(LengthBand wear) => Guard.NotNull(wear, nameof(wear)).IsBounded
-        ? new ClutchCondition(this) { Wear = wear }
+        ? Changed(wear, static (c, value) => c.Wear = value)
         : throw new ArgumentException("Wear must have a high end; leave it out when it is not known.", nameof(wear));
 
     /// <summary>The same condition, found stuck: rusted or burnt together.</summary>
-    public ClutchCondition Stuck() => new(this) { IsStuck = true };
+    public ClutchCondition Stuck() => Changed(true, static (c, value) => c.IsStuck = value);
 
     /// <summary>The same condition with its last slip test; frees a clutch found stuck before when it slipped.</summary>
     /// <param name="test">The last test at the present spring setting: a test before the nuts were turned is none of this clutch.</param>
@@ -118,7 +120,11 @@ public sealed class ClutchCondition
     public ClutchCondition WithSlipTest(SlipTest test)
     {
         NotAfter(Guard.NotNull(test, nameof(test)).Date, Day, "Date of the slip test", nameof(test));
-        return new ClutchCondition(this) { LastSlipTest = test, IsStuck = IsStuck && test.Outcome != SlipTestOutcome.Slipped };
+        return Changed(test, static (c, value) =>
+        {
+            c.LastSlipTest = value;
+            c.IsStuck = c.IsStuck && value.Outcome != SlipTestOutcome.Slipped;
+        });
     }
 
     /// <summary>The same condition with the day its last storage ended (the day judged on when it stands in storage).</summary>
@@ -126,19 +132,40 @@ public sealed class ClutchCondition
     public ClutchCondition WithStorage(DateTime ended)
     {
         DateTime day = NotAfter(SlipTest.Day(ended), Day, "End of the last storage", nameof(ended))!.Value;
-        return new ClutchCondition(this) { LastStorageEnded = day, StorageMonths = null };
+        return Changed(day, static (c, value) =>
+        {
+            c.LastStorageEnded = value;
+            c.StorageMonths = null;
+        });
     }
 
     /// <summary>The same condition with the day its last storage ended and its length in months.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The day lies after the day judged on, or the months are not 0 to 1200.</exception>
     public ClutchCondition WithStorage(DateTime ended, double months) =>
-        new(WithStorage(ended)) { StorageMonths = Guard.Within(months, 0, 1200, "Storage", "months", nameof(months)) };
+        WithStorage(ended).Changed(
+            Guard.Within(months, 0, 1200, "Storage", "months", nameof(months)), static (c, value) => c.StorageMonths = value);
 
     /// <summary>The same condition with the climate of its storage.</summary>
-    public ClutchCondition WithClimate(StorageClimate climate) => new(this) { Climate = climate };
+    public ClutchCondition WithClimate(StorageClimate climate) => Changed(climate, static (c, value) => c.Climate = value);
 
     /// <summary>How far it may be trusted to slip, on the day judged on.</summary>
     public override string ToString() => FormattableString.Invariant($"{Trust} on {Day:yyyy-MM-dd}");
+
+    /// <summary>The same, to be filled by one owner: until it is closed, each change is made in this very object.</summary>
+    internal static ClutchCondition Open(DateTime day) => new(SlipTest.Day(day)) { isOpen = true };
+
+    internal ClutchCondition Closed()
+    {
+        isOpen = false;
+        return this;
+    }
+
+    private ClutchCondition Changed<T>(T value, Action<ClutchCondition, T> change)
+    {
+        ClutchCondition changed = isOpen ? this : new ClutchCondition(this);
+        change(changed, value);
+        return changed;
+    }
 
     private static DateTime? NotAfter(DateTime? date, DateTime day, string what, string parameter) => date is null || date <= day
         ? date

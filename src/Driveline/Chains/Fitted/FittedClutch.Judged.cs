@@ -11,9 +11,10 @@ public sealed partial class FittedClutch
     private static readonly DateTime NoDay = new(1900, 1, 1);
 
     private SlipClutchDevice? device;
+    private ClutchCondition? condition;
 
     /// <summary>Its condition on the day judged on; without a day, on one after everything told.</summary>
-    public ClutchCondition Condition { get; private set; }
+    public ClutchCondition Condition => condition ??= ConditionNow();
 
     /// <summary>
     /// Its slip torque: by its springs where their length is known; else as measured; else as the machine's documents state.
@@ -74,7 +75,7 @@ public sealed partial class FittedClutch
 
     private ClutchCondition ConditionOn(DateTime on, bool isDated, bool withTest)
     {
-        ClutchCondition seen = ClutchCondition.AsOf(on)
+        ClutchCondition seen = ClutchCondition.Open(on)
             .WithRunIn(RunIn)
             .WithSurface(Surface == SurfaceState.Dry ? SurfaceState.CleanInWork : Surface)
             .WithClimate(Climate);
@@ -84,13 +85,13 @@ public sealed partial class FittedClutch
             seen = double.IsNaN(storedMonths) ? seen.WithStorage(ended) : seen.WithStorage(ended, storedMonths);
         }
 
-        if (!withTest)
+        if (withTest)
         {
-            return seen;
+            seen = LastSlipTest is { } test ? seen.WithSlipTest(test) : seen;
+            seen = IsStuck ? seen.Stuck() : seen;
         }
 
-        seen = LastSlipTest is { } test ? seen.WithSlipTest(test) : seen;
-        return IsStuck ? seen.Stuck() : seen;
+        return seen.Closed();
     }
 
     // A day after everything told, so that no test is of that day.

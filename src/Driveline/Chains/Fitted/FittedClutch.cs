@@ -19,12 +19,12 @@ public sealed partial class FittedClutch
     private double perHour = double.NaN;
     private double slipS = double.NaN;
     private double storedMonths = double.NaN;
+    private bool isOpen;
 
     private FittedClutch(string name, DateTime? day)
     {
         Name = Guard.NotBlank(name, "Name of a clutch", nameof(name));
-        this.day = day;
-        Condition = ConditionNow();
+        this.day = day is { } on ? SlipTest.Day(on) : null;
     }
 
     /// <summary>Name by which people know it.</summary>
@@ -87,49 +87,49 @@ public sealed partial class FittedClutch
     public FittedClutch At(FactPlace place)
     {
         Guard.NotNull(place, nameof(place));
-        return Changed(f => f.Place = place);
+        return Changed(place, static (f, value) => f.Place = value);
     }
 
     /// <summary>The same with its faces, facing and springs.</summary>
     public FittedClutch With(DiscClutch clutch)
     {
         Guard.NotNull(clutch, nameof(clutch));
-        return Changed(f => f.Clutch = clutch);
+        return Changed(clutch, static (f, value) => f.Clutch = value);
     }
 
     /// <summary>The same with the slip torque that the machine's documents state; used when it cannot be calculated.</summary>
     /// <exception cref="ArgumentException">The torque is unbounded.</exception>
     public FittedClutch WithStatedTorque(TorqueBand torque) => Guard.NotNull(torque, nameof(torque)).IsBounded
-        ? Changed(f => f.StatedTorque = torque)
+        ? Changed(torque, static (f, value) => f.StatedTorque = value)
         : throw new ArgumentException("A stated slip torque must have a high end; got " + torque + ".", nameof(torque));
 
     /// <summary>The same with a state of its faces.</summary>
-    public FittedClutch WithSurface(SurfaceState surface) => Changed(f => f.Surface = surface);
+    public FittedClutch WithSurface(SurfaceState surface) => Changed(surface, static (f, value) => f.Surface = value);
 
     /// <summary>The same with faces new or bedded in.</summary>
-    public FittedClutch WithRunIn(RunInState runIn) => Changed(f => f.RunIn = runIn);
+    public FittedClutch WithRunIn(RunInState runIn) => Changed(runIn, static (f, value) => f.RunIn = value);
 
     /// <summary>The same with the wear of all linings together since the springs were set.</summary>
     /// <exception cref="ArgumentException">The wear is unbounded.</exception>
     public FittedClutch WithWear(LengthBand wear)
     {
         Guard.NotNull(wear, nameof(wear));
-        return Changed(f => f.Wear = wear);
+        return Changed(wear, static (f, value) => f.Wear = value).Checked();
     }
 
     /// <summary>The same, found stuck on a day nobody noted.</summary>
-    public FittedClutch FoundStuck() => Changed(f => f.IsStuck = true);
+    public FittedClutch FoundStuck() => Changed(true, static (f, value) => f.IsStuck = value);
 
     /// <summary>The same with its last slip test at the present setting. One that did not slip is stuck, one that slipped is not.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The test lies after the day judged on.</exception>
     public FittedClutch WithSlipTest(SlipTest test)
     {
         Guard.NotNull(test, nameof(test));
-        return Changed(f =>
+        return Changed(test, static (f, value) =>
         {
-            f.LastSlipTest = test;
-            f.IsStuck = test.Outcome == SlipTestOutcome.DidNotSlip || (f.IsStuck && test.Outcome != SlipTestOutcome.Slipped);
-        });
+            f.LastSlipTest = value;
+            f.IsStuck = value.Outcome == SlipTestOutcome.DidNotSlip || (f.IsStuck && value.Outcome != SlipTestOutcome.Slipped);
+        }).Checked();
     }
 
     /// <summary>The same with the day it was last taken out of storage; the day judged on while it stands there.</summary>
@@ -142,14 +142,14 @@ public sealed partial class FittedClutch
         Stored(ended, Guard.Within(months, 0, 1200, "Storage", "months", nameof(months)));
 
     /// <summary>The same with the climate of its storage.</summary>
-    public FittedClutch WithClimate(StorageClimate climate) => Changed(f => f.Climate = climate);
+    public FittedClutch WithClimate(StorageClimate climate) => Changed(climate, static (f, value) => f.Climate = value);
 
     /// <summary>The same with the thickness of the thinnest metal plate of the pack: half of it stands behind each of its faces.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
     public FittedClutch WithPlateThickness(Length thickness)
     {
         double m = Guard.Positive(Si.Meters(thickness), "Plate thickness", "m", nameof(thickness));
-        return Changed(f => f.plateM = m);
+        return Changed(m, static (f, value) => f.plateM = value);
     }
 
     /// <summary>The same with the pitch of the thread of its spring bolts.</summary>
@@ -158,7 +158,7 @@ public sealed partial class FittedClutch
     {
         double m = Guard.Positive(Si.Meters(pitch), "Pitch of the bolt thread", "m", nameof(pitch));
         Guard.Within(m, 0, 0.01, "Pitch of the bolt thread", "m", nameof(pitch));
-        return Changed(f => f.pitchM = m);
+        return Changed(m, static (f, value) => f.pitchM = value);
     }
 
     /// <summary>The same, slipping so often in an hour of work; 0 when it was never seen to.</summary>
@@ -166,7 +166,7 @@ public sealed partial class FittedClutch
     public FittedClutch WithSlipsInWork(double perHour)
     {
         Guard.NotNegative(perHour, "Slips per hour", "1/h", nameof(perHour));
-        return Changed(f => f.perHour = perHour);
+        return Changed(perHour, static (f, value) => f.perHour = value);
     }
 
     /// <summary>The same with the time a slip in work lasts, until the PTO is disengaged.</summary>
@@ -174,7 +174,7 @@ public sealed partial class FittedClutch
     public FittedClutch WithSlipTime(Duration time)
     {
         double s = Guard.Positive(Si.Seconds(time), "Time of a slip", "s", nameof(time));
-        return Changed(f => f.slipS = s);
+        return Changed(s, static (f, value) => f.slipS = value);
     }
 
     /// <inheritdoc/>
@@ -182,20 +182,35 @@ public sealed partial class FittedClutch
 
     private FittedClutch Stored(DateTime ended, double months)
     {
-        DateTime date = SlipTest.Day(ended);
-        return Changed(f =>
+        return Changed((Ended: SlipTest.Day(ended), Months: months), static (f, value) =>
         {
-            f.LastStorageEnded = date;
-            f.storedMonths = months;
-        });
+            f.LastStorageEnded = value.Ended;
+            f.storedMonths = value.Months;
+        }).Checked();
     }
 
-    private FittedClutch Changed(Action<FittedClutch> change)
+    /// <summary>A clutch to be filled by one owner: until it is closed, each change is made in this very object.</summary>
+    internal static FittedClutch Open(string name, DateTime? day) => new(name, day?.Date) { isOpen = true };
+
+    internal FittedClutch Closed()
     {
-        var copy = (FittedClutch)MemberwiseClone();
-        change(copy);
-        copy.device = null;
-        copy.Condition = copy.ConditionNow();
-        return copy;
+        isOpen = false;
+        return this;
+    }
+
+    // What is told of it must not come after the day judged on, and its wear must have an end.
+    private FittedClutch Checked()
+    {
+        _ = Condition;
+        return this;
+    }
+
+    private FittedClutch Changed<T>(T value, Action<FittedClutch, T> change)
+    {
+        FittedClutch changed = isOpen ? this : (FittedClutch)MemberwiseClone();
+        change(changed, value);
+        changed.device = null;
+        changed.condition = null;
+        return changed;
     }
 }
