@@ -7,14 +7,14 @@ namespace Driveline.Loads;
 /// <content>Facts that are missing, and what is taken in place of facts.</content>
 public sealed partial class DrivelineSimulation
 {
-    private IReadOnlyList<Finding> AllMissing()
+    private List<Finding> AllMissing()
     {
+        var missing = new List<Finding>();
         if (Strike is { MissesDriveline: true })
         {
-            return [];
+            return missing;
         }
 
-        var missing = new List<Finding>();
         if (Strike is not null && Drive.Load is not { HasExpected: true })
         {
             missing.Add(Finding.Of(SimulationFindings.LoadNotKnown, Severity.Warning));
@@ -27,7 +27,7 @@ public sealed partial class DrivelineSimulation
 
         expected = LineMapping.Of(Chain, Drive, Strike,
             SimulationEnds.Of(SimulatedDevices.Blocked, BandPoint.Expected, BandPoint.Expected, Strike is not null), missing);
-        return missing.Count == 0 ? [] : missing.AsReadOnly();
+        return missing;
     }
 
     private List<Finding> AllAssumed()

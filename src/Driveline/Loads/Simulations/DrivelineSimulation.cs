@@ -35,7 +35,7 @@ public sealed partial class DrivelineSimulation
         Chain = Guard.NotNull(chain, nameof(chain));
         Drive = Guard.NotNull(drive, nameof(drive));
         Strike = strike;
-        Missing = AllMissing();
+        Missing = AllMissing() is { Count: > 0 } missing ? missing.AsReadOnly() : [];
     }
 
     /// <summary>The driveline.</summary>

@@ -36,7 +36,7 @@ public sealed partial class SimulationOutcome
         }
     }
 
-    private IReadOnlyList<SimulatedSlip> AllSlips(TransientResult result)
+    private SimulatedSlip[] AllSlips(TransientResult result)
     {
         int count = 0;
         for (int l = 0; l < line.LinkCount; l++)
@@ -58,7 +58,7 @@ public sealed partial class SimulationOutcome
             }
         }
 
-        return Array.AsReadOnly(slips);
+        return slips;
     }
 
     private static Duration? CutThrough(TransientResult result)

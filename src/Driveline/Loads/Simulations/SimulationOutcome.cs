@@ -45,7 +45,7 @@ public sealed partial class SimulationOutcome
         }
 
         TripTime = TrippedDevice is null ? null : Duration.FromSeconds(trip);
-        Slips = AllSlips(result);
+        Slips = Array.AsReadOnly(AllSlips(result));
         ThroughTime = CutThrough(result);
         StruckJ = ThroughTime is null ? 0 : result.SlipEnergy(SimulatedLine.Struck).Joules;
         EnergyError = Math.Abs(result.EnergyImbalance);
