@@ -82,6 +82,10 @@ public class SlipTorqueTrustTests
         Assert.Equal(ClutchInputs.BreakawayStated, torque.Sheet()[^1].Formula);
     }
 
+    [Fact]
+    public void Sheet_OfATorqueRead_IsEmpty() => Assert.Empty(SlipTorque.OfMeasured(Read.WithSlipTest(
+        SlipTest.Measured(Build.Today, TorqueBand.Exactly(Torque.FromNewtonMeters(600), Build.Stated)))).Sheet());
+
     // The reading stands in the sheet, the springs in one of their own: with a reading both, without one only the springs' own sheet.
     [Fact]
     public void SpringSheet_BesideAReading_IsTheCalculation()

@@ -61,6 +61,14 @@ public sealed partial class BoltStrengthTests
         Assert.NotEqual(Basis.Weakest(strength.Thread.AreaBasis, strength.Strength.Basis), strength.MinimumTensileLoadBasis);
     }
 
+    // 800 MPa · 84.3 mm² = 67 440 N.
+    [Fact]
+    public void TryOf_SizeHeld_IsTheStrength()
+    {
+        Assert.True(BoltStrength.TryOf(Iso898.Class8_8, ScrewThread.Parse("M12"), out BoltStrength? strength));
+        Assert.Equal(67440, strength.TensileLoad.Low.Newtons, 6);
+    }
+
     [Fact]
     public void Of_WithoutGrade_IsRefused()
     {
