@@ -1,8 +1,10 @@
 using Driveline.Chains;
+using Driveline.Fasteners;
 using Driveline.Loads;
 using Driveline.Protection;
 using Driveline.Provenance;
 using Driveline.Quantities;
+using Driveline.ShearBolts;
 using UnitsNet;
 using static Driveline.Tests.Protection.Thornbeck;
 
@@ -196,6 +198,26 @@ public class VerdictMarginsTests
         ProtectionVerdict verdict = Of(Good, Tube);
         Assert.Same(verdict.Parts[0].DamagedAtPto, verdict.Parts[0].DamagedAtPto);
         Assert.Same(verdict.Devices[0].TripAtPto, verdict.Devices[0].TripAtPto);
+    }
+
+    // A neck of 10 mm on 50 mm: 785.4 N·m / (78.54 mm² · 50 mm) = 200 MPa, the highest peak; 2e6 / 2^5 = 62 500 cycles, 40 an hour.
+    [Fact]
+    public void Fatigue_OfADevice_NeedsABoltAnEndOfTheWorkAndARate()
+    {
+        ProtectiveDevice necked = ShearBoltDevice.Of("neck", ShearBoltJoint.Tangential(
+            ShearBolt.Of(ScrewThread.Parse("M12"), Iso898.Class8_8).With(PlaneThrough.Neck).WithNeckDiameter(Length.FromMillimeters(10)),
+            Length.FromMillimeters(50)));
+        DeviceCheck known = Check(necked, WorkPeak.Stated(Nm(300, 500, 785.398)), 40);
+        Close.Relative(62500, known.Fatigue!.Cycles!.Value, 1e-4, "2e6 / 2^5");
+        Close.Relative(1562.5, known.Fatigue.Hours!.Value, 1e-4, "62 500 / 40");
+        Assert.Same(known.Fatigue, known.Fatigue);
+        Assert.Null(Check(necked, WorkPeak.Stated(TorqueBand.AtLeast(Torque.FromNewtonMeters(300), Stated)), 40).Fatigue);
+        Assert.Null(Check(Good, WorkPeak.Stated(Nm(300)), 40).Fatigue);
+        Assert.Null(Check(necked, WorkPeak.Stated(Nm(300)), null).Fatigue);
+        Assert.Null(Check(necked, null, 40).Fatigue);
+
+        static DeviceCheck Check(ProtectiveDevice device, WorkPeak? work, double? rate) => ProtectionCheck.Run(
+            With(DrivelineChain.Of(device, Tube)).WithWork(work).WithPeaksPerHour(rate)).Devices[0];
     }
 
     [Fact]
