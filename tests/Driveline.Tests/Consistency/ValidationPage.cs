@@ -44,6 +44,7 @@ internal static class ValidationPage
                 .Append(Deviation(kind, of)).Append(" |\n");
         }
 
+        int differ = TypedValue.All.Count(v => v.MayDiffer);
         page.Append(CultureInfo.InvariantCulture, $"""
 
             Not counted: {remembered} rows of the reference tables are from memory. They are tested too, in classes of other names, and
@@ -51,7 +52,7 @@ internal static class ValidationPage
 
             Of the tables that the copies come from, {TypedValue.All.Count} values were typed a second time by somebody who saw neither
             copy nor code: {TypedValue.All.Count(v => v.IsRead)} from a page, the others from memory;
-            {TypedValue.All.Count(v => v.MayDiffer)} of them differ by edition
+            {(differ == 0 ? "none of them differs" : differ + " of them differ by edition")}
             (`shared/reference/second-typing`; held by `tests/Driveline.Tests/SecondTyping`).
 
             ## By capability and source
