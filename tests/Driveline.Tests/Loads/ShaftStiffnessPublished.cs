@@ -72,7 +72,7 @@ public class ShaftStiffnessPublished
         0.005,
         Pytel);
 
-    private static string Of(string example) => string.Format(System.Globalization.CultureInfo.InvariantCulture, Textbook, example);
+    private static string Of(string example) => Textbook.Replace("{0}", example, StringComparison.Ordinal);
 
     private static LineStiffness Part(double outerMm, double innerMm, double lengthM) => Part(outerMm, innerMm, lengthM, 77);
 
