@@ -7,30 +7,31 @@ namespace Driveline.Benchmarks.Sweeps;
 
 /// <summary>
 /// How many times as fast two threads are as one, by turns, beside what two threads that share nothing get of this machine and its memory.
+/// Medians, with the middle half of the turns in brackets.
 /// </summary>
 internal static class ThreadFigures
 {
-    private const int Turns = 9;
+    private const int Turns = 41;
     private const int Large = 1 << 23;
 
     public static void All()
     {
-        // Runs of seconds: threads that start, and the last group of each, count for nothing.
+        // Runs of half a second, so that their threads count and not their start; many, since the host's neighbours come and go.
         var studies = new StudyBenchmarks();
-        Study typed = studies.Cases(1 << 18);
-        Study simulated = studies.Simulations(1 << 13);
+        Study typed = studies.Cases(1 << 16);
+        Study simulated = studies.Simulations(1 << 11);
         Study closed = StudyBenchmarks.ClosedFormOf(1 << 23);
         Study device = studies.OneDevice(1 << 23);
         double[][] columns = [.. Enumerable.Range(0, 8).Select(_ => new double[Large])];
         Print(
-            "typed rows, assessed cases, 262,144", 1.8, threads => StudyBenchmarks.Seconds(typed, threads),
+            "typed rows, assessed cases, 65,536", 1.8, threads => StudyBenchmarks.Seconds(typed, threads),
             "plain arithmetic", 0.9, Computed);
-        Print("simulated rows, 8,192", 1.8, threads => StudyBenchmarks.Seconds(simulated, threads), "plain arithmetic", 0.9, Computed);
+        Print("simulated rows, 2,048", 1.8, threads => StudyBenchmarks.Seconds(simulated, threads), "plain arithmetic", 0.9, Computed);
         Print(
-            "closed-form rows, 4 times 8,388,608", null, threads => Repeated(4, closed, threads), "a = b * c over 64 MiB columns", 0.85,
+            "closed-form rows, 2 times 8,388,608", null, threads => Repeated(2, closed, threads), "a = b * c over 64 MiB columns", 0.85,
             threads => Streamed(columns, threads));
         Print(
-            "rows of a study file over columns, 4 times 8,388,608", null, threads => Repeated(4, device, threads),
+            "rows of a study file over columns, 2 times 8,388,608", null, threads => Repeated(2, device, threads),
             "a = b * c over 64 MiB columns", 0.85, threads => Streamed(columns, threads));
     }
 
@@ -50,31 +51,40 @@ internal static class ThreadFigures
 
         double[] ratios = new double[Turns];
         double[] limits = new double[Turns];
+        double[] busy = new double[Turns];
         double best = double.PositiveInfinity;
         for (int k = 0; k < Turns; k++)
         {
             double one = seconds(1);
-            ratios[k] = one / seconds(2);
             best = Math.Min(best, one);
+            TimeSpan before = Environment.CpuUsage.TotalTime;
+            double two = seconds(2);
+            busy[k] = (Environment.CpuUsage.TotalTime - before).TotalSeconds / two;
+            ratios[k] = one / two;
             limits[k] = limit(1) / limit(2);
         }
 
         Array.Sort(ratios);
         Array.Sort(limits);
+        Array.Sort(busy);
         double median = ratios[Turns / 2];
         double ofMachine = limits[Turns / 2];
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{name}: best {best:F3} s on one thread; two are {median:F2} times as fast [{ratios[0]:F2}, {ratios[^1]:F2}]")
+            $"{name}: best {best:F3} s on one thread; two are {median:F2} times as fast {Middle(ratios)}")
             + (wanted is { } least
                 ? string.Create(CultureInfo.InvariantCulture, $" (at least {least:F1} wanted: {SweepFigures.Met(median >= least)})")
                 : string.Empty));
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"  {median / ofMachine:F2} of what {limitName} has in the same turns, {ofMachine:F2} [{limits[0]:F2}, {limits[^1]:F2}] ")
+            $"  {median / ofMachine:F2} of what {limitName} has in the same turns, {ofMachine:F2} {Middle(limits)} ")
             + string.Create(
-                CultureInfo.InvariantCulture, $"(at least {share:F2} wanted: {SweepFigures.Met(median / ofMachine >= share)})"));
+                CultureInfo.InvariantCulture,
+                $"(at least {share:F2} wanted: {SweepFigures.Met(median / ofMachine >= share)}); processors busy {busy[Turns / 2]:F2}"));
     }
+
+    private static string Middle(double[] sorted) =>
+        string.Create(CultureInfo.InvariantCulture, $"[{sorted[Turns / 4]:F2}, {sorted[3 * Turns / 4]:F2}]");
 
     // Eight chains that do not wait for one another keep a core busy: two threads on one core, or neighbours on it, show in the factor.
     private static double Computed(int threads)
