@@ -27,7 +27,7 @@ internal static class MarksPage
         Unified threads (ANSI B1.1-1974 in the 9th ed., Table 8-2), hot-rolled and cold-drawn bar (SAE Handbook 1986, p. 2.15), C45
         (DIN EN 10083-2:2006-10), shear yield over tensile yield (NASA TM-106943), bolts of copper and aluminium (ISO 8839:1986),
         clearance holes (ISO 273:1979; ASME B18.2.8-1999, the normal fit to 1 in), socket screws (ASTM A574-13), the conversion of
-        hardness (DIN 50150:1976), the pressure of a cross pin (teaching pages of 2023).
+        hardness (DIN 50150:1976, but for five lines), the pressure of a cross pin (teaching pages of 2023).
 
         Each mark below says when it was looked up and what came of it (`shared/reference/marks/looked-up.csv`; a mark without a row there
         fails a test). Manuals carry no date and their makers are withheld: they count as published, and are counted apart.

@@ -11,8 +11,9 @@ internal static class HardnessTableData
         Basis.Published("DIN 50150", "1976", "conversion of hardness").ReadVia("public technical pages; one names the edition");
 
     // The page with Rockwell B misprints five lines: two further pages agree against it.
-    private static readonly Basis Din50150OtherPages =
-        Basis.Published("DIN 50150", "1976", "conversion of hardness").ReadVia("two further public technical pages");
+    // Neither of these pages names the edition.
+    private static readonly Basis Din50150OtherPages = Basis.CommonPractice(
+        "DIN 50150, conversion of hardness, edition not stated").ReadVia("two further public technical pages");
 
     private static readonly Basis SteelByBrinellBasis =
         Basis.CommonPractice("approximate conversion for steel by Brinell, after SAE J417 or ASTM A370, edition not stated")
